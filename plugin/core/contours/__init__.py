@@ -1,0 +1,1 @@
+"""Contours: lines of equal height, exact on the triangles."""

@@ -1,0 +1,1 @@
+"""Hand-over: files for others."""

@@ -1,0 +1,1 @@
+"""Linework: breaklines, boundaries and voids, from field codes or from drawn lines."""

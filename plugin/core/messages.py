@@ -1,0 +1,60 @@
+"""What the core says to people: a code, a text that can be translated, and the data that fill it.
+
+Each stage defines its own :class:`Text` constants beside the code that uses them. The core never
+joins sentences: the plugin translates ``Text.english`` (context ``core``) and fills the values in;
+the command line fills the English.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import Any, Callable, Dict, Mapping
+
+
+def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
+    """Mark ``text`` for Qt's string extraction; returns it unchanged."""
+    return text
+
+
+@dataclass(frozen=True)
+class Text:
+    """A translatable sentence: ``code`` is stable and for programs, ``english`` has {named} gaps."""
+
+    code: str
+    english: str
+
+
+@dataclass(frozen=True)
+class Message:
+    """One thing to tell the user: a text and the values of its gaps."""
+
+    text: Text
+    values: Mapping[str, Any] = field(default_factory=dict)
+
+    def say(self, translate: Callable[[str], str] = str) -> str:
+        """The sentence, in the language of ``translate`` (English by default)."""
+        return translate(self.text.english).format(**self.values)
+
+    def __str__(self) -> str:
+        return self.say()
+
+
+def message(text: Text, **values: Any) -> Message:
+    """Short for ``Message(text, values)``."""
+    return Message(text, values)
+
+
+class SurveyError(Exception):
+    """Input or settings the user must mend: one line that names file, line and what to do."""
+
+    def __init__(self, text: Text, **values: Any) -> None:
+        self.message = Message(text, values)
+        super().__init__(self.message.say())
+
+    @property
+    def code(self) -> str:
+        return self.message.text.code
+
+    @property
+    def values(self) -> Dict[str, Any]:
+        return dict(self.message.values)

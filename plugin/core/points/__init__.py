@@ -1,0 +1,1 @@
+"""Points: what the rover recorded, read into columns with every line accounted for."""

@@ -1,0 +1,1 @@
+"""The report: figures and tables from result objects only."""

@@ -1,0 +1,1 @@
+"""The surface: an exact constrained triangulation of points and lines."""

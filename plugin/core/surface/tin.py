@@ -1,0 +1,59 @@
+"""The triangulated surface that all later stages ask."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, Optional, Tuple
+
+import numpy as np
+
+#: Plan coordinates are whole numbers of this length (m); geometry is decided on those integers.
+GRID = 1e-4
+
+
+@dataclass(frozen=True)
+class Tin:
+    """A triangulated irregular network; immutable.
+
+    ``vertices``: (n, 3) float64, metres from ``origin`` in plan, height as surveyed.
+    ``triangles``: (m, 3) int32 vertex numbers, counter-clockwise.
+    ``neighbours``: (m, 3) int32; entry [t, i] is the triangle across edge i of t, -1 at the rim.
+    Edge i of a triangle runs from its corner i to its corner (i + 1) % 3.
+    ``edge_kind``: (m, 3) uint8 bit set of ``LineKind`` of each edge, 0 for a plain edge.
+    ``grid``: (n, 2) int64, plan coordinates in units of ``GRID`` from ``origin``.
+    ``origin``: (2,) float64 easting and northing of the local zero, metres.
+    ``vertex_source``: (n,) int64 index of the survey point of each vertex, -1 where a line gave it.
+    ``crs``: pyproj CRS or None.
+    """
+
+    vertices: np.ndarray
+    triangles: np.ndarray
+    neighbours: np.ndarray
+    edge_kind: np.ndarray
+    grid: np.ndarray
+    origin: np.ndarray
+    vertex_source: np.ndarray
+    crs: Optional[Any] = None
+
+    @property
+    def bounds(self) -> Tuple[float, float, float, float]:
+        """West, south, east, north of the vertices in the CRS, metres."""
+        low = self.vertices[:, :2].min(axis=0) + self.origin
+        high = self.vertices[:, :2].max(axis=0) + self.origin
+        return float(low[0]), float(low[1]), float(high[0]), float(high[1])
+
+    @property
+    def height_range(self) -> Tuple[float, float]:
+        """Lowest and highest height of a vertex that a triangle uses, metres."""
+        heights = self.vertices[np.unique(self.triangles), 2]
+        return float(heights.min()), float(heights.max())
+
+    @property
+    def plan_area(self) -> float:
+        """Area in plan, square metres."""
+        x, y = self.corners()[..., 0], self.corners()[..., 1]
+        return float(0.5 * np.sum((x[:, 1] - x[:, 0]) * (y[:, 2] - y[:, 0]) - (x[:, 2] - x[:, 0]) * (y[:, 1] - y[:, 0])))
+
+    def corners(self) -> np.ndarray:
+        """Corner coordinates (m, 3, 3): triangle, corner, local x, y and height."""
+        return self.vertices[self.triangles]
