@@ -1,0 +1,218 @@
+"""From points and lines to the surface."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List, Mapping, Optional, Tuple
+
+import numpy as np
+
+from ..linework.constraints import Constraints, LineKind
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..points.pointset import PointSet
+from ..progress import Progress, part, silent
+from .crossings import Conflict, CrossingRule, split_crossings
+from .delaunay import triangulate
+from .drape import drape_soft_lines
+from .insert import insert_segments
+from .mesh import Mesh
+from .network import Duplicate, Network, build_network
+from .region import inside_rings, without_long_rim
+from .tin import GRID, Tin
+
+ALL_ON_A_LINE = Text(
+    "points_on_a_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: all {count} points lie on one straight line, which spans no surface. "
+        "Check the column mapping (the same column for easting and northing?) or add points beside the line.",
+    ),
+)
+NOTHING_LEFT = Text(
+    "no_triangle_left",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: no triangle is left inside the boundary and outside the voids with rim edges up to the limit. "
+        "Check the boundary's place and the maximum rim edge.",
+    ),
+)
+DUPLICATE_POSITIONS = Text(
+    "duplicate_positions",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.",
+    ),
+)
+UNUSED_POINTS = Text(
+    "points_outside_surface",
+    QT_TRANSLATE_NOOP("core", "{count} vertices are outside the boundary or the trimmed rim, or inside a void."),
+)
+SPLIT_CROSSINGS = Text(
+    "crossings_split",
+    QT_TRANSLATE_NOOP(
+        "core", "Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m."
+    ),
+)
+
+
+@dataclass(frozen=True)
+class SurfaceOptions:
+    """``max_rim_edge``: metres; triangles are peeled off the rim while their outer edge is longer (None: never).
+
+    ``crossing``: the height where breaklines cross; ``crossing_tolerance``: metres up to which ``REFUSE`` joins them.
+    """
+
+    max_rim_edge: Optional[float] = None
+    crossing: CrossingRule = CrossingRule.REFUSE
+    crossing_tolerance: float = 0.05
+
+
+@dataclass(frozen=True)
+class SurfaceReport:
+    """What went into a surface and what was done on the way.
+
+    ``points_used``: survey points that shaped it; ``duplicates``, ``conflicts``: records; ``outside``: triangles
+    dropped by boundary and voids; ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
+    ``unused_vertices``: vertices without a triangle; ``messages`` say the same for people.
+    """
+
+    points_used: int
+    points_rejected: int
+    vertices: int
+    triangles: int
+    outside: int
+    trimmed: int
+    unused_vertices: int
+    edges: Mapping[LineKind, int]
+    duplicates: Tuple[Duplicate, ...]
+    conflicts: Tuple[Conflict, ...]
+    messages: Tuple[Message, ...]
+
+
+@dataclass(frozen=True)
+class Surface:
+    """A TIN and how it came about."""
+
+    tin: Tin
+    report: SurfaceReport
+
+
+def build_surface(
+    points: PointSet,
+    constraints: Constraints = Constraints(),  # noqa: B008  frozen and empty
+    options: SurfaceOptions = SurfaceOptions(),  # noqa: B008  frozen
+    progress: Progress = silent,
+) -> Surface:
+    """Triangulate the points that are not rejected, with ``constraints`` as edges.
+
+    Constrained Delaunay, decided in whole numbers of 0.1 mm: exact, no vertices added on lines with
+    heights, one result whatever the order of the points. Lines without heights are laid on the surface.
+    Raises SurveyError for points that span no surface, crossing lines, or a boundary that leaves nothing.
+    """
+    network, duplicates = build_network(points, constraints)
+    mesh, network, conflicts = _triangulate_lines(network, points.source, constraints, options, progress)
+    inside = inside_rings(mesh, network.rings) if network.rings else np.ones(mesh.triangle_count, bool)
+    keep = without_long_rim(mesh, inside, options.max_rim_edge)
+    if not np.any(keep):
+        raise SurveyError(NOTHING_LEFT, file=points.source)
+    tin = _tin(mesh, network, keep, points)
+    unused = len(network.x) - len(tin.vertices)
+    report = SurfaceReport(
+        points_used=int(np.count_nonzero(points.used)),
+        points_rejected=int(np.count_nonzero(~points.used)),
+        vertices=len(tin.vertices),
+        triangles=len(tin.triangles),
+        outside=int(np.count_nonzero(~inside)),
+        trimmed=int(np.count_nonzero(inside & ~keep)),
+        unused_vertices=unused,
+        edges=_edge_counts(tin),
+        duplicates=duplicates,
+        conflicts=conflicts,
+        messages=_messages(duplicates, conflicts, unused),
+    )
+    progress(1.0, "surface")
+    return Surface(tin, report)
+
+
+def _triangulate_lines(
+    network: Network, file: str, constraints: Constraints, options: SurfaceOptions, progress: Progress
+) -> Tuple[Mesh, Network, Tuple[Conflict, ...]]:
+    hard, conflicts = split_crossings(
+        network.part(~network.soft), constraints, options.crossing, options.crossing_tolerance, file
+    )
+    if not np.any(network.soft):
+        return _triangulate_network(hard, ~hard.soft, file, progress), hard, conflicts
+    both = _with_soft(hard, network)
+    around = _triangulate_network(both, ~both.soft, file, part(progress, 0.0, 0.5))
+    draped = drape_soft_lines(both, around)
+    draped, _ = split_crossings(draped, constraints, CrossingRule.MEAN, 0.0, file)
+    mesh = _triangulate_network(draped, np.ones(len(draped.segments), bool), file, part(progress, 0.5, 1.0))
+    return mesh, draped, conflicts
+
+
+def _with_soft(hard: Network, network: Network) -> Network:
+    """``hard`` with the soft segments of ``network`` after its own; vertices of ``network`` come first in both."""
+    soft = network.part(network.soft)
+    columns = {
+        name: np.concatenate([getattr(hard, name), getattr(soft, name)]) for name in ("segments", "kind", "line", "soft")
+    }
+    return Network(x=hard.x, y=hard.y, z=hard.z, source=hard.source, rings=hard.rings, origin=hard.origin, **columns)
+
+
+def _triangulate_network(network: Network, lines: np.ndarray, file: str, progress: Progress) -> Mesh:
+    """The constrained triangulation of the vertices with heights and the segments of mask ``lines``."""
+    known = np.flatnonzero(np.isfinite(network.z))
+    mesh = triangulate(network.x[known], network.y[known], progress=part(progress, 0.0, 0.7))
+    if mesh.triangle_count == 0:
+        raise SurveyError(ALL_ON_A_LINE, file=file, count=len(known))
+    whole = Mesh(network.x, network.y, known.astype(np.int32)[mesh.vertex], mesh.twin)
+    crossings = insert_segments(whole, network.segments[lines], network.kind[lines], part(progress, 0.7, 1.0))
+    if crossings:  # split_crossings has left none
+        raise AssertionError(f"a segment crosses an edge: {crossings[0]}")
+    return whole
+
+
+def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Tin:
+    corner = mesh.vertex.reshape(-1, 3)[keep]
+    used = np.unique(corner)
+    number = np.full(len(network.x), -1, np.int32)
+    number[used] = np.arange(len(used), dtype=np.int32)
+    triangle = np.full(mesh.triangle_count + 1, -1, np.int32)  # the last entry answers for "no twin"
+    triangle[:-1][keep] = np.arange(len(corner), dtype=np.int32)
+    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, mesh.triangle_count).reshape(-1, 3)[keep]
+    grid = np.column_stack([network.x, network.y])[used]
+    return Tin(
+        vertices=np.column_stack([grid * GRID, network.z[used]]),
+        triangles=number[corner],
+        neighbours=triangle[beyond],
+        edge_kind=mesh.kind.reshape(-1, 3)[keep],
+        grid=grid,
+        origin=network.origin,
+        vertex_source=network.source[used],
+        crs=points.crs,
+    )
+
+
+def _edge_counts(tin: Tin) -> Mapping[LineKind, int]:
+    """Marked edges by kind, each edge once."""
+    once = (tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None])
+    kinds = (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)
+    return {kind: int(np.count_nonzero(once & (tin.edge_kind & int(kind) != 0))) for kind in kinds}
+
+
+def _messages(
+    duplicates: Tuple[Duplicate, ...], conflicts: Tuple[Conflict, ...], unused: int
+) -> Tuple[Message, ...]:
+    said: List[Message] = []
+    if duplicates:
+        worst = max(duplicates, key=lambda d: d.highest - d.lowest)
+        spread = worst.highest - worst.lowest
+        place = {"easting": worst.easting, "northing": worst.northing}
+        said.append(message(DUPLICATE_POSITIONS, count=len(duplicates), spread=spread, **place))
+    if conflicts:
+        difference = max(abs(c.first_height - c.second_height) for c in conflicts)
+        said.append(message(SPLIT_CROSSINGS, count=len(conflicts), spread=difference))
+    if unused:
+        said.append(message(UNUSED_POINTS, count=unused))
+    return tuple(said)

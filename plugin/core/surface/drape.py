@@ -1,0 +1,96 @@
+"""Lay lines without heights on the surface: a vertex wherever they meet an edge of the triangulation."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Tuple
+
+import numpy as np
+
+from .cells import candidate_pairs
+from .crossings import with_splits, with_vertices
+from .locate import heights_at
+from .mesh import Mesh, following
+from .network import Network
+from .predicates import orientation
+from .tin import GRID, Tin
+
+
+def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
+    """Give the soft segments of ``network`` the heights of ``mesh``, the surface of all that has heights.
+
+    Their vertices take the surface's height; where they cross an edge they get a vertex on it, so the surface
+    keeps its shape. Parts outside the surface are left out. The hard lines come back as the marked
+    edges of ``mesh``, split where a soft line crosses them.
+    """
+    tin = _plain_tin(network, mesh)
+    z = network.z.copy()
+    bare = np.flatnonzero(np.isnan(z))
+    z[bare] = heights_at(tin, np.column_stack([network.x[bare], network.y[bare]]) * GRID)
+    network, edge_start = _with_edges(replace(network, z=z), mesh)
+    segment, edge = _segments_over_edges(network, edge_start)
+    along, along_edge = _parameters(network, segment, edge)
+    a, b = network.segments[edge].T
+    x = np.rint(network.x[a] + along_edge * (network.x[b] - network.x[a])).astype(np.int64)
+    y = np.rint(network.y[a] + along_edge * (network.y[b] - network.y[a])).astype(np.int64)
+    height = network.z[a] + along_edge * (network.z[b] - network.z[a])
+    network, vertex = with_vertices(network, x, y, height)
+    network = with_splits(
+        network, np.concatenate([segment, edge]), np.concatenate([along, along_edge]), np.concatenate([vertex, vertex])
+    )
+    heights = network.z[network.segments]
+    return network.part((network.kind != 0) & np.all(np.isfinite(heights), axis=1))
+
+
+def _plain_tin(network: Network, mesh: Mesh) -> Tin:
+    triangles = mesh.vertex.reshape(-1, 3)
+    grid = np.column_stack([network.x, network.y])
+    nothing = np.zeros(triangles.shape, np.uint8)
+    return Tin(
+        np.column_stack([grid * GRID, network.z]), triangles, nothing, nothing, grid, np.zeros(2), network.source
+    )
+
+
+def _with_edges(network: Network, mesh: Mesh) -> Tuple[Network, int]:
+    """The soft segments, then every edge of ``mesh`` as a segment (kind 0 where it is not marked); where those begin."""
+    soft = network.part(network.soft)
+    h = np.flatnonzero((mesh.twin < 0) | (mesh.twin > np.arange(len(mesh.twin))))
+    edges = np.column_stack([mesh.vertex[h], mesh.vertex[following(h)]]).astype(np.int64)
+    joined = replace(
+        soft,
+        segments=np.concatenate([soft.segments, edges]),
+        kind=np.concatenate([soft.kind, mesh.kind[h]]),
+        line=np.concatenate([soft.line, np.full(len(h), -1, np.int64)]),
+        soft=np.concatenate([soft.soft, np.zeros(len(h), bool)]),
+    )
+    return joined, len(soft.segments)
+
+
+def _segments_over_edges(network: Network, edge_start: int) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs (soft segment, edge) that cross; an edge may end on the segment, which gives no new vertex."""
+    s, t = network.segments.T
+    x, y = network.x, network.y
+    ends_x, ends_y = np.column_stack([x[s], x[t]]), np.column_stack([y[s], y[t]])
+    lines, edges = slice(0, edge_start), slice(edge_start, None)
+    length = np.hypot(np.diff(ends_x[edges], axis=1), np.diff(ends_y[edges], axis=1))
+    cell = float(max(np.median(length) * 2, 1.0))
+    found = [np.empty((0, 2), np.int64)]
+    for i, j in candidate_pairs(ends_x[lines], ends_y[lines], ends_x[edges], ends_y[edges], cell):
+        j = j + edge_start
+        side = [
+            np.sign(orientation(x, y, *v))
+            for v in ((s[i], t[i], s[j]), (s[i], t[i], t[j]), (s[j], t[j], s[i]), (s[j], t[j], t[i]))
+        ]
+        cross = (side[0] * side[1] < 0) & (side[2] * side[3] < 0)
+        found.append(np.unique(np.column_stack([i, j])[cross], axis=0))
+    pairs = np.unique(np.concatenate(found), axis=0)
+    return pairs[:, 0], pairs[:, 1]
+
+
+def _parameters(network: Network, first: np.ndarray, second: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Where two crossing segments cross: 0..1 along each."""
+    (a, b), (c, d) = network.segments[first].T, network.segments[second].T
+    x, y = network.x, network.y
+    across = orientation(x, y, a, b, d) - orientation(x, y, a, b, c)
+    along = orientation(x, y, c, d, a) - orientation(x, y, c, d, b)
+    return orientation(x, y, c, d, a) / along, -orientation(x, y, a, b, c) / across

@@ -1,0 +1,254 @@
+"""Insert segments as edges of a triangulation, exactly and without new vertices.
+
+All segments are handled side by side. Each round walks every waiting segment through the
+triangles it crosses; those whose corridors share no triangle are made edges by flips inside their
+corridors; the others wait for the next round. A segment that runs through a vertex is split there.
+
+Flips inside a corridor end: a flip that lowers the number of edges crossing the segment is always
+progress. If there is none, take the corridor's vertex farthest from the segment and flip one of its
+crossing edges: its fan of crossing edges always has a strictly convex quadrilateral (else all
+the far ends would lie on its own side of the segment), so its degree sinks until a lowering flip
+exists. Lawson's flips then restore the constrained Delaunay property around.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List, Tuple
+
+import numpy as np
+
+from ..progress import Progress, silent
+from .mesh import Mesh, following, preceding
+from .predicates import orientation
+
+
+@dataclass(frozen=True)
+class Crossing:
+    """A segment that can't become an edge since it crosses one: numbers of its vertices and of the edge's."""
+
+    segment: Tuple[int, int]
+    edge: Tuple[int, int]
+
+
+@dataclass
+class _Segments:
+    """Waiting segments: start and end vertex and kind bits, each (k,)."""
+
+    a: np.ndarray
+    b: np.ndarray
+    kind: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.a)
+
+    def take(self, which: np.ndarray) -> "_Segments":
+        return _Segments(self.a[which], self.b[which], self.kind[which])
+
+
+@dataclass
+class _Corridors:
+    """Triangles met by segments: ``triangle`` and the ``segment`` (number) each belongs to, (c,)."""
+
+    segment: np.ndarray
+    triangle: np.ndarray
+
+
+def insert_segments(
+    mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent
+) -> List[Crossing]:
+    """Make ``segments`` (k, 2) edges of ``mesh`` (a triangulated convex hull) and mark them with ``kind`` (k,) bits.
+
+    The mesh must be Delaunay but for marked edges, and is so again afterwards. A segment that
+    crosses a marked edge is left out and returned.
+    """
+    fan = _Fan(mesh)
+    distinct = segments[:, 0] != segments[:, 1]
+    waiting = _Segments(*(np.array(v, np.int64) for v in segments[distinct].T), kind[distinct])
+    crossings: List[Crossing] = []
+    total = max(1, len(waiting))
+    while len(waiting):
+        waiting, first = _settle_present(mesh, fan, waiting)
+        waiting, corridors, rest, blocked = _walk(mesh, waiting, first)
+        crossings += blocked
+        chosen = _disjoint(mesh, corridors, len(waiting))
+        mesh.touched = []
+        mesh.legalise(_carve(mesh, waiting, corridors, chosen))
+        fan.refresh(mesh.touched)
+        mesh.touched = None
+        waiting = _joined(waiting.take(~chosen), rest)
+        progress(1.0 - min(len(waiting), total) / total, "lines")
+    return crossings
+
+
+class _Fan:
+    """The triangles around each vertex, met by turning counter-clockwise."""
+
+    def __init__(self, mesh: Mesh) -> None:
+        self.mesh = mesh
+        self.at = np.full(len(mesh.x), -1, np.int32)  # any half-edge that starts at the vertex
+        self.rim = np.full(len(mesh.x), -1, np.int32)  # the rim's half-edge that starts there, where there is one
+        self._note(np.arange(len(mesh.vertex), dtype=np.int32))
+
+    def _note(self, h: np.ndarray) -> None:
+        self.at[self.mesh.vertex[h]] = h
+        outer = h[self.mesh.twin[h] < 0]
+        self.rim[self.mesh.vertex[outer]] = outer
+
+    def refresh(self, touched: List[np.ndarray]) -> None:
+        """Take up the flips that changed the triangles of half-edges ``touched``."""
+        if touched:
+            h = np.concatenate(touched)
+            self._note(np.concatenate([h, following(h), preceding(h)]))
+
+    def turn(self, h: np.ndarray) -> np.ndarray:
+        """The next half-edge counter-clockwise around the vertex where ``h`` starts."""
+        beyond = self.mesh.twin[preceding(h)]
+        return np.where(beyond >= 0, beyond, self.rim[self.mesh.vertex[h]])
+
+
+def _settle_present(mesh: Mesh, fan: _Fan, waiting: _Segments) -> Tuple[_Segments, np.ndarray]:
+    """Mark what already is an edge; for the rest, the first edge each segment crosses (as seen from its start).
+
+    A segment that leaves along an edge is marked there and goes on from that edge's end.
+    """
+    a, b, kind = waiting.a, waiting.b, waiting.kind
+    h = fan.at[a]
+    done: List[Tuple[np.ndarray, ...]] = []
+    while len(a):
+        p, q = mesh.end(h), mesh.apex(h)
+        side_p, side_q = orientation(mesh.x, mesh.y, a, b, p), orientation(mesh.x, mesh.y, a, b, q)
+        along_p = (side_p == 0) & _ahead(mesh, a, b, p)
+        along_q = (side_q == 0) & _ahead(mesh, a, b, q) & ~along_p
+        _mark(mesh, h[along_p], kind[along_p])
+        _mark(mesh, preceding(h[along_q]), kind[along_q])
+        found = (side_p < 0) & (side_q > 0)
+        done.append((a[found], b[found], kind[found], following(h[found])))
+        along = along_p | along_q
+        onward = np.where(along, np.where(along_p, p, q), a)
+        going = ~found & (onward != b)
+        h = np.where(along, fan.at[onward], fan.turn(h))[going]
+        a, b, kind = onward[going], b[going], kind[going]
+    columns = [np.concatenate(c) for c in zip(*done)] if done else [a, b, kind, h]
+    return _Segments(*columns[:3]), columns[3]
+
+
+def _ahead(mesh: Mesh, a: np.ndarray, b: np.ndarray, v: np.ndarray) -> np.ndarray:
+    x, y = mesh.x, mesh.y
+    mask: np.ndarray = (x[b] - x[a]) * (x[v] - x[a]) + (y[b] - y[a]) * (y[v] - y[a]) > 0
+    return mask
+
+
+def _mark(mesh: Mesh, h: np.ndarray, kind: np.ndarray) -> None:
+    g = mesh.twin[h]
+    np.bitwise_or.at(mesh.kind, h, kind)
+    np.bitwise_or.at(mesh.kind, g[g >= 0], kind[g >= 0])
+
+
+def _walk(
+    mesh: Mesh, waiting: _Segments, first: np.ndarray
+) -> Tuple[_Segments, _Corridors, _Segments, List[Crossing]]:
+    """Follow each segment from its first crossed edge to its end or to a vertex on it.
+
+    Returns the segments so shortened, their corridors, what is left of them beyond such vertices,
+    and those that met a marked edge (they are dropped).
+    """
+    number, edge = np.arange(len(waiting)), first
+    a, b = waiting.a, waiting.b.copy()
+    met: List[Tuple[np.ndarray, np.ndarray]] = [(number, first // 3)]
+    blocked_by = np.full(len(waiting), -1, np.int64)
+    while len(number):
+        barred = mesh.kind[edge] != 0
+        blocked_by[number[barred]] = edge[barred]
+        number, edge = number[~barred], edge[~barred]
+        beyond = mesh.twin[edge]
+        met.append((number, beyond // 3))
+        apex = mesh.apex(beyond)
+        side = orientation(mesh.x, mesh.y, a[number], waiting.b[number], apex)
+        b[number[side == 0]] = apex[side == 0]
+        edge = np.where(side > 0, following(beyond), preceding(beyond))[side != 0]
+        number = number[side != 0]
+    keep = blocked_by < 0
+    crossings = [
+        Crossing((int(a[i]), int(waiting.b[i])), (int(mesh.vertex[e]), int(mesh.end(e))))
+        for i, e in zip(np.flatnonzero(~keep), blocked_by[~keep])
+    ]
+    segment, triangle = (np.concatenate(column) for column in zip(*met))
+    new_number = np.cumsum(keep) - 1
+    corridors = _Corridors(new_number[segment[keep[segment]]], triangle[keep[segment]])
+    left = keep & (b != waiting.b)
+    rest = _Segments(b[left], waiting.b[left], waiting.kind[left])
+    return _Segments(a[keep], b[keep], waiting.kind[keep]), corridors, rest, crossings
+
+
+def _disjoint(mesh: Mesh, corridors: _Corridors, count: int) -> np.ndarray:
+    """Mask (count,) of segments whose corridors share no triangle; at least one if there are any."""
+    # A scattered but repeatable precedence: in order of number, parallel lines would wait for each other in a row.
+    rank = np.random.default_rng(count).permutation(count)
+    by_rank = np.argsort(rank[corridors.segment], kind="stable")
+    owner = mesh.triangle_scratch
+    owner[corridors.triangle[by_rank]] = corridors.segment[by_rank]
+    chosen = np.ones(count, bool)
+    chosen[corridors.segment[owner[corridors.triangle] != corridors.segment]] = False
+    return chosen
+
+
+def _joined(first: _Segments, second: _Segments) -> _Segments:
+    return _Segments(*(np.concatenate([getattr(first, c), getattr(second, c)]) for c in ("a", "b", "kind")))
+
+
+def _carve(mesh: Mesh, waiting: _Segments, corridors: _Corridors, chosen: np.ndarray) -> np.ndarray:
+    """Flip the corridors of the ``chosen`` segments until each segment is an edge; half-edges of changed triangles."""
+    mine = chosen[corridors.segment]
+    segment, triangle = corridors.segment[mine], corridors.triangle[mine].astype(np.int64)
+    changed = (3 * triangle[:, None] + np.arange(3)).ravel()
+    while len(triangle):
+        half_edges = 3 * triangle[:, None] + np.arange(3)
+        a, b = waiting.a[segment][:, None], waiting.b[segment][:, None]
+        side = np.sign(orientation(mesh.x, mesh.y, a, b, mesh.vertex[half_edges]))
+        side_end = side[:, [1, 2, 0]]
+        active = np.any(side * side_end < 0, axis=1)
+        upward = (side < 0) & (side_end > 0)  # one of the two half-edges of each crossed edge
+        crossed, of = half_edges[upward], segment[np.nonzero(upward)[0]]
+        h, of_h = _edges_to_flip(mesh, waiting, crossed, of)
+        mesh.flip(h)
+        diagonal = preceding(h)
+        start, end, a, b = mesh.vertex[diagonal], mesh.end(diagonal), waiting.a[of_h], waiting.b[of_h]
+        finished = ((start == a) & (end == b)) | ((start == b) & (end == a))
+        _mark(mesh, diagonal[finished], waiting.kind[of_h[finished]])
+        segment, triangle = segment[active], triangle[active]
+    return changed
+
+
+def _edges_to_flip(
+    mesh: Mesh, waiting: _Segments, crossed: np.ndarray, of: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Of the edges ``crossed`` by segments ``of``, independent ones whose flip is progress; with their segments."""
+    a, b = waiting.a[of], waiting.b[of]
+    convex = mesh.convex(crossed)
+    ends = mesh.apex(crossed), mesh.apex(mesh.twin[crossed])
+    side = [np.sign(orientation(mesh.x, mesh.y, a, b, v)) for v in ends]
+    chosen = convex & (side[0] * side[1] >= 0)
+    stuck = np.ones(len(waiting), bool)
+    stuck[of[chosen]] = False
+    helpless = np.flatnonzero(stuck[of])
+    if len(helpless):
+        chosen[helpless] = convex[helpless] & _at_farthest_vertex(mesh, waiting, crossed[helpless], of[helpless])
+    h, of = crossed[chosen], of[chosen]
+    free = mesh.independent(h)
+    return h[free], of[free]
+
+
+def _at_farthest_vertex(mesh: Mesh, waiting: _Segments, h: np.ndarray, of: np.ndarray) -> np.ndarray:
+    """Mask of the edges ``h`` that end at the vertex farthest from their segment; ties: the one met first along it."""
+    vertex, segment = np.concatenate([mesh.vertex[h], mesh.end(h)]), np.concatenate([of, of])
+    a, b = waiting.a[segment], waiting.b[segment]
+    x, y = mesh.x, mesh.y
+    far = np.abs(orientation(x, y, a, b, vertex))
+    along = (x[b] - x[a]) * (x[vertex] - x[a]) + (y[b] - y[a]) * (y[vertex] - y[a])
+    order = np.lexsort((vertex, along, -far, segment))
+    first = order[np.append(True, segment[order][1:] != segment[order][:-1])]
+    farthest = np.full(len(waiting), -1, np.int64)
+    farthest[segment[first]] = vertex[first]
+    mask: np.ndarray = (mesh.vertex[h] == farthest[of]) | (mesh.end(h) == farthest[of])
+    return mask

@@ -1,0 +1,182 @@
+"""Points and lines on the plan grid: one vertex for each position, lines as segments between vertices."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import List, Tuple
+
+import numpy as np
+
+from ..linework.constraints import Constraints, LineKind
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..points.pointset import PointSet
+from .predicates import LIMIT
+from .tin import GRID
+
+TOO_FAR = Text(
+    "too_far_apart",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: the points lie up to {distance_km:.0f} km apart; a surface may measure 107 km. "
+        "Check the column mapping, the units and single points far off.",
+    ),
+)
+TOO_FEW = Text(
+    "too_few_points",
+    QT_TRANSLATE_NOOP("core", "{file}: {count} usable points at different places; a surface needs at least three."),
+)
+
+
+@dataclass(frozen=True)
+class Duplicate:
+    """Several heights given for one plan position (equal to 0.1 mm); the surface takes their mean."""
+
+    easting: float
+    northing: float
+    count: int
+    lowest: float
+    highest: float
+    height: float
+    source_lines: Tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class Network:
+    """n vertices and k segments.
+
+    ``x, y``: (n,) int64 from ``origin`` in units of ``GRID``; positions are distinct. ``z``: (n,) float64 m,
+    nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
+    ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
+    ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
+    """
+
+    x: np.ndarray
+    y: np.ndarray
+    z: np.ndarray
+    source: np.ndarray
+    segments: np.ndarray
+    kind: np.ndarray
+    line: np.ndarray
+    soft: np.ndarray
+    rings: Tuple[Tuple[LineKind, np.ndarray], ...]
+    origin: np.ndarray
+
+    def part(self, which: np.ndarray) -> "Network":
+        """The same vertices with the segments of a mask ``which``."""
+        return replace(
+            self,
+            segments=self.segments[which],
+            kind=self.kind[which],
+            line=self.line[which],
+            soft=self.soft[which],
+        )
+
+
+def local_origin(xy: np.ndarray) -> np.ndarray:
+    """The local zero for coordinates ``xy`` (n, 2): the whole metre at or below the south-west corner."""
+    origin: np.ndarray = np.floor(xy.min(axis=0))
+    return origin
+
+
+def to_grid(xy: np.ndarray, origin: np.ndarray) -> np.ndarray:
+    """Coordinates (n, 2) in metres as int64 multiples of ``GRID`` from ``origin``."""
+    grid: np.ndarray = np.rint((xy - origin) / GRID).astype(np.int64)
+    return grid
+
+
+def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, Tuple[Duplicate, ...]]:
+    """Snap the used ``points`` and the lines to the grid and join what falls on one position.
+
+    Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
+    once. Raises SurveyError for fewer than three positions or for points over 107 km apart.
+    """
+    used = np.flatnonzero(points.used)
+    corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
+    of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
+    plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
+    if len(plan) == 0:
+        raise SurveyError(TOO_FEW, file=points.source, count=0)
+    origin = local_origin(plan)
+    span = plan.max(axis=0) - origin
+    if span.max() >= LIMIT * GRID:
+        raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
+    grid = to_grid(plan, origin)
+    height = np.concatenate([points.height[used], _own_heights(corners, of_point, points.used)])
+    source = np.concatenate([used, np.full(len(corners), -1, np.int64)])
+    vertex, x, y, z, first, duplicates = _join(grid, height, source, points, origin)
+    if np.count_nonzero(np.isfinite(z)) < 3:
+        raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
+    segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
+    return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+
+
+def _own_heights(corners: np.ndarray, of_point: np.ndarray, used: np.ndarray) -> np.ndarray:
+    """Heights of line vertices, nan for those that stand in the points already."""
+    height = corners[:, 2].copy()
+    known = of_point >= 0
+    height[known] = np.where(used[of_point[known]], np.nan, height[known])
+    return height
+
+
+def _join(
+    grid: np.ndarray, height: np.ndarray, source: np.ndarray, points: PointSet, origin: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Duplicate, ...]]:
+    """Distinct positions in order of first appearance; the vertex of each given position, and so on."""
+    order = np.lexsort((height, grid[:, 1], grid[:, 0]))
+    new = np.append(True, np.any(np.diff(grid[order], axis=0) != 0, axis=1))
+    group = np.cumsum(new) - 1
+    start = np.flatnonzero(new)
+    first = np.minimum.reduceat(order, start)
+    rank = np.argsort(np.argsort(first))  # positions keep the order of the file
+    vertex = np.empty(len(order), np.int64)
+    vertex[order] = rank[group]
+    known = np.isfinite(height[order])
+    count = np.add.reduceat(known.astype(np.int64), start)
+    total = np.add.reduceat(np.where(known, height[order], 0.0), start)
+    mean = np.full(len(start), np.nan)
+    mean[count > 0] = total[count > 0] / count[count > 0]
+    mean[count == 1] = height[order][start[count == 1]]  # heights sort before nan: exact, not a quotient
+    x, y, z, first_source = (np.empty(len(start), t) for t in (np.int64, np.int64, float, np.int64))
+    x[rank], y[rank] = grid[order][start].T
+    z[rank] = mean
+    first_source[rank] = np.where(first < len(source), source[first], -1)
+    duplicates = _duplicates(order, start, count, mean, grid, height, source, points, origin)
+    return vertex, x, y, z, first_source, duplicates
+
+
+def _duplicates(
+    order: np.ndarray, start: np.ndarray, count: np.ndarray, mean: np.ndarray,
+    grid: np.ndarray, height: np.ndarray, source: np.ndarray, points: PointSet, origin: np.ndarray,
+) -> Tuple[Duplicate, ...]:  # fmt: skip
+    found: List[Duplicate] = []
+    for i in np.flatnonzero(count > 1):
+        members = order[start[i] : start[i] + count[i]]
+        heights, at = height[members], grid[members[0]] * GRID + origin
+        from_points = source[members][source[members] >= 0]
+        lines = tuple(sorted(int(v) for v in points.source_line[from_points]))
+        low, high = float(heights.min()), float(heights.max())
+        found.append(Duplicate(float(at[0]), float(at[1]), len(members), low, high, float(mean[i]), lines))
+    return tuple(sorted(found, key=lambda d: d.source_lines or (0,)))
+
+
+def _segments(
+    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
+    pairs, kind, number, soft, rings = [], [], [], [], []
+    start = 0
+    for i, line in enumerate(constraints.lines):
+        chain = vertex[start : start + len(line.xyz)]
+        without = np.isnan(line.xyz[:, 2])
+        place = grid[start : start + len(line.xyz)]
+        start += len(line.xyz)
+        if line.closed and len(chain):
+            chain, without = np.append(chain, chain[0]), np.append(without, without[0])
+            rings.append((line.kind, place))
+        step = chain[:-1] != chain[1:]
+        pairs.append(np.column_stack([chain[:-1], chain[1:]])[step])
+        soft.append((without[:-1] | without[1:])[step])
+        kind.append(np.full(int(step.sum()), int(line.kind), np.uint8))
+        number.append(np.full(int(step.sum()), i, np.int64))
+    if not pairs:
+        return np.empty((0, 2), np.int64), np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
+    return (*(np.concatenate(column) for column in (pairs, kind, number, soft)), tuple(rings))  # type: ignore[return-value]

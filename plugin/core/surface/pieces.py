@@ -1,0 +1,176 @@
+"""Triangulate one piece: any valid triangulation of the convex hull of some points.
+
+Qhull does it fast in floating point; its result is accepted only if it can be proved right in whole
+numbers. What Qhull leaves out or gets wrong (thin triangles at the rim, points it takes for
+coplanar) is mended, or the piece is triangulated again by an exact sweep. Which triangles come out
+does not matter here: the caller flips them to the one Delaunay triangulation.
+"""
+
+from __future__ import annotations
+
+from typing import List, Tuple
+
+import numpy as np
+from scipy.spatial import Delaunay, QhullError
+
+from .mesh import following, twins_of
+from .predicates import orientation
+
+_NONE = np.empty(0, np.int32)
+
+
+def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Half-edges ``(vertex, twin)`` of a triangulation of the convex hull of distinct points ``x, y`` (int64).
+
+    Every point is a vertex; no triangle has zero area. Empty when the points are on one line.
+    """
+    if on_one_line(x, y):
+        return _NONE, _NONE
+    try:
+        vertex, twin = _by_qhull(x, y)
+        if not is_triangulation(x, y, vertex, twin):
+            vertex, twin = _fill_rim(x, y, vertex, twin)
+        if is_triangulation(x, y, vertex, twin):
+            return vertex, twin
+    except (QhullError, ValueError):
+        pass
+    return sweep(x, y)
+
+
+def on_one_line(x: np.ndarray, y: np.ndarray) -> bool:
+    """Whether distinct points are collinear (or fewer than three)."""
+    if len(x) < 3:
+        return True
+    zero, one, rest = np.zeros(len(x) - 2, int), np.ones(len(x) - 2, int), np.arange(2, len(x))
+    return not np.any(orientation(x, y, zero, one, rest))
+
+
+def _by_qhull(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    points = np.column_stack([x - x.min(), y - y.min()]).astype(np.float64)
+    found = Delaunay(points)
+    corner, opposite = found.simplices, found.neighbors
+    area = orientation(x, y, corner[:, 0], corner[:, 1], corner[:, 2])
+    if np.all(area > 0):
+        return corner.ravel(), _twins_from_neighbours(corner, opposite)
+    turned = area < 0
+    corner = np.where(turned[:, None], corner[:, ::-1], corner)[area != 0]
+    vertex = np.ascontiguousarray(corner).ravel()
+    return vertex, twins_of(vertex)
+
+
+def _twins_from_neighbours(corner: np.ndarray, opposite: np.ndarray) -> np.ndarray:
+    """Twins from Qhull's neighbours, which are numbered by the corner opposite to the edge."""
+    beyond = opposite[:, [2, 0, 1]]  # across the edge that starts at corner 0, 1, 2
+    start = corner
+    twin = np.full(corner.shape, -1, np.int32)
+    for slot in range(3):
+        other = beyond[:, slot]
+        for other_slot in range(3):
+            meets = (other >= 0) & (corner[other, (other_slot + 1) % 3] == start[:, slot])
+            twin[meets, slot] = 3 * other[meets] + other_slot
+    flat: np.ndarray = twin.ravel()
+    return flat
+
+
+def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray) -> bool:
+    """Prove that half-edges tile the convex hull of all points ``x, y`` without overlap.
+
+    Every triangle is positive, twins match, every point is used, and the rim is one convex closed
+    polygon run through once. Then each place inside is covered as often as the rim winds around it: once.
+    """
+    corner = vertex.reshape(-1, 3)
+    if len(corner) == 0 or not np.all(np.bincount(vertex, minlength=len(x))):
+        return False
+    if np.any(orientation(x, y, corner[:, 0], corner[:, 1], corner[:, 2]) <= 0):
+        return False
+    ends = vertex[following(np.arange(len(vertex)))]
+    inner = np.flatnonzero(twin >= 0)
+    mates = twin[inner]
+    if np.any(twin[mates] != inner) or np.any(vertex[mates] != ends[inner]) or np.any(ends[mates] != vertex[inner]):
+        return False
+    rim = np.flatnonzero(twin < 0)
+    try:
+        cycle = _cycle(vertex[rim], ends[rim])
+    except ValueError:
+        return False
+    return _is_convex(x[cycle], y[cycle])
+
+
+def _cycle(start: np.ndarray, end: np.ndarray) -> np.ndarray:
+    """Order edges start -> end into one closed walk; its vertices. Raises ValueError if they are not one."""
+    after = dict(zip(start.tolist(), end.tolist()))
+    if len(after) != len(start):
+        raise ValueError("the rim touches itself")
+    first = int(start.min())
+    walk = [first]
+    while after.get(walk[-1], first) != first:
+        walk.append(after[walk[-1]])
+        if len(walk) > len(after):
+            raise ValueError("the rim is not closed")
+    if len(walk) != len(after):
+        raise ValueError("the rim has several parts")
+    return np.array(walk)
+
+
+def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:
+    dx, dy = np.roll(x, -1) - x, np.roll(y, -1) - y
+    nx, ny = np.roll(dx, -1), np.roll(dy, -1)
+    turn, onward = dx * ny - dy * nx, dx * nx + dy * ny
+    if np.any(turn < 0) or np.any((turn == 0) & (onward <= 0)):
+        return False
+    upward = (dy > 0) | ((dy == 0) & (dx > 0))
+    return int(np.sum(upward & ~np.roll(upward, 1))) == 1  # the direction turns round exactly once
+
+
+def _fill_rim(
+    x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Close the pockets of the rim that Qhull left open; the caller proves the result."""
+    rim = np.flatnonzero(twin < 0)
+    cycle = _cycle(vertex[rim], vertex[following(rim)])
+    lowest = int(np.lexsort((y[cycle], x[cycle]))[0])
+    xs, ys = x.tolist(), y.tolist()
+    stack: List[int] = []
+    added: List[int] = []
+    for c in np.roll(cycle, -lowest).tolist() + [int(cycle[lowest])]:
+        while len(stack) > 1:
+            a, b = stack[-2], stack[-1]
+            if (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a]) >= 0:
+                break
+            added += [a, c, b]
+            stack.pop()
+        stack.append(c)
+    whole = np.concatenate([vertex, np.array(added, vertex.dtype)])
+    return whole, twins_of(whole)
+
+
+def sweep(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Exact triangulation of distinct points that are not all on one line, by a sweep from west to east.
+
+    Each point is joined to all hull edges it sees. Half-edges ``(vertex, twin)``.
+    """
+    order = np.lexsort((y, x)).tolist()
+    xs, ys = x.tolist(), y.tolist()
+
+    def area(a: int, b: int, c: int) -> int:
+        return (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a])
+
+    line = 2  # the first points may be on one line
+    while area(order[0], order[1], order[line]) == 0:
+        line += 1
+    tip, chain = order[line], order[:line]
+    triangles: List[int] = []
+    for a, b in zip(chain, chain[1:]):
+        triangles += [a, b, tip] if area(a, b, tip) > 0 else [b, a, tip]
+    turn = area(chain[0], chain[1], tip) > 0
+    lower, upper = [*chain, tip], [chain[0], tip]
+    if not turn:
+        lower, upper = upper, lower
+    for p in order[line + 1 :]:
+        for hull, side in ((lower, 1), (upper, -1)):
+            while len(hull) > 1 and side * area(hull[-2], hull[-1], p) < 0:
+                triangles += [hull[-1], hull[-2], p] if side > 0 else [hull[-2], hull[-1], p]
+                hull.pop()
+            hull.append(p)
+    vertex = np.array(triangles, np.int32)
+    return vertex, twins_of(vertex)
