@@ -175,7 +175,7 @@ def _triangulate_network(network: Network, lines: np.ndarray, file: str, progres
 
 def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Tin:
     corner = mesh.vertex.reshape(-1, 3)[keep]
-    used = np.unique(corner)
+    used = np.flatnonzero(np.bincount(corner.ravel(), minlength=len(network.x)))
     number = np.full(len(network.x), -1, np.int32)
     number[used] = np.arange(len(used), dtype=np.int32)
     triangle = np.full(mesh.triangle_count + 1, -1, np.int32)  # the last entry answers for "no twin"

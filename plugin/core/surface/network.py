@@ -29,7 +29,10 @@ TOO_FEW = Text(
 
 @dataclass(frozen=True)
 class Duplicate:
-    """Several heights given for one plan position (equal to 0.1 mm); the surface takes their mean."""
+    """Several heights given for one plan position (equal to 0.1 mm); the surface takes their mean.
+
+    ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
+    """
 
     easting: float
     northing: float
@@ -121,42 +124,45 @@ def _own_heights(corners: np.ndarray, of_point: np.ndarray, used: np.ndarray) ->
 def _join(
     grid: np.ndarray, height: np.ndarray, source: np.ndarray, points: PointSet, origin: np.ndarray
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Duplicate, ...]]:
-    """Distinct positions in order of first appearance; the vertex of each given position, and so on."""
-    order = np.lexsort((height, grid[:, 1], grid[:, 0]))
-    new = np.append(True, np.any(np.diff(grid[order], axis=0) != 0, axis=1))
-    group = np.cumsum(new) - 1
-    start = np.flatnonzero(new)
-    first = np.minimum.reduceat(order, start)
-    rank = np.argsort(np.argsort(first))  # positions keep the order of the file
-    vertex = np.empty(len(order), np.int64)
-    vertex[order] = rank[group]
-    known = np.isfinite(height[order])
-    count = np.add.reduceat(known.astype(np.int64), start)
-    total = np.add.reduceat(np.where(known, height[order], 0.0), start)
-    mean = np.full(len(start), np.nan)
-    mean[count > 0] = total[count > 0] / count[count > 0]
-    mean[count == 1] = height[order][start[count == 1]]  # heights sort before nan: exact, not a quotient
-    x, y, z, first_source = (np.empty(len(start), t) for t in (np.int64, np.int64, float, np.int64))
-    x[rank], y[rank] = grid[order][start].T
-    z[rank] = mean
-    first_source[rank] = np.where(first < len(source), source[first], -1)
-    duplicates = _duplicates(order, start, count, mean, grid, height, source, points, origin)
-    return vertex, x, y, z, first_source, duplicates
+    """Distinct positions in order of first appearance: the vertex of each given position, x, y, z, first point."""
+    key = (grid[:, 0] << 31) | grid[:, 1]
+    order = np.argsort(key, kind="stable")
+    new = np.append(True, np.diff(key[order]) != 0)
+    if np.all(new):
+        return np.arange(len(grid)), grid[:, 0].copy(), grid[:, 1].copy(), height.copy(), source, ()
+    first = order[new]  # the sort is stable: the first to appear
+    appears = np.zeros(len(grid), bool)
+    appears[first] = True
+    number = np.cumsum(appears) - 1  # positions keep the order in which they were given
+    vertex = np.empty(len(grid), np.int64)
+    vertex[order] = number[first][np.cumsum(new) - 1]
+    x, y = grid[appears].T.copy()
+    z = height[appears]
+    duplicates = _merge_heights(vertex, z, grid, height, source, points, origin)
+    return vertex, x, y, z, source[appears], duplicates
 
 
-def _duplicates(
-    order: np.ndarray, start: np.ndarray, count: np.ndarray, mean: np.ndarray,
-    grid: np.ndarray, height: np.ndarray, source: np.ndarray, points: PointSet, origin: np.ndarray,
+def _merge_heights(
+    vertex: np.ndarray, z: np.ndarray, grid: np.ndarray, height: np.ndarray, source: np.ndarray,
+    points: PointSet, origin: np.ndarray,
 ) -> Tuple[Duplicate, ...]:  # fmt: skip
-    found: List[Duplicate] = []
-    for i in np.flatnonzero(count > 1):
-        members = order[start[i] : start[i] + count[i]]
-        heights, at = height[members], grid[members[0]] * GRID + origin
-        from_points = source[members][source[members] >= 0]
-        lines = tuple(sorted(int(v) for v in points.source_line[from_points]))
-        low, high = float(heights.min()), float(heights.max())
-        found.append(Duplicate(float(at[0]), float(at[1]), len(members), low, high, float(mean[i]), lines))
-    return tuple(sorted(found, key=lambda d: d.source_lines or (0,)))
+    """Set ``z`` of positions with several heights to their mean; a record of each."""
+    known = np.isfinite(height)
+    z[vertex[known]] = height[known]
+    several = np.flatnonzero(known & (np.bincount(vertex[known], minlength=len(z))[vertex] > 1))
+    if len(several) == 0:
+        return ()
+    several = several[np.lexsort((height[several], vertex[several]))]  # sorted heights: a sum free of order
+    start = np.flatnonzero(np.append(True, np.diff(vertex[several]) != 0))
+    count = np.diff(np.append(start, len(several)))
+    lowest, highest = height[several[start]], height[several[start + count - 1]]
+    mean = np.clip(np.add.reduceat(height[several], start) / count, lowest, highest)
+    z[vertex[several[start]]] = mean
+    place = grid[several[start]] * GRID + origin
+    line = np.where(source[several] >= 0, points.source_line[source[several]], 0).tolist()
+    lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
+    columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
+    return tuple(sorted(map(Duplicate, *(c.tolist() for c in columns), lines), key=lambda d: d.source_lines))
 
 
 def _segments(
