@@ -1,0 +1,385 @@
+"""The surface as a 2DM mesh file, which QGIS loads as a mesh layer.
+
+2DM is a text format: ``MESH2D``, a node a line (``ND number x y z``) and a cell a line
+(``E3T number node node node material``); ``#`` begins a comment. A breakline edge is written as a
+node string of its two nodes (``NS node -node``). QGIS passes over node strings and comments
+(tried with QGIS 3.22); :func:`read_2dm` gets the edge kinds back from both.
+
+Plan coordinates are written with 4 decimals. In a CRS in metres that is the grid of the surface
+(``GRID``), so plan positions and all topology survive the file exactly; in feet the reader
+comes back to the same grid. Heights are written with 6 decimals. What the file can't hold: which
+survey point a vertex came from, vertices that no triangle uses, and the CRS.
+"""
+
+from __future__ import annotations
+
+import warnings
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, BinaryIO, Dict, Iterator, List, Optional, Sequence, Tuple
+
+import numpy as np
+
+from ..files import PathLike, replace_file
+from ..georeference.crs import height_unit, plan_unit
+from ..linework.constraints import LineKind
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..surface.mesh import twins_of
+from ..surface.network import local_origin, to_grid
+from ..surface.tin import GRID, Tin
+
+PLAN_DECIMALS = 4
+HEIGHT_DECIMALS = 6
+_ROWS = 1 << 17  # rows formatted at a time; bounds the memory
+_STRING_KIND = "# edges of kind "
+_COUNTS = "# counts: nodes {nodes}, triangles {triangles}, constrained edges {edges}"
+
+NO_FILE = Text(
+    "mesh.missing",
+    QT_TRANSLATE_NOOP("core", "{file}: the mesh file cannot be read ({reason}); check the path."),
+)
+NOT_2DM = Text(
+    "mesh.not_2dm",
+    QT_TRANSLATE_NOOP("core", "{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file."),
+)
+BAD_RECORD = Text(
+    "mesh.bad_record",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: “{found}” is not a whole {record} record; write the mesh anew or mend this line."
+    ),
+)
+NOT_TRIANGLE = Text(
+    "mesh.not_triangle",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first."
+    ),
+)
+NODE_TWICE = Text(
+    "mesh.node_twice",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: node {node} was given before; number each node once."),
+)
+UNKNOWN_NODE = Text(
+    "mesh.unknown_node",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: node {node} is not in the file; it may have been cut short, write it anew."
+    ),
+)
+FLAT_TRIANGLE = Text(
+    "mesh.flat_triangle",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: the triangle has no area in plan; remove it."),
+)
+OVERLAP = Text(
+    "mesh.overlap",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: the triangle lies on the same side of an edge as another; remove one of them."
+    ),
+)
+CUT_SHORT = Text(
+    "mesh.cut_short",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}: {found} {record} records found but {expected} announced; the file is cut short, write it anew."
+    ),
+)
+NO_TRIANGLES = Text(
+    "mesh.no_triangles",
+    QT_TRANSLATE_NOOP("core", "{file}: the mesh has no triangles; choose another file or write it anew."),
+)
+
+
+# Writing
+
+
+def write_2dm(tin: Tin, path: PathLike) -> None:
+    """Write the triangles of ``tin`` to the 2DM file ``path``, in the units of its CRS.
+
+    Metres for a local grid; heights in the CRS's unit of height, which is that of the plan where it has
+    no height axis. Nodes are numbered from 1 in the order of ``tin.vertices``, without those that no
+    triangle uses. The file appears only when it is whole. Raises ValueError when a height is not finite.
+    """
+    used, triangles = np.unique(tin.triangles, return_inverse=True)
+    triangles = triangles.reshape(-1, 3) + 1
+    if not np.isfinite(tin.vertices[used, 2]).all():
+        raise ValueError("a vertex of the surface has no height")
+    edges, kinds = constrained_edges(tin)
+    edges = np.searchsorted(used, edges) + 1
+    plan, height = _plan_integers(tin, used), _height_integers(tin, used)
+    node, cell = np.arange(1, len(used) + 1), np.arange(1, len(triangles) + 1)
+    with replace_file(path) as name, open(name, "wb") as file:
+        counts = _COUNTS.format(nodes=len(used), triangles=len(triangles), edges=len(edges))
+        file.write(f"MESH2D\n{counts}\n".encode())
+        _write_rows(file, b"ND", [(node, 0), (plan[:, 0], PLAN_DECIMALS), (plan[:, 1], PLAN_DECIMALS), height])
+        _write_rows(file, b"E3T", [(cell, 0), *((triangles[:, i], 0) for i in range(3)), (np.ones_like(cell), 0)])
+        for kind in np.unique(kinds):
+            file.write(f"{_STRING_KIND}{_kind_words(int(kind))}\n".encode())
+            _write_rows(file, b"NS", [(edges[kinds == kind, 0], 0), (-edges[kinds == kind, 1], 0)])
+
+
+def constrained_edges(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
+    """Every edge with a kind once: vertex numbers (k, 2), smaller first, and their kinds (k,) uint8."""
+    triangle, side = np.nonzero(tin.edge_kind)
+    ends = np.stack([tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]], axis=1)
+    ends = np.sort(ends.astype(np.int64), axis=1)
+    _, first = np.unique(ends[:, 0] * len(tin.vertices) + ends[:, 1], return_index=True)
+    return ends[first], tin.edge_kind[triangle, side][first]
+
+
+def _plan_integers(tin: Tin, used: np.ndarray) -> np.ndarray:
+    """Plan coordinates (n, 2) int64 in 1e-4 of the CRS's unit."""
+    grid = tin.grid[used] + np.rint(tin.origin / GRID).astype(np.int64)
+    unit = plan_unit(tin.crs).metres
+    if unit == 1.0:  # the grid is the last decimal: nothing is rounded
+        return grid
+    return np.rint(grid * (GRID / unit * 10**PLAN_DECIMALS)).astype(np.int64)
+
+
+def _height_integers(tin: Tin, used: np.ndarray) -> Tuple[np.ndarray, int]:
+    height = tin.vertices[used, 2] / height_unit(tin.crs).metres
+    return np.rint(height * 10**HEIGHT_DECIMALS).astype(np.int64), HEIGHT_DECIMALS
+
+
+def _kind_words(kind: int) -> str:
+    return "+".join(member.name or "" for member in LineKind if member and kind & member)
+
+
+def _write_rows(file: BinaryIO, record: bytes, columns: Sequence[Tuple[np.ndarray, int]]) -> None:
+    """Write ``record`` and the (integers, decimals) ``columns``, a line a row."""
+    for start in range(0, len(columns[0][0]), _ROWS):
+        blocks = [_digits(values[start : start + _ROWS], decimals) for values, decimals in columns]
+        rows = len(blocks[0])
+        head = np.broadcast_to(np.frombuffer(record, np.uint8), (rows, len(record)))
+        end = np.full((rows, 1), ord("\n"), np.uint8)
+        file.write(np.hstack([head, *blocks, end]).tobytes())
+
+
+def _digits(values: np.ndarray, decimals: int) -> np.ndarray:
+    """Decimal text (n, width) uint8 of ``values / 10**decimals``, right-aligned after at least a blank.
+
+    Whole columns at a time: formatting numbers one by one would take longer than the triangulation.
+    """
+    rest = np.abs(values).astype(np.uint64)
+    width = max(len(str(int(rest.max(initial=0)))), decimals + 1)
+    digits = np.empty((len(values), width), np.uint8)
+    ten = np.uint64(10)
+    for place in range(width - 1, -1, -1):
+        quotient = rest // ten
+        digits[:, place] = rest - quotient * ten
+        rest = quotient
+    whole = digits[:, : width - decimals]
+    leading = np.cumprod(whole[:, :-1] == 0, axis=1, dtype=np.uint8).astype(bool)
+    digits += ord("0")
+    whole[:, :-1][leading] = ord(" ")
+    point = [np.full((len(values), 1), ord("."), np.uint8)] if decimals else []
+    sign = np.full((len(values), 2), ord(" "), np.uint8)
+    text = np.hstack([sign, whole, *point, digits[:, width - decimals :]])
+    negative = np.flatnonzero(values < 0)
+    text[negative, 1 + leading[negative].sum(axis=1)] = ord("-")
+    return text
+
+
+# Reading
+
+
+@dataclass(frozen=True)
+class _Records:
+    """The lines of a file by record: their texts and line numbers (counted from 1)."""
+
+    file: str
+    lines: List[bytes]
+    rows: Dict[bytes, np.ndarray]
+
+    def texts(self, record: bytes) -> Iterator[bytes]:
+        return (self.lines[i - 1] for i in self.rows[record].tolist())
+
+
+def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
+    """The surface in the 2DM file ``path``, whose coordinates are in the units of ``crs`` (metres if None).
+
+    Triangles are turned counter-clockwise; neighbours are found anew. ``vertex_source`` is -1 throughout.
+    Node strings under one of our own comment lines give edge kinds; others, which elsewhere mean flow
+    boundaries, do not. Raises SurveyError, naming file and line, when the file is missing, cut short or
+    damaged, has cells other than triangles, or its triangles overlap at an edge.
+    """
+    records = _split_records(Path(path))
+    number, coordinates = _read_nodes(records)
+    triangles = _read_triangles(records, number)
+    _check_counts(records)
+    used, triangles = np.unique(triangles, return_inverse=True)
+    triangles = triangles.reshape(-1, 3).astype(np.int32)
+    plan = coordinates[used, :2] * plan_unit(crs).metres
+    height = coordinates[used, 2] * height_unit(crs).metres
+    origin = local_origin(plan)
+    grid = to_grid(plan, origin)
+    _turn_counter_clockwise(triangles, grid, records)
+    neighbours = _find_neighbours(triangles, records)
+    return Tin(
+        vertices=np.column_stack([grid * GRID, height]),
+        triangles=triangles,
+        neighbours=neighbours,
+        edge_kind=_read_edge_kinds(records, number[used], triangles),
+        grid=grid,
+        origin=origin,
+        vertex_source=np.full(len(used), -1, np.int64),
+        crs=crs,
+    )
+
+
+_CELLS = (b"E2L", b"E3L", b"E4Q", b"E6T", b"E8Q", b"E9Q")
+
+
+def _split_records(path: Path) -> _Records:
+    try:
+        lines = path.read_bytes().splitlines()
+    except OSError as error:
+        raise SurveyError(NO_FILE, file=str(path), reason=error.strerror or str(error)) from None
+    if not lines or lines[0].split() != [b"MESH2D"]:
+        raise SurveyError(NOT_2DM, file=str(path))
+    head = np.array([line.lstrip()[:3] for line in lines], "S3")
+    two = head.astype("S2")
+    for kind in _CELLS:
+        if (head == kind).any():
+            line = int(np.argmax(head == kind)) + 1
+            raise SurveyError(NOT_TRIANGLE, file=str(path), line=line, record=kind.decode())
+    rows = {b"ND": two == b"ND", b"E3T": head == b"E3T", b"NS": two == b"NS"}
+    if not rows[b"E3T"].any():
+        raise SurveyError(NO_TRIANGLES, file=str(path))
+    return _Records(str(path), lines, {record: np.flatnonzero(mask) + 1 for record, mask in rows.items()})
+
+
+def _numbers(records: _Records, record: bytes, counts: Sequence[int], whole: bool) -> np.ndarray:
+    """The numbers of all ``record`` lines (n, k), k one of ``counts`` and the same in each line."""
+    found = {len(text.split()) - 1 for text in records.texts(record)}
+    if not found:
+        return np.empty((0, counts[0]))
+    if len(found) == 1 and found <= set(counts):
+        text = b" ".join(text.lstrip()[len(record) :] for text in records.texts(record))
+        with warnings.catch_warnings():
+            warnings.simplefilter("error", DeprecationWarning)  # how numpy says that it met no number
+            try:
+                values = np.fromstring(text, float, sep=" ").reshape(-1, found.pop())
+            except (DeprecationWarning, ValueError):
+                values = np.empty((0, 0))
+        good = len(values) == len(records.rows[record]) and np.isfinite(values).all()
+        if good and (not whole or (values == np.rint(values)).all()):
+            return values
+    raise _bad_record(records, record, counts, whole)
+
+
+def _bad_record(records: _Records, record: bytes, counts: Sequence[int], whole: bool) -> SurveyError:
+    """The first ``record`` line that is not what it should be."""
+    usual = None
+    line, text = 0, b""
+    for line, text in zip(records.rows[record].tolist(), records.texts(record)):  # noqa: B007  used after the loop
+        words = text.split()
+        try:
+            values = [float(word) for word in words[1:]]
+        except ValueError:
+            values = []
+        usual = usual or len(values)
+        good = words[0] == record and len(values) == usual and len(values) in counts and np.isfinite(values).all()
+        if not good or (whole and any(value != int(value) for value in values)):
+            break
+    shown = text.decode("utf-8", "replace").strip()[:60]
+    return SurveyError(BAD_RECORD, file=records.file, line=line, found=shown, record=record.decode())
+
+
+def _read_nodes(records: _Records) -> Tuple[np.ndarray, np.ndarray]:
+    """Node numbers (n,) int64 in rising order and their coordinates (n, 3) as in the file."""
+    values = _numbers(records, b"ND", (4,), whole=False)
+    number = values[:, 0].astype(np.int64)
+    order = np.argsort(number, kind="stable")
+    twice = order[1:][number[order][1:] == number[order][:-1]]
+    if len(twice):
+        line = int(records.rows[b"ND"][twice.min()])
+        raise SurveyError(NODE_TWICE, file=records.file, line=line, node=int(number[twice.min()]))
+    return number[order], values[order, 1:]
+
+
+def _read_triangles(records: _Records, number: np.ndarray) -> np.ndarray:
+    """Corners (m, 3) as positions in ``number``."""
+    nodes = _numbers(records, b"E3T", (5, 4), whole=True)[:, 1:4].astype(np.int64)
+    place = np.minimum(np.searchsorted(number, nodes), max(len(number) - 1, 0))
+    unknown = number[place] != nodes if len(number) else np.ones(nodes.shape, bool)
+    if unknown.any():
+        row, corner = np.argwhere(unknown)[0]
+        line = int(records.rows[b"E3T"][row])
+        raise SurveyError(UNKNOWN_NODE, file=records.file, line=line, node=int(nodes[row, corner]))
+    return place
+
+
+def _check_counts(records: _Records) -> None:
+    """Compare with the counts that :func:`write_2dm` announces; other programs' files have none."""
+    words = records.lines[1].decode("utf-8", "replace").replace(",", " ").split() if len(records.lines) > 1 else []
+    if words[:2] != ["#", "counts:"]:
+        return
+    expected = [int(word) for word in words if word.isdigit()]
+    for record, count in zip((b"ND", b"E3T", b"NS"), expected):
+        found = len(records.rows[record])
+        if found != count:
+            raise SurveyError(CUT_SHORT, file=records.file, record=record.decode(), found=found, expected=count)
+
+
+def _turn_counter_clockwise(triangles: np.ndarray, grid: np.ndarray, records: _Records) -> None:
+    """Swap two corners of the clockwise rows of ``triangles``, in place; refuse flat ones."""
+    a, b, c = (grid[triangles[:, i]] for i in range(3))
+    twice_area = (b[:, 0] - a[:, 0]) * (c[:, 1] - a[:, 1]) - (b[:, 1] - a[:, 1]) * (c[:, 0] - a[:, 0])
+    if (twice_area == 0).any():
+        line = int(records.rows[b"E3T"][np.argmax(twice_area == 0)])
+        raise SurveyError(FLAT_TRIANGLE, file=records.file, line=line)
+    clockwise = twice_area < 0
+    triangles[clockwise] = triangles[clockwise][:, [0, 2, 1]]
+
+
+def _find_neighbours(triangles: np.ndarray, records: _Records) -> np.ndarray:
+    """Triangles across each edge (m, 3) int32, -1 at the rim."""
+    try:
+        twin = twins_of(triangles.ravel())
+    except ValueError:
+        raise _overlap(triangles, records) from None
+    return np.where(twin >= 0, twin // 3, -1).reshape(-1, 3).astype(np.int32)
+
+
+def _overlap(triangles: np.ndarray, records: _Records) -> SurveyError:
+    """Names the first triangle that has an edge in the same direction as an earlier one."""
+    key = triangles.astype(np.int64) * (int(triangles.max()) + 1) + np.roll(triangles, -1, axis=1)
+    _, first = np.unique(key, return_index=True)
+    again = np.setdiff1d(np.arange(key.size), first)
+    return SurveyError(OVERLAP, file=records.file, line=int(records.rows[b"E3T"][again[0] // 3]))
+
+
+def _read_edge_kinds(records: _Records, number: np.ndarray, triangles: np.ndarray) -> np.ndarray:
+    """Edge kinds (m, 3) uint8 from our node strings; ``number``: the node number of each vertex."""
+    ours = _string_kinds(records)
+    edge_kind = np.zeros(triangles.shape, np.uint8)
+    if not ours.any():
+        return edge_kind
+    mine = _Records(records.file, records.lines, {b"NS": records.rows[b"NS"][ours > 0]})
+    nodes = np.abs(_numbers(mine, b"NS", (2,), whole=True)).astype(np.int64)
+    ends = np.sort(np.minimum(np.searchsorted(number, nodes), len(number) - 1), axis=1)
+    sides = np.sort(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).astype(np.int64), axis=2)
+    n = len(number)
+    side_key, key = sides[..., 0] * n + sides[..., 1], ends[:, 0] * n + ends[:, 1]
+    order = np.argsort(key, kind="stable")
+    place = np.minimum(np.searchsorted(key[order], side_key), len(order) - 1)
+    hit = key[order][place] == side_key
+    edge_kind[hit] = ours[ours > 0][order][place][hit]
+    lost = np.flatnonzero(~np.isin(key, side_key) | (number[ends] != np.sort(nodes, axis=1)).any(axis=1))
+    if len(lost):
+        line = int(mine.rows[b"NS"][lost[0]])
+        text = records.lines[line - 1].decode("utf-8", "replace").strip()
+        raise SurveyError(BAD_RECORD, file=records.file, line=line, found=text[:60], record="NS")
+    return edge_kind
+
+
+def _string_kinds(records: _Records) -> np.ndarray:
+    """The kind (k,) uint8 that our comments give to each node string; 0 for one of another program."""
+    rows = records.rows[b"NS"]
+    kinds = np.zeros(len(rows), np.uint8)
+    if len(rows) == 0:
+        return kinds
+    mark = _STRING_KIND.encode()
+    for i in range(int(rows[0]) - 2, len(records.lines)):
+        if records.lines[i].startswith(mark):
+            words = records.lines[i][len(mark) :].decode("ascii", "replace").strip().split("+")
+            known = {member.name: int(member) for member in LineKind}
+            kinds[rows > i] = sum(known.get(word, 0) for word in words)
+    return kinds
