@@ -1,0 +1,196 @@
+"""``python -m plugin.core SURVEY --crs … --interval … --out DIR``: the main job without QGIS.
+
+Summary on the standard output, progress on the standard error. Exit status: 0 done; 2 something the user must
+mend (one line says what); 3 a fault of the program; 130 stopped by the user.
+"""
+
+from __future__ import annotations
+
+import argparse
+import io
+import math
+import sys
+import traceback
+from pathlib import Path
+from typing import Any, NoReturn, Optional, Sequence, Set, TextIO, Tuple
+
+from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .progress import Cancelled
+from .units import LengthUnit
+
+BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
+FAULT = Text(
+    "job.fault",
+    QT_TRANSLATE_NOOP(
+        "core", "A fault in the program, not in your file: {reason}. Please report it with what --debug shows."
+    ),
+)
+NO_MEMORY = Text(
+    "job.no_memory", QT_TRANSLATE_NOOP("core", "There is not enough memory for this survey; split the file.")
+)
+NO_PACKAGE = Text(
+    "job.no_package",
+    QT_TRANSLATE_NOOP(
+        "core", "This Python has no package {package}; install {packages}, or run the Python that QGIS uses."
+    ),
+)
+STOPPED = Text("job.stopped", QT_TRANSLATE_NOOP("core", "Stopped; no file is half written."))
+NOT_POSITIVE = Text("job.not_positive", QT_TRANSLATE_NOOP("core", "{option} must be a number above zero, not {value}."))
+NOT_A_NUMBER = Text("job.not_a_number", QT_TRANSLATE_NOOP("core", "{option} must be a number, not {value}."))
+
+#: What the core needs beside the standard library.
+PACKAGES = ("numpy", "scipy", "matplotlib", "pyproj")
+
+STAGES = {
+    "points": QT_TRANSLATE_NOOP("core", "reading points"),
+    "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
+    "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
+    "contours": QT_TRANSLATE_NOOP("core", "tracing contours"),
+    "files": QT_TRANSLATE_NOOP("core", "writing files"),
+    "report": QT_TRANSLATE_NOOP("core", "writing the report"),
+}
+
+
+def main(arguments: Optional[Sequence[str]] = None) -> int:
+    """Run the command line ``arguments``; returns the exit status."""
+    words = list(sys.argv[1:] if arguments is None else arguments)
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(errors="replace")  # a terminal without ² or … gets a question mark
+    progress = ProgressLine(sys.stderr)
+    try:
+        return _run(words, progress)
+    except (Exception, KeyboardInterrupt) as error:
+        progress.clear()
+        if "--debug" in words:
+            traceback.print_exc()
+        said, status = _explain(error)
+        print(" ".join(str(said).split()), file=sys.stderr)
+        return status
+
+
+def _explain(error: BaseException) -> Tuple[Message, int]:
+    """What to say about ``error``, and the exit status."""
+    if isinstance(error, SurveyError):
+        return error.message, 2
+    if isinstance(error, (KeyboardInterrupt, Cancelled)):
+        return message(STOPPED), 130
+    if isinstance(error, ModuleNotFoundError) and (error.name or "").split(".")[0] in PACKAGES:
+        return message(NO_PACKAGE, package=error.name, packages=", ".join(PACKAGES)), 2
+    if isinstance(error, MemoryError):
+        return message(NO_MEMORY), 3
+    return message(FAULT, reason=f"{type(error).__name__}: {error}"), 3
+
+
+def _run(words: Sequence[str], progress: ProgressLine) -> int:
+    options = _parser().parse_args(words)
+    # Imported late: mistakes on the command line are told at once, and a missing package in one line.
+    from .contours.lines import ContourOptions
+    from .job import JobSettings, run_job
+    from .report.summary import summary
+
+    unit = LengthUnit(options.interval_unit)
+    contours = ContourOptions(options.interval, options.base, unit, options.index_every)
+    settings = JobSettings(
+        survey=options.survey, out=options.out, contours=contours, crs=options.crs, columns=options.columns,
+        delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
+        unit=LengthUnit(options.unit) if options.unit else None,
+        height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
+        decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
+        max_rim_edge=options.max_rim_edge,
+    )  # fmt: skip
+    result = run_job(settings, progress)
+    progress.clear()
+    for line in summary(result, options.out):
+        print(line)
+    return 0
+
+
+class _Parser(argparse.ArgumentParser):
+    """Mistakes become a SurveyError: one line, without the usage text."""
+
+    def error(self, text: str) -> NoReturn:
+        raise SurveyError(BAD_ARGUMENTS, reason=text)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(prog="python -m plugin.core", allow_abbrev=False, description=DESCRIPTION, epilog=EPILOG)
+    add = parser.add_argument
+    units = [unit.value for unit in LengthUnit]
+    add("survey", metavar="SURVEY", type=Path, help="the survey: points as delimited text")
+    add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
+    add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
+    add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
+    add("--interval", metavar="N", type=_positive("--interval"), required=True, help="height between contours")
+    add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
+    add("--base", metavar="N", type=_number("--base"), default=0.0, help="a height that has a contour (default: 0)")
+    add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
+    add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
+    add("--height-unit", choices=units, help="unit of its heights, if another")
+    add("--delimiter", metavar="C", help="what separates columns; found if left out")
+    add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
+    add("--encoding", metavar="NAME", help="text encoding; found if left out")
+    add("--decisions", metavar="FILE", type=Path, help="decisions by hand on single points (CSV)")
+    codes = parser.add_mutually_exclusive_group()
+    codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
+    codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")
+    rim = "longest edge along the rim, in metres; triangles with a longer one are taken off (default: none is)"
+    add("--max-rim-edge", metavar="M", type=_positive("--max-rim-edge"), help=rim)
+    add("--debug", action="store_true", help="show where the program failed, if it does")
+    return parser
+
+
+DESCRIPTION = "Make a surface, contours and a report from the points of a survey."
+EPILOG = "Example: python -m plugin.core survey.csv --crs EPSG:25832 --interval 0.25 --out results"
+
+
+def _number(option: str) -> Any:
+    def read(text: str) -> float:
+        try:
+            value = float(text)
+        except ValueError:
+            value = math.nan
+        if not math.isfinite(value):
+            raise SurveyError(NOT_A_NUMBER, option=option, value=text)
+        return value
+
+    return read
+
+
+def _positive(option: str) -> Any:
+    def read(text: str) -> float:
+        value = _number(option)(text)
+        if value <= 0:
+            raise SurveyError(NOT_POSITIVE, option=option, value=text)
+        return value
+
+    return read
+
+
+class ProgressLine:
+    """Progress on ``stream``: one line that changes on a terminal, else a line a stage."""
+
+    def __init__(self, stream: TextIO) -> None:
+        self.stream = stream
+        self.terminal = stream.isatty()
+        self.shown = ""
+        self.told: Set[str] = set()
+
+    def __call__(self, fraction: float, stage: str) -> None:
+        words = STAGES.get(stage, stage)
+        text = f"{100 * fraction:3.0f} % {words}" if self.terminal else words
+        if text != self.shown and not (text in self.told and not self.terminal):
+            self.stream.write(f"\r\x1b[K{text}" if self.terminal else f"{text}\n")
+            self.stream.flush()
+            self.shown = text
+            self.told.add(text)
+
+    def clear(self) -> None:
+        if self.terminal and self.shown:
+            self.stream.write("\r\x1b[K")
+            self.stream.flush()
+        self.shown = ""
+
+
+if __name__ == "__main__":
+    sys.exit(main())

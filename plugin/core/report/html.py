@@ -1,0 +1,80 @@
+"""The report of the main job: one HTML file that needs no other."""
+
+from __future__ import annotations
+
+from pathlib import PurePath
+from typing import Callable, Sequence
+
+import numpy as np
+
+from ..files import PathLike, replace_file
+from ..georeference.crs import plan_unit
+from ..messages import QT_TRANSLATE_NOOP
+from . import markup
+from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
+from .labels import Words, number, plain
+from .output_sections import cautions_section, contours_section, files_section, method_section, surface_section
+from .results import JobResult
+
+TITLE = QT_TRANSLATE_NOOP("core", "Survey report: {file}")
+LEAD = QT_TRANSLATE_NOOP(
+    "core",
+    "From {points} points of {file}, {used} of them used, a surface of {triangles} triangles over {area} {unit}², and "
+    "{lines} contour lines every {interval} {height_unit}.",
+)
+CAUTION = QT_TRANSLATE_NOOP(
+    "core", "Not for construction or setting out without independent checks; see the limits and cautions at the end."
+)
+CONTENTS = QT_TRANSLATE_NOOP("core", "Contents")
+
+SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
+    contours_section,
+    survey_section,
+    coordinates_section,
+    points_section,
+    linework_section,
+    surface_section,
+    files_section,
+    method_section,
+    cautions_section,
+)
+
+
+def write_report(
+    result: JobResult, path: PathLike, translate: Callable[[str], str] = str, language: str = "en"
+) -> None:
+    """Write the report of ``result`` to ``path``, in the language of ``translate`` (its code: ``language``).
+
+    The same results give the same file: it holds no time or path of the machine. Raises SurveyError when the
+    file cannot be written.
+    """
+    text = report_html(result, Words(translate), language)
+    with replace_file(path) as name, open(name, "w", encoding="utf-8", newline="\n") as file:
+        file.write(text)
+
+
+def report_html(result: JobResult, words: Words, language: str = "en") -> str:
+    """The report as text."""
+    file = PurePath(result.survey.points.source).name
+    title = words(TITLE, file=file)
+    sections = [make(result, words) for make in SECTIONS]
+    lead = markup.paragraph(_lead(result, file, words)) + markup.caution([words(CAUTION)])
+    lead += markup.contents(words(CONTENTS), [(anchor, name) for anchor, name, _ in sections])
+    main = "".join(markup.section(*section) for section in sections)
+    return markup.page(title, language, lead, main)
+
+
+def _lead(result: JobResult, file: str, words: Words) -> str:
+    unit, tin = plan_unit(result.crs), result.surface.tin
+    return words(
+        LEAD,
+        points=number(len(result.points)),
+        file=file,
+        used=number(int(np.count_nonzero(result.points.used))),
+        triangles=number(len(tin.triangles)),
+        area=number(tin.plan_area / unit.metres**2, 0),
+        unit=unit.symbol,
+        lines=number(len(result.contours)),
+        interval=plain(result.contours.options.interval),
+        height_unit=result.shown_height_unit.symbol,
+    )

@@ -1,0 +1,318 @@
+"""The sections of the report about what came in: file, coordinates, points, lines."""
+
+from __future__ import annotations
+
+from pathlib import PurePath
+from typing import List, Sequence, Tuple
+
+import numpy as np
+
+from ..georeference.crs import plan_unit
+from ..linework.constraints import LineKind
+from ..messages import QT_TRANSLATE_NOOP, Message
+from ..points.pointset import Reason, Status
+from . import figures, markup
+from .labels import Words, crs_name, millimetres, number
+from .measures import plan_length
+from .results import JobResult
+
+Section = Tuple[str, str, str]  # anchor, title, HTML
+
+_REJECTS_SHOWN = 50
+
+REASONS = {
+    Reason.BY_HAND: QT_TRANSLATE_NOOP("core", "decided by hand"),
+    Reason.NO_FIX: QT_TRANSLATE_NOOP("core", "no fixed ambiguities"),
+    Reason.SIGMA_HORIZONTAL: QT_TRANSLATE_NOOP("core", "plan less certain than allowed"),
+    Reason.SIGMA_VERTICAL: QT_TRANSLATE_NOOP("core", "height less certain than allowed"),
+    Reason.TILT: QT_TRANSLATE_NOOP("core", "pole tilted"),
+    Reason.POLE_HEIGHT: QT_TRANSLATE_NOOP("core", "pole lifted or its height wrong"),
+    Reason.STANDING_STILL: QT_TRANSLATE_NOOP("core", "recorded while standing still"),
+    Reason.FIX_JUMP: QT_TRANSLATE_NOOP("core", "jump at loss or regain of the fix"),
+    Reason.DUPLICATE: QT_TRANSLATE_NOOP("core", "repeats another point"),
+    Reason.CHECK_SHOT: QT_TRANSLATE_NOOP("core", "check shot, kept out to test the surface"),
+    Reason.NOT_GROUND: QT_TRANSLATE_NOOP("core", "not on the ground, by its code"),
+}
+
+
+# What came in
+
+
+def survey_section(result: JobResult, words: Words) -> Section:
+    account = result.survey.account
+    say = words
+    rows = [
+        (say(QT_TRANSLATE_NOOP("core", "points")), number(account.points)),
+        (say(QT_TRANSLATE_NOOP("core", "rejected lines")), number(account.rejects)),
+        (say(QT_TRANSLATE_NOOP("core", "comment lines")), number(account.comments)),
+        (say(QT_TRANSLATE_NOOP("core", "blank lines")), number(account.blanks)),
+        (say(QT_TRANSLATE_NOOP("core", "header lines")), number(account.header)),
+        (say(QT_TRANSLATE_NOOP("core", "together, the lines of the file")), number(account.lines)),
+    ]
+    file = PurePath(result.survey.points.source).name
+    body = markup.paragraph(say(QT_TRANSLATE_NOOP("core", "File: {file}"), file=file))
+    body += markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Every line of the file")),
+        [say(QT_TRANSLATE_NOOP("core", "Lines that are")), say(QT_TRANSLATE_NOOP("core", "Count"))],
+        rows,
+        "hn",
+    )
+    body += markup.facts(say(QT_TRANSLATE_NOOP("core", "How the file was read")), _format_facts(result, say))
+    body += _rejects_table(result, say)
+    body += messages_list(result.survey.messages, say)
+    return "survey", say(QT_TRANSLATE_NOOP("core", "What came in")), body
+
+
+def _format_facts(result: JobResult, say: Words) -> List[Tuple[str, str]]:
+    shape = result.survey.format
+    delimiters = {
+        ",": QT_TRANSLATE_NOOP("core", "comma"),
+        ";": QT_TRANSLATE_NOOP("core", "semicolon"),
+        "\t": QT_TRANSLATE_NOOP("core", "tab"),
+        " ": QT_TRANSLATE_NOOP("core", "spaces"),
+    }
+    marks = {".": QT_TRANSLATE_NOOP("core", "point"), ",": QT_TRANSLATE_NOOP("core", "comma")}
+    columns = sorted(shape.columns.items(), key=lambda item: item[1])
+    return [
+        (
+            say(QT_TRANSLATE_NOOP("core", "delimiter")),
+            say(delimiters[shape.delimiter]) if shape.delimiter in delimiters else shape.delimiter,
+        ),
+        (say(QT_TRANSLATE_NOOP("core", "decimal mark")), say(marks[shape.decimal])),
+        (say(QT_TRANSLATE_NOOP("core", "text encoding")), shape.encoding.upper()),
+        (say(QT_TRANSLATE_NOOP("core", "columns read")), ", ".join(f"{column} {role}" for role, column in columns)),
+        (say(QT_TRANSLATE_NOOP("core", "unit of plan coordinates")), shape.unit.symbol),
+        (say(QT_TRANSLATE_NOOP("core", "unit of heights")), shape.height_unit.symbol),
+    ]
+
+
+def _rejects_table(result: JobResult, say: Words) -> str:
+    rejects = result.survey.rejects
+    count = len(rejects.line)
+    if count == 0:
+        return markup.paragraph(say(QT_TRANSLATE_NOOP("core", "No line was rejected.")))
+    rows = [
+        (number(int(rejects.line[i])), say_message(rejects.reason[i], say), str(rejects.text[i])[:120])
+        for i in range(min(count, _REJECTS_SHOWN))
+    ]
+    html = markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Rejected lines")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "Line")),
+            say(QT_TRANSLATE_NOOP("core", "Reason")),
+            say(QT_TRANSLATE_NOOP("core", "As it stands in the file")),
+        ],
+        rows,
+        "nwt",
+    )
+    if count > _REJECTS_SHOWN:
+        more = QT_TRANSLATE_NOOP("core", "{count} more rejected lines are in the table of rejects.")
+        html += markup.paragraph(say(more, count=number(count - _REJECTS_SHOWN)))
+    return html
+
+
+# Coordinates
+
+
+def coordinates_section(result: JobResult, words: Words) -> Section:
+    say, unit, tin = words, plan_unit(result.crs), result.surface.tin
+    height = result.shown_height_unit
+    name, code = crs_name(result.crs)
+    system = f"{name} ({code})" if code else name or say(QT_TRANSLATE_NOOP("core", "local grid, metres"))
+    west, south, east, north = (value / unit.metres for value in tin.bounds)
+    low, high = (value / height.metres for value in tin.height_range)
+    span = QT_TRANSLATE_NOOP("core", "{low} to {high} {unit}")
+    rows = [
+        (say(QT_TRANSLATE_NOOP("core", "coordinate system")), system),
+        (
+            say(QT_TRANSLATE_NOOP("core", "easting of the surface")),
+            say(span, low=number(west, 3), high=number(east, 3), unit=unit.symbol),
+        ),
+        (
+            say(QT_TRANSLATE_NOOP("core", "northing of the surface")),
+            say(span, low=number(south, 3), high=number(north, 3), unit=unit.symbol),
+        ),
+        (
+            say(QT_TRANSLATE_NOOP("core", "height of the surface")),
+            say(span, low=number(low, 3), high=number(high, 3), unit=height.symbol),
+        ),
+    ]
+    body = markup.facts(say(QT_TRANSLATE_NOOP("core", "Where the surface lies")), rows)
+    text = QT_TRANSLATE_NOOP(
+        "core", "Heights are as in the file: this program has not changed their datum and does not know it."
+    )
+    return "coordinates", say(QT_TRANSLATE_NOOP("core", "Coordinates and units")), body + markup.paragraph(say(text))
+
+
+# Points
+
+
+def points_section(result: JobResult, words: Words) -> Section:
+    say, points = words, result.points
+    body = markup.table(
+        say(QT_TRANSLATE_NOOP("core", "What became of the points")),
+        [say(QT_TRANSLATE_NOOP("core", "Status")), say(QT_TRANSLATE_NOOP("core", "Points"))],
+        [
+            (say(name), number(int(np.count_nonzero(points.status == status))))
+            for status, name in (
+                (Status.USED, figures.USED),
+                (Status.FLAGGED, figures.FLAGGED),
+                (Status.REJECTED, figures.REJECTED),
+            )
+        ],
+        "hn",
+    )
+    body += _reasons_table(result, say)
+    if result.decisions_file:
+        text = QT_TRANSLATE_NOOP("core", "Decisions made by hand were read from {file}.")
+        body += markup.paragraph(say(text, file=PurePath(result.decisions_file).name))
+    else:
+        text = QT_TRANSLATE_NOOP("core", "No decisions were made by hand.")
+        body += markup.paragraph(say(text))
+    body += messages_list(result.messages, say)
+    body += _points_figure(result, say) + _spacing_figure(result, say) + _noise(result, say)
+    return "points", say(QT_TRANSLATE_NOOP("core", "Points and decisions")), body
+
+
+def _reasons_table(result: JobResult, say: Words) -> str:
+    points = result.points
+    rows = []
+    for reason, name in REASONS.items():
+        has = (points.reasons & int(reason)) != 0
+        if has.any():
+            rejected = int(np.count_nonzero(has & (points.status == Status.REJECTED)))
+            rows.append((say(name), number(int(np.count_nonzero(has)) - rejected), number(rejected)))
+    if not rows:
+        return ""
+    return markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Reasons (a point can have several)")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "Reason")),
+            say(QT_TRANSLATE_NOOP("core", "Points still used")),
+            say(QT_TRANSLATE_NOOP("core", "Points rejected")),
+        ],
+        rows,
+        "hnn",
+    )
+
+
+def _points_figure(result: JobResult, say: Words) -> str:
+    picture = figures.points_map(result.points, say)
+    count = [number(int(np.count_nonzero(result.points.status == status))) for status in Status]
+    alt = QT_TRANSLATE_NOOP(
+        "core", "Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark."
+    )
+    caption = QT_TRANSLATE_NOOP("core", "The survey points by what became of them.")
+    return markup.figure(picture.uri, say(alt, used=count[0], flagged=count[1], rejected=count[2]), say(caption))
+
+
+def _spacing_figure(result: JobResult, say: Words) -> str:
+    unit = plan_unit(result.crs)
+    steps = figures.steps_along(result.points)
+    if len(steps) == 0 or float(np.median(steps)) == 0.0:
+        return ""
+    picture = figures.spacing_histogram(steps, unit, say)
+    end = figures.longest_shown(steps)
+    middle = number(float(np.median(steps)) / unit.metres, 3)
+    alt = QT_TRANSLATE_NOOP(
+        "core", "Histogram of the distance between points recorded one after another; median {middle} {unit}."
+    )
+    caption = QT_TRANSLATE_NOOP(
+        "core", "Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end."
+    )
+    return markup.figure(
+        picture.uri,
+        say(alt, middle=middle, unit=unit.symbol),
+        say(
+            caption,
+            count=number(int(np.count_nonzero(steps >= end))),
+            longest=number(float(steps.max()) / unit.metres, 1),
+            unit=unit.symbol,
+        ),
+    )
+
+
+def _noise(result: JobResult, say: Words) -> str:
+    """The doubt the receiver itself claims, over the used points."""
+    used = result.points.used
+    rows = []
+    for name, values in (
+        (QT_TRANSLATE_NOOP("core", "standard deviation of a height"), result.points.sigma_v[used]),
+        (QT_TRANSLATE_NOOP("core", "standard deviation in plan"), result.points.sigma_h[used]),
+    ):
+        values = values[np.isfinite(values)]
+        if len(values):
+            middle, high = np.percentile(values, [50, 95])
+            rows.append((say(name), millimetres(float(middle)), millimetres(float(high)), number(len(values))))
+    if not rows:
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "The file gives no standard deviations, so this report cannot say how uncertain a single height is. "
+            "Independent check shots can.",
+        )
+        return markup.paragraph(say(text))
+    html = markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Noise of the used points as the receiver claims it")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "Quantity")),
+            say(QT_TRANSLATE_NOOP("core", "Median")),
+            say(QT_TRANSLATE_NOOP("core", "95 in 100 are below")),
+            say(QT_TRANSLATE_NOOP("core", "Points with a value")),
+        ],
+        rows,
+        "hnnn",
+    )
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. "
+        "Only independent check shots measure the accuracy of the surface.",
+    )
+    return html + markup.paragraph(say(text))
+
+
+# Linework
+
+
+def linework_section(result: JobResult, words: Words) -> Section:
+    say, title = words, words(QT_TRANSLATE_NOOP("core", "Lines from field codes"))
+    if result.linework is None:
+        text = QT_TRANSLATE_NOOP("core", "Field codes were not read: the surface has no lines to hold to.")
+        return "linework", title, markup.paragraph(say(text))
+    unit, rows = plan_unit(result.crs), []
+    for kind, name in (
+        (LineKind.BREAKLINE, QT_TRANSLATE_NOOP("core", "breaklines")),
+        (LineKind.BOUNDARY, QT_TRANSLATE_NOOP("core", "boundaries")),
+        (LineKind.VOID, QT_TRANSLATE_NOOP("core", "voids")),
+    ):
+        lines = [line for line in result.linework.constraints.lines if line.kind & kind]
+        length = sum(plan_length(line.xyz[:, :2], line.closed) for line in lines)
+        vertices = sum(len(line.xyz) for line in lines)
+        rows.append((say(name), number(len(lines)), number(vertices), number(length / unit.metres, 1)))
+    body = markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Lines the surface holds to")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "Kind")),
+            say(QT_TRANSLATE_NOOP("core", "Lines")),
+            say(QT_TRANSLATE_NOOP("core", "Vertices")),
+            say(QT_TRANSLATE_NOOP("core", "Length in plan ({unit})"), unit=unit.symbol),
+        ],
+        rows,
+        "hnnn",
+    )
+    return "linework", title, body + messages_list(result.linework.messages, say)
+
+
+# Remarks
+
+
+def messages_list(messages: Sequence[Message], say: Words) -> str:
+    if not messages:
+        return ""
+    title = markup.paragraph(say(QT_TRANSLATE_NOOP("core", "Noticed on the way:")))
+    return title + markup.bullets(say_message(message, say) for message in messages)
+
+
+def say_message(message: Message, say: Words) -> str:
+    """A message in the reader's language; of files it names only the name, so that the report is the same anywhere."""
+    values = {key: PurePath(value).name if key == "file" else value for key, value in message.values.items()}
+    return Message(message.text, values).say(say.translate)

@@ -1,0 +1,74 @@
+"""The results in a few lines for a terminal."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import List
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, Text, message
+from ..points.pointset import Status
+from .results import JobResult
+
+POINTS_LINE = Text(
+    "job.points_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Points    {points} from {lines} lines ({rejects} lines rejected); "
+        "{used} used, {flagged} flagged, {rejected} rejected",
+    ),
+)
+LINES_LINE = Text(
+    "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
+)
+SURFACE_LINE = Text(
+    "job.surface_line",
+    QT_TRANSLATE_NOOP("core", "Surface   {triangles} triangles, {area:.1f} m², heights {low:.3f} to {high:.3f} {unit}"),
+)
+CONTOURS_LINE = Text(
+    "job.contours_line",
+    QT_TRANSLATE_NOOP("core", "Contours  {lines} lines on {levels} levels, every {interval:g} {unit}"),
+)
+NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
+WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
+
+_REMARKS_SHOWN = 3
+
+
+def summary(result: JobResult, folder: Path) -> List[str]:
+    """The lines that tell ``result`` in short, the files last."""
+    points, tin, contours, account = result.points, result.surface.tin, result.contours, result.survey.account
+    unit = result.shown_height_unit
+    count = {status: int(np.count_nonzero(points.status == status)) for status in Status}
+    low, high = (height / unit.metres for height in tin.height_range)
+    told = [
+        message(
+            POINTS_LINE, points=account.points, lines=account.lines, rejects=account.rejects, used=count[Status.USED],
+            flagged=count[Status.FLAGGED], rejected=count[Status.REJECTED],
+        ),
+        message(SURFACE_LINE, triangles=len(tin.triangles), area=tin.plan_area, low=low, high=high, unit=unit.symbol),
+        message(
+            CONTOURS_LINE, lines=len(contours), levels=len(set(contours.step.tolist())),
+            interval=contours.options.interval, unit=unit.symbol,
+        ),
+    ]  # fmt: skip
+    if result.linework is not None:
+        edges = int(sum(result.surface.report.edges.values()))
+        told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    remarks = result.remarks
+    if remarks:
+        told.append(message(NOTICED_LINE, count=len(remarks)))
+    lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    lines.append(str(message(WRITTEN_LINE, folder=folder)))
+    return lines + [f"  {path.name:<18}{_size(path.stat().st_size):>10}" for path in result.files]
+
+
+def _size(count: int) -> str:
+    """A file's size in decimal units."""
+    size, unit = float(count), "B"
+    for larger in ("kB", "MB", "GB"):
+        if size < 1000:
+            break
+        size, unit = size / 1000, larger
+    return f"{size:.0f} {unit}" if unit == "B" else f"{size:.1f} {unit}"
