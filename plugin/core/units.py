@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from enum import Enum
+from typing import Any, Optional
+
+import numpy as np
 
 
 class LengthUnit(Enum):
@@ -28,3 +31,48 @@ class LengthUnit(Enum):
 
 _METRES = {LengthUnit.METRE: 1.0, LengthUnit.FOOT: 0.3048, LengthUnit.US_SURVEY_FOOT: 1200.0 / 3937.0}
 _SYMBOLS = {LengthUnit.METRE: "m", LengthUnit.FOOT: "ft", LengthUnit.US_SURVEY_FOOT: "ftUS"}
+
+
+def axis_unit(axis: Any) -> Optional[LengthUnit]:
+    """The unit of an axis of a pyproj CRS, None where it is none of ours.
+
+    By its length: registers spell the U.S. survey foot with 12 to 16 digits, and differ from the
+    international foot in the sixth.
+    """
+    factor = float(axis.unit_conversion_factor)
+    return next((unit for unit in LengthUnit if abs(factor / unit.metres - 1.0) < 1e-9), None)
+
+
+def metres_per_unit(crs: Optional[Any]) -> float:
+    """Metres in one unit of the plan axes of a projected pyproj CRS; 1 for None, a local grid.
+
+    Coordinates in the core are metres: those of the CRS times this factor. What is written in the CRS
+    is divided by it, see :func:`to_crs_units`.
+    """
+    return 1.0 if crs is None else _axis_metres(crs.axis_info[0])
+
+
+def metres_per_height_unit(crs: Optional[Any]) -> float:
+    """Metres in one unit of the height axis of ``crs``; that of its plan axes where it has no height axis.
+
+    So heights written beside plan coordinates in feet are in feet too, and slopes stay true.
+    """
+    axes = [] if crs is None else crs.axis_info
+    return _axis_metres(axes[2]) if len(axes) > 2 else metres_per_unit(crs)
+
+
+def to_crs_units(values_m: Any, crs: Optional[Any]) -> np.ndarray:
+    """Plan coordinates or distances in metres, in the unit of ``crs``."""
+    factor = metres_per_unit(crs)
+    return np.asarray(values_m, float) if factor == 1.0 else np.asarray(values_m, float) / factor
+
+
+def heights_to_crs_units(values_m: Any, crs: Optional[Any]) -> np.ndarray:
+    """Heights in metres, in the unit that :func:`metres_per_height_unit` takes for ``crs``."""
+    factor = metres_per_height_unit(crs)
+    return np.asarray(values_m, float) if factor == 1.0 else np.asarray(values_m, float) / factor
+
+
+def _axis_metres(axis: Any) -> float:
+    unit = axis_unit(axis)
+    return float(axis.unit_conversion_factor) if unit is None else unit.metres

@@ -1,0 +1,1 @@
+"""Coordinate systems: where the survey lies and in which unit."""

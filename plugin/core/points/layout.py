@@ -1,0 +1,229 @@
+"""The columns of one file, settled: from the user's mapping, or from the header."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from typing import Dict, List, Optional, Sequence, Tuple
+
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..units import LengthUnit
+from .columns import COORDINATES, ROLES, ColumnMap, Kind, plain_word, roles_of_header
+
+#: More columns than this and the delimiter is wrong.
+MOST_COLUMNS = 1000
+
+NOT_SAID = Text(
+    "points.columns_not_said",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: nothing says which columns are easting, northing and height (first line: {words}); "
+        "give --columns, such as name,easting,northing,height,code.",
+    ),
+)
+TWO_COLUMNS = Text(
+    "points.two_columns",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: columns {first} and {second} are both headed {role}; "
+        "give --columns, such as name,easting,northing,height,code.",
+    ),
+)
+NO_HEADER_WORD = Text(
+    "points.no_header_word",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: no column is headed '{word}', which --columns names; the header has {words}."
+    ),
+)
+NO_HEADER = Text(
+    "points.no_header",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}: has no header line, but --columns names the header word '{word}'; use column numbers."
+    ),
+)
+NO_SUCH_COLUMN = Text(
+    "points.no_such_column",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: --columns names column {column} ({role}), but no line has more than {count} columns; "
+        "check --columns and --delimiter.",
+    ),
+)
+TOO_MANY_COLUMNS = Text(
+    "points.too_many_columns",
+    QT_TRANSLATE_NOOP("core", "{file}: has {count} columns with delimiter {delimiter}; check --delimiter."),
+)
+MORE_THAN_HEADER = Text(
+    "points.more_than_header",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: the header has {header} columns but most lines have {count}; is the comma "
+        "a decimal comma? Give --delimiter and --decimal, or mend the header.",
+    ),
+)
+HEADER_SAYS_OTHER = Text(
+    "points.header_says_other",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: column {column} is headed '{word}' but is read as {role}, as --columns says."
+    ),
+)
+HEADER_UNIT = Text(
+    "points.header_unit",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: column {column} is headed '{word}' but is read in {unit}; check the unit."
+    ),
+)
+
+_UNITS = {
+    "m": LengthUnit.METRE, "metre": LengthUnit.METRE, "metres": LengthUnit.METRE, "meter": LengthUnit.METRE,
+    "meters": LengthUnit.METRE, "ft": LengthUnit.FOOT, "feet": LengthUnit.FOOT, "us-ft": LengthUnit.US_SURVEY_FOOT,
+    "us ft": LengthUnit.US_SURVEY_FOOT, "ftus": LengthUnit.US_SURVEY_FOOT, "usft": LengthUnit.US_SURVEY_FOOT,
+}  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Header:
+    """The header line: its number (of a comment line, where ``comment``) and its words."""
+
+    line: int
+    words: Tuple[str, ...]
+    comment: bool = False
+
+
+@dataclass(frozen=True)
+class Shape:
+    """What the first lines look like.
+
+    ``width``: how many fields most have; ``filled``: the same without empty fields at their ends;
+    ``spaced``: fields are parted by runs of spaces; ``first``: the first line, to show.
+    """
+
+    width: int
+    filled: int
+    spaced: bool
+    first: str
+
+
+@dataclass(frozen=True)
+class Layout:
+    """Where each thing stands in a line, counted from 0.
+
+    ``roles``: role to position. ``extra``: name to position of the columns kept as they are.
+    ``width``: how many columns a whole line has. ``named``: whether each of them was named by the
+    header or the mapping.
+    """
+
+    roles: Dict[str, int]
+    extra: Dict[str, int]
+    width: int
+    named: bool
+
+    @property
+    def last_is_text(self) -> bool:
+        """Whether the last column takes free text, so that delimiters inside it can be meant."""
+        last = self.width - 1
+        return last in self.extra.values() or any(
+            place == last and ROLES[role] is Kind.TEXT for role, place in self.roles.items()
+        )
+
+
+def lay_out(file: str, columns: Optional[ColumnMap], header: Optional[Header], shape: Shape) -> Layout:
+    """Settle the columns of a file from the mapping or the header.
+
+    Raises SurveyError when the coordinates cannot be placed, or the lines have more columns than the header.
+    """
+    if columns is None:
+        roles = _from_header(file, header, shape.first)
+    elif columns.ordered is not None:
+        roles = {word: i for i, word in enumerate(columns.ordered) if word in ROLES}
+    else:
+        roles = _from_chosen(file, columns, header)
+    ordered = columns.ordered if columns is not None and columns.ordered is not None else ()
+    named = max(len(header.words) if header else 0, len(ordered))
+    width = max(named, max(roles.values()) + 1)
+    # Words behind a last column of free text are no columns of their own where spaces part the fields.
+    if not (shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))):
+        if header is not None and shape.filled > len(header.words):
+            raise SurveyError(
+                MORE_THAN_HEADER, file=file, line=header.line, header=len(header.words), count=shape.filled
+            )
+        width = max(width, shape.width)
+    taken = set(roles.values()) | {i for i, word in enumerate(ordered) if not word}
+    names = _names_of_rest(header, ordered, width)
+    return Layout(roles, {names[i]: i for i in range(width) if i not in taken}, width, named >= width)
+
+
+def _from_header(file: str, header: Optional[Header], first: str) -> Dict[str, int]:
+    found = roles_of_header(header.words) if header else {}
+    if header is None or any(role not in found for role in COORDINATES):
+        raise SurveyError(NOT_SAID, file=file, words=first[:60])
+    for role, places in found.items():
+        if len(places) > 1:
+            raise SurveyError(
+                TWO_COLUMNS, file=file, line=header.line, first=places[0] + 1, second=places[1] + 1, role=role
+            )
+    return {role: places[0] for role, places in found.items()}
+
+
+def _from_chosen(file: str, columns: ColumnMap, header: Optional[Header]) -> Dict[str, int]:
+    roles = {}
+    for role, column in columns.chosen:
+        if isinstance(column, int):
+            if header is not None and column > len(header.words):
+                raise SurveyError(NO_SUCH_COLUMN, file=file, column=column, role=role, count=len(header.words))
+            roles[role] = column - 1
+            continue
+        if header is None:
+            raise SurveyError(NO_HEADER, file=file, word=column)
+        places = places_of(column, header.words)
+        if not places:
+            raise SurveyError(
+                NO_HEADER_WORD, file=file, line=header.line, word=column, words=", ".join(header.words)[:200]
+            )
+        roles[role] = places[0]
+    return roles
+
+
+def places_of(word: str, words: Sequence[str]) -> List[int]:
+    """Positions in the header ``words`` of the ``word`` of a mapping: as written, else in any case, without unit."""
+    return [i for i, other in enumerate(words) if other.strip() == word] or [
+        i for i, other in enumerate(words) if plain_word(other) == plain_word(word)
+    ]
+
+
+def _names_of_rest(header: Optional[Header], ordered: Sequence[str], width: int) -> List[str]:
+    """A name of its own for each column: from the mapping, the header, or its number."""
+    names: List[str] = []
+    for i in range(width):
+        word = header.words[i].strip() if header and i < len(header.words) else ""
+        if i < len(ordered) and ordered[i].startswith("+"):
+            word = ordered[i][1:]
+        names.append(new_name(word or f"column_{i + 1}", names))
+    return names
+
+
+def new_name(name: str, taken: Sequence[str]) -> str:
+    """``name``, or with the first number behind it that makes it differ from those ``taken``."""
+    number, free = 2, name
+    while free in taken:
+        free, number = f"{name}_{number}", number + 1
+    return free
+
+
+def doubts(file: str, layout: Layout, header: Optional[Header], units: Dict[str, LengthUnit]) -> List[Message]:
+    """Where the header says other than what is done. ``units``: the unit each coordinate is read in."""
+    if header is None:
+        return []
+    notes = []
+    meant = {place: role for role, places in roles_of_header(header.words).items() for place in places}
+    for role, place in layout.roles.items():
+        if place >= len(header.words):
+            continue
+        where = {"file": file, "line": header.line, "column": place + 1, "word": header.words[place].strip()}
+        if meant.get(place, role) != role:
+            notes.append(message(HEADER_SAYS_OTHER, role=role, **where))
+        said = re.search(r"[\(\[]\s*([^\)\]]*?)\s*[\)\]]", header.words[place])
+        unit = _UNITS.get(said.group(1).lower()) if said else None
+        if role in units and unit is not None and unit is not units[role]:
+            notes.append(message(HEADER_UNIT, unit=units[role].value, **where))
+    return notes

@@ -1,0 +1,182 @@
+"""The text of a survey file: found, decoded, and its line ends made alike."""
+
+from __future__ import annotations
+
+import codecs
+import os
+from dataclasses import dataclass
+from typing import Iterator, Optional, Tuple
+
+import numpy as np
+
+from ..files import PathLike
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+
+MISSING = Text("points.missing_file", QT_TRANSLATE_NOOP("core", "{file}: there is no such file; check the path."))
+FOLDER = Text("points.folder", QT_TRANSLATE_NOOP("core", "{file}: is a folder; give the survey file inside it."))
+UNREADABLE = Text(
+    "points.unreadable_file",
+    QT_TRANSLATE_NOOP("core", "{file}: cannot be read ({reason}); check its permissions and whether it is in use."),
+)
+EMPTY = Text("points.empty_file", QT_TRANSLATE_NOOP("core", "{file}: is empty; export the survey again."))
+BINARY = Text(
+    "points.binary_file",
+    QT_TRANSLATE_NOOP("core", "{file}: is a binary file, not text; export the survey as delimited text (CSV)."),
+)
+UNKNOWN_ENCODING = Text(
+    "points.unknown_encoding",
+    QT_TRANSLATE_NOOP("core", "{file}: text encoding '{encoding}' is not known; use utf-8, utf-16 or latin-1."),
+)
+WRONG_ENCODING = Text(
+    "points.wrong_encoding",
+    QT_TRANSLATE_NOOP("core", "{file}: is not {encoding} text ({reason}); give the encoding it was written in."),
+)
+ENCODING_ASSUMED = Text(
+    "points.encoding_assumed",
+    QT_TRANSLATE_NOOP("core", "{file}: is not UTF-8 text; it was read as {encoding}. Check accented letters."),
+)
+
+_BLOCK = 1 << 22
+_MARKS = (
+    (codecs.BOM_UTF8, "utf-8-sig"),
+    (codecs.BOM_UTF32_LE, "utf-32"),
+    (codecs.BOM_UTF32_BE, "utf-32"),
+    (codecs.BOM_UTF16_LE, "utf-16"),
+    (codecs.BOM_UTF16_BE, "utf-16"),
+)
+
+
+_SPOKEN = {"cp1252": "Windows-1252", "latin-1": "Latin-1"}
+
+
+@dataclass(frozen=True)
+class TextSource:
+    """A text file in memory.
+
+    ``data``: its text as UTF-8 without byte order mark, every line ended by one LF (LF, CRLF and CR in
+    the file count alike). ``lines``: how many lines that is. ``cut_off``: the file's last line had no
+    line end. ``encoding``: what the file was written in; ``messages``: what was assumed.
+    """
+
+    file: str
+    data: bytes
+    lines: int
+    cut_off: bool
+    encoding: str
+    messages: Tuple[Message, ...] = ()
+
+    def each_line(self) -> Iterator[Tuple[int, str]]:
+        """Line number from 1 and text of each line."""
+        start, number = 0, 1
+        while start < len(self.data):
+            end = self.data.index(b"\n", start)
+            yield number, self.data[start:end].decode()
+            start, number = end + 1, number + 1
+
+    def blocks(self, size: int = 1 << 20) -> Iterator[Tuple[int, int]]:
+        """Byte ranges of whole lines, about ``size`` bytes each."""
+        start = 0
+        while start < len(self.data):
+            end = self.data.rfind(b"\n", start, start + size) + 1 or self.data.index(b"\n", start) + 1
+            yield start, end
+            start = end
+
+
+def load_text(path: PathLike, encoding: Optional[str] = None) -> TextSource:
+    """Read a text file whole.
+
+    Without ``encoding``: by the byte order mark, else UTF-16 when every second byte is zero, else UTF-8,
+    else (with a message) Windows-1252 or Latin-1. Raises SurveyError for a missing, empty or binary
+    file, a folder, and text that is not in ``encoding``.
+    """
+    file = os.fspath(path)
+    raw = _read(file)
+    notes: Tuple[Message, ...] = ()
+    if encoding is None:
+        encoding, assumed = _find_encoding(raw)
+        if assumed:
+            notes = (message(ENCODING_ASSUMED, file=file, encoding=_SPOKEN[encoding]),)
+    text = _as_utf8(raw, encoding, file)
+    if not text.strip(b"\r\n\t "):
+        raise SurveyError(EMPTY, file=file)
+    if _is_binary(text):
+        raise SurveyError(BINARY, file=file)
+    if b"\r" in text:
+        text = text.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
+    cut_off = not text.endswith(b"\n")
+    if cut_off:
+        text += b"\n"
+    return TextSource(file, text, text.count(b"\n"), cut_off, encoding, notes)
+
+
+def _read(file: str) -> bytes:
+    if os.path.isdir(file):
+        raise SurveyError(FOLDER, file=file)
+    try:
+        with open(file, "rb") as stream:
+            return stream.read()
+    except FileNotFoundError as error:
+        raise SurveyError(MISSING, file=file) from error
+    except (OSError, ValueError) as error:  # ValueError: a NUL in the path
+        reason = getattr(error, "strerror", None) or str(error)
+        raise SurveyError(UNREADABLE, file=file, reason=reason) from error
+
+
+def _find_encoding(raw: bytes) -> Tuple[str, bool]:
+    """Encoding of the bytes, and whether it is only assumed."""
+    for mark, encoding in _MARKS:
+        if raw.startswith(mark):
+            return encoding, False
+    head = np.frombuffer(raw, np.uint8, min(len(raw), 1 << 12))
+    even, odd = np.mean(head[0::2] == 0) if len(head) else 0, np.mean(head[1::2] == 0) if len(head) > 1 else 0
+    if odd > 0.4 and even < 0.05:
+        return "utf-16-le", False
+    if even > 0.4 and odd < 0.05:
+        return "utf-16-be", False
+    if _is_utf8(raw):
+        return "utf-8", False
+    # Latin-1 has control characters at 0x80..0x9f, where Windows has letters and signs.
+    if any(0x80 <= byte < 0xA0 for byte in set(raw)):
+        try:
+            raw.decode("cp1252")
+            return "cp1252", True
+        except UnicodeDecodeError:
+            pass
+    return "latin-1", True
+
+
+def _is_utf8(raw: bytes) -> bool:
+    if raw.isascii():
+        return True
+    decoder = codecs.getincrementaldecoder("utf-8")()
+    try:
+        for start in range(0, len(raw), _BLOCK):
+            decoder.decode(raw[start : start + _BLOCK])
+        decoder.decode(b"", final=True)
+    except UnicodeDecodeError:
+        return False
+    return True
+
+
+def _as_utf8(raw: bytes, encoding: str, file: str) -> bytes:
+    try:
+        name = codecs.lookup(encoding).name
+        fine = name in ("utf-8", "utf-8-sig") and _is_utf8(raw)
+        text = raw if fine else raw.decode(encoding).encode("utf-8")
+    except (LookupError, TypeError) as error:
+        raise SurveyError(UNKNOWN_ENCODING, file=file, encoding=encoding) from error
+    except ValueError as error:  # UnicodeError, and a NUL in the encoding's name
+        reason = getattr(error, "reason", str(error))
+        raise SurveyError(WRONG_ENCODING, file=file, encoding=encoding, reason=reason) from error
+    return text[3:] if text.startswith(codecs.BOM_UTF8) else text
+
+
+def _is_binary(text: bytes) -> bool:
+    """A NUL anywhere, or over a tenth of the first 64 KiB control characters."""
+    if b"\0" in text:
+        return True
+    head = np.frombuffer(text, np.uint8, min(len(text), 1 << 16))
+    control = (head < 32) | (head == 127)
+    for allowed in b"\t\n\r\f\x1a":
+        control &= head != allowed
+    return bool(control.mean() > 0.1)
