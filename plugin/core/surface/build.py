@@ -18,6 +18,7 @@ from .insert import insert_segments
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
 from .region import inside_rings, without_long_rim
+from .rim import without_hollow_rim, without_rim_slivers
 from .tin import GRID, Tin
 
 ALL_ON_A_LINE = Text(
@@ -58,12 +59,17 @@ SPLIT_CROSSINGS = Text(
 
 @dataclass(frozen=True)
 class SurfaceOptions:
-    """``max_rim_edge``: metres; triangles are peeled off the rim while their outer edge is longer (None: never).
+    """How the surface is made.
 
+    Triangles are peeled off the rim (None: never) while their outer edge is longer than ``max_rim_edge`` metres,
+    their circumscribed circle is wider than ``max_rim_radius`` metres (a hollow outline, see :mod:`.rim`), or
+    the angle opposite their outer edge is wider than ``max_rim_angle`` degrees (slivers; 165 is a good value).
     ``crossing``: the height where breaklines cross; ``crossing_tolerance``: metres up to which ``REFUSE`` joins them.
     """
 
     max_rim_edge: Optional[float] = None
+    max_rim_radius: Optional[float] = None
+    max_rim_angle: Optional[float] = None
     crossing: CrossingRule = CrossingRule.REFUSE
     crossing_tolerance: float = 0.05
 
@@ -110,28 +116,63 @@ def build_surface(
     heights, one result whatever the order of the points. Lines without heights are laid on the surface.
     Raises SurveyError for points that span no surface, crossing lines, or a boundary that leaves nothing.
     """
+    whole = triangulate_survey(points, constraints, options, progress)
+    surface = cut_surface(whole, points)
+    progress(1.0, "surface")
+    return surface
+
+
+@dataclass(frozen=True)
+class Triangulation:
+    """The triangulation of all that the survey gives, and which of its m triangles the surface takes.
+
+    ``mesh`` covers the convex hull and shares ``x``, ``y`` with ``network``, which has the heights.
+    ``inside`` (m,): within the boundary and outside the voids; ``trimmed`` (m,): peeled off the rim;
+    ``keep`` (m,): what the surface takes.
+    """
+
+    mesh: Mesh
+    network: Network
+    inside: np.ndarray
+    trimmed: np.ndarray
+    keep: np.ndarray
+    duplicates: Tuple[Duplicate, ...]
+    conflicts: Tuple[Conflict, ...]
+
+
+def triangulate_survey(
+    points: PointSet, constraints: Constraints, options: SurfaceOptions, progress: Progress = silent
+) -> Triangulation:
+    """First half of :func:`build_surface`: everything but leaving triangles out. Raises SurveyError as it does."""
     network, duplicates = build_network(points, constraints)
     mesh, network, conflicts = _triangulate_lines(network, points.source, constraints, options, progress)
     inside = inside_rings(mesh, network.rings) if network.rings else np.ones(mesh.triangle_count, bool)
     keep = without_long_rim(mesh, inside, options.max_rim_edge)
+    keep = without_hollow_rim(mesh, keep, options.max_rim_radius)
+    keep = without_rim_slivers(mesh, keep, options.max_rim_angle)
+    return Triangulation(mesh, network, inside, inside & ~keep, keep, duplicates, conflicts)
+
+
+def cut_surface(whole: Triangulation, points: PointSet) -> Surface:
+    """Second half of :func:`build_surface`: the triangles to keep as a TIN. Raises SurveyError if there is none."""
+    keep = whole.keep
     if not np.any(keep):
         raise SurveyError(NOTHING_LEFT, file=points.source)
-    tin = _tin(mesh, network, keep, points)
-    unused = len(network.x) - len(tin.vertices)
+    tin = _tin(whole.mesh, whole.network, keep, points)
+    unused = len(whole.network.x) - len(tin.vertices)
     report = SurfaceReport(
         points_used=int(np.count_nonzero(points.used)),
         points_rejected=int(np.count_nonzero(~points.used)),
         vertices=len(tin.vertices),
         triangles=len(tin.triangles),
-        outside=int(np.count_nonzero(~inside)),
-        trimmed=int(np.count_nonzero(inside & ~keep)),
+        outside=int(np.count_nonzero(~whole.inside & ~keep)),
+        trimmed=int(np.count_nonzero(whole.trimmed & ~keep)),
         unused_vertices=unused,
         edges=_edge_counts(tin),
-        duplicates=duplicates,
-        conflicts=conflicts,
-        messages=_messages(duplicates, conflicts, unused),
+        duplicates=whole.duplicates,
+        conflicts=whole.conflicts,
+        messages=_messages(whole.duplicates, whole.conflicts, unused),
     )
-    progress(1.0, "surface")
     return Surface(tin, report)
 
 
