@@ -32,6 +32,8 @@ class Contours:
     ``level``: (c,) float64 metres. ``level_in_unit``: (c,) float64 in ``options.unit``.
     ``step``: (c,) int64, the k of the level. ``index``, ``closed``, ``depression``: (c,) bool;
     depression is True for a closed line with the lower ground inside.
+    ``edge``: (p,) int64, the TIN edge on which each point lies, 3 * triangle + edge of the triangle;
+    None where points do not lie on edges any more, as after smoothing.
     """
 
     xy: np.ndarray
@@ -45,6 +47,7 @@ class Contours:
     origin: np.ndarray
     options: ContourOptions
     crs: Optional[Any] = None
+    edge: Optional[np.ndarray] = None
 
     def __len__(self) -> int:
         return len(self.level)

@@ -35,23 +35,27 @@ FOLLOWING = np.array([1, 2, 0], dtype=np.int64)
 class _Segments:
     """s segments, one for each triangle and level that meet.
 
-    ``entry``: (s, 2) where each begins. ``level``: (s,) place in the levels. ``successor``: (s,)
-    segment that follows, -1 at the rim. ``rim``: (r,) the segments that end there, rising;
-    ``rim_exit``: (r, 2) where they end.
+    ``entry``: (s, 2) where each begins, ``edge``: (s,) on which edge, 3 * triangle + edge.
+    ``level``: (s,) place in the levels. ``successor``: (s,) segment that follows, -1 at the rim.
+    ``rim``: (r,) the segments that end there, rising; ``rim_exit``: (r, 2) where they end,
+    ``rim_edge``: (r,) on which edge.
     """
 
     entry: np.ndarray
+    edge: np.ndarray
     level: np.ndarray
     successor: np.ndarray
     rim: np.ndarray
     rim_exit: np.ndarray
+    rim_edge: np.ndarray
 
 
 @dataclass(frozen=True)
 class _Lines:
-    """c lines: ``xy`` (p, 2), ``start`` (c + 1,), ``level`` (c,) place in the levels, ``closed`` (c,)."""
+    """c lines: ``xy`` (p, 2), ``edge`` (p,), ``start`` (c + 1,), ``level`` (c,) place in the levels, ``closed`` (c,)."""
 
     xy: np.ndarray
+    edge: np.ndarray
     start: np.ndarray
     level: np.ndarray
     closed: np.ndarray
@@ -120,15 +124,17 @@ def _cut_triangles(tin: Tin, levels: np.ndarray, progress: Progress) -> _Segment
         end = min(begin + BLOCK, len(triangles))
         cut = _cut_block(triangles[begin:end], neighbours[begin:end], vertices, rank, levels, first[begin:end], count)
         count += len(cut[0])
+        cut[1][:] += 3 * begin
+        cut[5][:] += 3 * begin
         parts.append(cut)
     if count == 0:
         none = np.empty(0, dtype=np.int64)
-        return _Segments(np.empty((0, 2)), none, none, none, np.empty((0, 2)))
-    entry, level, across, rim_exit = (np.concatenate(arrays) for arrays in zip(*parts))
+        return _Segments(np.empty((0, 2)), none, none, none, none, np.empty((0, 2)), none)
+    entry, edge, level, across, rim_exit, rim_edge = (np.concatenate(arrays) for arrays in zip(*parts))
     rim = np.flatnonzero(across < 0)
     successor = first[across] + level
     successor[rim] = -1
-    return _Segments(entry, level, successor, rim, rim_exit)
+    return _Segments(entry, edge, level, successor, rim, rim_exit, rim_edge)
 
 
 def _rank_vertices(tin: Tin, levels: np.ndarray) -> np.ndarray:
@@ -148,10 +154,11 @@ def _cut_block(
     levels: np.ndarray,
     first: np.ndarray,
     count: int,
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+) -> Tuple[np.ndarray, ...]:
     """Segments of one block of triangles, numbered from ``count``; fills the block's ``first``.
 
-    Gives entry points (s, 2), levels (s,), triangles across the exit (s,), exit points at the rim (r, 2).
+    Gives entry points (s, 2) and their edges (s,), numbered in the block, levels (s,), triangles across
+    the exit (s,), exit points at the rim (r, 2) and their edges (r,).
     """
     reached = np.take(rank, triangles)
     met = np.flatnonzero((reached[:, 0] != reached[:, 1]) | (reached[:, 1] != reached[:, 2]))
@@ -169,12 +176,13 @@ def _cut_block(
     corner = 3 * met[row]
     fall, rise = ENTRY[pattern], EXIT[pattern]
     flat = triangles.reshape(-1)
-    entry = _crossing(vertices, flat[corner + fall], flat[corner + FOLLOWING[fall]], levels[level])
+    edge = corner + fall
+    entry = _crossing(vertices, flat[edge], flat[corner + FOLLOWING[fall]], levels[level])
     across = neighbours.reshape(-1)[corner + rise].astype(np.int64)
     rim = np.flatnonzero(across < 0)
     corner, rise = corner[rim], rise[rim]
     rim_exit = _crossing(vertices, flat[corner + FOLLOWING[rise]], flat[corner + rise], levels[level[rim]])
-    return entry, level, across, rim_exit
+    return entry, edge, level, across, rim_exit, corner + rise
 
 
 def _crossing(vertices: np.ndarray, upper: np.ndarray, lower: np.ndarray, level: np.ndarray) -> np.ndarray:
@@ -196,21 +204,22 @@ def _chain(segments: _Segments) -> _Lines:
     """The segments joined into lines; open lines from rim to rim, rings from any of their points."""
     total = len(segments.level)
     if total == 0:
-        return _Lines(np.empty((0, 2)), np.zeros(1, np.int64), np.empty(0, np.int64), np.empty(0, bool))
+        none = np.empty(0, np.int64)
+        return _Lines(np.empty((0, 2)), none, np.zeros(1, np.int64), none, np.empty(0, bool))
     order, size, is_open = _walk(segments.successor)
     start = np.concatenate([[0], np.cumsum(size + 1)])
     head = np.concatenate([[0], np.cumsum(size)])
     place = np.arange(total) + np.repeat(np.arange(len(size)), size)
-    xy = np.empty((start[-1], 2))
-    xy[place] = segments.entry[order]
+    xy, edge = np.empty((start[-1], 2)), np.empty(start[-1], dtype=np.int64)
+    xy[place], edge[place] = segments.entry[order], segments.edge[order]
     last = start[1:] - 1
     closed = ~is_open
-    xy[last[closed]] = xy[start[:-1][closed]]
-    tail = order[head[1:][is_open] - 1]
-    xy[last[is_open]] = segments.rim_exit[np.searchsorted(segments.rim, tail)]
+    xy[last[closed]], edge[last[closed]] = xy[start[:-1][closed]], edge[start[:-1][closed]]
+    tail = np.searchsorted(segments.rim, order[head[1:][is_open] - 1])
+    xy[last[is_open]], edge[last[is_open]] = segments.rim_exit[tail], segments.rim_edge[tail]
     # A line that leaves the surface at the very vertex where it came in is a ring to whoever reads it.
     closed = closed | np.all(xy[start[:-1]] == xy[last], axis=1)
-    return _Lines(xy, start, segments.level[order[head[:-1]]], closed)
+    return _Lines(xy, edge, start, segments.level[order[head[:-1]]], closed)
 
 
 def _walk(successor: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -258,7 +267,7 @@ def _without_repeats(lines: _Lines) -> _Lines:
     real = size > 1
     keep = moved & np.repeat(real, lines.size)
     start = np.concatenate([[0], np.cumsum(size[real])])
-    return _Lines(lines.xy[keep], start, lines.level[real], lines.closed[real])
+    return _Lines(lines.xy[keep], lines.edge[keep], start, lines.level[real], lines.closed[real])
 
 
 def _in_order(lines: _Lines) -> _Lines:
@@ -275,8 +284,8 @@ def _in_order(lines: _Lines) -> _Lines:
     start = np.concatenate([[0], np.cumsum(size)])
     step = np.arange(start[-1]) + np.repeat(turn - start[:-1], size)
     step -= np.where(step >= np.repeat(cycle, size), np.repeat(cycle, size), 0)
-    xy = lines.xy[np.repeat(lines.start[:-1][order], size) + step]
-    return _Lines(xy, start, lines.level[order], lines.closed[order])
+    point = np.repeat(lines.start[:-1][order], size) + step
+    return _Lines(lines.xy[point], lines.edge[point], start, lines.level[order], lines.closed[order])
 
 
 def _ring_turns(lines: _Lines) -> np.ndarray:
@@ -315,6 +324,7 @@ def _describe(lines: _Lines, levels: Levels, tin: Tin, options: ContourOptions) 
         origin=tin.origin,
         options=options,
         crs=tin.crs,
+        edge=lines.edge,
     )
 
 
