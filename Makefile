@@ -1,0 +1,58 @@
+# Hummock: `make demo` shows the main job on the demo survey, `make test` checks everything.
+
+PYTHON  := $(firstword $(wildcard /usr/bin/python3) python3)
+VENV    := .venv/bin/python
+VERSION := $(shell sed -n 's/^version=//p' metadata.txt)
+ZIP     := hummock-$(VERSION).zip
+OUT     := out
+DEMO    := test_data/demo
+TESTS   := tests
+
+export PYTHON
+export QT_QPA_PLATFORM ?= offscreen
+
+.PHONY: help demo test lint bench zip install pictures i18n clean
+
+help:
+	@echo "make demo      survey to surface, contours and report, into $(OUT)/"
+	@echo "make test      all tests, those in QGIS included"
+	@echo "make lint      style and types"
+	@echo "make bench     speed against the outside references"
+	@echo "make zip       $(ZIP), for Plugins > Manage and Install Plugins > Install from ZIP"
+	@echo "make install   the same into your own QGIS profile"
+	@echo "make pictures  the README's pictures, made in QGIS"
+	@echo "make i18n      the translatable texts, into i18n/"
+
+demo:
+	@.ci/setup demo
+	@$(PYTHON) -m plugin.core $(DEMO)/survey.csv --crs EPSG:25832 --out $(OUT)
+
+test:
+	@.ci/setup test
+	@$(VENV) -m pytest $(TESTS)
+
+lint:
+	@.ci/setup test
+	@$(VENV) -m ruff check .
+	@$(VENV) -m ruff format --check .
+	@$(VENV) -m mypy
+
+bench:
+	@.ci/setup test
+	@$(VENV) -m tests.benchmarks
+
+zip:
+	@$(PYTHON) .ci/zip
+
+install: zip
+	@.ci/install $(ZIP)
+
+pictures:
+	@.ci/setup pictures
+	@$(PYTHON) .ci/pictures.py tests/pictures
+
+i18n:
+	@.ci/i18n
+
+clean:
+	@rm -rf $(OUT) $(ZIP) .venv

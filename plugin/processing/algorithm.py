@@ -1,0 +1,169 @@
+"""What all of Hummock's algorithms share: how they describe themselves and how they fail."""
+
+from __future__ import annotations
+
+import re
+import traceback
+from pathlib import Path
+from typing import Any, Dict, Iterable, List
+
+from qgis.core import (
+    QgsMessageLog,
+    QgsProcessingAlgorithm,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingParameterDefinition,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtGui import QIcon
+
+from ..core.messages import Message, SurveyError
+from ..core.progress import Cancelled, Progress
+from .versions import ADVANCED, INFO
+
+ICONS = Path(__file__).resolve().parent / "icons"
+
+translate = QCoreApplication.translate
+
+
+class HummockAlgorithm(QgsProcessingAlgorithm):
+    """An algorithm whose work is done by the core.
+
+    A subclass sets ``NAME`` (its id) and ``ICON``, describes itself in ``title``, ``group``, ``summary``
+    (one line), ``help_text`` (HTML) and ``words`` (search words), and does its work in :meth:`work`,
+    where it may let :class:`SurveyError` and :class:`Cancelled` pass.
+    """
+
+    NAME = ""
+    ICON = ""
+    GROUP_ID = ""
+
+    def title(self) -> str:
+        raise NotImplementedError
+
+    def group(self) -> str:
+        raise NotImplementedError
+
+    def summary(self) -> str:
+        raise NotImplementedError
+
+    def help_text(self) -> str:
+        raise NotImplementedError
+
+    def words(self) -> str:
+        raise NotImplementedError
+
+    def work(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Dict[str, Any]:
+        raise NotImplementedError
+
+    # What QGIS asks
+
+    def createInstance(self) -> QgsProcessingAlgorithm:
+        return type(self)()
+
+    def name(self) -> str:
+        return self.NAME
+
+    def displayName(self) -> str:
+        return self.title()
+
+    def groupId(self) -> str:
+        return self.GROUP_ID
+
+    def shortDescription(self) -> str:
+        return self.summary()
+
+    def shortHelpString(self) -> str:
+        return self.help_text()
+
+    def tags(self) -> List[str]:
+        return [word.strip() for word in self.words().split(",")]
+
+    def icon(self) -> QIcon:
+        return QIcon(self.svgIconPath())
+
+    def svgIconPath(self) -> str:
+        return str(ICONS / self.ICON)
+
+    def processAlgorithm(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Dict[str, Any]:
+        """Runs :meth:`work`; every failure becomes one line, a cancelled run ends without results."""
+        try:
+            return self.work(parameters, context, feedback)
+        except Cancelled:
+            feedback.pushInfo(translate("hummock", "Cancelled: there is no result."))
+            return {}
+        except SurveyError as error:
+            raise QgsProcessingException(say(error.message)) from None
+        except QgsProcessingException:
+            raise
+        except MemoryError:
+            raise QgsProcessingException(
+                translate("hummock", "The memory of this machine does not suffice; take fewer points at a time.")
+            ) from None
+        except Exception as error:  # a fault of ours: a line for the user, the details for the log
+            QgsMessageLog.logMessage(traceback.format_exc(), "Hummock", INFO, False)
+            raise QgsProcessingException(unexpected(error)) from None
+
+    # What subclasses use
+
+    def add(self, parameter: QgsProcessingParameterDefinition, help_text: str, advanced: bool = False) -> None:
+        """Adds a parameter with its help."""
+        parameter.setHelp(help_text)
+        if advanced:
+            parameter.setFlags(parameter.flags() | ADVANCED)
+        self.addParameter(parameter)
+
+
+def say(message: Message) -> str:
+    """A message of the core in QGIS's language, its options named as the parameters of the toolbox."""
+    text = message.say(lambda english: translate("core", english))
+    return re.sub(r"--([a-z]+(?:-[a-z]+)*)", lambda option: _parameter_label(option.group(1)), text)
+
+
+def _parameter_label(option: str) -> str:
+    """What the toolbox calls an option of the command line."""
+    labels = {
+        "columns": translate("hummock", "Columns"),
+        "crs": translate("hummock", "CRS"),
+        "decimal": translate("hummock", "Decimal sign"),
+        "decisions": translate("hummock", "Decisions"),
+        "delimiter": translate("hummock", "Separator"),
+        "encoding": translate("hummock", "Text encoding"),
+        "header": translate("hummock", "First line names the columns"),
+        "unit": translate("hummock", "Unit"),
+        "units": translate("hummock", "Unit"),
+    }
+    return "“" + labels.get(option, option) + "”"
+
+
+def unexpected(error: Exception) -> str:
+    """One line for a fault of the program."""
+    reason = " ".join(str(error).split()) or translate("hummock", "no further details")
+    return translate(
+        "hummock", "Hummock met a fault of its own ({kind}: {reason}); the log panel has the details."
+    ).format(kind=type(error).__name__, reason=reason)
+
+
+def report(messages: Iterable[Message], feedback: QgsProcessingFeedback) -> None:
+    """Tells the user what the core has to say about its result."""
+    for message in messages:
+        feedback.pushWarning(say(message))
+
+
+def progress_of(feedback: QgsProcessingFeedback) -> Progress:
+    """The core's progress shown by ``feedback``, never backwards; raises :class:`Cancelled` once the user cancelled."""
+    reached = 0.0
+
+    def show(fraction: float, stage: str) -> None:
+        nonlocal reached
+        if feedback.isCanceled():
+            raise Cancelled
+        reached = max(reached, 100.0 * fraction)
+        feedback.setProgress(reached)
+
+    return show

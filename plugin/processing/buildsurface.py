@@ -1,0 +1,354 @@
+"""Points and lines to the triangulated surface, as a mesh."""
+
+from __future__ import annotations
+
+from typing import Any, Dict, List, Optional, Tuple
+
+from qgis.core import (
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputMapLayer,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterField,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterNumber,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.handover.mesh import write_2dm
+from ..core.handover.projection import write_prj
+from ..core.linework.constraints import Constraints, LineKind
+from ..core.linework.drawn import DrawnRow, constraints_from_rows, merge_constraints
+from ..core.linework.join import join_lines
+from ..core.points.pointset import PointSet
+from ..core.progress import Progress, part
+from ..core.surface.build import Surface, SurfaceOptions, build_surface
+from ..core.surface.crossings import CrossingRule
+from .algorithm import HummockAlgorithm, progress_of, report
+from .layers import line_fields, read_drawn, triangle_fields, write_lines, write_triangles
+from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
+from .pointlayer import PointColumns, read_points_layer
+from .styles import LINES, TRIANGLES, dress_vector, load_mesh
+from .versions import (
+    ANY_FIELD,
+    LINE_SOURCE,
+    LINE_Z,
+    NUMERIC_FIELD,
+    POINT_SOURCE,
+    POLYGON_SOURCE,
+    POLYGON_Z,
+    REAL_NUMBER,
+)
+
+translate = QCoreApplication.translate
+
+#: In the order of the choices of CROSSINGS.
+CROSSING_RULES = (CrossingRule.REFUSE, CrossingRule.MEAN, CrossingRule.FIRST)
+
+#: The layers of drawn lines: parameter, and what its lines do to the surface.
+DRAWN = (("BREAKLINES", LineKind.BREAKLINE), ("BOUNDARY", LineKind.BOUNDARY), ("VOIDS", LineKind.VOID))
+
+
+class BuildSurface(HummockAlgorithm):
+    """``hummock:buildsurface``"""
+
+    NAME = "buildsurface"
+    ICON = "surface.svg"
+    GROUP_ID = "surface"
+
+    def title(self) -> str:
+        return translate("hummock", "Build the surface")
+
+    def group(self) -> str:
+        return translate("hummock", "Surface")
+
+    def summary(self) -> str:
+        return translate("hummock", "Triangulates survey points with breaklines, boundary and voids into a mesh.")
+
+    def words(self) -> str:
+        return translate("hummock", "tin,triangulation,delaunay,terrain,dtm,mesh,breaklines,boundary,voids")
+
+    def help_text(self) -> str:
+        return translate(
+            "hummock",
+            "<p>Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary "
+            "and voids become edges exactly; no points are added along lines with heights.</p>"
+            "<p><b>It assumes</b> that plan and heights are in the unit of the points' CRS. Lines come from the field "
+            "codes of the points, in recording order, and from layers. A line without heights takes them from the "
+            "surface around it and keeps its edge.</p>"
+            "<p><b>Points at the same place</b> (equal to 0.1 mm) count once, with their mean height, and are "
+            "reported.</p>"
+            "<p><b>What can go wrong:</b> lines that cross at different heights are refused unless you choose a rule. "
+            "Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: "
+            "their ground was not surveyed. A boundary drawn around nothing leaves no triangle.</p>"
+            "<p><b>The mesh</b> is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it "
+            "stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.</p>",
+        )
+
+    def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
+        self._add_point_parameters()
+        self._add_line_parameters()
+        self._add_rules()
+        self._add_outputs()
+
+    def _add_point_parameters(self) -> None:
+        self.add(
+            QgsProcessingParameterFeatureSource("INPUT", translate("hummock", "Survey points"), [POINT_SOURCE]),
+            translate("hummock", "Points with heights, such as the output of “Import survey points”."),
+        )
+        self.add(
+            QgsProcessingParameterField(
+                "HEIGHT_FIELD",
+                translate("hummock", "Height field (in the unit of the CRS; empty: the points' Z)"),
+                parentLayerParameterName="INPUT",
+                type=NUMERIC_FIELD,
+                optional=True,
+            ),
+            translate("hummock", "Only for points whose geometry has no heights."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean("USE_CODES", translate("hummock", "Join lines by the field codes"), True),
+            translate("hummock", "Breaklines, boundary and voids from code and line number of the points."),
+        )
+        self.add(
+            QgsProcessingParameterField(
+                "CODE_FIELD",
+                translate("hummock", "Code field (empty: “code” where there is one)"),
+                parentLayerParameterName="INPUT",
+                type=ANY_FIELD,
+                optional=True,
+            ),
+            translate("hummock", "The field that holds what the surveyor typed beside the point."),
+            advanced=True,
+        )
+        self.add(code_table_file("CODES"), code_table_help())
+
+    def _add_line_parameters(self) -> None:
+        labels = (
+            translate("hummock", "More breaklines"),
+            translate("hummock", "Boundary"),
+            translate("hummock", "Voids"),
+        )
+        helps = (
+            translate("hummock", "Lines or polygon outlines that must be edges of the surface."),
+            translate("hummock", "Polygons or closed lines: the surface ends there. A ring in a ring is a hole."),
+            translate("hummock", "Polygons or closed lines that the surface leaves out, such as buildings."),
+        )
+        for (name, _), label, help_text in zip(DRAWN, labels, helps):
+            self.add(
+                QgsProcessingParameterFeatureSource(name, label, [LINE_SOURCE, POLYGON_SOURCE], optional=True),
+                help_text,
+            )
+        self.add(
+            QgsProcessingParameterBoolean(
+                "LINE_HEIGHTS", translate("hummock", "Use the heights (Z) of the lines in these layers"), True
+            ),
+            translate("hummock", "Switch it off when the lines were drawn with heights of 0."),
+            advanced=True,
+        )
+
+    def _add_rules(self) -> None:
+        longest = QgsProcessingParameterNumber(
+            "MAX_RIM_EDGE",
+            translate("hummock", "Longest edge at the rim (m; empty: no limit)"),
+            REAL_NUMBER,
+            optional=True,
+        )
+        longest.setMinimum(0.0)
+        self.add(
+            longest,
+            translate(
+                "hummock",
+                "Triangles are taken off the rim while their outer edge is longer. In metres whatever the CRS.",
+            ),
+        )
+        rules = [
+            translate("hummock", "refuse when the heights differ by more than the tolerance"),
+            translate("hummock", "take the mean of the heights"),
+            translate("hummock", "take the height of the first line"),
+        ]
+        self.add(
+            QgsProcessingParameterEnum("CROSSINGS", translate("hummock", "Where lines cross"), rules, defaultValue=0),
+            translate("hummock", "Lines that cross are joined there by a new point; this gives its height."),
+            advanced=True,
+        )
+        tolerance = QgsProcessingParameterNumber(
+            "CROSSING_TOLERANCE", translate("hummock", "Tolerance at crossings (m)"), REAL_NUMBER, 0.05
+        )
+        tolerance.setMinimum(0.0)
+        self.add(
+            tolerance,
+            translate("hummock", "Lines whose heights differ by up to this are joined at their mean."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean("LOAD", translate("hummock", "Add the surface to the map when done"), True),
+            translate("hummock", "Switch it off for a step inside a model."),
+            advanced=True,
+        )
+
+    def _add_outputs(self) -> None:
+        self.add(
+            QgsProcessingParameterFileDestination(
+                "OUTPUT", translate("hummock", "Surface (2DM mesh)"), translate("hummock", "2DM meshes (*.2dm)")
+            ),
+            translate("hummock", "The mesh file; its CRS is written beside it as .prj."),
+        )
+        for name, label, kind, help_text in (
+            (
+                "TRIANGLES",
+                translate("hummock", "Triangles"),
+                POLYGON_SOURCE,
+                translate("hummock", "Each triangle as a polygon with its slope (%) and plan area (m²)."),
+            ),
+            (
+                "LINES",
+                translate("hummock", "Lines of the surface"),
+                LINE_SOURCE,
+                translate("hummock", "The lines that the surface was asked to hold to, by kind."),
+            ),
+        ):
+            self.add(
+                QgsProcessingParameterFeatureSink(name, label, kind, optional=True, createByDefault=False), help_text
+            )
+        self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
+        for name, label in (
+            ("POINTS_USED", translate("hummock", "Points used")),
+            ("TRIANGLE_COUNT", translate("hummock", "Number of triangles")),
+            ("AREA", translate("hummock", "Plan area (m²)")),
+        ):
+            self.addOutput(QgsProcessingOutputNumber(name, label))
+
+    def work(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Dict[str, Any]:
+        progress = progress_of(feedback)
+        points, constraints = self._collect(parameters, context, feedback, part(progress, 0.0, 0.3))
+        surface = build_surface(points, constraints, self._options(parameters, context), part(progress, 0.3, 0.8))
+        report(surface.report.messages, feedback)
+        results = self._write_mesh(surface, parameters, context)
+        results.update(self._write_layers(surface, constraints, parameters, context, part(progress, 0.8, 1.0)))
+        self._tell(surface, feedback)
+        return results
+
+    def _collect(
+        self,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+        progress: Progress,
+    ) -> Tuple[PointSet, Constraints]:
+        """The points and all lines: those of the codes first, then those of the layers."""
+        points, coded = self._read_points(parameters, context, feedback, part(progress, 0.0, 0.7))
+        lines = part(progress, 0.7, 1.0)
+        rows: List[DrawnRow] = []
+        for name, kind in DRAWN:
+            source = self.parameterAsSource(parameters, name, context)
+            if source is not None:
+                heights = self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
+                rows += read_drawn(
+                    source, kind, source.sourceName() or name, points.crs, heights, context, feedback, lines
+                )
+            elif parameters.get(name):
+                raise QgsProcessingException(self.invalidSourceError(parameters, name))
+        drawn = constraints_from_rows(rows)
+        report(drawn.messages, feedback)
+        return points, merge_constraints(coded, drawn.constraints)
+
+    def _read_points(
+        self,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+        progress: Progress,
+    ) -> Tuple[PointSet, Constraints]:
+        source = self.parameterAsSource(parameters, "INPUT", context)
+        if source is None:
+            raise QgsProcessingException(self.invalidSourceError(parameters, "INPUT"))
+        names = [field.name() for field in source.fields()]
+        code = self.parameterAsString(parameters, "CODE_FIELD", context) or ("code" if "code" in names else "")
+        columns = PointColumns(self.parameterAsString(parameters, "HEIGHT_FIELD", context), code)
+        points = read_points_layer(source, columns, source.sourceName() or "INPUT", feedback, progress)
+        if not self.parameterAsBool(parameters, "USE_CODES", context):
+            return points, Constraints()
+        if not code:
+            feedback.pushWarning(translate("hummock", "The points have no code field: no lines are joined by codes."))
+            return points, Constraints()
+        joined = join_lines(points, chosen_code_table(self, parameters, "CODES", context))
+        report(joined.messages, feedback)
+        return joined.points, joined.constraints
+
+    def _options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> SurfaceOptions:
+        longest = None
+        if parameters.get("MAX_RIM_EDGE") not in (None, ""):
+            longest = self.parameterAsDouble(parameters, "MAX_RIM_EDGE", context)
+        return SurfaceOptions(
+            max_rim_edge=longest,
+            crossing=CROSSING_RULES[self.parameterAsEnum(parameters, "CROSSINGS", context)],
+            crossing_tolerance=self.parameterAsDouble(parameters, "CROSSING_TOLERANCE", context),
+        )
+
+    def _write_mesh(
+        self, surface: Surface, parameters: Dict[str, Any], context: QgsProcessingContext
+    ) -> Dict[str, Any]:
+        path = self.parameterAsFileOutput(parameters, "OUTPUT", context)
+        write_2dm(surface.tin, path)
+        write_prj(path, surface.tin.crs)
+        if self.parameterAsBool(parameters, "LOAD", context):
+            load_mesh(context, path, "OUTPUT", translate("hummock", "Surface, height"), qgis_crs(surface.tin.crs))
+        return {
+            "OUTPUT": path,
+            "SURFACE": path,
+            "POINTS_USED": surface.report.points_used,
+            "TRIANGLE_COUNT": surface.report.triangles,
+            "AREA": surface.tin.plan_area,
+        }
+
+    def _write_layers(
+        self,
+        surface: Surface,
+        constraints: Constraints,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        progress: Progress,
+    ) -> Dict[str, Any]:
+        """The optional layers that were asked for."""
+        crs, results = qgis_crs(surface.tin.crs), {}
+        sink, place = self.parameterAsSink(parameters, "TRIANGLES", context, triangle_fields(), POLYGON_Z, crs)
+        if sink is not None:
+            write_triangles(surface.tin, sink, progress)
+            dress_vector(context, place, TRIANGLES)
+            results["TRIANGLES"] = place
+        sink, place = self.parameterAsSink(parameters, "LINES", context, line_fields(), LINE_Z, crs)
+        if sink is not None:
+            write_lines(constraints, surface.tin.crs, sink)
+            dress_vector(context, place, LINES)
+            results["LINES"] = place
+        return results
+
+    def _tell(self, surface: Surface, feedback: QgsProcessingFeedback) -> None:
+        done, (low, high) = surface.report, surface.tin.height_range
+        feedback.pushInfo(
+            translate(
+                "hummock",
+                "Points used: {used}, rejected: {rejected}. Triangles: {triangles}; taken off outside the boundary or "
+                "in voids: {outside}, at the rim: {trimmed}.",
+            ).format(
+                used=done.points_used,
+                rejected=done.points_rejected,
+                triangles=done.triangles,
+                outside=done.outside,
+                trimmed=done.trimmed,
+            )
+        )
+        feedback.pushInfo(
+            translate("hummock", "Plan area {area:.1f} m², heights {low:.3f} m to {high:.3f} m.").format(
+                area=surface.tin.plan_area, low=low, high=high
+            )
+        )

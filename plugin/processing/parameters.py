@@ -1,0 +1,112 @@
+"""Parameters and choices that several algorithms share."""
+
+from __future__ import annotations
+
+from typing import Any, Dict, List, Optional
+
+from pyproj import CRS
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsProcessingAlgorithm,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFile,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.georeference.crs import projected_crs
+from ..core.linework.codes import CodeTable, default_code_table, read_code_table
+from ..core.units import LengthUnit
+from .versions import ONE_FILE, WKT2
+
+translate = QCoreApplication.translate
+
+#: In the order of the choices of :func:`unit_choice`.
+UNITS = (LengthUnit.METRE, LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
+
+
+def unit_names() -> List[str]:
+    """The units as a list of choices."""
+    return [
+        translate("hummock", "metres (m)"),
+        translate("hummock", "international feet (ft, 0.3048 m)"),
+        translate("hummock", "US survey feet (ftUS, 1200/3937 m)"),
+    ]
+
+
+def unit_choice(
+    name: str, label: str, default: Optional[int] = 0, optional: bool = False
+) -> QgsProcessingParameterEnum:
+    """A choice among :data:`UNITS`."""
+    return QgsProcessingParameterEnum(name, label, unit_names(), defaultValue=default, optional=optional)
+
+
+def chosen_unit(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
+) -> Optional[LengthUnit]:
+    """The unit chosen, or None where an optional choice was left open."""
+    if parameters.get(name, algorithm.parameterDefinition(name).defaultValue()) is None:
+        return None
+    return UNITS[algorithm.parameterAsEnum(parameters, name, context)]
+
+
+def code_table_file(name: str) -> QgsProcessingParameterFile:
+    """A file of field codes; the table that comes with Hummock where none is given."""
+    return QgsProcessingParameterFile(
+        name,
+        translate("hummock", "Code table (CSV; empty: the one that comes with Hummock)"),
+        behavior=ONE_FILE,
+        optional=True,
+        fileFilter=translate("hummock", "Code tables (*.csv *.txt);;All files (*)"),
+    )
+
+
+def code_table_help() -> str:
+    return translate(
+        "hummock",
+        "A table with the columns code, kind, layer and close. The kind says what a code means: ground, breakline, "
+        "boundary, void, not_ground or check.",
+    )
+
+
+def chosen_code_table(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
+) -> CodeTable:
+    """The code table given, or the one that comes with Hummock. Raises SurveyError."""
+    path = algorithm.parameterAsFile(parameters, name, context)
+    return read_code_table(path) if path else default_code_table()
+
+
+def core_crs(crs: QgsCoordinateReferenceSystem, what: str) -> CRS:
+    """The CRS of ``what`` (a file or layer) as the core knows it.
+
+    Raises SurveyError when it is none in which lengths can be measured, QgsProcessingException when there is none.
+    """
+    if not crs.isValid():
+        raise QgsProcessingException(
+            translate("hummock", "{what}: the CRS is not known; choose a projected one, such as EPSG:25832.").format(
+                what=what
+            )
+        )
+    return projected_crs(crs_text(crs))
+
+
+def crs_text(crs: QgsCoordinateReferenceSystem) -> str:
+    """A QGIS CRS as text that pyproj reads: its authority's code, or WKT."""
+    authority = crs.authid()
+    if authority and not authority.upper().startswith(("USER:", "CUSTOM:", "QGIS:", "INTERNAL:")):
+        return authority
+    return crs.toWkt(WKT2)
+
+
+def qgis_crs(crs: Optional[CRS]) -> QgsCoordinateReferenceSystem:
+    """A CRS of the core as QGIS knows it; an invalid one for None."""
+    if crs is None:
+        return QgsCoordinateReferenceSystem()
+    authority = crs.to_authority()
+    if authority:
+        known = QgsCoordinateReferenceSystem(":".join(authority))
+        if known.isValid():
+            return known
+    return QgsCoordinateReferenceSystem.fromWkt(crs.to_wkt())

@@ -1,0 +1,257 @@
+"""Points between a QGIS layer and the core's PointSet.
+
+Coordinates of a layer, heights included, are in the unit of its CRS; those of the core are in metres.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime, timezone
+from typing import Any, Callable, Dict, List, NamedTuple, Optional, Sequence, Tuple
+
+import numpy as np
+from qgis.core import (
+    QgsFeatureSink,
+    QgsFeatureSource,
+    QgsFields,
+    QgsGeometry,
+    QgsPoint,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+)
+from qgis.PyQt.QtCore import QCoreApplication, QDateTime, Qt
+
+from ..core.points.decisions import REASON_WORDS, STATUS_WORDS, words_of_reasons
+from ..core.points.layout import new_name
+from ..core.points.pointset import FIX_UNKNOWN, PointSet, Status, make_points
+from ..core.points.rejects import Rejects
+from ..core.progress import Progress
+from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
+from .parameters import core_crs
+from .sinks import add_feature, counted, fields_of
+from .versions import is_null
+
+translate = QCoreApplication.translate
+
+#: The columns of a point layer, named as in the core's table of points; lengths are in the unit of the CRS.
+POINT_FIELDS: Tuple[Tuple[str, str], ...] = (
+    ("line", "whole"),
+    ("name", "text"),
+    ("easting", "real"),
+    ("northing", "real"),
+    ("height", "real"),
+    ("code", "text"),
+    ("sigma_h", "real"),
+    ("sigma_v", "real"),
+    ("fix", "whole"),
+    ("tilt", "real"),
+    ("time", "moment"),
+    ("status", "text"),
+    ("reason", "text"),
+)
+_OWN = {name for name, _ in POINT_FIELDS}
+
+
+def point_fields(points: PointSet) -> QgsFields:
+    """The fields of a point layer of ``points``, their extra columns last."""
+    columns = list(POINT_FIELDS)
+    taken = [name for name, _ in columns] + ["fid"]
+    for column, values in points.extra.items():
+        name = new_name(column, taken)
+        taken.append(name)
+        columns.append((name, "real" if values.dtype.kind == "f" else "text"))
+    return fields_of(columns)
+
+
+def write_points(points: PointSet, sink: QgsFeatureSink, progress: Progress) -> None:
+    """Put ``points`` into ``sink``, whose fields are those of :func:`point_fields`."""
+    plan = {name: to_crs_units(getattr(points, name), points.crs) for name in ("easting", "northing", "sigma_h")}
+    rise = {name: heights_to_crs_units(getattr(points, name), points.crs) for name in ("height", "sigma_v")}
+    places = np.column_stack([plan["easting"], plan["northing"], rise["height"]]).tolist()
+    columns = [
+        points.source_line.tolist(),
+        points.name.tolist(),
+        _or_null(plan["easting"]),
+        _or_null(plan["northing"]),
+        _or_null(rise["height"]),
+        points.code.tolist(),
+        _or_null(plan["sigma_h"]),
+        _or_null(rise["sigma_v"]),
+        [None if value == FIX_UNKNOWN else value for value in points.fix.tolist()],
+        _or_null(points.tilt),
+        _moments(points.time),
+        [Status(value).name.lower() for value in points.status.tolist()],
+        [words_of_reasons(value) for value in points.reasons.tolist()],
+        *(_or_null(values) if values.dtype.kind == "f" else values.tolist() for values in points.extra.values()),
+    ]
+    for place, row in zip(counted(places, len(points), progress), zip(*columns)):
+        add_feature(sink, QgsGeometry(QgsPoint(*place)), list(row))
+
+
+def _or_null(values: np.ndarray) -> List[Optional[float]]:
+    return [None if value != value else value for value in values.tolist()]
+
+
+def _moments(times: np.ndarray) -> List[Optional[QDateTime]]:
+    utc = Qt.TimeSpec.UTC
+    return [
+        None if value != value else QDateTime.fromMSecsSinceEpoch(round(value * 1000.0), utc)
+        for value in times.tolist()
+    ]
+
+
+class PointColumns(NamedTuple):
+    """Which fields of a layer hold the columns; "" for none."""
+
+    height: str = ""
+    code: str = ""
+
+
+def read_points_layer(
+    source: QgsFeatureSource, columns: PointColumns, label: str, feedback: QgsProcessingFeedback, progress: Progress
+) -> PointSet:
+    """The points of a layer in the order of its features; a multipoint counts as its points.
+
+    Heights come from ``columns.height`` or else from the geometry. Points without geometry or height
+    are left out and counted aloud. Raises SurveyError for a CRS without lengths, QgsProcessingException
+    when a given field is missing or no point has a height.
+    """
+    crs = core_crs(source.sourceCrs(), label)
+    names = [item.name() for item in source.fields()]
+    for column in columns:
+        if column and column not in names:
+            raise QgsProcessingException(
+                translate("hummock", "{layer}: there is no field {field}; choose one of {fields}.").format(
+                    layer=label, field=column, fields=", ".join(names) or "-"
+                )
+            )
+    places, rows, without = _collect_points(source, columns.height, progress)
+    if without:
+        feedback.pushWarning(
+            translate("hummock", "{layer}: features without a place or a height left out: {count}.").format(
+                layer=label, count=without
+            )
+        )
+    if without and not rows:
+        raise QgsProcessingException(
+            translate(
+                "hummock", "{layer}: no point has a height; give points with Z values or choose the height field."
+            ).format(layer=label)
+        )
+    plan, rise = metres_per_unit(crs), metres_per_height_unit(crs)
+    xyz = np.array(places, float).reshape(-1, 3) * [plan, plan, rise]
+    table = {name: [row[i] for row in rows] for i, name in enumerate(names)}
+    known = _known_columns(table, columns.code, label, feedback)
+    for name, unit in (("sigma_h", plan), ("sigma_v", rise)):
+        if name in known:
+            known[name] = known[name] * unit
+    return make_points(*xyz.T, crs=crs, source=label, **known)
+
+
+def _collect_points(
+    source: QgsFeatureSource, height: str, progress: Progress
+) -> Tuple[List[Tuple[float, float, float]], List[List[Any]], int]:
+    """Coordinates and attributes of each point, and the number of features that give none."""
+    place = source.fields().indexFromName(height) if height else -1
+    places, rows, without = [], [], 0
+    for feature in counted(source.getFeatures(), source.featureCount(), progress):
+        attributes = feature.attributes()
+        found = 0
+        for vertex in feature.geometry().vertices():
+            z = _number(attributes[place]) if height else vertex.z()
+            if np.isfinite([vertex.x(), vertex.y(), z]).all():
+                places.append((vertex.x(), vertex.y(), z))
+                rows.append(attributes)
+                found += 1
+        without += found == 0
+    return places, rows, without
+
+
+def _known_columns(
+    table: Dict[str, List[Any]], code: str, label: str, feedback: QgsProcessingFeedback
+) -> Dict[str, Any]:
+    """The columns of a PointSet that a layer's attributes give."""
+    own = {name: values for name, values in table.items() if name in _OWN}
+    known: Dict[str, Any] = {}
+    if "name" in own:
+        known["name"] = _texts(own["name"])
+    if code:
+        known["code"] = _texts(table[code])
+    for name in ("sigma_h", "sigma_v", "tilt"):
+        if name in own:
+            known[name] = np.array([_number(value) for value in own[name]], float)
+    if "fix" in own:
+        known["fix"] = np.array([_whole(value, FIX_UNKNOWN) for value in own["fix"]], np.int8)
+    if "line" in own:
+        known["source_line"] = np.array([_whole(value, 0) for value in own["line"]], np.int64)
+    if "time" in own:
+        known["time"] = np.array([_seconds(value) for value in own["time"]], float)
+    if "status" in own:
+        known["status"] = _statuses(own["status"], label, feedback)
+    if "reason" in own:
+        known["reasons"] = np.array([_reasons(value) for value in own["reason"]], np.uint32)
+    known["extra"] = {name: _texts(values) for name, values in table.items() if name not in _OWN}
+    return known
+
+
+def _texts(values: Sequence[Any]) -> np.ndarray:
+    texts = np.empty(len(values), dtype=object)
+    texts[:] = ["" if is_null(value) else str(value) for value in values]
+    return texts
+
+
+def _number(value: Any) -> float:
+    try:
+        return np.nan if is_null(value) else float(value)
+    except (TypeError, ValueError):
+        return np.nan
+
+
+def _whole(value: Any, empty: int) -> int:
+    number = _number(value)
+    return int(number) if np.isfinite(number) and abs(number) < 2**31 else empty
+
+
+def _seconds(value: Any) -> float:
+    """Seconds since 1970 UTC of a date and time, or of one written as text."""
+    if is_null(value):
+        return np.nan
+    if isinstance(value, QDateTime):
+        return value.toMSecsSinceEpoch() / 1000.0 if value.isValid() else np.nan
+    try:
+        moment = datetime.fromisoformat(str(value).replace("Z", "+00:00"))
+    except ValueError:
+        return np.nan
+    return (moment if moment.tzinfo else moment.replace(tzinfo=timezone.utc)).timestamp()
+
+
+def _statuses(values: Sequence[Any], label: str, feedback: QgsProcessingFeedback) -> np.ndarray:
+    """Statuses from words; other words are counted aloud and taken as used."""
+    texts = [word.strip().lower() for word in _texts(values).tolist()]
+    strange = sum(word not in STATUS_WORDS and word != "" for word in texts)
+    if strange:
+        feedback.pushWarning(
+            translate(
+                "hummock",
+                "{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.",
+            ).format(layer=label, count=strange)
+        )
+    return np.array([int(STATUS_WORDS.get(word, Status.USED)) for word in texts], np.uint8)
+
+
+def _reasons(value: Any) -> int:
+    words = set() if is_null(value) else {word.strip().lower() for word in str(value).split("+")}
+    return sum(int(reason) for word, reason in REASON_WORDS.items() if word in words)
+
+
+# Rejected lines
+
+
+def reject_fields() -> QgsFields:
+    """The fields of the table of rejected lines."""
+    return fields_of([("line", "whole"), ("reason", "text"), ("text", "text")])
+
+
+def write_rejects(rejects: Rejects, say_reason: Callable[[Any], str], sink: QgsFeatureSink) -> None:
+    """Put the rejected lines into ``sink``, a row each; ``say_reason`` makes a text of a reason."""
+    for line, text, reason in zip(rejects.line, rejects.text, rejects.reason):
+        add_feature(sink, QgsGeometry(), [int(line), say_reason(reason), str(text)])

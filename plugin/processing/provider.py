@@ -1,0 +1,47 @@
+"""The provider: Hummock's algorithms in QGIS's toolbox, models, Python and qgis_process."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import List
+
+from qgis.core import QgsProcessingProvider
+from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtGui import QIcon
+
+from .algorithm import HummockAlgorithm
+from .buildsurface import BuildSurface
+from .contours import DrawContours
+from .importpoints import ImportPoints
+
+#: In the order of the work.
+ALGORITHMS = (ImportPoints, BuildSurface, DrawContours)
+
+translate = QCoreApplication.translate
+
+
+class HummockProvider(QgsProcessingProvider):
+    """Provider ``hummock``."""
+
+    def id(self) -> str:
+        return "hummock"
+
+    def name(self) -> str:
+        return translate("hummock", "Hummock")
+
+    def longName(self) -> str:
+        return translate("hummock", "Hummock: from rover points to surface and contours")
+
+    def icon(self) -> QIcon:
+        return QIcon(self.svgIconPath())
+
+    def svgIconPath(self) -> str:
+        return str(Path(__file__).resolve().parent.parent / "icon.svg")
+
+    def loadAlgorithms(self) -> None:
+        for algorithm in ALGORITHMS:
+            self.addAlgorithm(algorithm())
+
+    def in_order(self) -> List[HummockAlgorithm]:
+        """The registered algorithms in the order of the work, for menus."""
+        return [self.algorithm(kind.NAME) for kind in ALGORITHMS]
