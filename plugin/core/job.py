@@ -31,7 +31,7 @@ NO_CRS = Text(
     "job.no_crs",
     QT_TRANSLATE_NOOP(
         "core",
-        "{file}: the coordinate system is not known; give --crs with its code, such as EPSG:25832, or --crs local "
+        "{file}: nothing says which coordinate system this is; give its code, as in --crs EPSG:25832, or --crs local "
         "for a local grid in metres.",
     ),
 )

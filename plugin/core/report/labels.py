@@ -35,7 +35,8 @@ def significant(value: float, digits: int = 2) -> str:
     """``value`` with so many significant digits and no power of ten."""
     if not math.isfinite(value) or value == 0:
         return number(value)
-    return number(value, max(0, digits - 1 - math.floor(math.log10(abs(value)))))
+    power = int(f"{value:.{digits - 1}e}".split("e")[1])  # of the rounded value: 0.999 is 1.0
+    return number(value, max(0, digits - 1 - power))
 
 
 def crs_name(crs: Optional[Any]) -> Tuple[str, str]:

@@ -23,7 +23,7 @@ td.text { font-family: "DejaVu Sans Mono", Consolas, monospace; font-size: .85re
   overflow-wrap: anywhere; }
 figure { margin: 1rem 0 1.5rem; }
 figure img { display: block; max-width: 100%; height: auto; }
-figcaption { font-size: .9rem; color: #404040; margin-top: .3rem; }
+figcaption { font-size: .9em; color: #404040; margin-top: .3rem; }
 .wide { overflow-x: auto; }
 .caution { border-left: .35rem solid #b35806; background: #fdf3e7; padding: .6rem 1rem; margin: 1rem 0; }
 .caution p { margin: .3rem 0; }
@@ -32,13 +32,16 @@ figcaption { font-size: .9rem; color: #404040; margin-top: .3rem; }
   body { max-width: none; padding: 0; font-size: 10pt; }
   nav { display: none; }
   h2, caption { break-after: avoid; }
-  figure, tr, .caution { break-inside: avoid; }
+  figure, tr, table.short, .caution { break-inside: avoid; }
   thead { display: table-header-group; }
-  figure img { max-height: 20cm; width: auto; }
+  figure img { max-height: 14.5cm; width: auto; }
   a { color: inherit; text-decoration: none; }
   .caution, thead th { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
 }
 """
+
+
+_SHORT = 12  # rows; shorter tables are not parted when printed
 
 
 def page(title: str, language: str, lead: str, main: str) -> str:
@@ -84,7 +87,7 @@ def figure(uri: str, alt: str, caption: str) -> str:
 def facts(caption: str, rows: Iterable[Tuple[str, str]]) -> str:
     """A table of names and values."""
     lines = "".join(f'<tr><th scope="row">{escape(name)}</th><td>{escape(value)}</td></tr>\n' for name, value in rows)
-    return f"<table>\n<caption>{escape(caption)}</caption>\n<tbody>\n{lines}</tbody>\n</table>\n"
+    return f'<table class="short">\n<caption>{escape(caption)}</caption>\n<tbody>\n{lines}</tbody>\n</table>\n'
 
 
 def table(caption: str, head: Sequence[str], rows: Iterable[Sequence[str]], columns: str) -> str:
@@ -96,13 +99,13 @@ def table(caption: str, head: Sequence[str], rows: Iterable[Sequence[str]], colu
     names = "".join(
         f'<th scope="col"{css["n"] if kind == "n" else ""}>{escape(name)}</th>' for name, kind in zip(head, columns)
     )
+    rows = list(rows)
     lines = "".join(
         "<tr>" + "".join(_cell(value, kind, css) for value, kind in zip(row, columns)) + "</tr>\n" for row in rows
     )
-    return (
-        f'<div class="wide">\n<table>\n<caption>{escape(caption)}</caption>\n<thead>\n<tr>{names}</tr>\n</thead>\n'
-        f"<tbody>\n{lines}</tbody>\n</table>\n</div>\n"
-    )
+    short = ' class="short"' if len(rows) <= _SHORT else ""
+    head_rows = f"<caption>{escape(caption)}</caption>\n<thead>\n<tr>{names}</tr>\n</thead>"
+    return f'<div class="wide">\n<table{short}>\n{head_rows}\n<tbody>\n{lines}</tbody>\n</table>\n</div>\n'
 
 
 def _cell(value: str, kind: str, css: dict) -> str:

@@ -74,8 +74,7 @@ def _duplicates(result: JobResult, say: Words) -> str:
     ]
     text = QT_TRANSLATE_NOOP(
         "core",
-        "{count} places were recorded more than once (equal to 0.1 mm in plan). "
-        "Rule: the surface takes the mean height.",
+        "Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.",
     )
     head = [
         say(QT_TRANSLATE_NOOP("core", "Easting ({unit})"), unit=unit.symbol),
@@ -258,6 +257,7 @@ def files_section(result: JobResult, words: Words) -> Section:
     what = {
         "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression"),
         "surface.2dm": QT_TRANSLATE_NOOP("core", "the surface as a mesh"),
+        "surface.prj": QT_TRANSLATE_NOOP("core", "the coordinate system of the mesh"),
         "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
         "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
     }
