@@ -38,9 +38,9 @@ def inside_rings(mesh: Mesh, rings: Tuple[Tuple[LineKind, np.ndarray], ...]) -> 
     boundaries = [ring for kind, ring in rings if kind & LineKind.BOUNDARY]
     voids = [ring for kind, ring in rings if kind & LineKind.VOID]
     if boundaries:
-        keep &= _even_odd(place, boundaries)
+        keep &= even_odd(place, boundaries)
     if voids:
-        keep &= ~_even_odd(place, voids)
+        keep &= ~even_odd(place, voids)
     mask: np.ndarray = keep[label]
     return mask
 
@@ -53,7 +53,8 @@ def _largest_centroids(mesh: Mesh, label: np.ndarray) -> np.ndarray:
     return np.column_stack([mesh.x[corner].mean(axis=1), mesh.y[corner].mean(axis=1)])
 
 
-def _even_odd(place: np.ndarray, rings: List[np.ndarray]) -> np.ndarray:
+def even_odd(place: np.ndarray, rings: List[np.ndarray]) -> np.ndarray:
+    """Mask of the places (q, 2) that lie inside ``rings`` by the even-odd rule; same units, rings closed or not."""
     inside = np.zeros(len(place), bool)
     for ring in rings:
         x0, y0 = ring[:, 0].astype(float), ring[:, 1].astype(float)

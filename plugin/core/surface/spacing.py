@@ -22,10 +22,11 @@ def recorded_spacing(points: PointSet) -> float:
 
 
 def pass_spacing(lengths: np.ndarray) -> float:
-    """Median of the longest edge of each triangle, from edge lengths (m, 3) in metres; nan without triangles.
+    """Third quartile of the longest edge of each triangle, from edge lengths (m, 3) in metres; nan without triangles.
 
     Where points were stored while walking to and fro, nearly every triangle has one short edge along a
-    pass and two that reach the next one, so this is the distance of the passes; on a grid it is the
-    diagonal of a cell. The few triangles that span gaps or the outline do not move the median.
+    pass and two that reach the next one, so this is about the distance of the passes; on a grid it is the
+    diagonal of a cell. Up to a quarter of triangles that span gaps or the outline do not move it much,
+    nor do many small ones along breaklines.
     """
-    return float(np.median(lengths.max(axis=1))) if len(lengths) else float("nan")
+    return float(np.percentile(lengths.max(axis=1), 75)) if len(lengths) else float("nan")
