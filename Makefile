@@ -25,7 +25,8 @@ help:
 
 demo:
 	@.ci/setup demo
-	@$(PYTHON) -m plugin.core $(DEMO)/survey.csv --crs EPSG:25832 --out $(OUT)
+	@$(PYTHON) -m plugin.core $(DEMO)/survey.csv --crs EPSG:25832 --interval 0.25 \
+		--decisions $(DEMO)/decisions.csv --max-rim-edge 10 --out $(OUT)
 
 test:
 	@.ci/setup test
@@ -49,7 +50,7 @@ install: zip
 
 pictures:
 	@.ci/setup pictures
-	@$(PYTHON) .ci/pictures.py tests/pictures
+	@.ci/pictures tests/pictures
 
 i18n:
 	@.ci/i18n
