@@ -36,11 +36,11 @@ _SYMBOLS = {LengthUnit.METRE: "m", LengthUnit.FOOT: "ft", LengthUnit.US_SURVEY_F
 def axis_unit(axis: Any) -> Optional[LengthUnit]:
     """The unit of an axis of a pyproj CRS, None where it is none of ours.
 
-    By its length: registers spell the U.S. survey foot with 12 to 16 digits, and differ from the
-    international foot in the sixth.
+    By its length to 1e-7: files spell the U.S. survey foot with 8 to 16 digits, and the next of the
+    many feet differs from it by 2e-6.
     """
     factor = float(axis.unit_conversion_factor)
-    return next((unit for unit in LengthUnit if abs(factor / unit.metres - 1.0) < 1e-9), None)
+    return next((unit for unit in LengthUnit if abs(factor / unit.metres - 1.0) < 1e-7), None)
 
 
 def metres_per_unit(crs: Optional[Any]) -> float:

@@ -34,6 +34,10 @@ from .pointset import PointSet, make_points
 from .rejects import LineAccount, Rejects
 from .source import TextSource, load_text
 
+ONLY_HEADER = Text(
+    "points.only_header",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: there is a header but no data line; export the survey again."),
+)
 NO_POINTS = Text(
     "points.no_points",
     QT_TRANSLATE_NOOP(
@@ -189,6 +193,8 @@ def _read_blocks(source: TextSource, plan: Plan, progress: Progress) -> List[Blo
 def _check_columns(file: str, blocks: List[Block], plan: Plan, mapping: Optional[ColumnMap]) -> None:
     """Raise SurveyError when no line is a point, or a column of the mapping is missing or text throughout."""
     count = sum(len(block.points.line) for block in blocks)
+    if not any(block.lines - block.comments - block.blanks - block.header for block in blocks):
+        raise SurveyError(ONLY_HEADER, file=file, line=plan.header_line)
     if not count:
         raise _nothing_read(file, [item for block in blocks for item in block.rejects], plan)
     if mapping is None:

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import csv
 import re
 from collections import Counter
 from dataclasses import dataclass
-from typing import List, Optional, Sequence, Tuple
+from functools import cache
+from typing import List, Optional, Pattern, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .columns import COORDINATES, ColumnMap, roles_of_header
@@ -60,6 +60,7 @@ DECIMAL_COMMA = Text(
     ),
 )
 
+_BLANKS = re.compile(r"[ \t]+")
 _NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]+|\.)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
 _NO_VALUE = re.compile(r"[+-]?(?:nan|inf|infinity|null|none|n/a|na)", re.IGNORECASE)
 
@@ -104,18 +105,37 @@ def take_sample(source: TextSource, comment: str) -> Sample:
 
 
 def split_line(text: str, delimiter: str) -> Optional[List[str]]:
-    """Fields of one line without spaces around them, quotes taken off; None when the quotes do not pair."""
+    """Fields of one line without blanks around them, quotes taken off; None when the quotes do not pair."""
+    text = text.strip(" " if delimiter == "\t" else " \t")
+    if '"' in text:
+        return _split_quoted(text, delimiter)
     if delimiter == " ":
-        text = text.replace("\t", " ").strip(" ")
-        if '"' not in text:
-            return text.split()
-    elif '"' not in text:
-        return [field.strip(" \t") for field in text.split(delimiter)]
-    try:
-        rows = list(csv.reader([text], delimiter=delimiter, skipinitialspace=True, strict=True))
-    except csv.Error:
-        return None
-    return [field.strip(" \t") for field in rows[0]] if rows else []
+        return _BLANKS.split(text)
+    return [field.strip(" \t") for field in text.split(delimiter)]
+
+
+def _split_quoted(text: str, delimiter: str) -> Optional[List[str]]:
+    """As :func:`split_line`. A quote counts at the start of a field; inside quotes two stand for one."""
+    field_at = _field_pattern(delimiter)
+    fields: List[str] = []
+    at, more = 0, True
+    while more:
+        match = field_at.match(text, at)
+        if match is None:
+            return None
+        quoted, plain, end = match.groups()
+        fields.append(plain.strip(" \t") if quoted is None else quoted.replace('""', '"'))
+        at, more = match.end(), end != ""
+    return fields
+
+
+@cache
+def _field_pattern(delimiter: str) -> Pattern[str]:
+    """One field and what ends it: in quotes, or plain and not begun with a quote."""
+    if delimiter == " ":
+        return re.compile(r'(?:"([^"]*(?:""[^"]*)*)"|([^ \t"][^ \t]*))([ \t]+|$)')
+    blank, sign = "[ ]*" if delimiter == "\t" else r"[ \t]*", re.escape(delimiter)
+    return re.compile(rf'{blank}(?:"([^"]*(?:""[^"]*)*)"{blank}|((?:[^{sign}"][^{sign}]*)?))({sign}|$)')
 
 
 def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
@@ -216,12 +236,13 @@ def _has_words(line: SampleLine, columns: Optional[ColumnMap]) -> bool:
 def shape_of(sample: Sample, header: Optional[Header], delimiter: str, file: str) -> Shape:
     """How wide the data lines are. Raises SurveyError beyond ``MOST_COLUMNS``."""
     rows = [line.fields for line in sample.lines if header is None or line.line > header.line] or [()]
-    width = _most_common([len(row) for row in rows])
+    counts = tuple(len(row) for row in rows)
+    width = _most_common(counts)
     filled = _most_common([len(row) - _empty_at_end(row) for row in rows])
     widest = max(width, len(header.words) if header else 0)
     if widest > MOST_COLUMNS:
         raise SurveyError(TOO_MANY_COLUMNS, file=file, count=widest, delimiter=DELIMITERS.get(delimiter, delimiter))
-    return Shape(width, filled, delimiter == " ", sample.lines[0].text.strip())
+    return Shape(width, filled, counts, delimiter == " ", sample.lines[0].text.strip())
 
 
 def _most_common(counts: Sequence[int]) -> int:

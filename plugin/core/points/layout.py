@@ -12,6 +12,8 @@ from .columns import COORDINATES, ROLES, ColumnMap, Kind, plain_word, roles_of_h
 
 #: More columns than this and the delimiter is wrong.
 MOST_COLUMNS = 1000
+#: Share of lines with just the named columns from which these are taken to be all.
+_ENOUGH = 0.25
 
 NOT_SAID = Text(
     "points.columns_not_said",
@@ -95,11 +97,13 @@ class Shape:
     """What the first lines look like.
 
     ``width``: how many fields most have; ``filled``: the same without empty fields at their ends;
-    ``spaced``: fields are parted by runs of spaces; ``first``: the first line, to show.
+    ``counts``: fields of each line; ``spaced``: fields are parted by runs of spaces; ``first``: the
+    first line, to show.
     """
 
     width: int
     filled: int
+    counts: Tuple[int, ...]
     spaced: bool
     first: str
 
@@ -141,8 +145,10 @@ def lay_out(file: str, columns: Optional[ColumnMap], header: Optional[Header], s
     ordered = columns.ordered if columns is not None and columns.ordered is not None else ()
     named = max(len(header.words) if header else 0, len(ordered))
     width = max(named, max(roles.values()) + 1)
-    # Words behind a last column of free text are no columns of their own where spaces part the fields.
-    if not (shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))):
+    # What stands behind the named columns is more columns, unless many lines end with the named ones or
+    # the last of them is free text in a file parted by spaces: then each line is judged by itself.
+    open_end = shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))
+    if not open_end and shape.counts.count(named) < _ENOUGH * len(shape.counts):
         if header is not None and shape.filled > len(header.words):
             raise SurveyError(
                 MORE_THAN_HEADER, file=file, line=header.line, header=len(header.words), count=shape.filled

@@ -166,7 +166,7 @@ def _as_utf8(raw: bytes, encoding: str, file: str) -> bytes:
     except (LookupError, TypeError) as error:
         raise SurveyError(UNKNOWN_ENCODING, file=file, encoding=encoding) from error
     except ValueError as error:  # UnicodeError, and a NUL in the encoding's name
-        reason = getattr(error, "reason", str(error))
+        reason = " ".join(str(getattr(error, "reason", error)).split())[:80]
         raise SurveyError(WRONG_ENCODING, file=file, encoding=encoding, reason=reason) from error
     return text[3:] if text.startswith(codecs.BOM_UTF8) else text
 
