@@ -4,11 +4,11 @@ All segments are handled side by side. Each round walks every waiting segment th
 triangles it crosses; those whose corridors share no triangle are made edges by flips inside their
 corridors; the others wait for the next round. A segment that runs through a vertex is split there.
 
-Flips inside a corridor end: a flip that lowers the number of edges crossing the segment is always
-progress. If there is none, take the corridor's vertex farthest from the segment and flip one of its
-crossing edges: its fan of crossing edges always has a strictly convex quadrilateral (else all
-the far ends would lie on its own side of the segment), so its degree sinks until a lowering flip
-exists. Lawson's flips then restore the constrained Delaunay property around.
+Flips inside a corridor end: a flip is made where the new diagonal does not cross the segment, or where
+its farther end is nearer to the segment than the farther end of the old one, so the far ends sink for
+good. There always is such an edge: of the fan of crossing edges at the corridor's farthest vertex one
+has a strictly convex quadrilateral (else all their other ends would lie on that vertex's own side of
+the segment). Lawson's flips then restore the constrained Delaunay property around.
 """
 
 from __future__ import annotations
@@ -42,7 +42,7 @@ class _Segments:
     def __len__(self) -> int:
         return len(self.a)
 
-    def take(self, which: np.ndarray) -> "_Segments":
+    def take(self, which: np.ndarray) -> _Segments:
         return _Segments(self.a[which], self.b[which], self.kind[which])
 
 
@@ -54,9 +54,7 @@ class _Corridors:
     triangle: np.ndarray
 
 
-def insert_segments(
-    mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent
-) -> List[Crossing]:
+def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent) -> List[Crossing]:
     """Make ``segments`` (k, 2) edges of ``mesh`` (a triangulated convex hull) and mark them with ``kind`` (k,) bits.
 
     The mesh must be Delaunay but for marked edges, and is so again afterwards. A segment that
@@ -145,9 +143,7 @@ def _mark(mesh: Mesh, h: np.ndarray, kind: np.ndarray) -> None:
     np.bitwise_or.at(mesh.kind, g[g >= 0], kind[g >= 0])
 
 
-def _walk(
-    mesh: Mesh, waiting: _Segments, first: np.ndarray
-) -> Tuple[_Segments, _Corridors, _Segments, List[Crossing]]:
+def _walk(mesh: Mesh, waiting: _Segments, first: np.ndarray) -> Tuple[_Segments, _Corridors, _Segments, List[Crossing]]:
     """Follow each segment from its first crossed edge to its end or to a vertex on it.
 
     Returns the segments so shortened, their corridors, what is left of them beyond such vertices,
@@ -224,31 +220,35 @@ def _edges_to_flip(
     mesh: Mesh, waiting: _Segments, crossed: np.ndarray, of: np.ndarray
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Of the edges ``crossed`` by segments ``of``, independent ones whose flip is progress; with their segments."""
-    a, b = waiting.a[of], waiting.b[of]
     convex = mesh.convex(crossed)
-    ends = mesh.apex(crossed), mesh.apex(mesh.twin[crossed])
-    side = [np.sign(orientation(mesh.x, mesh.y, a, b, v)) for v in ends]
-    chosen = convex & (side[0] * side[1] >= 0)
-    stuck = np.ones(len(waiting), bool)
-    stuck[of[chosen]] = False
-    helpless = np.flatnonzero(stuck[of])
-    if len(helpless):
-        chosen[helpless] = convex[helpless] & _at_farthest_vertex(mesh, waiting, crossed[helpless], of[helpless])
-    h, of = crossed[chosen], of[chosen]
+    h, of = crossed[convex], of[convex]
+    ends = np.stack([mesh.vertex[h], mesh.end(h), mesh.apex(h), mesh.apex(mesh.twin[h])])
+    offset = orientation(mesh.x, mesh.y, waiting.a[of], waiting.b[of], ends)
+    far = np.abs(offset)
+    now, then = np.maximum(far[0], far[1]), np.maximum(far[2], far[3])
+    chosen = (np.sign(offset[2]) * np.sign(offset[3]) >= 0) | (then < now)
+    tie = np.flatnonzero((then == now) & ~chosen)
+    if len(tie):
+        farthest = _farthest_along(mesh, waiting, ends[:, tie], of[tie], far[:, tie] == now[tie])
+        chosen[tie] = farthest[0] > farthest[1]
+    h, of = h[chosen], of[chosen]
     free = mesh.independent(h)
     return h[free], of[free]
 
 
-def _at_farthest_vertex(mesh: Mesh, waiting: _Segments, h: np.ndarray, of: np.ndarray) -> np.ndarray:
-    """Mask of the edges ``h`` that end at the vertex farthest from their segment; ties: the one met first along it."""
-    vertex, segment = np.concatenate([mesh.vertex[h], mesh.end(h)]), np.concatenate([of, of])
-    a, b = waiting.a[segment], waiting.b[segment]
+def _farthest_along(
+    mesh: Mesh, waiting: _Segments, ends: np.ndarray, of: np.ndarray, among: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """How far along its segment each edge and its other diagonal (``ends``, (4, k)) reach with the ends ``among``.
+
+    Where both reach equally far, the vertex of higher number is taken to be the farther.
+    """
     x, y = mesh.x, mesh.y
-    far = np.abs(orientation(x, y, a, b, vertex))
-    along = (x[b] - x[a]) * (x[vertex] - x[a]) + (y[b] - y[a]) * (y[vertex] - y[a])
-    order = np.lexsort((vertex, along, -far, segment))
-    first = order[np.append(True, segment[order][1:] != segment[order][:-1])]
-    farthest = np.full(len(waiting), -1, np.int64)
-    farthest[segment[first]] = vertex[first]
-    mask: np.ndarray = (mesh.vertex[h] == farthest[of]) | (mesh.end(h) == farthest[of])
-    return mask
+    a, b = waiting.a[of], waiting.b[of]
+    along = (x[b] - x[a]) * (x[ends] - x[a]) + (y[b] - y[a]) * (y[ends] - y[a])
+    along = np.where(among, along, np.iinfo(np.int64).min)
+    number = np.where(among & (along == along.max(axis=0)), ends, -1)
+    reach, least = along.max(axis=0), np.iinfo(np.int64).min
+    edge = np.where(along[:2].max(axis=0) == reach, number[:2].max(axis=0), least)
+    diagonal = np.where(along[2:].max(axis=0) == reach, number[2:].max(axis=0), least)
+    return edge, diagonal

@@ -88,6 +88,8 @@ class Mesh:
         self.triangle_scratch[second] = number
         # A triangle written twice keeps one of its edges; an edge that kept both its triangles wins.
         mask: np.ndarray = (self.triangle_scratch[first] == number) & (self.triangle_scratch[second] == number)
+        if len(h) and not mask.any():  # a closed chain of edges, each of which kept just one
+            mask[-1] = True
         return mask
 
     def flip(self, h: np.ndarray) -> np.ndarray:
