@@ -33,26 +33,27 @@ class LabelledPolygon:
 def dissolve(tin: Tin, label: np.ndarray) -> Tuple[LabelledPolygon, ...]:
     """One polygon for each connected (across edges) part of triangles with equal ``label`` (m,), largest first."""
     vertex = tin.triangles.ravel()
+    if len(vertex) == 0:
+        return ()
     twin = _twins(tin)
     part = _parts(twin, label)
     half_edges = np.arange(len(vertex))
     rim = half_edges[(twin < 0) | (part[half_edges // 3] != part[twin // 3])]
-    chains = _chains(_next_on_rim(rim, twin), rim)
-    xy = tin.vertices[:, :2]
-    outer: Dict[int, np.ndarray] = {}
+    chains, start = _chains(_next_on_rim(rim, twin), rim)
+    rings, start, of = _simple(vertex[chains], start)
+    number = part[chains[of] // 3]  # of the part of each ring
+    area = _areas(tin.vertices[rings, :2], start)
+    closed = np.insert(rings, start[1:], rings[start[:-1]])
+    lines = np.split(tin.vertices[closed, :2] + tin.origin, (start + np.arange(len(start)))[1:-1])
+    outer = {int(number[i]): lines[i] for i in np.flatnonzero(area > 0)}
     holes: Dict[int, List[np.ndarray]] = {}
-    areas: Dict[int, float] = {}
-    for chain in chains:
-        for ring in _simple_rings(vertex[chain]):
-            area, number = _area(xy[ring]), int(part[chain[0] // 3])
-            areas[number] = areas.get(number, 0.0) + area
-            closed = xy[np.append(ring, ring[0])] + tin.origin
-            if area > 0:
-                outer[number] = closed
-            else:
-                holes.setdefault(number, []).append(closed)
+    for i in np.flatnonzero(area < 0):
+        holes.setdefault(int(number[i]), []).append(lines[i])
+    total = np.bincount(number, area)
     first = np.unique(part, return_index=True)[1]
-    polygons = [LabelledPolygon(int(label[first[i]]), (outer[i], *holes.get(i, [])), areas[i]) for i in sorted(outer)]
+    polygons = [
+        LabelledPolygon(int(label[first[i]]), (outer[i], *holes.get(i, [])), float(total[i])) for i in sorted(outer)
+    ]
     return tuple(sorted(polygons, key=lambda polygon: -polygon.plan_area))
 
 
@@ -92,41 +93,67 @@ def _next_on_rim(rim: np.ndarray, twin: np.ndarray) -> np.ndarray:
         after[turning] = following(twin[after[turning]])
 
 
-def _chains(after: np.ndarray, rim: np.ndarray) -> List[np.ndarray]:
-    """The cycles of half-edges that ``after`` links, each from its least half-edge."""
-    if len(rim) == 0:
-        return []
+def _chains(after: np.ndarray, rim: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """The cycles of half-edges that ``after`` links: half-edges in order, and where each cycle starts (c + 1,)."""
     step = np.searchsorted(rim, after)  # positions in `rim`, which is sorted
-    lead, jump = np.arange(len(rim)), step
-    rounds = max(1, len(rim).bit_length())
+    own = np.arange(len(rim))
+    lead, jump = own, step
+    rounds = len(rim).bit_length()
     for _ in range(rounds):  # the least position on the cycle, looking twice as far each time
         lead, jump = np.minimum(lead, lead[jump]), jump[jump]
-    rest = np.where(lead == np.arange(len(rim)), 0, 1)  # steps to go until the leader is met
-    jump = np.where(rest == 0, np.arange(len(rim)), step)
+    rest = np.where(lead == own, 0, 1)  # steps to go until that position is met again
+    jump = np.where(lead == own, own, step)
     for _ in range(rounds):
         rest, jump = rest + rest[jump], jump[jump]
-    order = np.lexsort((-np.where(rest == 0, len(rim) + 1, rest), lead))
-    return np.split(rim[order], np.flatnonzero(np.diff(lead[order])) + 1)
+    order = np.lexsort((-np.where(lead == own, len(rim) + 1, rest), lead))
+    start = np.flatnonzero(np.diff(lead[order], prepend=-1))
+    return rim[order], np.append(start, len(rim))
 
 
-def _simple_rings(ring: np.ndarray) -> List[np.ndarray]:
-    """Split a ring of vertices (k,) where it meets itself."""
-    if len(np.unique(ring)) == len(ring):
-        return [ring]
-    found, path, place = [], [], {}  # type: List[np.ndarray], List[int], Dict[int, int]
-    for v in ring.tolist():
+def _simple(vertex: np.ndarray, start: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Split rings ``vertex[start[i]:start[i + 1]]`` where they meet themselves.
+
+    Returns vertices and starts of the simple rings, and for each the place in ``vertex`` of one of its ring's corners.
+    """
+    ring = np.repeat(np.arange(len(start) - 1), np.diff(start))
+    order = np.lexsort((vertex, ring))
+    twice = (np.diff(vertex[order]) == 0) & (np.diff(ring[order]) == 0)
+    knotted = np.unique(ring[order[1:][twice]])
+    whole = np.ones(len(start) - 1, bool)
+    whole[knotted] = False
+    rings, of = [vertex[whole[ring]]], [start[:-1][whole]]
+    count = [np.diff(start)[whole]]
+    for i in knotted:
+        loops = _loops(vertex[start[i] : start[i + 1]].tolist())
+        rings += [np.array(loop) for loop in loops]
+        count.append(np.array([len(loop) for loop in loops]))
+        of.append(np.full(len(loops), start[i]))
+    ends = np.append(0, np.cumsum(np.concatenate(count)))
+    return np.concatenate(rings), ends, np.concatenate(of)
+
+
+def _loops(ring: List[int]) -> List[List[int]]:
+    """Cut a loop off at every vertex that is met again."""
+    found: List[List[int]] = []
+    path: List[int] = []
+    place: Dict[int, int] = {}
+    for v in ring:
         if v in place:
-            start = place[v]
-            found.append(np.array(path[start:]))
-            for gone in path[start:]:
+            loop = path[place[v] :]
+            found.append(loop)
+            del path[place[v] :]
+            for gone in loop:
                 del place[gone]
-            del path[start:]
         place[v] = len(path)
         path.append(v)
-    return [*found, np.array(path)]
+    return [*found, path]
 
 
-def _area(xy: np.ndarray) -> float:
-    """Signed area of a ring (k, 2), counted from its first corner to keep the digits."""
-    x, y = (xy - xy[0]).T
-    return 0.5 * float(np.sum(x * np.roll(y, -1) - np.roll(x, -1) * y))
+def _areas(xy: np.ndarray, start: np.ndarray) -> np.ndarray:
+    """Signed areas of rings of corners, counted from their first corners to keep the digits."""
+    count = np.diff(start)
+    x, y = (xy - np.repeat(xy[start[:-1]], count, axis=0)).T
+    after = np.arange(1, len(x) + 1)
+    after[start[1:] - 1] = start[:-1]
+    area: np.ndarray = 0.5 * np.add.reduceat(x * y[after] - x[after] * y, start[:-1])
+    return area
