@@ -1,6 +1,7 @@
 """Delimited text to points: what is understood, what is refused, and that no line is lost."""
 
 import itertools
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -423,3 +424,31 @@ def test_reading_can_be_cancelled(survey):
 
     with pytest.raises(Cancelled):
         read_points(survey("1.5,2.5,3.5\n"), columns="easting,northing,height", progress=stop)
+
+
+def test_a_pass_recorded_every_half_metre_keeps_its_spacing(survey):
+    """A rover that records every 0.5 m (common practice, no source): written in US survey feet to 1/10000 ft,
+    read back in metres, the spacing stands to the rounding of the file. Foot of NIST SP 811.
+    """
+    along = 0.5 * np.arange(2000)
+    east, north = 548240.0 + along * np.cos(0.7), 5712395.0 + along * np.sin(0.7)
+    foot = 1200 / 3937
+    rows = "".join(f"{e / foot:.4f}\t{n / foot:.4f}\t{91.06 / foot:.4f}\n" for e, n in zip(east, north))
+    points = read_points(survey(rows), columns="easting,northing,height", unit=LengthUnit.US_SURVEY_FOOT).points
+    steps = np.hypot(np.diff(points.easting), np.diff(points.northing))
+    assert np.abs(steps - 0.5).max() < 2 * 0.0001 * foot
+    assert abs(steps.mean() - 0.5) < 1e-6
+
+
+def test_the_demo_survey_is_accounted_for():
+    path = Path(__file__).parents[2] / "test_data" / "demo" / "survey.csv"
+    result = read_points(path)
+    lines = path.read_text(encoding="utf-8").splitlines()
+    assert result.account.lines == len(lines)
+    assert result.account.rejects > 0
+    for number in result.rejects.line:
+        fields = lines[number - 1].split(",")
+        with pytest.raises((ValueError, IndexError)):
+            _ = [float(fields[place]) for place in (1, 2, 3)]
+    names = [lines[number - 1].split(",")[0] for number in result.points.source_line]
+    assert result.points.name.tolist() == names

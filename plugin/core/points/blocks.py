@@ -11,7 +11,7 @@ from ..messages import Message, message
 from . import rejects
 from .convert import Converted, Plan, convert, interleave
 from .detect import split_line
-from .rows import QUOTE, Lines, bytes_of, find_lines, rows_of_fields, split_rows
+from .rows import QUOTE, Lines, bytes_of, find_lines, rows_of_fields, split_rows, take_off_quotes
 
 
 @dataclass(frozen=True)
@@ -35,7 +35,11 @@ def read_block(text: np.ndarray, first_line: int, plan: Plan) -> Block:
     header = number == plan.header_line
     data = ~(blank | comment | header)
     quoted = data & _with_quotes(text, lines)
-    points = convert(split_rows(text, lines, plan.delimiter, number).select(data & ~quoted), plan)
+    rows = split_rows(text, lines, plan.delimiter, number)
+    if quoted.any():
+        rows, plain = take_off_quotes(rows)
+        quoted &= ~plain | (rows.count > plan.layout.width)
+    points = convert(rows.select(data & ~quoted), plan)
     refused = points.refused
     if quoted.any():
         points, refused = _add_quoted(points, text, lines, np.flatnonzero(quoted), number, plan)
@@ -60,7 +64,9 @@ def _with_quotes(text: np.ndarray, lines: Lines) -> np.ndarray:
 def _add_quoted(
     points: Converted, text: np.ndarray, lines: Lines, which: np.ndarray, number: np.ndarray, plan: Plan
 ) -> Tuple[Converted, List[Tuple[int, Message]]]:
-    """``points`` and those of the lines with quotes, which are taken apart one by one; all refusals in order."""
+    """``points`` and those of lines with more in quotes than plain fields, taken apart one by one; also all
+    refusals in order.
+    """
     split = {int(i): split_line(_text_of(text, lines, int(i)), plan.delimiter) for i in which}
     fields = {i: row or [""] for i, row in split.items() if row is not None}
     if fields:

@@ -20,6 +20,8 @@ DELIMITERS = {"\t": "tab", ";": "semicolon", ",": "comma", " ": "spaces"}
 SAMPLE = 200
 #: A header stands among the first lines or nowhere.
 HEADER_WITHIN = 20
+#: The coordinates of a line stand among its first fields.
+_LOOKED_AT = 50
 
 NO_DATA = Text(
     "points.no_data",
@@ -154,7 +156,7 @@ def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
     best, best_score = "", (0, 0, 0)
     for delimiter in tried:
         rows = [split_line(line.text, delimiter) or [] for line in sample.lines]
-        numbers = [sum(_is_number(field) for field in row) for row in rows]
+        numbers = [sum(_is_number(field) for field in row[:_LOOKED_AT]) for row in rows]
         wide = sum(len(row) >= 3 for row in rows)
         score = (sum(count >= 3 for count in numbers), sum(numbers) if wide else 0, wide)
         if wide and score > best_score:
@@ -171,10 +173,10 @@ def _is_number(field: str) -> bool:
 
 
 def split_sample(sample: Sample, delimiter: str) -> Sample:
-    """The sample with its fields."""
+    """The sample with its fields, one more than ``MOST_COLUMNS`` at most."""
 
     def split(line: SampleLine) -> SampleLine:
-        return SampleLine(line.line, line.text, tuple(split_line(line.text, delimiter) or ()))
+        return SampleLine(line.line, line.text, tuple(split_line(line.text, delimiter) or ())[: MOST_COLUMNS + 1])
 
     return Sample(tuple(split(line) for line in sample.lines), split(sample.comment) if sample.comment else None)
 
@@ -241,7 +243,9 @@ def shape_of(sample: Sample, header: Optional[Header], delimiter: str, file: str
     filled = _most_common([len(row) - _empty_at_end(row) for row in rows])
     widest = max(width, len(header.words) if header else 0)
     if widest > MOST_COLUMNS:
-        raise SurveyError(TOO_MANY_COLUMNS, file=file, count=widest, delimiter=DELIMITERS.get(delimiter, delimiter))
+        raise SurveyError(
+            TOO_MANY_COLUMNS, file=file, most=MOST_COLUMNS, delimiter=DELIMITERS.get(delimiter, delimiter)
+        )
     return Shape(width, filled, counts, delimiter == " ", sample.lines[0].text.strip())
 
 

@@ -53,7 +53,7 @@ NO_SUCH_COLUMN = Text(
 )
 TOO_MANY_COLUMNS = Text(
     "points.too_many_columns",
-    QT_TRANSLATE_NOOP("core", "{file}: has {count} columns with delimiter {delimiter}; check --delimiter."),
+    QT_TRANSLATE_NOOP("core", "{file}: has over {most} columns with delimiter {delimiter}; check --delimiter."),
 )
 MORE_THAN_HEADER = Text(
     "points.more_than_header",

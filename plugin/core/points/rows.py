@@ -114,6 +114,20 @@ def split_rows(text: np.ndarray, lines: Lines, delimiter: str, line: np.ndarray)
     return Rows(text, start, end, first, last - first + 1, line)
 
 
+def take_off_quotes(rows: Rows) -> Tuple[Rows, np.ndarray]:
+    """Rows whose quoted fields are without their quotes, and a mask (k,) of the lines where that was plain:
+    each quote at an end of a field and its partner at the other, no delimiter or quote between.
+    """
+    start, end = trim(rows.text, rows.field_start, rows.field_end)
+    quote = np.flatnonzero(rows.text == QUOTE)
+    inside = np.searchsorted(quote, end) - np.searchsorted(quote, start)
+    first, last = rows.text.take(start, mode="clip"), rows.text.take(end - 1, mode="clip")
+    around = (inside == 2) & (first == QUOTE) & (last == QUOTE)
+    odd = np.concatenate([[0], np.cumsum((inside > 0) & ~around)])
+    bare = Rows(rows.text, start + around, end - around, rows.first, rows.count, rows.line)
+    return bare, odd[rows.first + rows.count] == odd[rows.first]
+
+
 def rows_of_fields(fields: Sequence[List[str]], line: np.ndarray) -> Rows:
     """Rows from lines that were split one by one; at least one line."""
     separator = chr(UNIT_SEPARATOR)

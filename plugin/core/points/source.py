@@ -97,7 +97,7 @@ def load_text(path: PathLike, encoding: Optional[str] = None) -> TextSource:
         if assumed:
             notes = (message(ENCODING_ASSUMED, file=file, encoding=_SPOKEN[encoding]),)
     text = _as_utf8(raw, encoding, file)
-    if not text.strip(b"\r\n\t "):
+    if not text[:_BLOCK].strip(b"\r\n\t ") and not text.strip(b"\r\n\t "):
         raise SurveyError(EMPTY, file=file)
     if _is_binary(text):
         raise SurveyError(BINARY, file=file)
@@ -106,7 +106,7 @@ def load_text(path: PathLike, encoding: Optional[str] = None) -> TextSource:
     cut_off = not text.endswith(b"\n")
     if cut_off:
         text += b"\n"
-    return TextSource(file, text, text.count(b"\n"), cut_off, encoding, notes)
+    return TextSource(file, text, int(np.count_nonzero(np.frombuffer(text, np.uint8) == 10)), cut_off, encoding, notes)
 
 
 def _read(file: str) -> bytes:

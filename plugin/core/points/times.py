@@ -50,7 +50,8 @@ def _usual_form(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[n
     for value in digit.values():
         good &= (value >= 0) & (value <= 9)
     for j, allowed in _SIGNS.items():
-        good &= np.isin(text.take(start + j, mode="clip"), list(allowed))
+        sign = text.take(start + j, mode="clip")
+        good &= (sign == allowed[0]) | (sign == allowed[-1])
     year = digit[0] * 1000 + digit[1] * 100 + digit[2] * 10 + digit[3]
     month, day, hour, minute = (digit[j] * 10 + digit[j + 1] for j in (5, 8, 11, 14))
     good &= (month >= 1) & (month <= 12) & (day >= 1) & (hour <= 23) & (minute <= 59) & (year >= 1)

@@ -25,7 +25,7 @@ class State(IntEnum):
 #: quotient is then the float64 nearest to the decimal, as Python's own reader gives it.
 _EXACT_DIGITS = 15
 _POWERS = 10.0 ** np.arange(_EXACT_DIGITS + 1)
-_ZERO, _PLUS, _MINUS, _LF = 48, 43, 45, 10
+_ZERO, _PLUS, _MINUS, _POINT, _LF = 48, 43, 45, 46, 10
 _PACKED = 8
 _LONGEST_NUMBER = 64
 _NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
@@ -37,13 +37,12 @@ def parse_numbers(text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal:
     """Numbers of the fields (k,) float64, nan where there is none, and their :class:`State` (k,) uint8.
 
     Plain decimals such as -12.345 are read for all fields at once, first those with as many decimals
-    as most have; what is left (exponents, very long numbers, words) one by one. Values are those of
-    Python's ``float``.
+    as most have; what is left (exponents, words) one by one. Values are those of Python's ``float``.
     """
     values = np.full(len(start), np.nan)
     state = np.where(end > start, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
     left = np.flatnonzero(end > start)
-    for reader in (_same_decimals, _any_decimals):
+    for reader in (_same_decimals, _any_decimals, _long_decimals):
         if not len(left):
             return values, state
         found, good = reader(text, start[left], end[left], ord(decimal))
@@ -107,6 +106,24 @@ def _any_decimals(text: np.ndarray, start: np.ndarray, end: np.ndarray, mark: in
     return np.negative(whole, out=whole, where=negative), good
 
 
+def _long_decimals(text: np.ndarray, start: np.ndarray, end: np.ndarray, mark: int) -> Tuple[np.ndarray, np.ndarray]:
+    """Values of plain decimals of any number of digits, and where they are right, through Python's ``float``."""
+    size, _ = _unsigned(text, start, end)
+    good = (size > 0) & (end - start <= _LONGEST_NUMBER)
+    width = int((end - start)[good].max()) if good.any() else 1
+    characters = np.zeros((len(start), width), np.uint8)
+    marks, digits = np.zeros(len(start), np.int64), np.zeros(len(start), np.int64)
+    for j in range(width):
+        byte = np.where(end - start > j, text.take(start + j, mode="clip"), 0)
+        is_mark = byte == mark
+        marks += is_mark
+        digits += (byte >= _ZERO) & (byte <= _ZERO + 9)
+        characters[:, j] = np.where(is_mark, _POINT, byte)
+    good &= (digits > 0) & (marks <= 1) & (digits + marks == size)
+    characters[~good] = _ZERO
+    return characters.view(f"S{width}").reshape(-1).astype(float), good
+
+
 def _unsigned(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Lengths of the fields without their sign, and where that is a minus."""
     first = text[start]
@@ -137,15 +154,21 @@ def parse_texts(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndar
 
 def parse_words(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
     """As :func:`parse_texts`, for columns of few and short words: each word is kept in memory once."""
-    if not len(start) or int((end - start).max()) > _PACKED:
-        return parse_texts(text, start, end)
+    words, which = _distinct_words(text, start, end)
+    return words[which]
+
+
+def _distinct_words(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """The different words of the fields, and the number of the word of each field (long ones may repeat)."""
     size = end - start
+    if not len(start) or int(size.max()) > _PACKED:
+        return parse_texts(text, start, end), np.arange(len(start))
     packed = np.zeros(len(start), np.uint64)
     for j in range(int(size.max())):
         byte = np.where(size > j, text.take(start + j, mode="clip"), 0)
         packed |= byte.astype(np.uint64) << np.uint64(8 * j)
     _, one, which = np.unique(packed, return_index=True, return_inverse=True)
-    return parse_texts(text, start[one], end[one])[which.reshape(-1)]
+    return parse_texts(text, start[one], end[one]), which.reshape(-1)
 
 
 def _strings(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> List[str]:
@@ -189,8 +212,8 @@ _FIX_UNREADABLE = -2
 def parse_fixes(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Fix numbers (k,) int8 of words or NMEA numbers, and a mask of the fields that could not be read."""
     fix_of = _FixOfWord()
-    words = parse_words(text, start, end)
-    fixes = np.fromiter((fix_of[word] for word in words), np.int8, len(words))
+    words, which = _distinct_words(text, start, end)
+    fixes = np.array([fix_of[word] for word in words], np.int8)[which]
     unreadable = fixes == _FIX_UNREADABLE
     fixes[unreadable] = FIX_UNKNOWN
     return fixes, unreadable
