@@ -13,7 +13,7 @@ from ..points.pointset import PointSet
 from ..progress import Progress, part, silent
 from .crossings import Conflict, CrossingRule, split_crossings
 from .delaunay import triangulate
-from .drape import drape_soft_lines
+from .drape import HELD, drape_soft_lines
 from .insert import insert_segments
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
@@ -113,7 +113,8 @@ def build_surface(
     """Triangulate the points that are not rejected, with ``constraints`` as edges.
 
     Constrained Delaunay, decided in whole numbers of 0.1 mm: exact, no vertices added on lines with
-    heights, one result whatever the order of the points. Lines without heights are laid on the surface.
+    heights, one result whatever the order of the points. Lines without heights are laid on the surface and leave
+    its shape as it is; triangles they run through are cut, not drawn anew.
     Raises SurveyError for points that span no surface, crossing lines, or a boundary that leaves nothing.
     """
     whole = triangulate_survey(points, constraints, options, progress)
@@ -189,7 +190,8 @@ def _triangulate_lines(
     draped = drape_soft_lines(both, around)
     draped, _ = split_crossings(draped, constraints, CrossingRule.MEAN, 0.0, file)
     mesh = _triangulate_network(draped, np.ones(len(draped.segments), bool), file, part(progress, 0.5, 1.0))
-    return mesh, draped, conflicts
+    mesh.kind &= np.uint8(255 - HELD)
+    return mesh, draped.part(draped.kind != HELD), conflicts
 
 
 def _with_soft(hard: Network, network: Network) -> Network:

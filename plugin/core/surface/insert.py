@@ -62,7 +62,8 @@ def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress
     """
     fan = _Fan(mesh)
     distinct = segments[:, 0] != segments[:, 1]
-    waiting = _Segments(*(np.array(v, np.int64) for v in segments[distinct].T), kind[distinct])
+    a, b = np.array(segments[distinct], np.int64).T
+    waiting = _Segments(a, b, kind[distinct])
     crossings: List[Crossing] = []
     total = max(1, len(waiting))
     while len(waiting):

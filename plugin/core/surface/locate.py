@@ -5,28 +5,53 @@ from __future__ import annotations
 import numpy as np
 
 from .cells import candidate_pairs
-from .tin import Tin
+from .tin import GRID, Tin
+
+#: A place this far (m) beside the rim counts as on it: vertices are rounded to the plan grid, coordinates to floats.
+RIM = GRID
 
 
 def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     """Triangle (q,) int64 under each place ``xy`` (q, 2) in metres of the CRS; -1 outside the surface.
 
-    A place on an edge belongs to the triangle of lowest number; nan places are outside.
+    A place on an edge belongs to the triangle of lowest number; one up to ``RIM`` outside the rim to the rim's
+    triangle; nan places are outside.
     """
     local = np.asarray(xy, float) - tin.origin
     found = np.full(len(local), len(tin.triangles), np.int64)
-    shape = tin.vertices[tin.triangles]
-    low = tin.vertices[:, :2].min(axis=0)
-    high = tin.vertices[:, :2].max(axis=0)
-    inside = np.flatnonzero(np.all((local >= low) & (local <= high), axis=1))
-    corner = shape[:, :, :2] - low
-    place = local[inside] - low
+    low, high = tin.vertices[:, :2].min(axis=0), tin.vertices[:, :2].max(axis=0)
+    near = np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
+    corner = tin.vertices[tin.triangles][:, :, :2] - low
+    place = np.maximum(local[near] - low, 0.0)
     cell = max(1e-3, float(np.sqrt(np.prod(high - low) / max(1, min(len(corner), len(place)) / 2))))
     for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
         weight = _weights(corner[t], place[i])
         within = np.all(weight >= -1e-9, axis=1)
-        np.minimum.at(found, inside[i[within]], t[within])
+        np.minimum.at(found, near[i[within]], t[within])
+    lost = near[found[near] == len(tin.triangles)]
+    found[lost] = _beside_rim(tin, local[lost])
     found[found == len(tin.triangles)] = -1
+    return found
+
+
+def _beside_rim(tin: Tin, place: np.ndarray) -> np.ndarray:
+    """The triangle of lowest number whose rim edge is within ``RIM`` of each local ``place`` (q, 2), or m."""
+    found = np.full(len(place), len(tin.triangles), np.int64)
+    triangle, edge = np.nonzero(tin.neighbours < 0)
+    low = tin.vertices[:, :2].min(axis=0) - 3 * RIM
+    a = tin.vertices[tin.triangles[triangle, edge], :2] - low
+    b = tin.vertices[tin.triangles[triangle, (edge + 1) % 3], :2] - low
+    place = place - low
+    if len(place) == 0 or len(triangle) == 0:
+        return found
+    around = place[:, None] + RIM * np.array([[-2.0, -1.0], [2.0, -1.0], [0.0, 3.0]])  # holds the circle of radius RIM
+    cell = max(1e-3, float(np.mean(np.hypot(*(b - a).T))))
+    ends = np.stack([a, b], axis=1)
+    for i, k in candidate_pairs(around[:, :, 0], around[:, :, 1], ends[:, :, 0], ends[:, :, 1], cell):
+        along, from_a = b[k] - a[k], place[i] - a[k]
+        t = np.clip(np.sum(along * from_a, axis=1) / np.sum(along * along, axis=1), 0.0, 1.0)
+        close = np.hypot(*(from_a - t[:, None] * along).T) <= RIM
+        np.minimum.at(found, i[close], triangle[k[close]])
     return found
 
 
@@ -36,8 +61,8 @@ def heights_at(tin: Tin, xy: np.ndarray) -> np.ndarray:
     height = np.full(len(triangle), np.nan)
     on = np.flatnonzero(triangle >= 0)
     corner = tin.vertices[tin.triangles[triangle[on]]]
-    weight = _weights(corner[:, :, :2], np.asarray(xy, float)[on] - tin.origin)
-    height[on] = np.sum(weight * corner[:, :, 2], axis=1)
+    weight = _weights(corner[:, :, :2], np.asarray(xy, float)[on] - tin.origin).clip(0.0)  # below 0 beside the rim
+    height[on] = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
     return height
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import List, Tuple
+from typing import Tuple
 
 import numpy as np
 
@@ -24,6 +24,23 @@ TOO_FAR = Text(
 TOO_FEW = Text(
     "too_few_points",
     QT_TRANSLATE_NOOP("core", "{file}: {count} usable points at different places; a surface needs at least three."),
+)
+
+
+NO_PLACE = Text(
+    "no_plan_position",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: this point has no plan position (easting or northing is not a number), nor have {others} "
+        "others. Reject such points.",
+    ),
+)
+LINE_WITHOUT_PLACE = Text(
+    "line_without_plan_position",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: {label}, vertex {vertex}, has no plan position (easting or northing is not a number). Mend the line.",
+    ),
 )
 
 
@@ -64,7 +81,7 @@ class Network:
     rings: Tuple[Tuple[LineKind, np.ndarray], ...]
     origin: np.ndarray
 
-    def part(self, which: np.ndarray) -> "Network":
+    def part(self, which: np.ndarray) -> Network:
         """The same vertices with the segments of a mask ``which``."""
         return replace(
             self,
@@ -91,7 +108,8 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     """Snap the used ``points`` and the lines to the grid and join what falls on one position.
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
-    once. Raises SurveyError for fewer than three positions or for points over 107 km apart.
+    once. A height that is not finite counts as none. Raises SurveyError for fewer than three positions, for
+    points over 107 km apart and for places that are not finite.
     """
     used = np.flatnonzero(points.used)
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
@@ -99,18 +117,32 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
     if len(plan) == 0:
         raise SurveyError(TOO_FEW, file=points.source, count=0)
+    _check_places(points, used, constraints)
     origin = local_origin(plan)
     span = plan.max(axis=0) - origin
     if span.max() >= LIMIT * GRID:
         raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
     grid = to_grid(plan, origin)
     height = np.concatenate([points.height[used], _own_heights(corners, of_point, points.used)])
+    height[~np.isfinite(height)] = np.nan
     source = np.concatenate([used, np.full(len(corners), -1, np.int64)])
     vertex, x, y, z, first, duplicates = _join(grid, height, source, points, origin)
     if np.count_nonzero(np.isfinite(z)) < 3:
         raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
     segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
+    soft |= np.isnan(z[segments]).any(axis=1)
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+
+
+def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
+    lost = used[~(np.isfinite(points.easting[used]) & np.isfinite(points.northing[used]))]
+    if len(lost):
+        raise SurveyError(NO_PLACE, file=points.source, line=int(points.source_line[lost[0]]), others=len(lost) - 1)
+    for i, line in enumerate(constraints.lines):
+        lost = np.flatnonzero(~np.isfinite(line.xyz[:, :2]).all(axis=1))
+        if len(lost):
+            label = line.label or f"#{i + 1}"
+            raise SurveyError(LINE_WITHOUT_PLACE, file=points.source, label=label, vertex=int(lost[0]) + 1)
 
 
 def _own_heights(corners: np.ndarray, of_point: np.ndarray, used: np.ndarray) -> np.ndarray:
