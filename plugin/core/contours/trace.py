@@ -52,7 +52,7 @@ class _Segments:
 
 @dataclass(frozen=True)
 class _Lines:
-    """c lines: ``xy`` (p, 2), ``edge`` (p,), ``start`` (c + 1,), ``level`` (c,) place in the levels, ``closed`` (c,)."""
+    """c lines: ``xy`` (p, 2), ``edge`` (p,), ``start`` (c + 1,), ``level`` (c,) place in the levels, ``closed``."""
 
     xy: np.ndarray
     edge: np.ndarray
