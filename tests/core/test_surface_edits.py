@@ -104,7 +104,10 @@ def codes(report):
     return [(each.values["number"], each.text.code) for each in report.messages]
 
 
-def built(points, edits, constraints=Constraints(), **options):
+NO_LINES = Constraints()
+
+
+def built(points, edits, constraints=NO_LINES, **options):
     surface, report = build_surface_with_edits(points, constraints, SurfaceOptions(**options), edits)
     check_valid(surface.tin)
     assert sorted(report.applied + report.not_applied) == list(range(1, len(edits) + 1))
@@ -246,7 +249,7 @@ def test_a_moved_point_has_the_new_height_and_stays_the_same_point():
 
 
 def test_a_moved_vertex_of_a_line_moves_the_soft_line_on_it():
-    hard = make_line(LineKind.BREAKLINE, np.array([place(0.5, 0.5) + (1.0,), place(1.5, 1.5) + (1.0,)]), "wall")
+    hard = make_line(LineKind.BREAKLINE, np.array([(*place(0.5, 0.5), 1.0), (*place(1.5, 1.5), 1.0)]), "wall")
     soft = make_line(LineKind.BREAKLINE, np.array([place(0.5, 1.5), place(1.5, 0.5)]), "drawn")
     surface, report = built(square(), [MovePoint(place(0.5, 0.5), height=3.0)], Constraints((hard, soft)))
     assert report.applied == (1,)
@@ -262,8 +265,8 @@ def test_a_vertex_that_only_the_triangulation_has_can_be_moved():
     """Two breaklines of one height cross between their vertices."""
     lines = Constraints(
         (
-            make_line(LineKind.BREAKLINE, np.array([place(0.5, 0.5) + (1.0,), place(1.5, 1.75) + (1.0,)])),
-            make_line(LineKind.BREAKLINE, np.array([place(0.5, 1.5) + (1.0,), place(1.5, 0.75) + (1.0,)])),
+            make_line(LineKind.BREAKLINE, np.array([(*place(0.5, 0.5), 1.0), (*place(1.5, 1.75), 1.0)])),
+            make_line(LineKind.BREAKLINE, np.array([(*place(0.5, 1.5), 1.0), (*place(1.5, 0.75), 1.0)])),
         )
     )
     plain = build_surface(square(4), lines)
@@ -336,7 +339,7 @@ def test_a_forced_edge_from_an_added_point_whose_height_moves_later():
 
 
 def test_forced_edges_that_cannot_be():
-    line = make_line(LineKind.BREAKLINE, np.array([place(0, 1) + (0.0,), place(2, 1) + (5.0,)]), "kerb")
+    line = make_line(LineKind.BREAKLINE, np.array([(*place(0, 1), 0.0), (*place(2, 1), 5.0)]), "kerb")
     edits = [
         ForceEdge((place(0, 0), place(1, 2))),  # across the kerb, at another height than it has there
         ForceEdge((place(0, 0), place(1.5, 0.5))),
@@ -534,7 +537,7 @@ def test_edits_of_a_large_survey_take_no_time():
 
 def test_the_given_objects_stay_as_they_were():
     points = square()
-    line = make_line(LineKind.BREAKLINE, np.array([place(0, 1) + (0.0,), place(2, 1) + (5.0,)]), "kerb")
+    line = make_line(LineKind.BREAKLINE, np.array([(*place(0, 1), 0.0), (*place(2, 1), 5.0)]), "kerb")
     before = replace(points, height=points.height.copy())
     xyz = line.xyz.copy()
     built(points, [MovePoint(place(0, 1), height=9.0), AddPoint(place(0.5, 0.3), 1.0)], Constraints((line,)))
