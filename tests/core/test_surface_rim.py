@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.points.pointset import make_points
 from plugin.core.surface.build import SurfaceOptions, build_surface, triangulate_survey
-from plugin.core.surface.rim import circumradii, without_hollow_rim, without_rim_slivers
+from plugin.core.surface.rim import circumradii, radius_in_passes, without_hollow_rim, without_rim_slivers
 from plugin.core.surface.spacing import pass_spacing, recorded_spacing
 
 E0, N0 = 548_000.0, 5_712_000.0
@@ -222,6 +222,20 @@ def test_spacing_of_a_walk():
     corner = tin.corners()[..., :2]
     length = np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, -1, 0))
     assert pass_spacing(length) == pytest.approx(math.hypot(4.0, 0.5), rel=0.01)
+
+
+def test_a_radius_in_passes_finds_the_outline_of_a_walk_with_a_bay():
+    xy = walk(passes=20)
+    bay = (xy[:, 0] > 15.01) & (xy[:, 1] > 16.01) & (xy[:, 1] < 59.99)
+    mesh = mesh_of(xy[~bay])
+    everything = np.ones(mesh.triangle_count, bool)
+    radius = radius_in_passes(mesh, everything)
+    assert radius == pytest.approx(1.5 * 4.03, rel=0.02)
+    keep = without_hollow_rim(mesh, everything, radius)
+    # 40 m by 76 m less 25 m by 44 m. In the two inner corners right-angled triangles stay whose hypotenuse is at
+    # most twice the radius: one leg is a pass of 4 m, the other steps of 0.5 m.
+    leg = math.floor(math.sqrt((2 * radius) ** 2 - 4**2) / 0.5) * 0.5
+    assert area(mesh, keep) == pytest.approx(40 * 76 - 25 * 44 + 2 * (4 * leg / 2))
 
 
 def test_spacing_does_not_count_standing_still_nor_rejected_points():

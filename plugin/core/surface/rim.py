@@ -12,6 +12,7 @@ from typing import Optional
 import numpy as np
 
 from .mesh import Mesh, following, preceding
+from .spacing import pass_spacing
 from .tin import GRID
 
 
@@ -49,13 +50,27 @@ def without_rim_slivers(mesh: Mesh, keep: np.ndarray, max_angle: Optional[float]
     return _peeled(mesh, keep, angle > max_angle)
 
 
+def radius_in_passes(mesh: Mesh, keep: np.ndarray, passes: float = 1.5) -> float:
+    """A radius for :func:`without_hollow_rim` in metres: ``passes`` times the distance from pass to pass.
+
+    That distance is measured from the triangles ``keep`` themselves, see :func:`.spacing.pass_spacing`. Triangles
+    between two passes have radii of about half of it; with 1.5, bays up to three passes wide are left filled.
+    """
+    return passes * pass_spacing(_lengths(mesh)[keep])
+
+
 def circumradii(mesh: Mesh) -> np.ndarray:
     """Radius (m,) of the circle through the corners of each triangle, metres."""
+    radius: np.ndarray = _lengths(mesh).prod(axis=1) / (2.0 * mesh.double_areas() * GRID * GRID)
+    return radius
+
+
+def _lengths(mesh: Mesh) -> np.ndarray:
+    """Lengths of edges (m, 3), metres."""
     h = np.arange(len(mesh.vertex))
     end = mesh.vertex[following(h)]
-    length = np.hypot(mesh.x[end] - mesh.x[mesh.vertex], mesh.y[end] - mesh.y[mesh.vertex]).reshape(-1, 3)
-    radius: np.ndarray = length.prod(axis=1) / (2.0 * mesh.double_areas()) * GRID
-    return radius
+    length = np.hypot(mesh.x[end] - mesh.x[mesh.vertex], mesh.y[end] - mesh.y[mesh.vertex]) * GRID
+    return length.reshape(-1, 3)
 
 
 def _peeled(mesh: Mesh, keep: np.ndarray, lets_go: np.ndarray) -> np.ndarray:
