@@ -24,6 +24,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>'{name}' is to be left out, but is no matched control point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>'{word}' beside a line code is no word of the field convention; ignored. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
@@ -64,6 +69,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/raster.py" />
+      <source>A cell size of {cell} m makes {columns} x {rows} cells on this surface, more than {most}; give a larger cell.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>A combined factor of {factor} cannot be right; it is a number close to 1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>A contour interval of {interval} {unit} is too small to tell levels apart at heights near {high:.3f} m; give a larger interval.</source>
       <translation type="unfinished" />
@@ -76,6 +91,46 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>A fault in the program, not in your file: {reason}. Please report it with what --debug shows.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A fit in space needs both standard deviations, in plan and in height, or neither.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A four-parameter fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>A geoid grid needs to know where the points are; say their CRS, or give a constant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>A geoid separation of '{value}' is no number; give metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A plane for heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A seven-parameter fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A shift of heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>A standard deviation of {value} m is none; give one above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -129,8 +184,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor {projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature {radius} m).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Combined factor {combined}, as given by the user.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/html.py" />
       <source>Contents</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/contours/labels.py" />
+      <source>Contour labels {height} m high every {spacing} m cannot be placed; give two numbers of metres above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -139,7 +209,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Contours  {lines} lines on {levels} levels, every {interval:g} {unit}</source>
       <translation type="unfinished" />
     </message>
@@ -161,6 +231,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Contours every {interval} {unit}, index contours every {index} {unit}. Relief shaded from the north-west, heights exaggerated {times} times for the shading only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>Control point '{name}' was surveyed {count} times; the mean is used, the farthest in plan is {plan_mm} mm from it, in height {height_mm} mm.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -192,6 +267,91 @@
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Easting ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: E {easting:.3f} N {northing:.3f} is outside the outermost points; no triangle can be added there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_data.py" />
+      <source>Edit {number} ({kind}) does not apply: E {easting:.3f} N {northing:.3f} is too far from the survey; a surface may measure 107 km.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_data.py" />
+      <source>Edit {number} ({kind}) does not apply: at E {easting:.3f} N {northing:.3f} there is a point already, of height {height:.3f} m. Move its height instead.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: it would leave no triangle of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_data.py" />
+      <source>Edit {number} ({kind}) does not apply: its line stays at one point, E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: its three corners are not the corners of one triangle, the first at E {easting:.3f} N {northing:.3f}. Force or swap edges first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: no edge joins E {easting:.3f} N {northing:.3f} and E {end_easting:.3f} N {end_northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_data.py" />
+      <source>Edit {number} ({kind}) does not apply: no point with a height lies within {reach:.3f} m of E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the edge at E {easting:.3f} N {northing:.3f} belongs to a breakline, boundary, void or forced edge.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the edge at E {easting:.3f} N {northing:.3f} is on the rim; there are not two triangles to swap it in.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_data.py" />
+      <source>Edit {number} ({kind}) does not apply: the edge from E {easting:.3f} N {northing:.3f} would cross {label}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the surface has no triangle at E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the surface has no triangle with its centroid in the polygon at E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the surface has the triangle at E {easting:.3f} N {northing:.3f} already.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edit_triangles.py" />
+      <source>Edit {number} ({kind}) does not apply: the two triangles at E {easting:.3f} N {northing:.3f} form no convex quadrilateral, so there is no other diagonal.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edited.py" />
+      <source>Edit {number} ({kind}): the added point at E {easting:.3f} N {northing:.3f} is no part of the surface; it is outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>Ellipsoidal heights changed to orthometric ones: height minus geoid separation.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -240,13 +400,98 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>From {source} to {target} every operation needs a file not installed here: {grids}. Install it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>Geoid separation as the receiver sent it with each point: {least_m} to {most_m} m, mean {mean_m} m; from which model is not known.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>Geoid separation interpolated from the grid {grid}: {least_m} to {most_m} m, mean {mean_m} m, over the site. The accuracy of the grid is not known to PROJ.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>Geoid separation {value_m} m for the whole site, a constant ({origin}); its slope is left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined factor. Heights are untouched.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>Height ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Heights are as in the file: this program has not changed their datum and does not know it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Heights are ellipsoidal and are taken over so; a geoid separation makes heights above the geoid of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Heights are orthometric as sent and are taken over so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Heights are taken over as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Heights are taken over as they are; only positions in plan are transformed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Heights are transformed too, by the same operation.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -295,6 +540,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>It could also be that {cause}, and {second}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>It could also be that {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Its height ({unit})</source>
       <translation type="unfinished" />
@@ -316,6 +571,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_flat.py" />
+      <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>Likely cause: {cause}, and {second}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>Likely cause: {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Limits and cautions</source>
       <translation type="unfinished" />
@@ -332,7 +602,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Lines     {lines} from field codes, {edges} edges of the surface held</source>
       <translation type="unfinished" />
     </message>
@@ -402,6 +672,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>No CRS is given; use --crs with an EPSG code such as EPSG:25832, or 'local' for none.</source>
       <translation type="unfinished" />
@@ -453,8 +728,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Noticed on the way:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>On the user's word the coordinates were read otherwise: {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>Orthometric heights changed to ellipsoidal ones: height plus geoid separation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>PROJ knows no way from {source} to {target}; choose another CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -463,8 +768,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Plan coordinates are whole tenths of a millimetre; which points form triangles is decided on these whole numbers exactly. Heights are never rounded.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Plan: four-parameter fit to {count} control points; turned by {turn} degrees (counter-clockwise; standard deviation {turn_sd} arc seconds), scale {scale} ({ppm} ppm, standard deviation {scale_sd} ppm), then shifted by {shift_e} m east and {shift_n} m north at the middle of the points. Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -473,7 +788,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Points    {points} from {lines} lines ({rejects} lines rejected); {used} used, {flagged} flagged, {rejected} rejected</source>
       <translation type="unfinished" />
     </message>
@@ -493,6 +808,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Points on a local grid cannot be transformed; say their CRS, or fit them to control points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Points rejected</source>
       <translation type="unfinished" />
@@ -505,6 +825,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Points with a value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -528,7 +853,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Remarks   {count}, all of them in the report</source>
       <translation type="unfinished" />
     </message>
@@ -538,13 +863,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Second line</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>Space</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_spikes.py" />
+      <source>Spike at E {easting:.3f} N {northing:.3f}: {value:+.3f} m off the plane of its {count:.0f} neighbours, {ratio:.0f} times the scatter there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_spikes.py" />
+      <source>Spike on a line at E {easting:.3f} N {northing:.3f}: {value:+.3f} m off the straight between its neighbours on the line, {ratio:.0f} times the scatter of lines.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -568,7 +918,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Surface   {triangles} triangles, {area:.1f} m², heights {low:.3f} to {high:.3f} {unit}</source>
       <translation type="unfinished" />
     </message>
@@ -585,6 +935,11 @@
     <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>The base of the contour levels is {base} {unit}; give a number near the heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/raster.py" />
+      <source>The cell size is {cell} m; give a number above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -608,6 +963,31 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/contours/soften.py" />
+      <source>The height tolerance for drawing contours is {tolerance} m; give a number of metres from 0 up.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change distances by 5 mm in a kilometre.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/contours/smooth.py" />
+      <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/findings.py" />
+      <source>The limit {option} is {value}; give a number above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The pattern {pattern} cannot be used ({reason}). Write a regular expression with a group named code.</source>
       <translation type="unfinished" />
@@ -615,6 +995,21 @@
     <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The pattern {pattern} has no group named code. Write (?P&lt;code&gt;...) around the code.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_beside.py" />
+      <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>The scale of a local grid is not known; say the CRS of the points to compute it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/slopes.py" />
+      <source>The slope limits {limits} (percent) must rise and be 0 or more; mend their list.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -633,6 +1028,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The unit of the heights was left as it was read.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/thin.py" />
+      <source>The vertical tolerance is {tolerance} m; give a number of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The word for {meaning} is '{word}'; it must be one word without spaces or separator.</source>
       <translation type="unfinished" />
@@ -648,8 +1053,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>There is not enough memory for this survey; split the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>This Python has no package {package}; install {packages}, or run the Python that QGIS uses.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -683,8 +1103,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/report/summary.py" />
       <source>Written to {folder}:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>a grid file</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -695,6 +1120,12 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>area in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>as given</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -778,6 +1209,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>easting and northing are exchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
       <translation type="unfinished" />
@@ -853,6 +1289,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>mean of the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>mean of the points plus geoid separation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>median slope, by area</source>
       <translation type="unfinished" />
@@ -868,8 +1314,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>no grid of a kind it knows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>northing of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>not UTF-8</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -978,6 +1434,41 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the coordinate system of the mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the coordinates are in {unit}, not in {assumed}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the coordinates are of another system: {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the coordinates are of another zone: {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the coordinates are of the other hemisphere: {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the eastings have a zone number, {prefix}, before them</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
       <translation type="unfinished" />
@@ -993,8 +1484,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the same zone is meant, with the eastings written as in {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the surface as a mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the values are latitude and longitude in degrees; read them as such</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the values are longitude and latitude in degrees; read them as such</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>the zone number {prefix} before the eastings is missing</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1028,6 +1554,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>unknown</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>used</source>
       <translation type="unfinished" />
@@ -1058,13 +1590,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>{count} more rejected lines are in the table of rejects.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
-      <source>{count} places were recorded more than once (equal to 0.1 mm in plan). Rule: the surface takes the mean height.</source>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>{count} of {total} points lie outside the area of use of {crs} ({area}), the farthest by {distance_km} km; the first is in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{count} of {total} points lie outside the area the operation is made for ({area}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1073,13 +1620,103 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{count} vertices are outside the boundary or the trimmed rim, or inside a void.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>{crs} does not say where it may be used; whether the points lie there is not checked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their geometric mean is used; distances depend on direction.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>{crs}: its axes ({axes}) make a mirrored plan; choose the variant of this CRS with axes to east and north.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file} line {line}: the column '{column}' is missing; the first line of a control file names the columns name, easting, northing and, where known, height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file} line {line}: the point has no name; give it one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}, column {column}: no valid JSON ({reason}). Mend the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}, edit {number}: the kind in "edit" is {value}; it must be one of {known}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}, edit {number}: {field} must be {wanted}, not {value}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}, edit {number}: {kind} has no field {field}. Remove it or correct its name.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}, edit {number}: {kind} needs {fields}, exactly one of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}: "edits" must be a list of edits, and nothing may stand beside it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1233,8 +1870,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}, line {line}: there is a header but no data line; export the survey again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}: this is not a list of edits; "format" must be "{format}".</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: this is not a text table. Save the code table as CSV.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}, line {line}: this point has no plan position (easting or northing is not a number), nor have {others} others. Reject such points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}, line {line}: version {version} of the list of edits is not known here (known: up to {known}). Update the plugin.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1265,6 +1922,16 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file}: PROJ cannot open a grid whose path contains {sign}; move or rename the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file}: PROJ cannot read this as a grid of geoid separations ({reason}); give a GTX or GeoTIFF grid, or a constant.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1304,7 +1971,7 @@
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
-      <source>{file}: has {count} columns with delimiter {delimiter}; check --delimiter.</source>
+      <source>{file}: has over {most} columns with delimiter {delimiter}; check --delimiter.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1338,6 +2005,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/ground_grid.py" />
+      <source>{file}: no point is left to compute a scale from.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: no surveyed point has the name of a control point (such as '{name}'); names must be written alike.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: no triangle is left inside the boundary and outside the voids with rim edges up to the limit. Check the boundary's place and the maximum rim edge.</source>
       <translation type="unfinished" />
@@ -1345,6 +2022,11 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: nothing says which columns are easting, northing and height (first line: {words}); give --columns, such as name,easting,northing,height,code.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job.py" />
+      <source>{file}: nothing says which coordinate system this is; give its code, as in --crs EPSG:25832, or --crs local for a local grid in metres.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1368,8 +2050,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/job.py" />
-      <source>{file}: the coordinate system is not known; give --crs with its code, such as EPSG:25832, or --crs local for a local grid in metres.</source>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: the control file cannot be read ({reason}); check path and encoding (UTF-8).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/edits.py" />
+      <source>{file}: the edits cannot be read ({reason}). Check the path and the file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1398,13 +2085,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/source.py" />
-      <source>{file}: there is no such file; check the path.</source>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: there is no control point in this file.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
-      <source>{file}: there is not enough memory for this survey; split it.</source>
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: there is no such file; check the path.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1435,6 +2122,21 @@
     <message>
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}: {found} {record} records found but {expected} announced; the file is cut short, write it anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}: {label}, vertex {vertex}, has no plan position (easting or northing is not a number). Mend the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is a ring, close it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1584,6 +2286,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} is not determined by these control points ({names}): they lie together or on one line. Add one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{model} needs {needed} control points or more; {count} can be used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation type="unfinished" />
@@ -1591,6 +2303,46 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>{option} must be a number, not {value}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: control point '{suspects}' does not fit ({off_mm} mm from where the others put it); check it, and fit again without it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: no control point stands out; largest residual {largest_mm} mm, at '{worst}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: no redundancy; the fit is exact, and an error in a point would not show.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: one of these control points does not fit, and it cannot be told which: {suspects}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: the control points do not fit within the standard deviation given, and with so few it cannot be told which one is wrong; largest residual {largest_mm} mm, at '{worst}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: the control points fit within the standard deviation given; were one wrong, it could not be told which.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: together the residuals are larger than the standard deviation given allows; it may be too small, or several points may be wrong.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control_fit.py" />
+      <source>{part}: with these control points it cannot be told which one does not fit; judge the residuals (largest {largest_mm} mm, at '{worst}'), and use more control points.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1643,7 +2395,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header) into a layer of points with heights. Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are easting, northing and height in the CRS that you give; nothing is reprojected. A CRS in degrees is refused. Heights are taken as they are: no geoid is applied.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting_m, northing_m and height_m only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a header, columns are taken by their order, so easting and northing can be swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. Where the file leaves a doubt about separator or decimal sign, choose it.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header) into a layer of points with heights. Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are easting, northing and height in the CRS that you give; nothing is reprojected. A CRS in degrees is refused. Heights are taken as they are: no geoid is applied.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a header the columns have to be named, and easting and northing can be swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. Where the file leaves a doubt about separator or decimal sign, choose it.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1713,6 +2465,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>CRS of the coordinates</source>
       <translation type="unfinished" />
@@ -1724,7 +2481,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <source>Cancelled: nothing was written.</source>
+      <source>Cancelled: there is no result.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1743,8 +2500,13 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Columns</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Columns (empty: by the header)</source>
+      <source>Columns (empty: as the header names them)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1755,11 +2517,6 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Contour</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/styles.py" />
-      <source>Contour around lower ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1783,8 +2540,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <source>Decimal sign</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Decisions</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1795,6 +2558,11 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Delimited text as the rover or its software wrote it. The file is only read.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Depression contour</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1813,6 +2581,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <source>First line names the columns</source>
       <translation type="unfinished" />
@@ -1859,13 +2628,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/styles.py" />
-      <source>Index contour around lower ground</source>
+      <location filename="../plugin/processing/contours.py" />
+      <source>Index contour every … contours</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contours.py" />
-      <source>Index contour every … contours</source>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Index depression contour</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2014,6 +2783,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <source>Separator</source>
       <translation type="unfinished" />
@@ -2076,6 +2846,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Text encoding</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Text encoding (empty: found from the file)</source>
       <translation type="unfinished" />
@@ -2132,7 +2907,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file, which need not be that of the CRS.</source>
+      <source>The unit in the file, where it is not that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2161,8 +2936,13 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Unit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Unit of easting and northing</source>
+      <source>Unit of easting and northing (empty: that of the CRS)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2172,7 +2952,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Unit of the heights (empty: the same)</source>
+      <source>Unit of the heights (empty: that of the CRS, or as above)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2301,11 +3081,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <source>{file}: cannot be written ({reason}); choose another file.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/layers.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation type="unfinished" />
@@ -2333,6 +3108,11 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>{lines} lines: {points} points, {rejected} rejected lines, {others} comments, blanks and header.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>{what}: the CRS is not known; choose a projected one, such as EPSG:25832.</source>
       <translation type="unfinished" />
     </message>
   </context>

@@ -235,6 +235,7 @@ class BuildSurface(HummockAlgorithm):
         results = self._write_mesh(surface, parameters, context)
         results.update(self._write_layers(surface, constraints, parameters, context, part(progress, 0.8, 1.0)))
         self._tell(surface, feedback)
+        progress(1.0, "surface")
         return results
 
     def _collect(

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any, Dict, Optional
+from typing import Any, Dict, Optional, Tuple
 
 from qgis.core import (
     QgsProcessingContext,
@@ -20,9 +20,10 @@ from ..core.contours.lines import ContourOptions
 from ..core.contours.trace import trace_contours
 from ..core.handover.mesh import read_2dm
 from ..core.handover.projection import read_prj
+from ..core.messages import SurveyError
 from ..core.progress import part
 from ..core.surface.tin import Tin
-from .algorithm import HummockAlgorithm, progress_of
+from .algorithm import HummockAlgorithm, progress_of, say
 from .layers import contour_fields, write_contours
 from .parameters import chosen_unit, core_crs, qgis_crs, unit_choice
 from .styles import CONTOURS, dress_vector
@@ -111,6 +112,16 @@ class DrawContours(HummockAlgorithm):
         if least is not None:
             parameter.setMinimum(least)
         return parameter
+
+    def checkParameterValues(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[bool, str]:
+        """As QGIS does it, but a mesh file that cannot be used is refused with the reason."""
+        path = self.parameterAsString(parameters, "INPUT", context)
+        if path and self.parameterAsMeshLayer(parameters, "INPUT", context) is None:
+            try:
+                read_2dm(path)
+            except SurveyError as error:
+                return False, say(error.message)
+        return super().checkParameterValues(parameters, context)
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

@@ -1,8 +1,8 @@
 """How Hummock's outputs look when QGIS loads them.
 
 Vector styles are QML files in ``styles/``. Colours are colour-blind-safe schemes of ColorBrewer: RdYlBu for
-the status of points, PuOr for lines, and BrBG, whose brown is that of contours on printed maps, for
-contours and heights.
+the status of points, PuOr for lines, the brown of BrBG, which is that of contours on printed maps, for
+contours, and the light end of YlGn, on which they stand out, for heights.
 """
 
 from __future__ import annotations
@@ -38,8 +38,8 @@ CONTOURS = "contours.qml"
 LINES = "lines.qml"
 TRIANGLES = "triangles.qml"
 
-#: ColorBrewer's BrBG, five classes, from low (green) to high (brown).
-HEIGHT_COLOURS = ("#018571", "#80cdc1", "#f5f5f5", "#dfc27d", "#a6611a")
+#: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
+HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
 
 #: The legend texts of the QML files, which QGIS itself does not translate.
 LEGEND_TEXTS = (
@@ -48,8 +48,8 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
     QT_TRANSLATE_NOOP("hummock", "Index contour"),
     QT_TRANSLATE_NOOP("hummock", "Contour"),
-    QT_TRANSLATE_NOOP("hummock", "Index contour around lower ground"),
-    QT_TRANSLATE_NOOP("hummock", "Contour around lower ground"),
+    QT_TRANSLATE_NOOP("hummock", "Index depression contour"),
+    QT_TRANSLATE_NOOP("hummock", "Depression contour"),
     QT_TRANSLATE_NOOP("hummock", "Breakline"),
     QT_TRANSLATE_NOOP("hummock", "Boundary"),
     QT_TRANSLATE_NOOP("hummock", "Void"),

@@ -4,8 +4,8 @@
   <rules key="{6ef09bce-fce8-4f26-805b-c70f57a9a78c}">
    <rule symbol="0" label="Index contour" filter="&quot;index&quot; AND NOT &quot;depression&quot;" key="{b5bb5272-15a0-4945-9ad3-aaea54d00442}"/>
    <rule symbol="1" label="Contour" filter="NOT &quot;index&quot; AND NOT &quot;depression&quot;" key="{5e483661-d840-450c-a455-97901a2181ab}"/>
-   <rule symbol="2" label="Index contour around lower ground" filter="&quot;index&quot; AND &quot;depression&quot;" key="{bcfdcc93-ce2e-4128-bdb2-bf82ab34774b}"/>
-   <rule symbol="3" label="Contour around lower ground" filter="NOT &quot;index&quot; AND &quot;depression&quot;" key="{51466c71-6ecf-46f2-af73-582bb96ef13e}"/>
+   <rule symbol="2" label="Index depression contour" filter="&quot;index&quot; AND &quot;depression&quot;" key="{bcfdcc93-ce2e-4128-bdb2-bf82ab34774b}"/>
+   <rule symbol="3" label="Depression contour" filter="NOT &quot;index&quot; AND &quot;depression&quot;" key="{51466c71-6ecf-46f2-af73-582bb96ef13e}"/>
   </rules>
   <symbols>
    <symbol clip_to_extent="1" type="line" force_rhr="0" alpha="1" name="0">

@@ -45,8 +45,8 @@ def test_surface_loads_with_crs_and_height_colours(project: Any, chain: Dict[str
     scalar = settings.scalarSettings(0)
     shader = scalar.colorRampShader()
     items = shader.colorRampItemList()
-    assert items[0].color.name() == "#018571"  # ColorBrewer, BrBG in five classes
-    assert items[-1].color.name() == "#a6611a"
+    assert items[0].color.name() == "#78c679"  # ColorBrewer, YlGn in five classes
+    assert items[-1].color.name() == "#ffffcc"
     heights = [float(line.split()[4]) for line in Path(target).read_text().splitlines() if line.startswith("ND")]
     assert scalar.classificationMinimum() == pytest.approx(min(heights))
     assert scalar.classificationMaximum() == pytest.approx(max(heights))

@@ -1,0 +1,227 @@
+"""Runs inside QGIS (see .ci/pictures): the demo through the toolbox's algorithms, and pictures of it."""
+
+import os
+import traceback
+from pathlib import Path
+
+import processing
+from qgis.core import (
+    QgsLayoutExporter,
+    QgsLayoutItemLabel,
+    QgsLayoutItemLegend,
+    QgsLayoutItemMap,
+    QgsLayoutItemScaleBar,
+    QgsLayoutPoint,
+    QgsLegendStyle,
+    QgsMapRendererParallelJob,
+    QgsMapSettings,
+    QgsPrintLayout,
+    QgsProject,
+    QgsRectangle,
+)
+from qgis.PyQt.QtCore import QEventLoop, QRectF, QSize, Qt, QTimer
+from qgis.PyQt.QtGui import QColor, QFont
+from qgis.PyQt.QtWidgets import QDockWidget
+from qgis.utils import iface
+
+ROOT = Path(os.environ["HUMMOCK_ROOT"])
+PICTURES = Path(os.environ["HUMMOCK_PICTURES"])
+SCRATCH = Path(os.environ["HUMMOCK_SCRATCH"])
+DEMO = ROOT / "test_data" / "demo"
+
+
+def wait(seconds: float) -> None:
+    """Let QGIS draw."""
+    loop = QEventLoop()
+    QTimer.singleShot(int(seconds * 1000), loop.quit)
+    loop.exec_() if hasattr(loop, "exec_") else loop.exec()
+
+
+def run_demo():
+    """Points, surface, lines and contours of the demo as layers; a dict of them by what they are."""
+    points = processing.runAndLoadResults(
+        "hummock:importpoints",
+        {
+            "INPUT": str(DEMO / "survey.csv"),
+            "CRS": "EPSG:25832",
+            "DECISIONS": str(DEMO / "decisions.csv"),
+            "OUTPUT": str(SCRATCH / "points.gpkg"),
+            "REJECTS": str(SCRATCH / "rejects.gpkg"),
+        },
+    )
+    surface = processing.runAndLoadResults(
+        "hummock:buildsurface",
+        {
+            "INPUT": points["OUTPUT"],
+            "MAX_RIM_EDGE": 10,
+            "OUTPUT": str(SCRATCH / "surface.2dm"),
+            "LINES": str(SCRATCH / "lines.gpkg"),
+            "TRIANGLES": str(SCRATCH / "triangles.gpkg"),
+        },
+    )
+    processing.runAndLoadResults(
+        "hummock:contours",
+        {"INPUT": surface["OUTPUT"], "INTERVAL": 0.25, "OUTPUT": str(SCRATCH / "contours.gpkg")},
+    )
+    found = {Path(layer.source().split("|")[0]).stem: layer for layer in QgsProject.instance().mapLayers().values()}
+    titles = {"points": "Survey points", "rejects": "Rejected lines", "lines": "Lines", "triangles": "Triangles"}
+    for name, title in titles.items():
+        found[name].setName(title)
+    return found
+
+
+def order(found, names):
+    """Put the layers in the order of ``names``, first on top; show only those."""
+    root = QgsProject.instance().layerTreeRoot()
+    for name in reversed(list(found)):
+        node = root.findLayer(found[name])
+        node.setItemVisibilityChecked(name in names)
+    for name in reversed(names):
+        node = root.findLayer(found[name])
+        copy = node.clone()
+        root.insertChildNode(0, copy)
+        root.removeChildNode(node)
+    for node in root.findLayers():
+        node.setExpanded(node.itemVisibilityChecked() and node.name() != "Surface, height")
+
+
+def window(name, extent):
+    """A picture of QGIS's whole window with the map at ``extent``."""
+    canvas = iface.mapCanvas()
+    canvas.setExtent(extent)
+    canvas.refresh()
+    wait(4)
+    iface.mainWindow().grab().save(str(PICTURES / name))
+
+
+def map_picture(name, shown, extent, size=(1400, 900)):
+    """The map alone."""
+    settings = QgsMapSettings()
+    settings.setLayers(shown)
+    settings.setDestinationCrs(shown[0].crs())
+    settings.setExtent(extent)
+    settings.setOutputSize(QSize(*size))
+    settings.setOutputDpi(110)
+    settings.setBackgroundColor(QColor("white"))
+    for flag in ("Antialiasing", "DrawLabeling", "UseAdvancedEffects"):
+        settings.setFlag(getattr(QgsMapSettings, flag), True)
+    job = QgsMapRendererParallelJob(settings)
+    job.start()
+    job.waitForFinished()
+    job.renderedImage().save(str(PICTURES / name))
+
+
+def sheet_picture(name, shown, extent):
+    """A contour sheet: the map at 1 : 750 with legend, scale bar and CRS, on A4 across."""
+    layout = QgsPrintLayout(QgsProject.instance())
+    layout.initializeDefaults()
+    plan = QgsLayoutItemMap(layout)
+    plan.attemptSetSceneRect(QRectF(10, 20, 205, 180))
+    plan.setLayers(shown)
+    plan.setFrameEnabled(True)
+    plan.setExtent(extent)
+    plan.setScale(750)
+    layout.addLayoutItem(plan)
+    add_label(layout, "Pippin Field: contours of the survey", 10, 8, 14, bold=True)
+    add_label(layout, "Scale 1 : 750, EPSG:25832", 219, 164, 9)
+    add_label(layout, "Lengths and heights in metres", 219, 170, 9)
+    legend = QgsLayoutItemLegend(layout)
+    legend.setLinkedMap(plan)
+    legend.setAutoUpdateModel(False)
+    root = legend.model().rootGroup()
+    for node in list(root.findLayers()):
+        if node.layer() not in shown:
+            node.parent().removeChildNode(node)
+    for style in (QgsLegendStyle.Style.Group, QgsLegendStyle.Style.Subgroup, QgsLegendStyle.Style.SymbolLabel):
+        legend.setStyleFont(style, QFont("DejaVu Sans", 9))
+    legend.attemptMove(QgsLayoutPoint(218, 18))
+    layout.addLayoutItem(legend)
+    bar = QgsLayoutItemScaleBar(layout)
+    bar.setLinkedMap(plan)
+    bar.applyDefaultSize()
+    bar.setUnitsPerSegment(10)
+    bar.setNumberOfSegments(3)
+    bar.setNumberOfSegmentsLeft(0)
+    bar.setUnitLabel("m")
+    bar.update()
+    bar.attemptMove(QgsLayoutPoint(219, 180))
+    layout.addLayoutItem(bar)
+    exporter = QgsLayoutExporter(layout)
+    settings = QgsLayoutExporter.ImageExportSettings()
+    settings.dpi = 130
+    settings.generateWorldFile = False
+    exporter.exportToImage(str(PICTURES / name), settings)
+
+
+def add_label(layout, text, x, y, size, bold=False):
+    label = QgsLayoutItemLabel(layout)
+    label.setText(text)
+    font = QFont("DejaVu Sans", size)
+    font.setBold(bold)
+    label.setFont(font)
+    label.adjustSizeToText()
+    label.attemptMove(QgsLayoutPoint(x, y))
+    layout.addLayoutItem(label)
+
+
+def dialog_picture(name, algorithm):
+    """The dialog of an algorithm as it opens."""
+    dialog = processing.createAlgorithmDialog(algorithm, {})
+    dialog.resize(900, 640)
+    dialog.show()
+    wait(2)
+    dialog.grab().save(str(PICTURES / name))
+    dialog.close()
+
+
+def around(extent, share):
+    """The extent with a margin of ``share`` of its size."""
+    grown = QgsRectangle(extent)
+    grown.scale(1 + share)
+    return grown
+
+
+def make_pictures():
+    main = iface.mainWindow()
+    main.resize(1500, 950)
+    for title in ("Browser", "Browser2"):
+        dock = main.findChild(QDockWidget, title)
+        if dock:
+            dock.hide()
+    found = run_demo()
+    QgsProject.instance().setCrs(found["contours"].crs())
+    whole = around(found["surface"].extent(), 0.06)
+    toolbox = main.findChild(QDockWidget, "ProcessingToolbox")
+    if toolbox:
+        toolbox.show()
+        main.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, toolbox)
+        tree = toolbox.algorithmTree
+        tree.collapseAll()
+        model = tree.model()
+        for row in range(model.rowCount()):
+            if model.index(row, 0).data() == "Hummock":
+                tree.expandRecursively(model.index(row, 0))
+                tree.scrollTo(model.index(row, 0))
+    order(found, ["contours", "lines", "surface"])
+    window("window.png", whole)
+    order(found, ["points", "lines"])
+    window("points.png", whole)
+    order(found, ["contours", "lines", "surface"])
+    sheet_picture("sheet.png", [found[name] for name in ("contours", "lines", "surface")], whole)
+    east, north = whole.xMaximum(), whole.yMaximum()
+    close = QgsRectangle(east - 60, north - 38, east - 18, north - 11)
+    map_picture("close.png", [found[name] for name in ("contours", "lines", "triangles", "surface")], close)
+    dialog_picture("dialog.png", "hummock:buildsurface")
+
+
+def start():
+    try:
+        make_pictures()
+        told = "made " + ", ".join(sorted(file.name for file in PICTURES.glob("*.png"))) + "\n"
+    except Exception:
+        told = traceback.format_exc()
+    (SCRATCH / "report.txt").write_text(told)
+    os._exit(0)
+
+
+QTimer.singleShot(3000, start)
