@@ -194,7 +194,10 @@ def _merge_heights(
     line = np.where(source[several] >= 0, points.source_line[source[several]], 0).tolist()
     lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
     columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
-    return tuple(sorted(map(Duplicate, *(c.tolist() for c in columns), lines), key=lambda d: d.source_lines))
+    found = map(Duplicate, *(c.tolist() for c in columns), lines)
+    # Lines that share a vertex of one height are joined on purpose: nothing to report.
+    kept = [d for d in found if d.highest > d.lowest or np.count_nonzero(d.source_lines) > 1]
+    return tuple(sorted(kept, key=lambda d: d.source_lines))
 
 
 def _segments(
