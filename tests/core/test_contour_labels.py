@@ -137,6 +137,19 @@ def test_bends_are_avoided():
     assert min(abs(labels.rotation[0] - 0), abs(labels.rotation[0] - 90)) < 1e-9
 
 
+def test_labels_keep_off_other_lines():
+    """Where others run close by for half of the way, the label takes the other half."""
+    lines = [np.array([[0.0, 0.0], [100.0, 0.0]])]
+    lines += [np.array([[40.0, 0.8 * i], [100.0, 0.8 * i]]) for i in (-2, -1, 1, 2)]
+    contours = contours_of(lines)
+    alone = place_labels(contours_of(lines[:1]), 100.0, 2.0)
+    contours = replace(contours, index=np.arange(5) == 0)
+    crowded = place_labels(contours, 100.0, 2.0)
+    np.testing.assert_allclose(alone.xy, [[50, 0]])
+    assert len(crowded) == 1
+    assert crowded.xy[0, 0] + 0.5 * crowded.width[0] < 40
+
+
 def test_a_line_that_bends_everywhere_has_none():
     turn = np.linspace(0, 60 * np.pi, 2000)
     curl = np.column_stack([0.3 * turn + np.cos(turn), np.sin(turn)])

@@ -26,7 +26,8 @@ MARGIN = 0.5
 TRIES = 8
 #: The line under a label may leave the straight line by this share of the figures' height.
 MOST_BEND = 0.6
-#: Bends that differ by less than this share of the figures' height are alike.
+#: Bends that differ by less than this share of the figures' height are alike. A step more bend is as
+#: bad as another contour under the label for the length of the figures' height.
 BEND_STEP = 0.05
 #: A line shorter than this many labels gets none.
 SHORTEST_LINE = 3.0
@@ -68,7 +69,7 @@ class _Places:
     """s wanted labels with t places each, the best first.
 
     ``line``, ``width``: (s,). ``along``, ``x``, ``y``, ``rotation`` (radians), ``fit``: (s, t); ``fit`` is the
-    bend in steps, inf where the label does not go.
+    bend and the other lines under the label in steps, inf where the label does not go.
     """
 
     line: np.ndarray
@@ -91,9 +92,10 @@ def place_labels(
     """Labels for ``contours`` about every ``spacing`` metres, with figures ``height`` metres high on the ground.
 
     Text is the level in the unit of the contours with ``decimals`` decimals; None for as few as write the
-    labelled levels exactly. Each label goes where its line is straightest within a third of the spacing; where it would
-    lie on another label or the line bends too much everywhere, there is none. A line shorter than three
-    labels has none, one shorter than the spacing at most one.
+    labelled levels exactly. Each label goes where, within a third of the spacing, its line is straightest and
+    fewest other lines run under it; where it would lie on another label or the line bends too much
+    everywhere, there is none. A line shorter than three labels has none, one shorter than the spacing at
+    most one.
 
     Raises ``SurveyError`` for a spacing or height that is not a finite number above 0; ``progress`` is
     called with stage ``"labels"``.
@@ -109,6 +111,9 @@ def place_labels(
     number = np.maximum(np.floor(length[lines] / spacing), 1).astype(np.int64)
     number[length[lines] < SHORTEST_LINE * width] = 0
     slot = np.repeat(np.arange(len(lines)), number)
+    if len(slot) == 0:
+        none = np.empty(0)
+        return Labels(np.empty((0, 2)), none, (), slot, none, none, float(height), contours.origin)
     places = _candidates(contours, distance, length, lines[slot], width[slot], number[slot], spacing, height)
     progress(0.5, "labels")
     chosen = _choose(places, height)
@@ -157,7 +162,7 @@ def _candidates(
     height: float,
 ) -> _Places:
     """Places for each wanted label, evenly spaced on its ``line`` (s,), with ``number`` (s,) of them on it."""
-    first = np.concatenate([[True], line[1:] != line[:-1]])[: len(line)]
+    first = np.concatenate([[True], line[1:] != line[:-1]])
     begin = np.flatnonzero(first)
     turn = np.arange(len(line)) - begin[np.cumsum(first) - 1]
     every = length[line] / number
@@ -172,19 +177,36 @@ def _candidates(
     shares = np.array([-1.0, -0.5, 0.0, 0.5, 1.0])
     limit = length[line][:, None, None]
     along = np.clip(centre[:, :, None] + half[:, :, None] * shares, 0.0, limit) + origin[:, :, None]
-    x = np.interp(along, distance, contours.xy[:, 0]) if len(distance) else along
-    y = np.interp(along, distance, contours.xy[:, 1]) if len(distance) else along
+    x = np.interp(along, distance, contours.xy[:, 0])
+    y = np.interp(along, distance, contours.xy[:, 1])
     dx, dy = x[..., 4] - x[..., 0], y[..., 4] - y[..., 0]
     chord = np.hypot(dx, dy)
     off = np.abs(dx[..., None] * (y - y[..., :1]) - dy[..., None] * (x - x[..., :1]))
     bend = off.max(axis=2) / np.maximum(chord, 1e-12)
     straight = inside & (bend <= MOST_BEND * height) & (chord >= 0.9 * 2 * half)
     # The label's centre is where the line is on average under it.
-    fit = np.where(straight, np.floor(bend / (BEND_STEP * height)), np.inf)
+    fit = np.full(centre.shape, np.inf)
+    radius = np.broadcast_to(half, centre.shape)[straight]
+    middle = np.column_stack([x[..., 2][straight], y[..., 2][straight]])
+    fit[straight] = np.floor(bend[straight] / (BEND_STEP * height)) + _crowd(contours, distance, middle, radius, height)
     order = np.argsort(fit, axis=1, kind="stable")
     middle_x, middle_y = x[..., 1:4].mean(axis=2), y[..., 1:4].mean(axis=2)
     arrays = (centre, middle_x, middle_y, np.arctan2(dy, dx), fit)
     return _Places(line, width, *(np.take_along_axis(array, order, axis=1) for array in arrays))
+
+
+def _crowd(
+    contours: Contours, distance: np.ndarray, middle: np.ndarray, radius: np.ndarray, height: float
+) -> np.ndarray:
+    """How many figure heights of other lines run within ``radius`` (s,) of places on lines ``middle`` (s, 2), about."""
+    begin, end = distance[contours.start[:-1]], distance[contours.start[1:] - 1]
+    number = np.floor((end - begin) / height + 0.5).astype(np.int64)
+    first = np.cumsum(number) - number
+    at = np.repeat(begin, number) + (np.arange(int(number.sum())) - np.repeat(first, number) + 0.5) * height
+    tree = cKDTree(np.column_stack([np.interp(at, distance, contours.xy[:, i]) for i in (0, 1)]))
+    # What the label's own line counts where it is straight.
+    own = 2.0 * radius / height + 1.0
+    return np.maximum(np.floor(tree.query_ball_point(middle, radius, return_length=True) - own), 0.0)
 
 
 # ------------------------------------------------------------------------------------ overlapping
