@@ -7,6 +7,7 @@ ZIP     := hummock-$(VERSION).zip
 OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
+SCRIPTS := .ci/zip .ci/i18n .ci/pictures
 
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen
@@ -34,8 +35,8 @@ test:
 
 lint:
 	@.ci/setup test
-	@$(VENV) -m ruff check .
-	@$(VENV) -m ruff format --check .
+	@$(VENV) -m ruff check . $(SCRIPTS)
+	@$(VENV) -m ruff format --check . $(SCRIPTS)
 	@$(VENV) -m mypy
 
 bench:

@@ -4,12 +4,17 @@ from __future__ import annotations
 
 from functools import partial
 from pathlib import Path
-from typing import Any, List, Optional
+from typing import Any, Optional
 
 from qgis.core import QgsApplication, QgsSettings
 from qgis.PyQt.QtCore import QCoreApplication, QLocale, QTranslator
 from qgis.PyQt.QtGui import QIcon
-from qgis.PyQt.QtWidgets import QAction, QMenu
+from qgis.PyQt.QtWidgets import QMenu
+
+try:
+    from qgis.PyQt.QtGui import QAction  # Qt 6
+except ImportError:
+    from qgis.PyQt.QtWidgets import QAction
 
 from .processing.provider import HummockProvider
 
@@ -19,25 +24,28 @@ translate = QCoreApplication.translate
 
 
 class HummockPlugin:
-    """Registers the provider with or without a window (``iface`` is None in qgis_process)."""
+    """Registers the provider; ``iface`` is None without a window, as in qgis_process."""
 
-    def __init__(self, iface: Optional[Any]) -> None:
+    def __init__(self, iface: Any) -> None:
         self.iface = iface
         self.provider: Optional[HummockProvider] = None
         self.menu: Optional[QMenu] = None
         self.translator = load_translation()
 
     def initProcessing(self) -> None:
-        """Called by qgis_process, and by :meth:`initGui` in the desktop."""
+        """Called by qgis_process."""
+        self._register()
+
+    def _register(self) -> HummockProvider:
         self.provider = HummockProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
+        return self.provider
 
     def initGui(self) -> None:
         """Called by the desktop when the plugin is switched on."""
-        self.initProcessing()
-        if self.iface is not None:
-            self.menu = self._make_menu()
-            self.iface.pluginMenu().addMenu(self.menu)
+        provider = self._register()
+        self.menu = self._make_menu(provider)
+        self.iface.pluginMenu().addMenu(self.menu)
 
     def unload(self) -> None:
         """Called when the plugin is switched off: leaves nothing behind."""
@@ -52,21 +60,16 @@ class HummockPlugin:
             QCoreApplication.removeTranslator(self.translator)
             self.translator = None
 
-    def _make_menu(self) -> QMenu:
+    def _make_menu(self, provider: HummockProvider) -> QMenu:
+        """One entry for each algorithm, in the order of the work."""
         menu = QMenu(translate("hummock", "Hummock"), self.iface.mainWindow())
         menu.setIcon(QIcon(str(HERE / "icon.svg")))
-        menu.addActions(self._actions(menu))
-        return menu
-
-    def _actions(self, parent: QMenu) -> List[QAction]:
-        """One action for each algorithm, in the order of the work."""
-        actions = []
-        for algorithm in self.provider.in_order():
-            action = QAction(algorithm.icon(), algorithm.displayName() + "…", parent)
+        for algorithm in provider.in_order():
+            action = QAction(algorithm.icon(), algorithm.displayName() + "…", menu)
             action.setToolTip(algorithm.shortDescription())
             action.triggered.connect(partial(open_dialog, algorithm.id()))
-            actions.append(action)
-        return actions
+            menu.addAction(action)
+        return menu
 
 
 def open_dialog(algorithm_id: str, checked: bool = False) -> None:

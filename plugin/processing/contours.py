@@ -23,6 +23,7 @@ from ..core.handover.projection import read_prj
 from ..core.messages import SurveyError
 from ..core.progress import part
 from ..core.surface.tin import Tin
+from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm, progress_of, say
 from .layers import contour_fields, write_contours
 from .parameters import chosen_unit, core_crs, qgis_crs, unit_choice
@@ -129,7 +130,7 @@ class DrawContours(HummockAlgorithm):
         options = ContourOptions(
             interval=self.parameterAsDouble(parameters, "INTERVAL", context),
             base=self.parameterAsDouble(parameters, "BASE", context),
-            unit=chosen_unit(self, parameters, "UNIT", context),
+            unit=chosen_unit(self, parameters, "UNIT", context) or LengthUnit.METRE,
             index_every=self.parameterAsInt(parameters, "INDEX_EVERY", context),
         )
         progress = progress_of(feedback)
