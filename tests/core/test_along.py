@@ -98,6 +98,27 @@ def test_a_line_along_the_rim_is_on_the_surface():
     assert [(gap.start, gap.end) for gap in laid.gaps] == [(0.0, 5.0), (15.0, 20.0)]
 
 
+@pytest.mark.parametrize("seed", range(5))
+def test_the_rim_itself_is_on_the_surface_though_its_places_are_rounded(seed):
+    """A boundary as the user has it, before its vertices were rounded to the plan grid (0.1 mm)."""
+    tin = random_tin(300, seed)
+    triangle, side = np.nonzero(tin.neighbours < 0)
+    after = dict(zip(tin.triangles[triangle, side].tolist(), tin.triangles[triangle, (side + 1) % 3].tolist()))
+    chain = [min(after)]
+    while len(chain) <= len(after):
+        chain.append(after[chain[-1]])
+    rng = np.random.default_rng(seed)
+    line = at(tin.vertices[chain, :2]) + rng.uniform(-5e-5, 5e-5, (len(chain), 2))
+    laid = lay_line(tin, line)
+    assert len(laid) == 1
+    assert laid.gaps == ()
+    # every vertex of the rim is there with its height
+    for vertex in chain:
+        off = np.hypot(*(laid.xyz[:, :2] - at(tin.vertices[vertex, :2])).T)
+        near = off < 1e-3
+        assert np.min(np.abs(laid.xyz[near, 2] - tin.vertices[vertex, 2])) < 1e-3
+
+
 def test_a_line_along_an_inner_edge_from_inside_it():
     laid = lay_line(square(), at([[2.0, 2.0], [7.0, 7.0]]))
     np.testing.assert_allclose(laid.xyz - [*ORIGIN, 0], [[2, 2, 0.4], [7, 7, 1.4]], atol=1e-9)

@@ -17,7 +17,7 @@ from plugin.core.linework.constraints import LineKind
 from plugin.core.messages import SurveyError
 from plugin.core.progress import Cancelled
 from plugin.core.surface import raster, scan
-from plugin.core.surface.locate import heights_at, locate
+from plugin.core.surface.locate import RIM, heights_at, locate
 from plugin.core.surface.raster import GridFrame, centres, grid_for, sample_grid, smooth_grid
 from plugin.core.surface.scan import scan_triangles
 from plugin.core.surface.smooth import CloughTocher
@@ -44,8 +44,10 @@ def test_the_same_as_scipy_on_the_same_triangles(n, cell):
     grid = sample_grid(replace(tin, origin=np.zeros(2)), *frame)
     theirs = LinearNDInterpolator(mesh, z)(places(frame))
     assert np.count_nonzero(np.isfinite(grid)) > 30
-    np.testing.assert_array_equal(np.isnan(grid), np.isnan(theirs))
-    np.testing.assert_allclose(grid, theirs, atol=1e-9, rtol=0)
+    assert not np.any(np.isnan(grid) & ~np.isnan(theirs))
+    assert np.count_nonzero(np.isnan(theirs) & ~np.isnan(grid)) <= 2  # ours counts 0.1 mm beside the rim in
+    both = ~np.isnan(theirs)
+    np.testing.assert_allclose(grid[both], theirs[both], atol=1e-9, rtol=0)
 
 
 @settings(max_examples=50, deadline=None)
@@ -68,7 +70,9 @@ def test_a_plane_is_a_plane_in_every_grid(seed, east, north, cell, shift):
     local = at - ORIGIN
     plane = 50 + east * local[..., 0] + north * local[..., 1]
     on = np.isfinite(grid)
-    np.testing.assert_allclose(grid[on], plane[on], atol=1e-7, rtol=0)
+    # beside the rim the height is that of the rim
+    np.testing.assert_allclose(grid[on], plane[on], atol=1e-7 + RIM * np.hypot(east, north), rtol=0)
+    assert on.sum() < 100 or np.mean(np.abs(grid[on] - plane[on]) > 1e-7) < 0.01
     np.testing.assert_array_equal(on.ravel(), locate(tin, at.reshape(-1, 2)) >= 0)
 
 
@@ -102,7 +106,7 @@ def test_holes_and_a_concave_rim_are_empty():
     frame = grid_for(tin, 0.5)
     grid, at = sample_grid(tin, *frame), places(frame)
     surface = shapely.union_all(shapely.polygons(tin.vertices[tin.triangles][:, :, :2] + ORIGIN))
-    inside = shapely.intersects_xy(surface, at[..., 0], at[..., 1])
+    inside = shapely.distance(surface, shapely.points(at)) <= RIM
     assert 0.1 < np.mean(~inside) < 0.9
     np.testing.assert_array_equal(np.isfinite(grid), inside)
     np.testing.assert_allclose(grid.ravel(), heights_at(tin, at.reshape(-1, 2)), atol=1e-9, rtol=0)
@@ -207,6 +211,15 @@ def test_sixteen_million_cells_stay_within_the_memory():
     assert peak < 0.3 * 2**30
 
 
+def test_a_centre_a_tenth_of_a_millimetre_beside_the_rim_is_on_it_and_one_farther_off_is_not():
+    tin = tin_of([[0, 0], [10**5, 0], [10**5, 10**5], [0, 10**5]], [0.0, 1.0, 2.0, 3.0], [[0, 1, 2], [0, 2, 3]])
+    for shift, count in ((0.9e-4, 10), (1.1e-4, 9)):
+        grid = sample_grid(tin, ORIGIN[0] - 0.5 - shift, ORIGIN[1] - 0.4, 1.0, 10, 10)
+        assert np.isfinite(grid).sum(axis=1)[:9].tolist() == [count] * 9
+        if count == 10:
+            np.testing.assert_allclose(grid[:, 0], 3 * (np.arange(10)[::-1] + 0.1) / 10, atol=1e-3)
+
+
 # ------------------------------------------------------------------------------------ the smooth one
 
 
@@ -230,6 +243,13 @@ def test_the_smooth_grid_reports_its_largest_difference_and_where():
     assert smooth.largest_difference == pytest.approx(np.nanmax(difference), abs=1e-12)
     row, column = np.unravel_index(np.nanargmax(difference), difference.shape)
     np.testing.assert_allclose(places(frame)[row, column], [smooth.easting, smooth.northing], atol=1e-6)
+
+
+@pytest.mark.parametrize("seed", range(6))
+def test_slivers_along_the_rim_do_not_make_it_swing(seed):
+    """Hulls of random points have slivers whose planes stand on edge; heights have a scatter of 0.2 m."""
+    tin = random_tin(1200, seed, keep=[None, ring][seed % 2])
+    assert smooth_grid(tin, *grid_for(tin, 0.5)).largest_difference < 2.0
 
 
 def test_quadratics_are_met_exactly_when_their_slopes_are_given():
@@ -259,7 +279,9 @@ def test_it_goes_through_the_vertices_and_joins_smoothly_across_edges():
     a, b = (tin.vertices[tin.triangles[triangle, k], :2] for k in (side, (side + 1) % 3))
     across = (b - a)[:, ::-1] * [-1, 1] / np.hypot(*(b - a).T)[:, None]
     narrow = shapely.minimum_clearance(shapely.polygons(tin.vertices[tin.triangles][:, :, :2]))
+    narrow[np.any(element.sharp[tin.triangles], axis=1)] = 0  # not smooth, and rare
     wide = (narrow[triangle] > 0.5) & (narrow[other] > 0.5)  # elsewhere the steps below are too long
+    assert np.mean(wide) > 0.75
     for share in (0.13, 0.5, 0.8):
         on = a + share * (b - a)
         np.testing.assert_allclose(element.heights(triangle, on), element.heights(other, on), atol=1e-8)

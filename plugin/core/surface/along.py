@@ -16,7 +16,7 @@ import numpy as np
 from ..progress import Progress, silent
 from .ask import heights_in
 from .cells import candidate_pairs
-from .locate import locate
+from .locate import RIM, locate
 from .tin import Tin
 
 #: Closer than this (m) counts as one place: a thousandth of the plan grid, and a hundred times the rounding of
@@ -169,7 +169,8 @@ def lay_lines(tin: Tin, lines: Sequence[np.ndarray], progress: Progress = silent
 
     Vertices are added at every edge crossed; no two neighbouring vertices of a part are closer than
     ``SAME_PLACE`` in plan. Parts outside the surface (also over its holes) are left out and reported
-    as gaps. A line along the rim is on the surface. A line of fewer than two different places gives nothing.
+    as gaps. A line along the rim, or as near to it as ``locate.RIM``, is on the surface. A line of fewer than two
+    different places gives nothing.
     Raises ValueError for coordinates that are not finite.
     """
     segments = _segments(lines, tin.origin)
@@ -204,7 +205,7 @@ def _segments(lines: Sequence[np.ndarray], origin: np.ndarray) -> _Segments:
 def _near(tin: Tin, segments: _Segments) -> Tin:
     """The triangles of ``tin`` that may meet the extent of all segments."""
     ends = np.concatenate([segments.a, segments.b])
-    low, high = ends.min(axis=0) - SAME_PLACE, ends.max(axis=0) + SAME_PLACE
+    low, high = ends.min(axis=0) - 3 * RIM, ends.max(axis=0) + 3 * RIM
     meets = np.ones(len(tin.triangles), bool)
     for axis in (0, 1):
         value = np.ascontiguousarray(tin.vertices[:, axis])
@@ -223,7 +224,8 @@ def _cut(tin: Tin, segments: _Segments) -> Tuple[_Cuts, _Runs]:
     segment, edge = _meetings(tin, segments, edges)
     edges = edges.take(edge)
     (left_a, along_a), (left_b, along_b) = (_offsets(segments, segment, tin.vertices[v]) for v in (edges.a, edges.b))
-    on_a, on_b = np.abs(left_a) <= SAME_PLACE, np.abs(left_b) <= SAME_PLACE
+    reach = _reach(tin)
+    on_a, on_b = np.abs(left_a) <= reach[edges.a], np.abs(left_b) <= reach[edges.b]
     parts = _own_vertices(segments)
     for vertex, on, along in ((edges.a, on_a, along_a), (edges.b, on_b, along_b)):
         inside = on & _within(along, segments.length[segment])
@@ -235,6 +237,15 @@ def _cut(tin: Tin, segments: _Segments) -> Tuple[_Cuts, _Runs]:
         tin, segments, segment[both], edges.take(both), along_a[both], along_b[both], sum(len(p.own) for p in parts)
     )
     return _Cuts.joined([*parts, along_edges]), runs
+
+
+def _reach(tin: Tin) -> np.ndarray:
+    """How near to a line each vertex (n,) counts as on it, metres: those of the rim from farther off."""
+    reach = np.full(len(tin.vertices), SAME_PLACE)
+    triangle, side = np.nonzero(tin.neighbours < 0)
+    reach[tin.triangles[triangle, side]] = RIM
+    reach[tin.triangles[triangle, (side + 1) % 3]] = RIM
+    return reach
 
 
 def _edges(tin: Tin) -> _Edges:
@@ -255,7 +266,7 @@ def _meetings(tin: Tin, segments: _Segments, edges: _Edges) -> Tuple[np.ndarray,
     found = [np.empty(0, np.int64)]
     for i, j in candidate_pairs(ax, ay, bx, by, cell):
         left = [_offsets(segments, i, tin.vertices[v[j]])[0] for v in (edges.a, edges.b)]
-        meets = (np.minimum(*left) <= SAME_PLACE) & (np.maximum(*left) >= -SAME_PLACE)
+        meets = (np.minimum(*left) <= RIM) & (np.maximum(*left) >= -RIM)
         found.append(np.unique(i[meets] * len(edges.a) + j[meets]))
     pairs = np.unique(np.concatenate(found))
     return pairs // len(edges.a), pairs % len(edges.a)
@@ -362,7 +373,8 @@ def _looked_up(tin: Tin, chain: _Chain) -> _Chain:
     """``chain`` with the triangle of every piece and the height of every place on the surface."""
     pieces = chain.pieces
     triangle, height = chain.triangle.copy(), chain.height.copy()
-    unknown = pieces[triangle[pieces] == _UNKNOWN]
+    short = chain.distance[pieces + 1] - chain.distance[pieces] <= 2 * RIM  # may be beside the rim only
+    unknown = pieces[(triangle[pieces] == _UNKNOWN) | (short & (triangle[pieces] == -1))]
     if len(tin.triangles) == 0:
         triangle[unknown] = -1
     elif len(unknown):

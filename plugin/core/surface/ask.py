@@ -39,7 +39,7 @@ class PlaceAnswers:
 def ask_surface(tin: Tin, xy: np.ndarray) -> PlaceAnswers:
     """Triangle, height, slope and aspect at places ``xy`` (q, 2) in metres of the CRS.
 
-    On an edge, the triangle of lowest number answers.
+    On an edge, the triangle of lowest number answers; up to ``locate.RIM`` beside the rim, the rim's triangle.
     """
     xy = np.asarray(xy, float).reshape(-1, 2)
     triangle = locate(tin, xy)
@@ -79,9 +79,13 @@ def slope_in_degrees(slope: np.ndarray) -> np.ndarray:
 
 
 def heights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
-    """Heights (k,) at places ``local`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,)."""
+    """Heights (k,) at places ``local`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,).
+
+    A place a little outside (``locate.RIM``) gets a height of the triangle's near side, not one beyond it.
+    """
     corner = tin.vertices[tin.triangles[triangle]]
-    height: np.ndarray = np.sum(barycentric(corner[:, :, :2], local) * corner[:, :, 2], axis=1)
+    weight = barycentric(corner[:, :, :2], local).clip(0.0)
+    height: np.ndarray = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
     return height
 
 

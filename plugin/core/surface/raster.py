@@ -10,14 +10,13 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
+from .locate import RIM
 from .scan import Spans, scan_triangles
 from .smooth import CloughTocher
 from .tin import Tin
 
 #: More cells than this are a slip of the keyboard (a grid of them would take 3 GB).
 MOST_CELLS = 400_000_000
-#: A centre this near (m) to the surface's rim is on it: coordinates of millions of metres carry no more.
-ON_RIM = 1e-8
 _CELLS = 1 << 18  # cells handled at once
 
 BAD_CELL = Text(
@@ -80,13 +79,17 @@ def sample_grid(
     """Heights (rows, columns) of the surface at the cell centres, north row first, nan outside; exactly linear.
 
     ``west, south``: the grid's edge in the CRS, ``cell`` its square cell, all metres; the same as ``GridFrame``.
-    ``dtype``: float64 or float32. A centre on the rim belongs to the surface. Raises SurveyError as ``grid_for``.
+    ``dtype``: float64 or float32. A centre on the rim, or as near to it as ``locate.RIM``, belongs to the surface.
+    Raises SurveyError as ``grid_for``.
     """
     frame = _checked(west, south, cell, columns, rows)
     upward = np.full((frame.rows, frame.columns), np.nan, dtype)
     flat = upward.ravel()
     for cells in _cells_of(tin, frame, progress):
-        flat[cells.row.astype(np.int64) * frame.columns + cells.column] = cells.height
+        number = cells.row.astype(np.int64) * frame.columns + cells.column
+        if cells.beside:
+            cells, number = cells.where(np.isnan(flat[number])), number[np.isnan(flat[number])]
+        flat[number] = cells.height
     return upward[::-1]
 
 
@@ -104,6 +107,8 @@ def smooth_grid(
     worst = _Worst()
     corner = np.array([frame.west, frame.south]) - tin.origin
     for cells in _cells_of(tin, frame, progress):
+        if cells.beside:
+            cells = cells.where(np.isnan(upward[cells.row, cells.column]))
         place = (np.column_stack([cells.column, cells.row]) + 0.5) * frame.cell + corner
         value = element.heights(cells.triangle, place)
         upward[cells.row, cells.column] = value
@@ -153,12 +158,19 @@ def _in_cells(tin: Tin, frame: GridFrame) -> np.ndarray:
 
 @dataclass(frozen=True)
 class _Cells:
-    """Cells whose centre is on the surface: triangle, row (upwards), column and the TIN's height, each (k,)."""
+    """Cells whose centre is on the surface: triangle, row (upwards), column and the TIN's height, each (k,).
+
+    ``beside``: they may lie a little outside their triangle; any value a cell has already is the right one.
+    """
 
     triangle: np.ndarray
     row: np.ndarray
     column: np.ndarray
     height: np.ndarray
+    beside: bool = False
+
+    def where(self, mask: np.ndarray) -> _Cells:
+        return _Cells(self.triangle[mask], self.row[mask], self.column[mask], self.height[mask], self.beside)
 
 
 def _cells_of(tin: Tin, frame: GridFrame, progress: Progress) -> Iterator[_Cells]:
@@ -191,29 +203,33 @@ def _on_rim(tin: Tin, place: np.ndarray, frame: GridFrame) -> _Cells:
         ends = place[a[some]], place[b[some]]
         if turn:  # a flat edge is asked column by column
             ends = tuple(end.imag + 1j * end.real for end in ends)  # type: ignore[assignment]
-        of, line, cross, share = _centres_on(*ends, ON_RIM / frame.cell)
+        of, line, cross, share = _centres_on(*ends, RIM / frame.cell)
         row, column = (cross, line) if turn else (line, cross)
         inside = (row >= 0) & (row < frame.rows) & (column >= 0) & (column < frame.columns)
         edge = some[of]
         z0, z1 = tin.vertices[a[edge], 2], tin.vertices[b[edge], 2]
         found.append([v[inside] for v in (triangle[edge], row, column, z0 + share * (z1 - z0))])
     first, second = found
-    return _Cells(*(np.concatenate(both) for both in zip(first, second)))
+    triangle, row, column, height = (np.concatenate(both) for both in zip(first, second))
+    return _Cells(triangle, row, column, height, beside=True)
 
 
 def _centres_on(
     start: np.ndarray, end: np.ndarray, tolerance: float
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Centres on edges that are longer upwards than across: edge number, row, column, share of the way."""
+    """Centres within ``tolerance`` of edges that are longer upwards than across: edge number, row, column, share."""
     low, high = np.minimum(start.imag, end.imag), np.maximum(start.imag, end.imag)
     first = np.ceil(low - tolerance)
     count = np.maximum(np.floor(high + tolerance) - first + 1, 0).astype(np.int64)
     of = np.repeat(np.arange(len(start)), count)
     row = np.arange(len(of)) - (np.cumsum(count) - count)[of] + first[of]
-    share = ((row - start.imag[of]) / (end.imag - start.imag)[of]).clip(0, 1)
-    across = start.real[of] + share * (end.real - start.real)[of]
-    on = np.abs(across - np.rint(across)) <= tolerance
-    return of[on], row[on].astype(np.int64), np.rint(across[on]).astype(np.int64), share[on]
+    edge = end - start
+    rise = ((row - start.imag[of]) / edge.imag[of]).clip(0, 1)
+    column = np.rint(start.real[of] + rise * edge.real[of])
+    to = column + 1j * row - start[of]
+    share = ((to * edge[of].conj()).real / np.abs(edge[of]) ** 2).clip(0, 1)
+    on = np.abs(to - share * edge[of]) <= tolerance
+    return of[on], row[on].astype(np.int64), column[on].astype(np.int64), share[on]
 
 
 def centres(frame: GridFrame) -> Tuple[np.ndarray, np.ndarray]:

@@ -6,9 +6,8 @@ join smoothly; across an edge the slope varies linearly, so neighbours join smoo
 
 The slope at a vertex is the mean of its triangles' slopes, weighted by their area in plan: of the weights
 tried it swings least where points are close and noisy (weights that suit smooth ground better overshoot there by
-many times the noise). At a vertex
-of a breakline each triangle keeps its own slope: the surface stays sharp and straight along breaklines,
-and without gaps everywhere.
+many times the noise). At a vertex of a breakline, and where the mean makes no sense, each triangle keeps its
+own slope: the surface stays sharp and straight along breaklines, and without gaps everywhere.
 """
 
 from __future__ import annotations
@@ -22,23 +21,30 @@ from .tin import Tin
 
 
 class CloughTocher:
-    """The element over each triangle of a TIN; ``gradients`` (n, 2): slopes at the vertices, where they are known."""
+    """The element over each triangle of a TIN; ``gradients`` (n, 2): slopes at the vertices, where they are known.
+
+    ``sharp``: (n,) bool, vertices at which each triangle keeps its own slope.
+    """
 
     def __init__(self, tin: Tin, gradients: Optional[np.ndarray] = None) -> None:
         self._tin = tin
         self._own = triangle_gradients(tin)
-        self._mean = _vertex_gradients(tin, self._own) if gradients is None else gradients
-        self._sharp = np.zeros(len(tin.vertices), bool)
+        self.sharp = np.zeros(len(tin.vertices), bool)
+        if gradients is None:
+            gradients = _vertex_gradients(tin, self._own)
+            self.sharp = _wild(tin, gradients)
+        self._mean = gradients
         triangle, side = np.nonzero(tin.edge_kind)
-        self._sharp[tin.triangles[triangle, side]] = True
-        self._sharp[tin.triangles[triangle, (side + 1) % 3]] = True
+        self.sharp[tin.triangles[triangle, side]] = True
+        self.sharp[tin.triangles[triangle, (side + 1) % 3]] = True
 
     def heights(self, triangle: np.ndarray, xy: np.ndarray) -> np.ndarray:
-        """Heights (k,) at places ``xy`` (k, 2), metres from the TIN's origin, each within its ``triangle`` (k,)."""
+        """Heights (k,) at places ``xy`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,)."""
         number = self._tin.triangles[triangle]
         corner = self._tin.vertices[number]
-        gradient = np.where(self._sharp[number][:, :, None], self._own[triangle][:, None], self._mean[number])
-        weight = barycentric(corner[:, :, :2], xy)
+        gradient = np.where(self.sharp[number][:, :, None], self._own[triangle][:, None], self._mean[number])
+        weight = barycentric(corner[:, :, :2], xy).clip(0.0)  # a little below 0 beside the rim
+        weight /= weight.sum(axis=1, keepdims=True)
         # The cubic opposite to corner k holds the places nearest to that edge; turn the triangle so that k is the last.
         turn = (np.argmin(weight, axis=1)[:, None] + np.array([1, 2, 0])) % 3
         weight = np.take_along_axis(weight, turn, 1)
@@ -49,13 +55,29 @@ class CloughTocher:
 
 def _vertex_gradients(tin: Tin, own: np.ndarray) -> np.ndarray:
     """Mean slope (n, 2) of the triangles around each vertex, weighted by area in plan."""
-    x, y = tin.corners()[..., 0], tin.corners()[..., 1]
+    x, y = (np.take(tin.vertices[:, axis], tin.triangles) for axis in (0, 1))
     area = (x[:, 1] - x[:, 0]) * (y[:, 2] - y[:, 0]) - (x[:, 2] - x[:, 0]) * (y[:, 1] - y[:, 0])
     vertex, n = tin.triangles.ravel(), len(tin.vertices)
     total = np.bincount(vertex, np.repeat(area, 3), n)
     total[total == 0] = 1.0  # a vertex without a triangle is never asked
     sums = [np.bincount(vertex, np.repeat(area * own[:, i], 3), n) for i in (0, 1)]
     return np.column_stack(sums) / total[:, None]
+
+
+def _wild(tin: Tin, gradients: np.ndarray) -> np.ndarray:
+    """Mask (n,) of vertices whose slope misses a neighbour by more than all the rise and fall around.
+
+    That is so where there are nothing but slivers, as along a rim: a curve with such slopes would swing far out.
+    """
+    most, miss = np.zeros(len(gradients)), np.zeros(len(gradients))
+    for side in range(3):
+        ends = tin.triangles[:, side], tin.triangles[:, (side + 1) % 3]
+        edge = tin.vertices[ends[1]] - tin.vertices[ends[0]]
+        for vertex in ends:
+            np.maximum.at(most, vertex, np.abs(edge[:, 2]))
+            np.maximum.at(miss, vertex, np.abs(_dot(gradients[vertex], edge) - edge[:, 2]))
+    wild: np.ndarray = miss > most
+    return wild
 
 
 def _ordinates(corner: np.ndarray, gradient: np.ndarray) -> np.ndarray:

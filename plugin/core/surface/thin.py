@@ -154,8 +154,8 @@ def _turned(corners: np.ndarray, n: int) -> Tuple[np.ndarray, np.ndarray]:
 
 
 def _local(tin: Tin, corners: np.ndarray) -> Tin:
-    """The triangles ``corners`` with coordinates from the origin: nothing is rounded by large numbers."""
-    return replace(tin, triangles=corners, origin=np.zeros(2))
+    """Only the triangles ``corners``, without a rim; coordinates from the origin, so that nothing is rounded."""
+    return replace(tin, triangles=corners, neighbours=np.zeros_like(corners), origin=np.zeros(2))
 
 
 def _measure(tin: Tin, corners: np.ndarray, fresh: np.ndarray, vertices: np.ndarray, over: _Vertices) -> None:
