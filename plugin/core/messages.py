@@ -26,17 +26,28 @@ class Text:
 
 @dataclass(frozen=True)
 class Message:
-    """One thing to tell the user: a text and the values of its gaps."""
+    """One thing to tell the user: a text and the values of its gaps.
+
+    A value may itself be a :class:`Text` or a message; it is said in the same language.
+    """
 
     text: Text
     values: Mapping[str, Any] = field(default_factory=dict)
 
     def say(self, translate: Callable[[str], str] = str) -> str:
         """The sentence, in the language of ``translate`` (English by default)."""
-        return translate(self.text.english).format(**self.values)
+        return translate(self.text.english).format(
+            **{key: _said(value, translate) for key, value in self.values.items()}
+        )
 
     def __str__(self) -> str:
         return self.say()
+
+
+def _said(value: Any, translate: Callable[[str], str]) -> Any:
+    if isinstance(value, Text):
+        return translate(value.english)
+    return value.say(translate) if isinstance(value, Message) else value
 
 
 def message(text: Text, **values: Any) -> Message:

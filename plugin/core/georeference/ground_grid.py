@@ -1,0 +1,352 @@
+"""From distances on the ground to distances in the grid of a projection and back.
+
+combined factor = grid distance / ground distance = projection scale factor x R / (R + h), with h the
+ellipsoidal height and R the mean (Gaussian) radius of curvature sqrt(M N) there: one figure for all
+directions. Textbook geometry (e.g. NOAA Manual NOS NGS 5, where the second factor is the elevation factor).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Any, Optional, Tuple
+
+import numpy as np
+from pyproj import Proj
+
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..points.pointset import PointSet
+from .axes import flat, to_lonlat
+from .record import Georeference, Georeferenced, Step, crs_name
+
+NO_CRS = Text(
+    "ground.no_crs",
+    QT_TRANSLATE_NOOP("core", "The scale of a local grid is not known; say the CRS of the points to compute it."),
+)
+NO_PLACE = Text(
+    "ground.no_place",
+    QT_TRANSLATE_NOOP("core", "{crs}: easting {easting} m, northing {northing} m is no place on the Earth; mend it."),
+)
+BAD_FACTOR = Text(
+    "ground.bad_factor",
+    QT_TRANSLATE_NOOP("core", "A combined factor of {factor} cannot be right; it is a number close to 1."),
+)
+NO_POINTS = Text("ground.no_points", QT_TRANSLATE_NOOP("core", "{file}: no point is left to compute a scale from."))
+NOT_CONFORMAL = Text(
+    "ground.not_conformal",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{crs} is not conformal: the scale here is {along_meridian} northward and {along_parallel} eastward. Their "
+        "geometric mean is used; distances depend on direction.",
+    ),
+)
+FACTOR = Text(
+    "ground.factor",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Combined factor {combined} at easting {easting} m, northing {northing} m: projection scale factor "
+        "{projection} x height factor {height} (ellipsoidal height {h} m, {h_origin}; mean radius of curvature "
+        "{radius} m).",
+    ),
+)
+GIVEN = Text("ground.given", QT_TRANSLATE_NOOP("core", "Combined factor {combined}, as given by the user."))
+APPLIED_TO_GROUND = Text(
+    "ground.to_ground",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) "
+        "divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. "
+        "Heights are untouched.",
+    ),
+)
+APPLIED_TO_GRID = Text(
+    "ground.to_grid",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Ground coordinates changed to grid: {shift_e} m taken from the eastings and {shift_n} m from the northings, "
+        "then distances from the origin (easting {easting} m, northing {northing} m) multiplied by the combined "
+        "factor. Heights are untouched.",
+    ),
+)
+SAMPLE = Text(
+    "ground.sample",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart "
+        "({ppm} ppm).",
+    ),
+)
+SPREAD = Text(
+    "ground.spread",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to "
+        "{worst_mm} mm.",
+    ),
+)
+ORTHOMETRIC_USED = Text(
+    "ground.orthometric_used",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The heights were taken as ellipsoidal without a geoid separation; 30 m of separation would change "
+        "distances by 5 mm in a kilometre.",
+    ),
+)
+AS_GIVEN = Text("ground.as_given", QT_TRANSLATE_NOOP("core", "as given"))
+MEAN_HEIGHT = Text("ground.mean_height", QT_TRANSLATE_NOOP("core", "mean of the points"))
+MEAN_AND_SEPARATION = Text(
+    "ground.mean_and_separation", QT_TRANSLATE_NOOP("core", "mean of the points plus geoid separation")
+)
+
+
+@dataclass(frozen=True)
+class ScaleFactors:
+    """Scale at a place: ``easting``, ``northing`` (m) in ``crs``, ``longitude``, ``latitude`` (degrees).
+
+    ``combined`` = ``projection`` x ``height``. ``along_meridian`` and ``along_parallel`` are equal for a
+    conformal projection. ``ellipsoidal_height`` and ``radius`` (mean radius of curvature): metres.
+    """
+
+    crs: Any
+    easting: float
+    northing: float
+    longitude: float
+    latitude: float
+    ellipsoidal_height: float
+    radius: float
+    projection: float
+    height: float
+    along_meridian: float
+    along_parallel: float
+
+    @property
+    def combined(self) -> float:
+        """Grid distance over ground distance."""
+        return self.projection * self.height
+
+
+@dataclass(frozen=True)
+class GroundGrid:
+    """How grid and ground coordinates hang together: a factor about an origin, and a shift.
+
+    ``factor``: grid distance over ground distance. Origin in the grid, metres; the shift, metres, is added to
+    ground coordinates so that nobody takes them for grid coordinates. ``computed``: where the factor comes
+    from, None when the user gave it. ``height_origin``: where its height comes from.
+    """
+
+    crs: Any
+    origin_easting: float
+    origin_northing: float
+    factor: float
+    shift_easting: float = 0.0
+    shift_northing: float = 0.0
+    computed: Optional[ScaleFactors] = None
+    height_origin: Text = AS_GIVEN
+
+    def __post_init__(self) -> None:
+        if not 0.9 < self.factor < 1.1:
+            raise SurveyError(BAD_FACTOR, factor=self.factor)
+
+    def to_ground(self, easting: Any, northing: Any) -> Tuple[np.ndarray, np.ndarray]:
+        """Ground coordinates (n,), metres, of grid ones."""
+        east = self.origin_easting + (np.asarray(easting, float) - self.origin_easting) / self.factor
+        north = self.origin_northing + (np.asarray(northing, float) - self.origin_northing) / self.factor
+        return east + self.shift_easting, north + self.shift_northing
+
+    def to_grid(self, easting: Any, northing: Any) -> Tuple[np.ndarray, np.ndarray]:
+        """Grid coordinates (n,), metres, of ground ones."""
+        east = np.asarray(easting, float) - self.shift_easting - self.origin_easting
+        north = np.asarray(northing, float) - self.shift_northing - self.origin_northing
+        return self.origin_easting + east * self.factor, self.origin_northing + north * self.factor
+
+
+@dataclass(frozen=True)
+class SampleLine:
+    """One line in the grid and on the ground, metres, between the points called ``start`` and ``end``."""
+
+    start: str
+    end: str
+    grid: float
+    ground: float
+
+    @property
+    def difference(self) -> float:
+        """Ground minus grid, metres."""
+        return self.ground - self.grid
+
+    @property
+    def ppm(self) -> float:
+        """Difference in millionths of the ground distance."""
+        return 1e6 * self.difference / self.ground if self.ground else 0.0
+
+
+@dataclass(frozen=True)
+class GroundGridUse:
+    """What was applied, a line to see it by, and the least and greatest factor over the site (nan if given)."""
+
+    ground_grid: GroundGrid
+    sample: Optional[SampleLine]
+    least_factor: float
+    greatest_factor: float
+
+
+def scale_factors(crs: Any, easting: Any, northing: Any, ellipsoidal_height: Any) -> Tuple[ScaleFactors, ...]:
+    """Scale factors at places (n,) in ``crs``, metres. Raises SurveyError where there is no such place."""
+    plan = flat(crs)
+    east, north, up = (
+        np.atleast_1d(np.asarray(values, float))
+        for values in np.broadcast_arrays(easting, northing, ellipsoidal_height)
+    )
+    lon, lat = to_lonlat(plan, east, north)
+    bad = ~(np.isfinite(lon) & np.isfinite(lat) & np.isfinite(up))
+    if bad.any():
+        i = int(np.argmax(bad))
+        raise SurveyError(NO_PLACE, crs=plan.name, easting=east[i], northing=north[i])
+    factors = Proj(plan).get_factors(lon, lat)
+    along_meridian = np.atleast_1d(factors.meridional_scale)
+    along_parallel = np.atleast_1d(factors.parallel_scale)
+    projection = np.sqrt(np.atleast_1d(factors.areal_scale))
+    radius = mean_radius(plan.ellipsoid, lat)
+    height = radius / (radius + up)
+    columns = (east, north, lon, lat, up, radius, projection, height, along_meridian, along_parallel)
+    return tuple(ScaleFactors(plan, *(float(value) for value in row)) for row in zip(*columns))
+
+
+def mean_radius(ellipsoid: Any, latitude: Any) -> np.ndarray:
+    """Gaussian mean radius of curvature sqrt(M N), metres, at latitudes in degrees."""
+    a, b = ellipsoid.semi_major_metre, ellipsoid.semi_minor_metre
+    e2 = 1.0 - (b / a) ** 2
+    return np.asarray(a * np.sqrt(1.0 - e2) / (1.0 - e2 * np.sin(np.radians(latitude)) ** 2))
+
+
+def site_ground_grid(
+    points: PointSet,
+    origin: Optional[Tuple[float, float]] = None,
+    ellipsoidal_height: Optional[float] = None,
+    separation: Optional[float] = None,
+    shift: Tuple[float, float] = (0.0, 0.0),
+) -> GroundGrid:
+    """The combined factor at ``origin`` (easting, northing in metres; the middle of the points where None).
+
+    Height: ``ellipsoidal_height`` where given, else the mean height of the points plus ``separation``
+    (geoid separation, metres; 0 where None: heights taken as ellipsoidal). ``shift``: see :class:`GroundGrid`.
+    Raises SurveyError for points on a local grid, and where no point is left.
+    """
+    if points.crs is None:
+        raise SurveyError(NO_CRS)
+    if origin is None or ellipsoidal_height is None:
+        use = points.used & np.isfinite(points.height)
+        if not use.any():
+            raise SurveyError(NO_POINTS, file=points.source)
+        if origin is None:
+            # Whole metres: an origin is written on plans.
+            origin = tuple(float(np.round(np.mean(v[use]))) for v in (points.easting, points.northing))  # type: ignore
+        mean = float(points.height[use].mean())
+    height_origin = AS_GIVEN
+    if ellipsoidal_height is None:
+        height_origin = MEAN_HEIGHT if separation is None else MEAN_AND_SEPARATION
+        ellipsoidal_height = mean + (separation or 0.0)
+    assert origin is not None
+    at = scale_factors(points.crs, origin[0], origin[1], ellipsoidal_height)[0]
+    return GroundGrid(
+        points.crs, origin[0], origin[1], at.combined, shift[0], shift[1], computed=at, height_origin=height_origin
+    )
+
+
+def grid_to_ground(points: PointSet, ground_grid: GroundGrid) -> Georeferenced:
+    """Grid coordinates on the ground: a local grid, whose CRS is None."""
+    east, north = ground_grid.to_ground(points.easting, points.northing)
+    moved = replace(points, easting=east, northing=north, crs=None)
+    return _done(moved, ground_grid, Step.GRID_TO_GROUND, grid=points, ground=moved)
+
+
+def ground_to_grid(points: PointSet, ground_grid: GroundGrid) -> Georeferenced:
+    """Ground coordinates in the grid of ``ground_grid.crs``."""
+    east, north = ground_grid.to_grid(points.easting, points.northing)
+    moved = replace(points, easting=east, northing=north, crs=ground_grid.crs)
+    return _done(moved, ground_grid, Step.GROUND_TO_GRID, grid=moved, ground=points)
+
+
+def _done(moved: PointSet, how: GroundGrid, step: Step, grid: PointSet, ground: PointSet) -> Georeferenced:
+    least, most = _spread(grid, how)
+    use = GroundGridUse(how, sample_line(grid, how), least, most)
+    text = APPLIED_TO_GROUND if step is Step.GRID_TO_GROUND else APPLIED_TO_GRID
+    applied = message(
+        text, easting=f"{how.origin_easting:.3f}", northing=f"{how.origin_northing:.3f}",
+        shift_e=f"{how.shift_easting:.3f}", shift_n=f"{how.shift_northing:.3f}",
+    )  # fmt: skip
+    source = how.crs if step is Step.GRID_TO_GROUND else None
+    target = None if step is Step.GRID_TO_GROUND else how.crs
+    return Georeferenced(moved, Georeference(step, source, target, use, (*_factor_said(how), applied, *_use_said(use))))
+
+
+def sample_line(grid: PointSet, how: GroundGrid) -> Optional[SampleLine]:
+    """The line between the two points farthest apart in easting or northing, None for fewer than two points."""
+    use = np.flatnonzero(grid.used & np.isfinite(grid.easting) & np.isfinite(grid.northing))
+    if len(use) < 2:
+        return None
+    east, north = grid.easting[use], grid.northing[use]
+    along = east if np.ptp(east) >= np.ptp(north) else north
+    i, j = int(use[np.argmin(along)]), int(use[np.argmax(along)])
+    return line_between(grid, i, j, how)
+
+
+def line_between(grid: PointSet, i: int, j: int, how: GroundGrid) -> SampleLine:
+    """Both distances between points ``i`` and ``j`` of ``grid``."""
+    distance = float(np.hypot(grid.easting[j] - grid.easting[i], grid.northing[j] - grid.northing[i]))
+    names = [str(grid.name[k]) or f"#{k + 1}" for k in (i, j)]
+    return SampleLine(names[0], names[1], distance, distance / how.factor)
+
+
+def _spread(grid: PointSet, how: GroundGrid) -> Tuple[float, float]:
+    """Least and greatest combined factor over the corners of the site and its range of heights."""
+    use = grid.used & np.isfinite(grid.easting) & np.isfinite(grid.northing) & np.isfinite(grid.height)
+    if how.computed is None or not use.any():
+        return np.nan, np.nan
+    east, north, up = grid.easting[use], grid.northing[use], grid.height[use]
+    # The separation, and whatever else the given height differs by, is the same all over a site.
+    up = np.array([up.min(), up.max()]) + (how.computed.ellipsoidal_height - float(up.mean()))
+    e, n, h = np.meshgrid([east.min(), east.mean(), east.max()], [north.min(), north.mean(), north.max()], up)
+    factors = [at.combined for at in scale_factors(how.crs, e.ravel(), n.ravel(), h.ravel())]
+    return min(factors), max(factors)
+
+
+def _factor_said(how: GroundGrid) -> Tuple[Message, ...]:
+    at = how.computed
+    if at is None:
+        return (message(GIVEN, combined=f"{how.factor:.9f}"),)
+    said = [
+        message(
+            FACTOR, combined=f"{at.combined:.9f}", easting=f"{at.easting:.3f}", northing=f"{at.northing:.3f}",
+            projection=f"{at.projection:.9f}", height=f"{at.height:.9f}", h=f"{at.ellipsoidal_height:.2f}",
+            h_origin=how.height_origin, radius=f"{at.radius:.0f}",
+        )
+    ]  # fmt: skip
+    if how.height_origin == MEAN_HEIGHT:
+        said.append(message(ORTHOMETRIC_USED))
+    if abs(at.along_meridian / at.along_parallel - 1.0) > 1e-7:
+        said.append(
+            message(
+                NOT_CONFORMAL, crs=crs_name(at.crs), along_meridian=f"{at.along_meridian:.9f}",
+                along_parallel=f"{at.along_parallel:.9f}",
+            )
+        )  # fmt: skip
+    return tuple(said)
+
+
+def _use_said(use: GroundGridUse) -> Tuple[Message, ...]:
+    said = []
+    line = use.sample
+    if line is not None:
+        said.append(
+            message(
+                SAMPLE, start=line.start, end=line.end, grid_m=f"{line.grid:.4f}", ground_m=f"{line.ground:.4f}",
+                difference_mm=f"{1000 * line.difference:.1f}", ppm=f"{line.ppm:.1f}",
+            )
+        )  # fmt: skip
+    if np.isfinite(use.least_factor):
+        factor = use.ground_grid.factor
+        worst = 1e5 * max(factor - use.least_factor, use.greatest_factor - factor)
+        said.append(
+            message(SPREAD, least=f"{use.least_factor:.9f}", most=f"{use.greatest_factor:.9f}", worst_mm=f"{worst:.2f}")
+        )
+    return tuple(said)
