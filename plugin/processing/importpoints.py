@@ -75,8 +75,8 @@ class ImportPoints(HummockAlgorithm):
             "<p><b>The status</b> of a point is used, flagged or rejected. Only rejected points stay out of the "
             "surface. You can change it in the layer; later steps read it there. Plan and height are read from the "
             "geometry, so the columns easting, northing and height only inform.</p>"
-            "<p><b>What can go wrong:</b> without a header the columns have to be named, and easting and northing can be "
-            "swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. "
+            "<p><b>What can go wrong:</b> without a header the columns have to be named, and easting and northing can "
+            "be swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. "
             "Where the file leaves a doubt about separator or decimal sign, choose it.</p>",
         )
 
