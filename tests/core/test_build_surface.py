@@ -426,6 +426,21 @@ def test_line_with_heights_at_some_vertices_only() -> None:
     np.testing.assert_allclose(heights_at(tin, q), [95, 96], rtol=0, atol=1e-8)
 
 
+@pytest.mark.parametrize("off", [0.0, 0.0001, 0.001])
+def test_line_given_twice_once_without_heights(off: float) -> None:
+    """A line that crosses itself is bent there by rounding; its twin without heights winds about it, and joins it."""
+    for seed in range(12, 30):
+        rng = np.random.default_rng(seed)
+        corner = rng.uniform(0, 30, (7, 2)).round(3)
+        given = lines(line(LineKind.BREAKLINE, corner, 5.0), line(LineKind.BREAKLINE, corner + off))
+        tin = build_surface(survey(rng.uniform(0, 30, (40, 2)).round(3) + SITE), given).tin
+        check_tin(tin)
+        ends = np.array(sorted(edges_of(tin, LineKind.BREAKLINE)))
+        length = np.sum(np.hypot(*np.diff(corner, axis=0).T))
+        covered = np.sum(np.hypot(*np.moveaxis(ends[:, 1] - ends[:, 0], -1, 0)))
+        assert length - 0.01 < covered < 2 * length + 0.01
+
+
 # ------------------------------------------------------------------------------------- boundaries and voids
 
 

@@ -3,7 +3,9 @@
 Exact: two segments cross if each has its ends strictly on both sides of the other. (A segment that
 runs through a vertex, or ends on another segment, is no crossing; it is split at that vertex when
 it is inserted.) The crossing point is rounded to the plan grid, which bends both segments by up to
-0.07 mm; bent segments are checked again until none cross.
+0.07 mm; bent segments are checked again until none cross. Segments that keep crossing lie on each other
+but for that rounding: they are joined at every vertex of one that the other passes within the
+rounding, as in snap rounding (Hobby 1999, "Practical segment intersection with finite precision output").
 """
 
 from __future__ import annotations
@@ -67,7 +69,7 @@ def split_crossings(
     differ by more.
     """
     conflicts: List[Conflict] = []
-    for _ in range(_ROUNDS):
+    for attempt in range(_ROUNDS):
         first, second = crossing_pairs(network)
         if len(first) == 0:
             return network, tuple(conflicts)
@@ -78,7 +80,11 @@ def split_crossings(
         if worst and rule is CrossingRule.REFUSE:
             c = worst[0]
             raise SurveyError(CROSSING_LINES, file=file, count=len(worst), **vars(c))
+        crossed = np.unique(network.segments[np.concatenate([first, second])])
+        added = len(network.x)
         network = _split(network, first, second, crossing, rule)
+        if attempt > 0:
+            network = _join_near(network, np.concatenate([crossed, np.arange(added, len(network.x))]))
     raise SurveyError(RESTLESS, file=file, easting=conflicts[-1].easting, northing=conflicts[-1].northing)
 
 
@@ -166,9 +172,29 @@ def _split(network: Network, first: np.ndarray, second: np.ndarray, at: _CrossAt
     )
 
 
-def with_vertices(
-    network: Network, x: np.ndarray, y: np.ndarray, z: np.ndarray
-) -> Tuple[Network, np.ndarray]:
+def _join_near(network: Network, vertices: np.ndarray) -> Network:
+    """Split segments at those of ``vertices`` that they pass within half a grid step each way (0.07 mm)."""
+    s, t = network.segments.T
+    x, y = network.x, network.y
+    ends_x, ends_y = np.column_stack([x[s], x[t]]) + 3, np.column_stack([y[s], y[t]]) + 3  # no place below 0
+    around_x, around_y = x[vertices][:, None] + [1, 5, 3], y[vertices][:, None] + [2, 2, 6]  # triangles about them
+    found = [np.empty((0, 2), np.int64)]
+    for i, j in candidate_pairs(ends_x, ends_y, around_x, around_y, _cell(ends_x, ends_y)):
+        v = vertices[j]
+        ux, uy = (x[t[i]] - x[s[i]]).astype(float), (y[t[i]] - y[s[i]]).astype(float)
+        beside = orientation(x, y, s[i], t[i], v).astype(float)
+        along = ux * (x[v] - x[s[i]]) + uy * (y[v] - y[s[i]])
+        square = ux * ux + uy * uy
+        near = (2 * beside * beside <= square) & (along > 0) & (along < square) & (v != s[i]) & (v != t[i])
+        found.append(np.column_stack([i, v])[near])
+    segment, vertex = np.unique(np.concatenate(found), axis=0).T
+    a, b = s[segment], t[segment]
+    ux, uy = x[b] - x[a], y[b] - y[a]
+    along = ((x[vertex] - x[a]) * ux + (y[vertex] - y[a]) * uy) / (ux * ux + uy * uy)
+    return with_splits(network, segment, along, vertex)
+
+
+def with_vertices(network: Network, x: np.ndarray, y: np.ndarray, z: np.ndarray) -> Tuple[Network, np.ndarray]:
     """Add vertices at grid places ``x, y`` (q,); a place that has one keeps it (and its height, if any).
 
     Returns the network and the vertex of each place. Several heights at a new place: the first counts.
@@ -209,4 +235,3 @@ def with_splits(network: Network, segment: np.ndarray, along: np.ndarray, vertex
         for name in ("kind", "line", "soft")
     }
     return replace(network, segments=np.concatenate([network.segments[keep], pieces]), **columns)
-
