@@ -55,7 +55,7 @@ def test_the_same_as_scipy_on_the_same_triangles(n, cell):
     st.integers(0, 10**6),
     st.floats(-2, 2),
     st.floats(-2, 2),
-    st.floats(0.05, 30),
+    st.floats(0.2, 30),
     st.floats(-10, 10),
 )
 def test_a_plane_is_a_plane_in_every_grid(seed, east, north, cell, shift):
