@@ -7,6 +7,7 @@ ZIP     := hummock-$(VERSION).zip
 OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
+BENCHES := $(sort $(wildcard tests/benchmarks/bench_*.py))
 SCRIPTS := .ci/zip .ci/i18n .ci/pictures
 
 export PYTHON
@@ -41,7 +42,7 @@ lint:
 
 bench:
 	@.ci/setup test
-	@$(VENV) -m tests.benchmarks
+	@for file in $(BENCHES); do echo "== $$file"; $(VENV) -m tests.benchmarks.$$(basename $$file .py) || exit 1; done
 
 zip:
 	@$(PYTHON) .ci/zip

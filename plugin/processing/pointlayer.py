@@ -6,6 +6,7 @@ Coordinates of a layer, heights included, are in the unit of its CRS; those of t
 from __future__ import annotations
 
 from datetime import datetime, timezone
+from math import isfinite
 from typing import Any, Callable, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -158,8 +159,9 @@ def _collect_points(
         found = 0
         for vertex in feature.geometry().vertices():
             z = _number(attributes[place]) if height else vertex.z()
-            if np.isfinite([vertex.x(), vertex.y(), z]).all():
-                places.append((vertex.x(), vertex.y(), z))
+            x, y = vertex.x(), vertex.y()
+            if isfinite(x) and isfinite(y) and isfinite(z):
+                places.append((x, y, z))
                 rows.append(attributes)
                 found += 1
         without += found == 0
@@ -180,9 +182,9 @@ def _known_columns(
         if name in own:
             known[name] = np.array([_number(value) for value in own[name]], float)
     if "fix" in own:
-        known["fix"] = np.array([_whole(value, FIX_UNKNOWN) for value in own["fix"]], np.int8)
+        known["fix"] = np.array([_whole(value, FIX_UNKNOWN, 127) for value in own["fix"]], np.int8)
     if "line" in own:
-        known["source_line"] = np.array([_whole(value, 0) for value in own["line"]], np.int64)
+        known["source_line"] = np.array([_whole(value, 0, 2**53) for value in own["line"]], np.int64)
     if "time" in own:
         known["time"] = np.array([_seconds(value) for value in own["time"]], float)
     if "status" in own:
@@ -206,9 +208,10 @@ def _number(value: Any) -> float:
         return np.nan
 
 
-def _whole(value: Any, empty: int) -> int:
+def _whole(value: Any, empty: int, most: int) -> int:
+    """A whole number up to ``most`` either way; ``empty`` for what is none."""
     number = _number(value)
-    return int(number) if np.isfinite(number) and abs(number) < 2**31 else empty
+    return int(number) if abs(number) <= most else empty
 
 
 def _seconds(value: Any) -> float:
