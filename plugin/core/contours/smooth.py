@@ -200,16 +200,22 @@ def _slide(slots: _Slots) -> np.ndarray:
     low, high = np.where(slides, slots.low[1:-1], 0.0), np.where(slides, slots.high[1:-1], 0.0)
     rings = np.flatnonzero(slots.closed)
     front, back = slots.start[rings], slots.start[rings + 1] - 1
+    inner_ex, inner_ey, inner = ex[1:-1], ey[1:-1], slide[1:-1]
     for _ in range(ROUNDS):
         for step in (STRAIGHTEN, SPREAD):
             px, py = x + slide * ex, y + slide * ey
             dx, dy = px[2:] - px[:-2], py[2:] - py[:-2]
             # To the straight line through the neighbours. They lie on either side of the edge, so that
             # the divisor is negative: the lower end of the edge is on the line's right.
-            off = dx * (py[:-2] - py[1:-1]) - dy * (px[:-2] - px[1:-1])
-            across = np.minimum(dx * ey[1:-1] - dy * ex[1:-1], -1e-12)
-            slide[1:-1] += step * np.clip(off / across, low - high, high - low)
-            np.clip(slide[1:-1], low, high, out=slide[1:-1])
+            off = dx * (py[:-2] - py[1:-1])
+            off -= dy * (px[:-2] - px[1:-1])
+            dx *= inner_ey
+            dy *= inner_ex
+            dx -= dy
+            off /= np.minimum(dx, -1e-12, out=dx)
+            off *= step
+            off += inner
+            np.minimum(np.maximum(off, low, out=off), high, out=inner)
             slide[front], slide[back] = slide[back - 1], slide[front + 1]
     return slide
 
@@ -220,39 +226,73 @@ def _slide(slots: _Slots) -> np.ndarray:
 def _draw_curves(slots: _Slots, slide: np.ndarray, tolerance: float) -> Tuple[np.ndarray, np.ndarray, float]:
     """The smoothed lines: points (p, 2), number of points of each line (c,), largest shift (m)."""
     points = slots.at + slide * slots.along
-    # Segment i runs from slot i to slot i + 1; the one into a ring's first slot and those between lines are none.
-    real = np.ones(len(slide), dtype=bool)
-    real[slots.start[1:] - 1] = False
-    real[slots.start[:-1][slots.closed]] = False
-    segment = np.flatnonzero(real)
-    leave, arrive = _control_points(slots, points, segment)
-    begin, end = points[:, segment], points[:, segment + 1]
-    # How far the control points are to the left of the chord; where they are on it, the curve is straight.
-    chord = (end - begin) / np.maximum(_length(end - begin), 1e-300)
-    off_leave, off_arrive = _cross(chord, leave - begin), _cross(chord, arrive - begin)
-    bend = np.maximum(np.abs(off_arrive - 2 * off_leave), np.abs(off_leave - 2 * off_arrive))
-    # Across the chord, the n-th part of a cubic is at most 6 bend / (8 n²) off its own chord.
-    pieces = np.clip(np.ceil(np.sqrt(0.75 * bend / max(tolerance, 1e-9))), 1, MOST_PIECES).astype(np.int64)
+    segment = _segments(slots)
     line = np.searchsorted(slots.start, segment, side="right") - 1
+    tangent = _tangents(slots, points)
+    tolerance = max(tolerance, 1e-9)
+    bent = _bent(points, tangent, segment, tolerance)
+    curves = _Curves(points, segment[bent], *_control_points(slots, points, tangent, segment[bent]))
+    pieces = np.ones(len(segment), dtype=np.int64)
+    pieces[bent] = curves.pieces(tolerance)
     size = np.bincount(line, weights=pieces, minlength=len(slots.closed)).astype(np.int64) + 1
     # Line by line: the first point of every piece, and the end of the last.
     row = np.repeat(np.arange(len(segment)), pieces)
     number = np.arange(len(row)) - np.repeat(np.cumsum(pieces) - pieces, pieces)
     place = np.arange(len(row)) + line[row]
-    xy = np.empty((int(size.sum()), 2))
     inner = number > 0
-    xy[place[~inner]] = begin.T
+    xy = np.empty((int(size.sum()), 2))
+    xy[place[~inner]] = points[:, segment].T
     xy[np.cumsum(size) - 1] = points[:, slots.start[1:] - 1].T
     row = row[inner]
-    curve = _bezier(begin[:, row], leave[:, row], arrive[:, row], end[:, row], number[inner] / pieces[row])
-    xy[place[inner]] = curve.T
-    off = _distance_to_segments(curve, slots.at[:, segment[row]], slots.at[:, segment[row] + 1])
+    on_curve = curves.at(np.searchsorted(bent, row), number[inner] / pieces[row])
+    xy[place[inner]] = on_curve.T
+    off = _distance_to_segments(on_curve, slots.at[:, segment[row]], slots.at[:, segment[row] + 1])
     return xy, size, float(max(np.abs(slide).max(initial=0.0), off.max(initial=0.0)))
 
 
-def _control_points(slots: _Slots, points: np.ndarray, segment: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def _segments(slots: _Slots) -> np.ndarray:
+    """Slots (s,) from which a segment runs to the next: neither the last of a line nor the first of a ring."""
+    real = np.ones(len(slots.low), dtype=bool)
+    real[slots.start[1:] - 1] = False
+    real[slots.start[:-1][slots.closed]] = False
+    return np.flatnonzero(real)
+
+
+class _Curves:
+    """Cubic Bézier curves over segments, with their inner control points ``leave`` and ``arrive`` (2, s)."""
+
+    def __init__(self, points: np.ndarray, segment: np.ndarray, leave: np.ndarray, arrive: np.ndarray) -> None:
+        self.begin, self.end = points[:, segment], points[:, segment + 1]
+        self.leave, self.arrive = leave, arrive
+
+    def pieces(self, tolerance: float) -> np.ndarray:
+        """Into how many chords (s,) of equal steps to part each curve so that they keep to it."""
+        # How far the control points are to the left of the chord; where they are on it, the curve is straight.
+        chord = (self.end - self.begin) / np.maximum(_length(self.end - self.begin), 1e-300)
+        leave, arrive = _cross(chord, self.leave - self.begin), _cross(chord, self.arrive - self.begin)
+        bend = np.maximum(np.abs(arrive - 2 * leave), np.abs(leave - 2 * arrive))
+        # Across the chord, the n-th part of a cubic is at most 6 bend / (8 n²) off its own chord.
+        return np.clip(np.ceil(np.sqrt(0.75 * bend / tolerance)), 1, MOST_PIECES).astype(np.int64)
+
+    def at(self, curve: np.ndarray, t: np.ndarray) -> np.ndarray:
+        """Points (2, k) of the curves numbered ``curve`` (k,) at parameters ``t`` (k,)."""
+        u = 1.0 - t
+        inner = 3 * u**2 * t * self.leave[:, curve] + 3 * u * t**2 * self.arrive[:, curve]
+        return u**3 * self.begin[:, curve] + inner + t**3 * self.end[:, curve]
+
+
+def _bent(points: np.ndarray, tangent: np.ndarray, segment: np.ndarray, tolerance: float) -> np.ndarray:
+    """Which of the segments have tangents that may take their curve off the chord by the tolerance."""
+    chord = points[:, segment + 1] - points[:, segment]
+    # A control point is at most a third of the chord away, and bend at most three times as far as it.
+    off = np.maximum(np.abs(_cross(chord, tangent[:, segment])), np.abs(_cross(chord, tangent[:, segment + 1])))
+    return np.flatnonzero(0.75 * off > tolerance)
+
+
+def _control_points(
+    slots: _Slots, points: np.ndarray, tangent: np.ndarray, segment: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
     """The two inner control points (2, s) of each segment's curve, in the segment's cell."""
-    tangent = _tangents(slots, points)
     after = segment + 1
     begin, end = points[:, segment], points[:, after]
     third = _length(end - begin) / 3.0
@@ -293,12 +333,6 @@ def _tangents(slots: _Slots, points: np.ndarray) -> np.ndarray:
     front, back = slots.start[rings], slots.start[rings + 1] - 1
     tangent[:, front], tangent[:, back] = tangent[:, back - 1], tangent[:, front + 1]
     return tangent
-
-
-def _bezier(a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray, t: np.ndarray) -> np.ndarray:
-    """Points of cubic Bézier curves at parameters ``t``."""
-    u = 1.0 - t
-    return u**3 * a + 3 * u**2 * t * b + 3 * u * t**2 * c + t**3 * d
 
 
 def _distance_to_segments(place: np.ndarray, a: np.ndarray, b: np.ndarray) -> np.ndarray:
