@@ -86,3 +86,49 @@ def _extent_in_strip(x: np.ndarray, y: np.ndarray, row: np.ndarray) -> Tuple[np.
             west = np.where(meets, np.minimum(west, at), west)
             east = np.where(meets, np.maximum(east, at), east)
     return west, east
+
+
+def box_pairs(
+    a_low: np.ndarray, a_high: np.ndarray, b_low: np.ndarray, b_high: np.ndarray, cell: float, pairs: int = _PAIRS
+) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """Pairs (i, j) of boxes A[i] and B[j] that overlap or touch, each once.
+
+    ``*_low``, ``*_high``: south-west and north-east corners, (k, 2), not negative. For boxes of about the size of
+    ``cell``. Yields arrays in parts of about ``pairs`` candidates, so that memory stays bounded.
+    """
+    item_a, key_a = _box_cells(a_low, a_high, cell)
+    order = np.argsort(key_a, kind="stable")
+    item_a, key_a = item_a[order], key_a[order]
+    item_b, key_b = _box_cells(b_low, b_high, cell)
+    order = np.argsort(key_b, kind="stable")  # near boxes together: memory is read in order
+    item_b, key_b = item_b[order], key_b[order]
+    low, high = np.searchsorted(key_a, key_b, "left"), np.searchsorted(key_a, key_b, "right")
+    count = high - low
+    total = np.concatenate([[0], np.cumsum(count)])
+    start = 0
+    while start < len(count):
+        stop = max(start + 1, int(np.searchsorted(total, total[start] + pairs, "right")) - 1)
+        n = count[start:stop]
+        i, j = item_a[_runs(low[start:stop], n)], np.repeat(item_b[start:stop], n)
+        corner = np.maximum(a_low[i], b_low[j])
+        meet = np.all(corner <= np.minimum(a_high[i], b_high[j]), axis=1)
+        # A pair shares many cells; it counts in the one that holds the south-west corner of the common box.
+        home = _key(corner, cell) == np.repeat(key_b[start:stop], n)
+        yield i[meet & home], j[meet & home]
+        start = stop
+
+
+def _key(place: np.ndarray, cell: float) -> np.ndarray:
+    column, row = np.floor(place.T / cell).astype(np.int64)
+    key: np.ndarray = row * _ROW + column
+    return key
+
+
+def _box_cells(low: np.ndarray, high: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray]:
+    """Every cell each box meets: box number and cell key."""
+    first, last = np.floor(low / cell).astype(np.int64), np.floor(high / cell).astype(np.int64)
+    rows = last[:, 1] - first[:, 1] + 1
+    item = np.repeat(np.arange(len(low)), rows)
+    row = _runs(first[:, 1], rows)
+    columns = (last[:, 0] - first[:, 0] + 1)[item]
+    return np.repeat(item, columns), np.repeat(row * _ROW, columns) + _runs(first[item, 0], columns)

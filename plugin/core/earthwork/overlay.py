@@ -1,0 +1,102 @@
+"""The common refinement of two triangulations: convex pieces on which both surfaces are planes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Iterator
+
+import numpy as np
+
+from ..progress import Progress, silent
+from ..surface.cells import box_pairs
+from ..surface.tin import Tin
+from .polygons import areas, clip
+
+
+_PART = 200_000  # candidate pairs handled at once: small enough for the processor's cache
+
+
+@dataclass(frozen=True)
+class Pieces:
+    """k convex pieces. ``x, y``: (k, m) corners, counter-clockwise, the last repeated where there are fewer.
+
+    Metres from ``origin`` (2,), which is in metres of the CRS. ``first``, ``second``: (k,) triangle of each surface. ``first_height``, ``second_height``: (k, m) at the corners.
+    """
+
+    x: np.ndarray
+    y: np.ndarray
+    origin: np.ndarray
+    first: np.ndarray
+    second: np.ndarray
+    first_height: np.ndarray
+    second_height: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.first)
+
+
+def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Iterator[Pieces]:
+    """Cut the common area of two surfaces of one CRS into pieces, in parts of bounded size.
+
+    Pieces of no area are left out. The pieces do not overlap and together cover where both surfaces exist.
+    """
+    base = np.minimum(first.origin, second.origin)
+    a, b = _Triangles(first, base), _Triangles(second, base)
+    done = 0
+    total = max(1, len(first.triangles))
+    for i, j in box_pairs(a.low, a.high, b.low, b.high, _cell(a, b), _PART):
+        yield from _pieces(a, b, i, j, base)
+        done += len(i)
+        progress(min(0.99, done / (12.0 * total)), "earthwork")
+    progress(1.0, "earthwork")
+
+
+class _Triangles:
+    """Corners (m, 3), boxes and slopes of the triangles of a TIN, in metres from ``base``."""
+
+    def __init__(self, tin: Tin, base: np.ndarray) -> None:
+        corner = tin.vertices[tin.triangles]
+        self.x = corner[:, :, 0] + (tin.origin[0] - base[0])
+        self.y = corner[:, :, 1] + (tin.origin[1] - base[1])
+        self.z = corner[:, :, 2]
+        self.low = np.column_stack([self.x.min(axis=1), self.y.min(axis=1)])
+        self.high = np.column_stack([self.x.max(axis=1), self.y.max(axis=1)])
+        dx, dy, dz = (value[:, 1:] - value[:, :1] for value in (self.x, self.y, self.z))
+        area = dx[:, 0] * dy[:, 1] - dx[:, 1] * dy[:, 0]
+        self.slope_x = (dz[:, 0] * dy[:, 1] - dz[:, 1] * dy[:, 0]) / area
+        self.slope_y = (dx[:, 0] * dz[:, 1] - dx[:, 1] * dz[:, 0]) / area
+
+    def height(self, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+        """Height of the planes of triangles ``t`` (k,) at places (k, m)."""
+        dx, dy = x - self.x[t, :1], y - self.y[t, :1]
+        result: np.ndarray = self.z[t, :1] + self.slope_x[t, None] * dx + self.slope_y[t, None] * dy
+        return result
+
+
+def _cell(a: _Triangles, b: _Triangles) -> float:
+    sizes = [float(np.median((t.high - t.low).max(axis=1))) for t in (a, b)]
+    return max(1e-3, min(sizes))
+
+
+def _pieces(a: _Triangles, b: _Triangles, i: np.ndarray, j: np.ndarray, base: np.ndarray) -> Iterator[Pieces]:
+    for one, other, flip in ((a, b, False), (b, a, True)):  # drop pairs that an edge of one keeps apart
+        for edge in range(3):
+            p, q = (j, i) if flip else (i, j)
+            apart = np.all(_side(one, p, edge, other.x[q], other.y[q]) <= 0, axis=1)
+            i, j = i[~apart], j[~apart]
+    x, y = a.x[i], a.y[i]
+    for edge in range(3):
+        x, y = clip(_side(b, j, edge, x, y), x, y)
+    some = areas(x, y) > 0 if len(x) else np.zeros(0, bool)
+    x, y, i, j = x[some], y[some], i[some], j[some]
+    if len(i):
+        yield Pieces(x, y, base, i, j, a.height(i, x, y), b.height(j, x, y))
+
+
+def _side(t: _Triangles, which: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+    """Which side of an edge of triangles ``which`` (k,) places (k, m) are on: positive inside."""
+    after = (edge + 1) % 3
+    px, py = t.x[which, edge][:, None], t.y[which, edge][:, None]
+    qx, qy = t.x[which, after][:, None], t.y[which, after][:, None]
+    result: np.ndarray = (qx - px) * (y - py) - (qy - py) * (x - px)
+    return result
