@@ -12,15 +12,16 @@ from ..surface.cells import box_pairs
 from ..surface.tin import Tin
 from .polygons import areas, clip
 
-
 _PART = 200_000  # candidate pairs handled at once: small enough for the processor's cache
 
 
 @dataclass(frozen=True)
 class Pieces:
-    """k convex pieces. ``x, y``: (k, m) corners, counter-clockwise, the last repeated where there are fewer.
+    """k convex pieces.
 
-    Metres from ``origin`` (2,), which is in metres of the CRS. ``first``, ``second``: (k,) triangle of each surface. ``first_height``, ``second_height``: (k, m) at the corners.
+    ``x, y``: (k, m) corners, counter-clockwise, the last repeated where there are fewer; metres from ``origin``
+    (2,), which is in metres of the CRS. ``first``, ``second``: (k,) triangle of each surface.
+    ``first_height``, ``second_height``: (k, m) at the corners.
     """
 
     x: np.ndarray
