@@ -203,7 +203,7 @@ def test_optional_values_that_cannot_be_read_are_unknown_and_counted(survey):
         "P2,1,2,3,bad,,FLOAT,x,1.5,,,\n"
         "P3,1,2,3,-1,nan,strange,,1.5,-2,soon,half\n"
     )
-    result = read_points(survey(text))
+    result = read_points(survey(text), unit=LengthUnit.METRE)
     points = result.points
     assert len(points) == 3
     assert np.array_equal(points.sigma_h, [0.01, np.nan, np.nan], equal_nan=True)
@@ -230,7 +230,7 @@ def test_optional_values_that_cannot_be_read_are_unknown_and_counted(survey):
 def test_times(survey, word, seconds):
     """Seconds from the Unix epoch, checked with date -u of GNU coreutils and the calendar."""
     rows = f"e;n;z;time\n1;2;3.5;{word}\n1;2;3.5;2025-04-09T07:06:02Z\n"
-    result = read_points(survey(rows), decimal=".")
+    result = read_points(survey(rows), decimal=".", unit=LengthUnit.METRE)
     if seconds is None:
         assert np.isnan(result.points.time[0])
         assert result.messages[0].values["role"] == "time"
@@ -271,9 +271,14 @@ def test_the_unit_is_that_of_the_crs_unless_said(survey):
     assert mixed.height[0] == pytest.approx(100 * 1200 / 3937, rel=1e-15)
 
 
-def test_header_in_foot_is_doubted_when_read_in_metres(survey):
+def test_header_in_foot(survey):
+    """Which foot is not said: asked. Read in another unit on the user's word: doubted."""
     path = survey("name,E (ft),N [ft],Elevation (ft)\nP1,1.5,2.5,3.5\n")
-    assert [note.text.code for note in read_points(path).messages] == ["points.header_unit"] * 3
+    asked = error_of(path)
+    assert asked.code == "points.ambiguous"
+    assert "--unit ft | --unit us-ft" in str(asked)
+    doubted = read_points(path, unit=LengthUnit.METRE, height_unit=LengthUnit.METRE)
+    assert [note.text.code for note in doubted.messages] == ["points.header_unit"] * 3
     assert not read_points(path, unit=LengthUnit.FOOT).messages
 
 
@@ -282,7 +287,6 @@ def test_header_in_foot_is_doubted_when_read_in_metres(survey):
     [
         "name,easting,northing,height",
         "ID,East,North,Elevation",
-        "pt,x,y,z",
         "POINT,E,N,Z",
         " Name , Easting , Northing , Height ",
     ],
@@ -291,6 +295,14 @@ def test_obvious_header_words(survey, header):
     result = read_points(survey(f"{header}\nP1,1.5,2.5,3.5\n"))
     assert (result.points.name[0], result.points.easting[0], result.points.height[0]) == ("P1", 1.5, 3.5)
     assert result.account.header == 1
+
+
+def test_x_and_y_may_be_meant_either_way(survey):
+    """East is X in most files and Y in some countries' (common practice, no source)."""
+    asked = error_of(survey("pt,x,y,z\nP1,1.5,2.5,3.5\n"))
+    assert asked.code == "points.ambiguous"
+    assert "easting=2,northing=3" in str(asked)
+    assert "northing=2,easting=3" in str(asked)
 
 
 def test_header_in_a_comment_line_counts_as_comment(survey):

@@ -6,15 +6,17 @@ import difflib
 import re
 from dataclasses import dataclass
 from enum import Enum
-from typing import Dict, List, Optional, Sequence, Tuple, Union
+from typing import Collection, Dict, List, Optional, Sequence, Tuple, Union
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from .words import read_word, roles_by_words
 
 
 class Kind(Enum):
     """How the fields of a column are read."""
 
     COORDINATE = "coordinate"
+    ANGLE = "angle"
     TEXT = "text"
     NUMBER = "number"
     FIX = "fix"
@@ -35,16 +37,21 @@ ROLES: Dict[str, Kind] = {
     "pdop": Kind.NUMBER,
     "tilt": Kind.NUMBER,
     "time": Kind.TIME,
+    "latitude": Kind.ANGLE,
+    "longitude": Kind.ANGLE,
+    "ellipsoidal_height": Kind.COORDINATE,
+    "pole_height": Kind.NUMBER,
 }
-COORDINATES: Tuple[str, ...] = tuple(role for role, kind in ROLES.items() if kind is Kind.COORDINATE)
+#: A point needs these, or latitude and longitude in place of the first two; see :func:`coordinates_of`.
+COORDINATES: Tuple[str, ...] = ("easting", "northing", "height")
 
-#: Other header words that leave no doubt.
+#: Short words for roles in a mapping.
 _ALIASES = {
     "id": "name", "pt": "name", "point": "name",
     "e": "easting", "east": "easting", "x": "easting",
     "n": "northing", "north": "northing", "y": "northing",
     "z": "height", "elevation": "height", "elev": "height",
-    "desc": "code", "description": "code",
+    "desc": "code", "description": "code", "lat": "latitude", "lon": "longitude",
 }  # fmt: skip
 
 NO_COLUMNS = Text(
@@ -60,7 +67,11 @@ UNKNOWN_ROLE = Text(
 )
 TWICE = Text("columns.twice", QT_TRANSLATE_NOOP("core", "--columns: '{word}' is given twice; give it once."))
 LACKS = Text(
-    "columns.lacks", QT_TRANSLATE_NOOP("core", "--columns lacks {roles}; a point needs easting, northing and height.")
+    "columns.lacks",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "--columns lacks {roles}; a point needs easting, northing and height (or latitude, longitude and height).",
+    ),
 )
 MIXED = Text(
     "columns.mixed",
@@ -145,7 +156,7 @@ def _role(word: str) -> str:
 
 
 def _need_coordinates(columns: Sequence[str]) -> None:
-    lacking = [role for role in COORDINATES if role not in columns]
+    lacking = [role for role in coordinates_of(columns) if role not in columns]
     if lacking:
         raise SurveyError(LACKS, roles=", ".join(lacking))
 
@@ -156,11 +167,28 @@ def plain_word(word: str) -> str:
     return re.sub(r"[\s\-.]+", "_", word.strip().lower())
 
 
+def coordinates_of(roles: Collection[str]) -> Tuple[str, str, str]:
+    """The three roles that make a point of a line with these ``roles``: easting and northing go before longitude
+    and latitude, height before ellipsoidal height; easting, northing and height where nothing is there.
+    """
+    plan = any(role in roles for role in ("easting", "northing")) or not any(
+        role in roles for role in ("longitude", "latitude")
+    )
+    first, second = ("easting", "northing") if plan else ("longitude", "latitude")
+    high = "ellipsoidal_height" if "height" not in roles and "ellipsoidal_height" in roles else "height"
+    return first, second, high
+
+
 def roles_of_header(words: Sequence[str]) -> Dict[str, List[int]]:
-    """For each role the positions whose header word says so; its own name goes before other words."""
+    """For each role the positions whose header word says so; its own name goes before other words, and X and Y
+    count as easting and northing where no other word does.
+    """
+    found, pair = roles_by_words([read_word(word) for word in words])
+    if pair:
+        found["easting"], found["northing"] = [pair[0]], [pair[1]]
     plain = [plain_word(word) for word in words]
-    found = {role: [i for i, word in enumerate(plain) if word == role] for role in ROLES}
     for role, places in found.items():
-        if not places:
-            places.extend(i for i, word in enumerate(plain) if _ALIASES.get(word) == role)
-    return {role: places for role, places in found.items() if places}
+        own = [i for i in places if plain[i] == role]
+        if own and role not in ("easting", "northing", "height", "latitude", "longitude"):
+            found[role] = own
+    return found

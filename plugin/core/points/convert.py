@@ -9,7 +9,8 @@ import numpy as np
 
 from ..messages import Message, Text, message
 from . import rejects
-from .columns import COORDINATES, ROLES, Kind
+from .angles import parse_angles
+from .columns import ROLES, Kind
 from .layout import Layout
 from .rows import UNIT_SEPARATOR, Rows, bytes_of, trim
 from .times import parse_times
@@ -33,7 +34,8 @@ class Plan:
     """How the lines of a file are read.
 
     ``usual``: fields of most lines; ``header_line``, ``cut_off_line``: line numbers, 0 for none;
-    ``factors``: metres in the unit of each coordinate and sigma.
+    ``factors``: metres in the unit of each coordinate and sigma. ``o_means``: E or W, what the letter O behind a
+    longitude stands for, "" where that is not known.
     """
 
     layout: Layout
@@ -44,6 +46,7 @@ class Plan:
     header_line: int
     cut_off_line: int
     factors: Mapping[str, float]
+    o_means: str = ""
 
 
 @dataclass(frozen=True)
@@ -81,10 +84,8 @@ def convert(rows: Rows, plan: Plan) -> Converted:
     layout = plan.layout
     state, at, joined = _check_count(rows, plan)
     columns: Dict[str, np.ndarray] = {}
-    for role in sorted(COORDINATES, key=lambda role: layout.roles[role]):
-        start, end = rows.column(layout.roles[role])
-        numbers, found = parse_numbers(rows.text, start, end, plan.decimal)
-        numbers *= plan.factors[role]
+    for role in sorted(layout.coordinates, key=lambda role: layout.roles[role]):
+        numbers, found = _read_coordinate(rows, role, plan)
         found = np.where(np.abs(numbers) > LARGEST, _TOO_LARGE, found)
         new = (state == State.VALUE) & (found != State.VALUE)
         state[new], at[new] = found[new], layout.roles[role]
@@ -101,6 +102,15 @@ def convert(rows: Rows, plan: Plan) -> Converted:
     short = kept.count <= max(place for role, place in layout.roles.items() if ROLES[role] is not Kind.TEXT)
     widest = int(rows.count.max()) if len(rows) else 0
     return Converted(kept.line, columns, extra, refused, unreadable, _tally(short, short, kept.line), widest)
+
+
+def _read_coordinate(rows: Rows, role: str, plan: Plan) -> Tuple[np.ndarray, np.ndarray]:
+    start, end = rows.column(plan.layout.roles[role])
+    if ROLES[role] is Kind.ANGLE:
+        return parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means)
+    numbers, found = parse_numbers(rows.text, start, end, plan.decimal)
+    numbers *= plan.factors[role]
+    return numbers, found
 
 
 def interleave(first: Converted, second: Converted) -> Converted:
@@ -158,6 +168,8 @@ def _refusal(rows: Rows, i: int, state: int, place: int, plan: Plan) -> Tuple[in
     value = bytes_of(rows.text, int(rows.field_start[field_at]), int(rows.field_end[field_at])).strip()
     shown = value if len(value) <= _SHOWN else value[:_SHOWN] + "..."
     text = rejects.TOO_LARGE if state == _TOO_LARGE else _REASONS[state]
+    if state == State.NOT_A_NUMBER and ROLES[role] is Kind.ANGLE:
+        text = rejects.NOT_AN_ANGLE
     return line, message(text, role=role, column=place + 1, value=shown)
 
 
@@ -173,10 +185,14 @@ def _read_column(
         values, bad = parse_fixes(rows.text, start, end)
     elif kind is Kind.TIME:
         values, bad = parse_times(rows.text, start, end, plan.decimal)
+    elif kind is Kind.ANGLE:
+        values, state = parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means)
+        bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE)
     else:
         values, state = parse_numbers(rows.text, start, end, plan.decimal)
         values *= plan.factors.get(role, 1.0)
-        bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE) | (values < 0) & (role != "tilt")
+        negative = (values < 0) & (role not in ("tilt", "ellipsoidal_height"))
+        bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE) | negative
         values[bad] = np.nan
     unreadable[role] = _tally(bad, end > start, rows.line)
     return values

@@ -7,7 +7,7 @@ a block are found at once. Only lines with quotes and fields in unusual forms ar
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Dict, List, Optional, Tuple, Union
 
 import numpy as np
@@ -22,6 +22,7 @@ from .columns import ROLES, ColumnMap, parse_columns
 from .convert import Plan, Tally
 from .detect import (
     DELIMITERS,
+    find_comment,
     find_header,
     settle_decimal,
     settle_delimiter,
@@ -29,9 +30,12 @@ from .detect import (
     split_sample,
     take_sample,
 )
-from .layout import NO_SUCH_COLUMN, Header, doubts, lay_out, new_name
-from .pointset import PointSet, make_points
-from .rejects import LineAccount, Rejects
+from .geographic import GeographicPoints, HeightKind
+from .layout import NO_SUCH_COLUMN, TWO_COLUMNS, Header, Shape, doubts, lay_out, new_name
+from .pointset import COLUMNS, PointSet, make_points
+from .recognise import Look, look_at, recognise_look
+from .recognition import Recognition
+from .rejects import LineAccount, Rejects, make_rejects
 from .source import TextSource, load_text
 
 ONLY_HEADER = Text(
@@ -90,6 +94,16 @@ SHORT_LINES = Text(
         "missing counts as unknown.",
     ),
 )
+GEOGRAPHIC = Text(
+    "points.geographic",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed "
+        "here; transform them to a projected CRS first.",
+    ),
+)
+TOOK = Text("points.took", QT_TRANSLATE_NOOP("core", "{file}: read as {columns} with delimiter {delimiter}."))
+NOTE = Text("points.note", QT_TRANSLATE_NOOP("core", "{file}: {note}."))
 
 
 @dataclass(frozen=True)
@@ -109,13 +123,19 @@ class FileFormat:
 
 @dataclass(frozen=True)
 class PointFile:
-    """A survey file that was read: its points, the lines that are none, and the account of all lines."""
+    """A survey file that was read: its points, the lines that are none, and the account of all lines.
+
+    ``geographic``: the positions of a file in degrees; easting and northing of its ``points`` are nan until they
+    are transformed. ``recognition``: what was found out about the columns, None where the user named them.
+    """
 
     points: PointSet
     rejects: Rejects
     account: LineAccount
     format: FileFormat
     messages: Tuple[Message, ...]
+    geographic: Optional[GeographicPoints] = None
+    recognition: Optional[Recognition] = None
 
 
 def read_points(
@@ -128,17 +148,20 @@ def read_points(
     unit: Optional[LengthUnit] = None,
     height_unit: Optional[LengthUnit] = None,
     crs: Optional[Any] = None,
-    comment: Optional[str] = "#",
+    comment: Optional[str] = "auto",
     header: Optional[bool] = None,
+    geographic: bool = False,
     progress: Progress = silent,
 ) -> PointFile:
     """Read survey points from delimited text.
 
-    ``columns``: see :func:`.columns.parse_columns`; without it the header's words must name easting,
-    northing and height. ``delimiter``, ``decimal``, ``encoding``, ``header``: None to find out.
+    ``columns``: see :func:`.columns.parse_columns`; without it they are recognised (:mod:`.recognise`), and what
+    header, values and ``crs`` leave open is an error that lists the answers.
+    ``delimiter``, ``decimal``, ``encoding``, ``header``: None to find out.
     ``unit``: of easting, northing and sigma_h, None for that of ``crs`` (metre without one);
     ``height_unit``: of height and sigma_v, None for that of the height axis of ``crs``, else ``unit``.
-    ``comment``: lines that start with it are comments, None or "" for no such lines.
+    ``comment``: lines that start with it are comments, None or "" for no such lines, "auto" to find out.
+    ``geographic``: whether the caller takes a file in degrees, see :class:`PointFile`; an error otherwise.
 
     A line without a finite easting, northing and height becomes a reject. An optional value that
     cannot be read becomes unknown and is counted in a message. Points + rejects + comments + blanks +
@@ -146,19 +169,27 @@ def read_points(
     """
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
     source = load_text(path, encoding)
-    sample = take_sample(source, comment or "")
+    start = find_comment(source, comment)
+    sample = take_sample(source, start)
     sign = settle_delimiter(source.file, delimiter, sample)
     sample = split_sample(sample, sign)
     head = find_header(header, mapping, sample)
     shape = shape_of(sample, head, sign, source.file)
-    layout = lay_out(source.file, mapping, head, shape)
+    found = None
+    if mapping is None:
+        found = _recognised(look_at(source, sample, sign, decimal, start, head, shape, crs, unit, height_unit), shape)
+    layout = lay_out(source.file, mapping, head, shape, _places(found))
     mark = settle_decimal(source.file, decimal, sign, sample, head, layout)
-    units = _units(unit, height_unit, crs)
+    degrees = "longitude" in layout.coordinates
+    if degrees and not geographic:
+        first, second = (layout.roles[role] + 1 for role in layout.coordinates[:2])
+        raise SurveyError(GEOGRAPHIC, file=source.file, first=first, second=second)
+    units = _units_found(found) if found is not None else _units(unit, height_unit, None if degrees else crs)
     plan = Plan(
-        layout, sign, mark, comment or "", shape.width,
+        layout, sign, mark, start, shape.width,
         head.line if head is not None and not head.comment else 0,
         source.lines if source.cut_off else 0,
-        {role: each.metres for role, each in units.items()},
+        {role: each.metres for role, each in units.items()}, found.o_means if found is not None else "",
     )  # fmt: skip
     blocks = _read_blocks(source, plan, progress)
     _check_columns(source.file, blocks, plan, mapping)
@@ -166,8 +197,47 @@ def read_points(
         sign, mark, source.encoding, head, {role: place + 1 for role, place in layout.roles.items()},
         units["easting"], units["height"],
     )  # fmt: skip
-    notes = [*source.messages, *doubts(source.file, layout, head, units), *_notes(source.file, blocks)]
-    return _gather(source, blocks, used, notes, crs)
+    notes = [*source.messages, *_told(found), *doubts(source.file, layout, head, units), *_notes(source.file, blocks)]
+    return replace(_gather(source, blocks, used, notes, crs, layout.coordinates), recognition=found)
+
+
+def _recognised(look: Look, shape: Shape) -> Recognition:
+    """What the columns are. Raises SurveyError where only the user can say."""
+    found = recognise_look(look)
+    for one in found.ambiguous:
+        if one.text.text is TWO_COLUMNS:
+            raise SurveyError(TWO_COLUMNS, **one.text.values)
+    if not found.decided or len(set(found.guesses[0].columns)) < 3:
+        raise found.error(shape.first)
+    return found
+
+
+def _places(found: Optional[Recognition]) -> Optional[Dict[str, int]]:
+    return None if found is None else {role: column - 1 for role, column in found.guesses[0].columns.items()}
+
+
+def _units_found(found: Recognition) -> Dict[str, LengthUnit]:
+    guess = found.guesses[0]
+    return _by_role(guess.unit or LengthUnit.METRE, guess.height_unit)
+
+
+def _by_role(plan: LengthUnit, rise: LengthUnit) -> Dict[str, LengthUnit]:
+    up = dict.fromkeys(("height", "ellipsoidal_height", "sigma_v", "pole_height"), rise)
+    return {**dict.fromkeys(("easting", "northing", "sigma_h"), plan), **up}
+
+
+def _told(found: Optional[Recognition]) -> List[Message]:
+    """What was taken for what, unless the header says all of it."""
+    if found is None:
+        return []
+    notes: List[Message] = []
+    guess = found.guesses[0]
+    if not found.explicit:
+        columns = guess.option.replace("--columns ", "", 1)
+        notes.append(message(TOOK, file=found.file, columns=columns, delimiter=_spoken(found.delimiter)))
+        notes += [message(NOTE, file=found.file, note=reason) for reason in guess.reasons]
+    notes += [message(NOTE, file=found.file, note=one.text) for one in found.ambiguous if not one.stops]
+    return [*notes, *found.messages]
 
 
 def _units(unit: Optional[LengthUnit], height_unit: Optional[LengthUnit], crs: Optional[Any]) -> Dict[str, LengthUnit]:
@@ -175,7 +245,7 @@ def _units(unit: Optional[LengthUnit], height_unit: Optional[LengthUnit], crs: O
     axes = [] if crs is None else crs.axis_info
     plan = unit or (axis_unit(axes[0]) if axes else None) or LengthUnit.METRE
     rise = height_unit or (axis_unit(axes[2]) if len(axes) > 2 else None) or plan
-    return {"easting": plan, "northing": plan, "sigma_h": plan, "height": rise, "sigma_v": rise}
+    return _by_role(plan, rise)
 
 
 def _read_blocks(source: TextSource, plan: Plan, progress: Progress) -> List[Block]:
@@ -246,24 +316,33 @@ def _notes(file: str, blocks: List[Block]) -> List[Message]:
 
 
 def _gather(
-    source: TextSource, blocks: List[Block], used: FileFormat, notes: List[Message], crs: Optional[Any]
-) -> PointFile:
+    source: TextSource, blocks: List[Block], used: FileFormat, notes: List[Message], crs: Optional[Any],
+    coordinates: Tuple[str, str, str],
+) -> PointFile:  # fmt: skip
     parts = [block.points for block in blocks]
     columns = {role: np.concatenate([part.columns[role] for part in parts]) for role in parts[0].columns}
-    extra: Dict[str, np.ndarray] = {role: columns.pop(role) for role in ("satellites", "pdop") if role in columns}
+    east, north, height = (columns.pop(role) for role in coordinates)
+    extra: Dict[str, np.ndarray] = {role: columns.pop(role) for role in _KEPT_BESIDE if role in columns}
     for name in parts[0].extra:
         values = np.concatenate([part.extra[name] for part in parts])
         if name.startswith("column_") and used.header is None and not any(values):
             continue  # delimiters at the ends of all lines
         extra[new_name(name, list(extra))] = values
     line = np.concatenate([part.line for part in parts])
-    points = make_points(**columns, source_line=line, extra=extra, crs=crs, source=source.file)
+    positions = None
+    if coordinates[0] == "longitude":
+        kind = HeightKind.ELLIPSOIDAL if coordinates[2] == "ellipsoidal_height" else HeightKind.UNKNOWN
+        positions = GeographicPoints(east, north, height, kind)
+        east = north = np.full(len(line), np.nan)
+    points = make_points(east, north, height, **columns, source_line=line, extra=extra, crs=crs, source=source.file)
     refused = [item for block in blocks for item in block.rejects]
-    text = np.empty(len(refused), object)
-    text[:] = [item[1] for item in refused]
-    rejects = Rejects(np.array([item[0] for item in refused], np.int64), text, tuple(item[2] for item in refused))
+    rejects = make_rejects(refused)
     account = LineAccount(
         source.lines, len(points), len(rejects),
         *(sum(getattr(block, what) for block in blocks) for what in ("comments", "blanks", "header")),
     )  # fmt: skip
-    return PointFile(points, rejects, account, used, tuple(notes))
+    return PointFile(points, rejects, account, used, tuple(notes), positions)
+
+
+#: Roles that have no column of their own in a PointSet.
+_KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height"})

@@ -9,7 +9,8 @@ from functools import cache
 from typing import List, Optional, Pattern, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .columns import COORDINATES, ColumnMap, roles_of_header
+from .angles import is_sexagesimal
+from .columns import ColumnMap, coordinates_of, roles_of_header
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
 from .source import TextSource
 
@@ -22,6 +23,9 @@ SAMPLE = 200
 HEADER_WITHIN = 20
 #: The coordinates of a line stand among its first fields.
 _LOOKED_AT = 50
+OTHER_COMMENTS = ("//", "%", "!", "--")
+#: Degrees, minutes, seconds and a letter, and one more.
+_ANGLE_WEIGHT = 5
 
 NO_DATA = Text(
     "points.no_data",
@@ -82,6 +86,26 @@ class Sample:
 
     lines: Tuple[SampleLine, ...]
     comment: Optional[SampleLine] = None
+
+
+def find_comment(source: TextSource, given: Optional[str]) -> str:
+    """The sign that starts a comment line; "" for none. ``given``: "auto" to find out.
+
+    It is # unless no line among the first starts with it and some above the data start with another usual sign.
+    """
+    if given != "auto":
+        return given or ""
+    starts: List[str] = []
+    for number, text in source.each_line():
+        if text.strip() and number <= HEADER_WITHIN:
+            starts.append(text.strip()[:2])
+        if number > HEADER_WITHIN:
+            break
+    for mark in () if any(start.startswith("#") for start in starts) else OTHER_COMMENTS:
+        count = next((i for i, start in enumerate(starts) if not start.startswith(mark)), len(starts))
+        if 0 < count < len(starts):
+            return mark
+    return "#"
 
 
 def take_sample(source: TextSource, comment: str) -> Sample:
@@ -156,7 +180,7 @@ def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
     best, best_score = "", (0, 0, 0)
     for delimiter in tried:
         rows = [split_line(line.text, delimiter) or [] for line in sample.lines]
-        numbers = [sum(_is_number(field) for field in row[:_LOOKED_AT]) for row in rows]
+        numbers = [sum(_weight(field) for field in row[:_LOOKED_AT]) for row in rows]
         wide = sum(len(row) >= 3 for row in rows)
         score = (sum(count >= 3 for count in numbers), sum(numbers) if wide else 0, wide)
         if wide and score > best_score:
@@ -166,6 +190,11 @@ def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
         line = sample.lines[0]
         raise SurveyError(WRONG_DELIMITER, file=file, line=line.line, tried=names, start=line.text.strip()[:40])
     return best
+
+
+def _weight(field: str) -> int:
+    """How many numbers a field counts for; an angle counts for more than its parts, which spaces may divide."""
+    return 1 if _is_number(field) else _ANGLE_WEIGHT if is_sexagesimal(field) else 0
 
 
 def _is_number(field: str) -> bool:
@@ -207,10 +236,14 @@ def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sam
 def _lines_above_numbers(sample: Sample, columns: Optional[ColumnMap]) -> List[SampleLine]:
     above: List[SampleLine] = []
     for line in sample.lines[:HEADER_WITHIN]:
-        if sum(_is_number(field) or _NO_VALUE.fullmatch(field) is not None for field in line.fields) >= 2:
+        if sum(_is_value(field) for field in line.fields) >= 2:
             break
         above.append(line)
     return above
+
+
+def _is_value(field: str) -> bool:
+    return _is_number(field) or _NO_VALUE.fullmatch(field) is not None or is_sexagesimal(field)
 
 
 def _names_words(columns: Optional[ColumnMap]) -> bool:
@@ -222,13 +255,13 @@ def _known_words(line: SampleLine, columns: Optional[ColumnMap]) -> int:
     if wanted:
         return 3 * sum(bool(places_of(word, line.fields)) for word in wanted)
     roles = roles_of_header(line.fields)
-    return sum(role in roles for role in COORDINATES) if columns is not None or len(roles) >= 3 else 0
+    return sum(role in roles for role in coordinates_of(roles)) if columns is not None or len(roles) >= 3 else 0
 
 
 def _has_words(line: SampleLine, columns: Optional[ColumnMap]) -> bool:
     """Whether words stand where the numbers should be."""
     if columns is not None and columns.ordered is not None:
-        places = [columns.ordered.index(role) for role in COORDINATES]
+        places = [columns.ordered.index(role) for role in coordinates_of(columns.ordered)]
     else:
         places = list(range(min(len(line.fields), 3)))
     words = [line.fields[place] for place in places if place < len(line.fields)]
@@ -276,7 +309,7 @@ def settle_decimal(
         raise SurveyError(SAME_MARK, file=file)
     if given is not None:
         return given
-    places = [layout.roles[role] for role in COORDINATES]
+    places = [layout.roles[role] for role in layout.coordinates]
     rows = [line for line in sample.lines if header is None or line.line > header.line]
     fields = [line.fields[place] for line in rows for place in places if place < len(line.fields)]
     numbers = [field for field in fields if _is_number(field)]

@@ -2,27 +2,19 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from typing import Dict, List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import LengthUnit
-from .columns import COORDINATES, ROLES, ColumnMap, Kind, plain_word, roles_of_header
+from .columns import ROLES, ColumnMap, Kind, coordinates_of, plain_word, roles_of_header
+from .words import read_word
 
 #: More columns than this and the delimiter is wrong.
 MOST_COLUMNS = 1000
 #: Share of lines with just the named columns from which these are taken to be all.
 _ENOUGH = 0.25
 
-NOT_SAID = Text(
-    "points.columns_not_said",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: nothing says which columns are easting, northing and height (first line: {words}); "
-        "give --columns, such as name,easting,northing,height,code.",
-    ),
-)
 TWO_COLUMNS = Text(
     "points.two_columns",
     QT_TRANSLATE_NOOP(
@@ -76,12 +68,6 @@ HEADER_UNIT = Text(
     ),
 )
 
-_UNITS = {
-    "m": LengthUnit.METRE, "metre": LengthUnit.METRE, "metres": LengthUnit.METRE, "meter": LengthUnit.METRE,
-    "meters": LengthUnit.METRE, "ft": LengthUnit.FOOT, "feet": LengthUnit.FOOT, "us-ft": LengthUnit.US_SURVEY_FOOT,
-    "us ft": LengthUnit.US_SURVEY_FOOT, "ftus": LengthUnit.US_SURVEY_FOOT, "usft": LengthUnit.US_SURVEY_FOOT,
-}  # fmt: skip
-
 
 @dataclass(frozen=True)
 class Header:
@@ -123,6 +109,11 @@ class Layout:
     named: bool
 
     @property
+    def coordinates(self) -> Tuple[str, str, str]:
+        """The roles of the three coordinates: along east, along north, up."""
+        return coordinates_of(self.roles)
+
+    @property
     def last_is_text(self) -> bool:
         """Whether the last column takes free text, so that delimiters inside it can be meant."""
         last = self.width - 1
@@ -131,13 +122,20 @@ class Layout:
         )
 
 
-def lay_out(file: str, columns: Optional[ColumnMap], header: Optional[Header], shape: Shape) -> Layout:
-    """Settle the columns of a file from the mapping or the header.
+def lay_out(
+    file: str,
+    columns: Optional[ColumnMap],
+    header: Optional[Header],
+    shape: Shape,
+    recognised: Optional[Dict[str, int]] = None,
+) -> Layout:
+    """Settle the columns of a file from the mapping, or as ``recognised`` (role to position from 0) without one.
 
-    Raises SurveyError when the coordinates cannot be placed, or the lines have more columns than the header.
+    Raises SurveyError when the lines have more columns than the header, or the header lacks a word of the mapping.
     """
     if columns is None:
-        roles = _from_header(file, header, shape.first)
+        assert recognised is not None, "without a mapping the columns have to be recognised first"
+        roles = dict(recognised)
     elif columns.ordered is not None:
         roles = {word: i for i, word in enumerate(columns.ordered) if word in ROLES}
     else:
@@ -157,18 +155,6 @@ def lay_out(file: str, columns: Optional[ColumnMap], header: Optional[Header], s
     taken = set(roles.values()) | {i for i, word in enumerate(ordered) if not word}
     names = _names_of_rest(header, ordered, width)
     return Layout(roles, {names[i]: i for i in range(width) if i not in taken}, width, named >= width)
-
-
-def _from_header(file: str, header: Optional[Header], first: str) -> Dict[str, int]:
-    found = roles_of_header(header.words) if header else {}
-    if header is None or any(role not in found for role in COORDINATES):
-        raise SurveyError(NOT_SAID, file=file, words=first[:60])
-    for role, places in found.items():
-        if len(places) > 1:
-            raise SurveyError(
-                TWO_COLUMNS, file=file, line=header.line, first=places[0] + 1, second=places[1] + 1, role=role
-            )
-    return {role: places[0] for role, places in found.items()}
 
 
 def _from_chosen(file: str, columns: ColumnMap, header: Optional[Header]) -> Dict[str, int]:
@@ -228,8 +214,7 @@ def doubts(file: str, layout: Layout, header: Optional[Header], units: Dict[str,
         where = {"file": file, "line": header.line, "column": place + 1, "word": header.words[place].strip()}
         if meant.get(place, role) != role:
             notes.append(message(HEADER_SAYS_OTHER, role=role, **where))
-        said = re.search(r"[\(\[]\s*([^\)\]]*?)\s*[\)\]]", header.words[place])
-        unit = _UNITS.get(said.group(1).lower()) if said else None
+        unit = read_word(header.words[place]).unit
         if role in units and unit is not None and unit is not units[role]:
             notes.append(message(HEADER_UNIT, unit=units[role].value, **where))
     return notes

@@ -78,12 +78,12 @@ class PointSet:
         """Mask (n,) of the points that may shape the surface: not rejected."""
         return self.status != Status.REJECTED
 
-    def select(self, which: np.ndarray) -> "PointSet":
+    def select(self, which: np.ndarray) -> PointSet:
         """The points of a mask or index array ``which``, in that order."""
         columns = {key: getattr(self, key)[which] for key in COLUMNS}
         return replace(self, extra={key: values[which] for key, values in self.extra.items()}, **columns)
 
-    def with_status(self, status: np.ndarray, reasons: np.ndarray) -> "PointSet":
+    def with_status(self, status: np.ndarray, reasons: np.ndarray) -> PointSet:
         """The same points with other decisions."""
         return replace(self, status=status.astype(np.uint8), reasons=reasons.astype(np.uint32))
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Tuple
+from dataclasses import dataclass, fields
+from typing import Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -20,6 +20,9 @@ EMPTY = Text("reject.empty", QT_TRANSLATE_NOOP("core", "{role} (column {column})
 NOT_A_NUMBER = Text(
     "reject.not_a_number", QT_TRANSLATE_NOOP("core", "{role} (column {column}) is not a number: '{value}'")
 )
+NOT_AN_ANGLE = Text(
+    "reject.not_an_angle", QT_TRANSLATE_NOOP("core", "{role} (column {column}) is no angle in degrees: '{value}'")
+)
 NO_VALUE = Text("reject.no_value", QT_TRANSLATE_NOOP("core", "{role} (column {column}) has no value: '{value}'"))
 NOT_FINITE = Text(
     "reject.not_finite", QT_TRANSLATE_NOOP("core", "{role} (column {column}) is no finite number: '{value}'")
@@ -35,12 +38,14 @@ BAD_QUOTES = Text(
 @dataclass(frozen=True)
 class Rejects:
     """Lines that are no points, in file order: ``line`` (r,) int64 numbers from 1, ``text`` (r,) object
-    array of the lines as they stood, ``reason`` one Message each.
+    array of the lines as they stood, ``reason`` one Message each. ``source``: (r,) object array of the files, where
+    there are several.
     """
 
     line: np.ndarray
     text: np.ndarray
     reason: Tuple[Message, ...]
+    source: Optional[np.ndarray] = None
 
     def __len__(self) -> int:
         return len(self.line)
@@ -49,7 +54,8 @@ class Rejects:
 @dataclass(frozen=True)
 class LineAccount:
     """Where the lines of a file went. ``header`` counts the header line (0 or 1) on its own; a header in a
-    comment line counts with ``comments``.
+    comment line counts with ``comments``. ``other``: lines that belong to the file and need not be points, such as
+    the sentences of a receiver log that tell of time and accuracy.
     """
 
     lines: int
@@ -58,9 +64,21 @@ class LineAccount:
     comments: int
     blanks: int
     header: int
+    other: int = 0
 
     def __post_init__(self) -> None:
         """Raises RuntimeError when a line is missing or counted twice: that is a fault of the program."""
-        told = self.points + self.rejects + self.comments + self.blanks + self.header
+        told = self.points + self.rejects + self.comments + self.blanks + self.header + self.other
         if told != self.lines:
             raise RuntimeError(f"{self.lines} lines were read but {told} are accounted for: {self}")
+
+    def __add__(self, more: LineAccount) -> LineAccount:
+        """The account of the lines of two files."""
+        return LineAccount(*(getattr(self, part.name) + getattr(more, part.name) for part in fields(self)))
+
+
+def make_rejects(refused: Sequence[Tuple[int, str, Message]]) -> Rejects:
+    """Rejects from line, text and reason of each, in file order."""
+    text = np.empty(len(refused), object)
+    text[:] = [item[1] for item in refused]
+    return Rejects(np.array([item[0] for item in refused], np.int64), text, tuple(item[2] for item in refused))

@@ -35,12 +35,18 @@ def write_points(points: PointSet, path: PathLike) -> None:
 
 
 def write_rejects(rejects: Rejects, path: PathLike, translate: Callable[[str], str] = str) -> None:
-    """Write line, text and reason of each reject. Raises SurveyError when it can't be written."""
+    """Write line, text and reason of each reject, and its file where there are several.
+
+    Raises SurveyError when it can't be written.
+    """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = csv.writer(stream, lineterminator="\n")
-        writer.writerow(("line", "text", "reason"))
-        reasons = (reason.say(translate) for reason in rejects.reason)
-        writer.writerows(zip(rejects.line.tolist(), rejects.text.tolist(), reasons))
+        columns = {"line": rejects.line.tolist(), "text": rejects.text.tolist()}
+        columns["reason"] = [reason.say(translate) for reason in rejects.reason]
+        if rejects.source is not None:
+            columns["source"] = rejects.source.tolist()
+        writer.writerow(columns)
+        writer.writerows(zip(*columns.values()))
 
 
 def _columns(points: PointSet) -> Dict[str, Callable[[slice], Iterable[Any]]]:
