@@ -32,7 +32,7 @@ demo:
 
 test:
 	@.ci/setup test
-	@$(VENV) -m pytest $(TESTS)
+	@$(VENV) -m pytest -n auto --dist loadfile $(TESTS)
 
 lint:
 	@.ci/setup test

@@ -40,7 +40,7 @@
     </message>
     <message>
       <location filename="../plugin/core/points/columns.py" />
-      <source>--columns lacks {roles}; a point needs easting, northing and height.</source>
+      <source>--columns lacks {roles}; a point needs easting, northing and height (or latitude, longitude and height).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -134,8 +134,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm ({count} checkpoints, 95th percentile {percentile_cm:.1f} cm).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>All check points on the surface are in vegetated ground; no class can be stated without open ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only {count} checkpoints in non-vegetated ground.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -520,6 +535,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>How the file was read</source>
       <translation type="unfinished" />
@@ -532,6 +552,11 @@
     <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>Index contours are set to every {index_every} contours; give a whole number from 1 up.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Internal check, no test by a standard: against {count} check shots of the same receiver RMSEz {rmse:.3f} m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -682,6 +707,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>No check point states its own height error, so none is added; edition 2 asks for it. Give a column sigma_v.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>No contour interval can be vouched for: neither check points nor repeats nor stated errors are known.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>No decisions were made by hand.</source>
       <translation type="unfinished" />
@@ -728,6 +763,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
       <translation type="unfinished" />
@@ -735,6 +775,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Noticed on the way:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>Of that, {bend:.3f} m comes from the ground between passes {spacing:.1f} m apart (estimated here from the bends seen along the passes, by no standard); forms narrower than about {narrow:.0f} m are not in the data.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -848,6 +893,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>Recorded every {along:.2f} m along the passes, {across:.1f} m from pass to pass.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Rejected lines</source>
       <translation type="unfinished" />
@@ -875,6 +925,11 @@
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>Smallest contour interval the data support: {interval:g} {unit} (RMSEz {rmse:.3f} m from {basis}; RMSEz = interval / 3, ASPRS Positional Accuracy Standards, 2014, annex B).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -928,6 +983,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
       <translation type="unfinished" />
@@ -943,6 +1003,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal ({distance:.0f} m).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>The check points' own error is {sigma_cm:.1f} cm; for the {class_cm:g}-cm class they should be good to {needed_cm:.1f} cm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>The check shots were taken with the receiver of the survey: an error they share (base station, pole height, geoid) does not show. Points from an independent, better source are needed for a statement by a standard.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>The columns for line number and words do not fit the number of codes; not joined. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
@@ -955,6 +1030,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>The contours are no better than the survey: where nobody walked, the surface is a straight guess between the points around.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>The cover of {count} check points is not stated; they count as non-vegetated.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -978,6 +1058,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <location filename="../plugin/core/surface/findings.py" />
       <source>The limit {option} is {value}; give a number above 0.</source>
       <translation type="unfinished" />
@@ -1008,6 +1089,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>The sentences follow the standards in meaning; compare their wording with your copy before you sign them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/slopes.py" />
       <source>The slope limits {limits} (percent) must rise and be 0 or more; mend their list.</source>
       <translation type="unfinished" />
@@ -1023,6 +1109,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>The surface lies {mean:+.3f} m off the check points on average (p = {p:.2g}), {share:.0f} % of the RMSE. Look for the cause (pole height, geoid, base coordinates) before you use 1.9600 × RMSE.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The survey points by what became of them.</source>
       <translation type="unfinished" />
@@ -1033,8 +1124,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>The vertical class wanted is {value} cm; give a number above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/thin.py" />
       <source>The vertical tolerance is {tolerance} m; give a number of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; {count} circles are wider than {limit:.1f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1065,6 +1166,16 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>This Python has no package {package}; install {packages}, or run the Python that QGIS uses.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>This data set was tested and does not meet the {class_cm:g}-cm RMSEV Vertical Positional Accuracy Class of the ASPRS Positional Accuracy Standards, Edition 2 (2023). Actual NVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>This data set was tested to meet ASPRS Positional Accuracy Standards for Digital Geospatial Data, Edition 2 (2023) for a {class_cm:g}-cm RMSEV Vertical Positional Accuracy Class. Actual NVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1164,8 +1275,63 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is the code: a few texts repeat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is the height: no other column can be</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is the name: all texts differ</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is the name: whole numbers that only grow</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is {role}: its angles have the letters {letters}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} is {role}: its header word is '{word}'</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>columns read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} are both headed {role}; the first is read as that, the other is kept beside</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} look like degrees but may be lengths</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} make a compact cloud</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} may be easting and northing or the other way round</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1191,6 +1357,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>coordinate system</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>coordinates are in {unit}: points follow each other at {step}, as a rover on foot stores them</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1269,13 +1445,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>independent check points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>index contour</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>international and U.S. survey foot cannot be told apart by the values, they differ by 2 mm in a kilometre; coordinates are read in {unit}, the unit of the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>jump at loss or regain of the fix</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>lands in the area of use of the CRS ({area})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>lands outside the area of use of the CRS ({area})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1309,6 +1505,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>no column can be the height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>no fixed ambiguities</source>
       <translation type="unfinished" />
@@ -1334,6 +1535,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>nothing says for sure whether coordinates are in {units}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>nothing says for sure which columns are which</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>nothing says in which unit the coordinates are; they are read in {unit}, as a local grid is</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>plan less certain than allowed</source>
       <translation type="unfinished" />
@@ -1346,6 +1567,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>points follow each other at {step} in columns {first} and {second}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1394,6 +1620,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>repeated ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>repeats another point</source>
       <translation type="unfinished" />
@@ -1406,6 +1637,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>semicolon</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>several columns may be the height: {columns}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>six digits before the mark, then seven, as eastings and northings often</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1459,6 +1700,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the easting is usually written first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation type="unfinished" />
@@ -1471,6 +1717,21 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the header names columns {first} and {second} as {first_role} and {second_role}, but read so the points lie outside the area of use of the CRS ({area}), and exchanged or otherwise read inside it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the header says that coordinates are in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1491,6 +1752,11 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the points lie outside the area of use of the CRS in any unit; they are read in {unit}, the unit of the CRS</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1516,6 +1782,11 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>the values of column {column} are such as {role} has</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1575,6 +1846,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/interval.py" />
+      <source>what the receiver states</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>writing files</source>
       <translation type="unfinished" />
@@ -1590,6 +1866,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{count} check points have the cover 'grass', which is taken for short grass, so for non-vegetated ground; write 'tall grass' where it is not.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{count} check points state no height error of their own; it counts as {sigma:.3f} m, as with the others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
       <translation type="unfinished" />
@@ -1597,6 +1883,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>{count} more rejected lines are in the table of rejects.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1612,6 +1903,11 @@
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{count} of {total} points lie outside the area the operation is made for ({area}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1960,6 +2256,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: cover '{word}' of {count} check points is no known word (first in line {line}); they count as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again.</source>
       <translation type="unfinished" />
@@ -2020,13 +2326,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/layout.py" />
-      <source>{file}: nothing says which columns are easting, northing and height (first line: {words}); give --columns, such as name,easting,northing,height,code.</source>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{file}: none of the {count} check points lies on the surface (the first is line {line}); check their coordinate system, units and the order of easting and northing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/job.py" />
       <source>{file}: nothing says which coordinate system this is; give its code, as in --crs EPSG:25832, or --crs local for a local grid in metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2080,6 +2396,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: the survey holds no check shots; give a file of check points, or code check shots (CK in the code table that is shipped) and use field codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>{file}: there is no column {column} for the linework. Columns kept: {columns}.</source>
       <translation type="unfinished" />
@@ -2127,6 +2448,21 @@
     <message>
       <location filename="../plugin/core/surface/network.py" />
       <source>{file}: {label}, vertex {vertex}, has no plan position (easting or northing is not a number). Mend the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: {note}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{file}: {question}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{file}: {question}; type one of: {options}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2362,6 +2698,11 @@
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
+      <source>{role} (column {column}) is no angle in degrees: '{value}'</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
       <source>{role} (column {column}) is no finite number: '{value}'</source>
       <translation type="unfinished" />
     </message>
@@ -2373,6 +2714,11 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>{role} (column {column}) is too large for a coordinate: '{value}'</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation type="unfinished" />
     </message>
   </context>
