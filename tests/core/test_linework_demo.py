@@ -10,6 +10,7 @@ import pytest
 from plugin.core.linework.codes import default_code_table
 from plugin.core.linework.constraints import LineKind
 from plugin.core.linework.join import PointRole, join_lines
+from plugin.core.georeference.crs import projected_crs
 from plugin.core.points.delimited import read_points
 from plugin.core.points.pointset import Reason, Status
 
@@ -18,7 +19,7 @@ DEMO = Path(__file__).resolve().parents[2] / "test_data" / "demo"
 
 @pytest.fixture(scope="module")
 def points():
-    return read_points(DEMO / "survey.csv", crs="EPSG:25832").points
+    return read_points(DEMO / "survey.csv", crs=projected_crs("EPSG:25832")).points
 
 
 def decided(points):
