@@ -7,7 +7,7 @@ reader is told which, or cannot read it.
 from __future__ import annotations
 
 import re
-from typing import Optional, Tuple
+from typing import Match, Optional, Tuple
 
 import numpy as np
 
@@ -24,7 +24,7 @@ _ANGLE = re.compile(
     rf"{_SPACE}(?P<before>[NSEWO])?{_SPACE}(?P<sign>[+\-−])?{_SPACE}(?P<deg>{_NUMBER})"
     rf"(?:{_SPACE}(?:°|º|˚|d|deg|:|-|\s){_SPACE}(?:(?P<min>{_NUMBER})"
     rf"(?:{_SPACE}(?:'|′|’|‘|´|m|min|:|-|\s){_SPACE}(?:(?P<sec>{_NUMBER})"
-    rf"{_SPACE}(?:\"|″|”|“|''|′′|’’|´´|s|sec)?)?)?)?)?"
+    rf"{_SPACE}(?P<mark>\"|″|”|“|''|′′|’’|´´|sec|s)?)?)?)?)?"
     rf"{_SPACE}(?P<after>[NSEWO])?{_SPACE}",
     re.IGNORECASE,
 )
@@ -46,9 +46,17 @@ def parse_angle(field: str, role: str = "", o_means: str = "") -> Optional[float
     sizes = [float(part) for part in parts]
     if any(size >= 60.0 for size in sizes[1:]) or (role and len(parts[0].split(".")[0]) > _DIGITS_BEFORE_MARK[role]):
         return None
-    sign = _sign_of((match["before"] or match["after"] or "").lower(), match["sign"], role, o_means)
+    sign = _sign_of(_letter(match, field), match["sign"], role, o_means)
     value = sum(size / 60.0**power for power, size in enumerate(sizes))
     return None if sign is None or value > LIMIT.get(role, 360.0) else sign * value
+
+
+def _letter(match: Match[str], field: str) -> str:
+    """The letter of the side, small. An s behind seconds is south unless d and m mark degrees and minutes."""
+    letter = (match["before"] or match["after"] or "").lower()
+    if not letter and match["mark"] in ("s", "S") and not ("d" in field.lower() and "m" in field.lower()):
+        letter = "s"
+    return letter
 
 
 def _sign_of(letter: str, written: Optional[str], role: str, o_means: str) -> Optional[int]:
@@ -65,7 +73,7 @@ def _sign_of(letter: str, written: Optional[str], role: str, o_means: str) -> Op
 def letter_of(field: str) -> str:
     """The letter N, S, E, W or O of an angle, "" for none."""
     match = _ANGLE.fullmatch(field) if 0 < len(field) <= _LONGEST else None
-    return ((match["before"] or match["after"] or "") if match else "").upper()
+    return _letter(match, field).upper() if match else ""
 
 
 def is_sexagesimal(field: str) -> bool:
@@ -73,8 +81,15 @@ def is_sexagesimal(field: str) -> bool:
     match = _ANGLE.fullmatch(field) if 0 < len(field) <= _LONGEST else None
     if match is None:
         return False
-    marked = any(sign in field for sign in "°º˚") or match["before"] or match["after"]
+    marked = any(sign in field for sign in "°º˚") or _letter(match, field)
     return bool((match["min"] or marked) and parse_angle(field, "", "E") is not None)
+
+
+def is_marked_angle(field: str) -> bool:
+    """As :func:`is_sexagesimal`, and not only two numbers side by side, as where a wrong delimiter cuts."""
+    if "\t" in field or not is_sexagesimal(field):
+        return False
+    return len(field.split()) == 3 or re.search(r"[^0-9.,\s+-]", field) is not None
 
 
 def parse_angles(

@@ -9,7 +9,7 @@ from functools import cache
 from typing import List, Optional, Pattern, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .angles import is_sexagesimal
+from .angles import is_marked_angle, is_sexagesimal
 from .columns import ColumnMap, coordinates_of, roles_of_header
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
 from .source import TextSource
@@ -194,7 +194,7 @@ def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
 
 def _weight(field: str) -> int:
     """How many numbers a field counts for; an angle counts for more than its parts, which spaces may divide."""
-    return 1 if _is_number(field) else _ANGLE_WEIGHT if is_sexagesimal(field) else 0
+    return 1 if _is_number(field) else _ANGLE_WEIGHT if is_marked_angle(field) else 0
 
 
 def _is_number(field: str) -> bool:

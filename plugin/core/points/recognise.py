@@ -117,6 +117,14 @@ UNIT_OF_CRS = Text(
         "the points lie outside the area of use of the CRS in any unit; they are read in {unit}, the unit of the CRS",
     ),
 )
+FEET_ALIKE = Text(
+    "recognise.feet_alike",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "international and U.S. survey foot cannot be told apart by the values, they differ by 2 mm in a kilometre; "
+        "coordinates are read in {unit}, the unit of the CRS",
+    ),
+)
 WHICH_HEIGHT = Text("recognise.which_height", QT_TRANSLATE_NOOP("core", "several columns may be the height: {columns}"))
 NO_HEIGHT = Text("recognise.no_height", QT_TRANSLATE_NOOP("core", "no column can be the height"))
 KIND_OPEN = Text(
@@ -469,7 +477,9 @@ def _score(case: _Case, pair: _Pair, near: bool, far: bool) -> Tuple[float, Tupl
     if pair.first.place < pair.second.place and not pair.degrees:
         score += 0.5
         reasons.append(message(IN_ORDER))
-    score += 2.0 * (pair.degrees and pair.first.is_angle)
+    if pair.degrees:
+        # Lengths are seldom written to less than a micrometre.
+        score += 2.0 if pair.first.is_angle else min(pair.first.decimals, pair.second.decimals) - 4.0
     score += min(sizes) > 1e4 or 0.0
     return score, tuple(reasons)
 
@@ -633,8 +643,10 @@ def _settle_unit(
         return None, (), []
     units = case.units
     if len(units) == 1:
-        said = case.look.unit is None and _said_unit(case.words, case.named, case.xy) is not None
-        return units[0], (message(UNIT_SAID, unit=units[0].symbol),) if said else (), []
+        if case.look.unit is not None:
+            return units[0], (), []
+        vague = _said_unit(case.words, case.named, case.xy) is LengthUnit.FOOT
+        return units[0], (message(UNIT_SAID, unit=units[0].symbol),), _feet_alike(units[0]) if vague else []
     if len(units) == 2:  # the header says feet and not which
         return units[0], (), [_which_unit(units)]
     own = units[0]
@@ -643,9 +655,9 @@ def _settle_unit(
     walked = [unit for unit in LengthUnit if even >= _EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
     if case.landing.known and pair.near:
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):
-            return own, (message(UNIT_LANDS, unit=own.symbol),), []
+            return own, (message(UNIT_LANDS, unit=own.symbol),), _feet_alike(own)
         if own in pair.units and own in walked:
-            return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), []
+            return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), _feet_alike(own)
         return own, (), [_which_unit(_ranked(pair.units, walked))]
     if walked and own not in walked:
         return own, (), [_which_unit(_ranked((own, *other), walked))]
@@ -653,6 +665,14 @@ def _settle_unit(
         return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), []
     text = UNIT_OF_CRS if case.landing.known else UNIT_ASSUMED
     return own, (), [replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False)]
+
+
+def _feet_alike(own: LengthUnit) -> List[Ambiguity]:
+    """The header or the CRS says feet, and a file in the other foot would look the same."""
+    if own is LengthUnit.METRE:
+        return []
+    other = LengthUnit.FOOT if own is LengthUnit.US_SURVEY_FOOT else LengthUnit.US_SURVEY_FOOT
+    return [replace(_which_unit((own, other)), text=message(FEET_ALIKE, unit=own.symbol), stops=False)]
 
 
 def _ranked(units: Sequence[LengthUnit], walked: Sequence[LengthUnit]) -> Tuple[LengthUnit, ...]:

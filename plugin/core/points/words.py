@@ -105,8 +105,8 @@ _UNITS: Dict[str, LengthUnit] = {
 #: Words that only one of the languages has, to tell whether O is east or west.
 _GERMAN = frozenset(_each("rechts hoch breite lange laenge hohe hoehe punkt zeit nummer ost wert koordinate"))
 _ROMANCE = frozenset(
-    _each("""hauteur altitude nom numero longitud latitud altura cota nombre punto ouest oeste codigo heure hora
-    descripcion elevacion nature libelle matricule""")
+    _each("""hauteur numero longitud latitud altura cota nombre punto ouest oeste codigo heure hora
+    descripcion elevacion libelle matricule""")
 )
 
 
