@@ -701,3 +701,16 @@ def test_circle_rule_on_a_built_grid() -> None:
     assert circle(a, b, c, d) == 0
     assert checked.is_edge(points.index(a), points.index(c))
     assert not checked.is_edge(points.index(b), points.index(d))
+
+
+def test_a_line_passes_by_its_rejected_points():
+    place = np.array([[0, 0], [10, 0], [10, 10], [0, 10], [2, 5], [5, 6], [8, 5]], float)
+    points = make_points(place[:, 0], place[:, 1], np.array([1, 1, 1, 1, 2, 900, 2], float))
+    status = np.zeros(7, np.uint8)
+    status[5] = Status.REJECTED
+    points = points.with_status(status, np.zeros(7, np.uint32))
+    line = ConstraintLine(LineKind.BREAKLINE, np.column_stack([place, points.height])[4:], np.array([4, 5, 6]), "BL 1")
+    surface = build_surface(points, Constraints((line,)))
+    assert len(surface.tin.vertices) == 6
+    assert surface.tin.height_range == (1.0, 2.0)
+    assert surface.report.edges[LineKind.BREAKLINE] == 1

@@ -108,10 +108,11 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     """Snap the used ``points`` and the lines to the grid and join what falls on one position.
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
-    once. A height that is not finite counts as none. Raises SurveyError for fewer than three positions, for
+    once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError for fewer than three positions, for
     points over 107 km apart and for places that are not finite.
     """
     used = np.flatnonzero(points.used)
+    constraints = _past_rejected(constraints, points.used)
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
     of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
@@ -123,7 +124,8 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     if span.max() >= LIMIT * GRID:
         raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
     grid = to_grid(plan, origin)
-    height = np.concatenate([points.height[used], _own_heights(corners, of_point, points.used)])
+    own_height = np.where(of_point >= 0, np.nan, corners[:, 2])  # survey points have given theirs already
+    height = np.concatenate([points.height[used], own_height])
     height[~np.isfinite(height)] = np.nan
     source = np.concatenate([used, np.full(len(corners), -1, np.int64)])
     vertex, x, y, z, first, duplicates = _join(grid, height, source, points, origin)
@@ -145,12 +147,14 @@ def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) 
             raise SurveyError(LINE_WITHOUT_PLACE, file=points.source, label=label, vertex=int(lost[0]) + 1)
 
 
-def _own_heights(corners: np.ndarray, of_point: np.ndarray, used: np.ndarray) -> np.ndarray:
-    """Heights of line vertices, nan for those that stand in the points already."""
-    height = corners[:, 2].copy()
-    known = of_point >= 0
-    height[known] = np.where(used[of_point[known]], np.nan, height[known])
-    return height
+def _past_rejected(constraints: Constraints, used: np.ndarray) -> Constraints:
+    """The lines without their vertices at rejected points."""
+    lines = []
+    for line in constraints.lines:
+        stays = line.points < 0
+        stays[~stays] = used[line.points[~stays]]
+        lines.append(line if np.all(stays) else replace(line, xyz=line.xyz[stays], points=line.points[stays]))
+    return Constraints(tuple(lines))
 
 
 def _join(
