@@ -107,7 +107,7 @@ class Surface:
 def build_surface(
     points: PointSet,
     constraints: Constraints = Constraints(),  # noqa: B008  frozen and empty
-    options: SurfaceOptions = SurfaceOptions(),  # noqa: B008  frozen
+    options: SurfaceOptions = SurfaceOptions(),
     progress: Progress = silent,
 ) -> Surface:
     """Triangulate the points that are not rejected, with ``constraints`` as edges.
@@ -197,9 +197,8 @@ def _triangulate_lines(
 def _with_soft(hard: Network, network: Network) -> Network:
     """``hard`` with the soft segments of ``network`` after its own; vertices of ``network`` come first in both."""
     soft = network.part(network.soft)
-    columns = {
-        name: np.concatenate([getattr(hard, name), getattr(soft, name)]) for name in ("segments", "kind", "line", "soft")
-    }
+    names = ("segments", "kind", "line", "soft")
+    columns = {name: np.concatenate([getattr(hard, name), getattr(soft, name)]) for name in names}
     return Network(x=hard.x, y=hard.y, z=hard.z, source=hard.source, rings=hard.rings, origin=hard.origin, **columns)
 
 
@@ -244,9 +243,7 @@ def _edge_counts(tin: Tin) -> Mapping[LineKind, int]:
     return {kind: int(np.count_nonzero(once & (tin.edge_kind & int(kind) != 0))) for kind in kinds}
 
 
-def _messages(
-    duplicates: Tuple[Duplicate, ...], conflicts: Tuple[Conflict, ...], unused: int
-) -> Tuple[Message, ...]:
+def _messages(duplicates: Tuple[Duplicate, ...], conflicts: Tuple[Conflict, ...], unused: int) -> Tuple[Message, ...]:
     said: List[Message] = []
     if duplicates:
         worst = max(duplicates, key=lambda d: d.highest - d.lowest)

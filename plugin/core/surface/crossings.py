@@ -34,9 +34,12 @@ CROSSING_LINES = Text(
 )
 RESTLESS = Text(
     "crossings_do_not_end",
-    QT_TRANSLATE_NOOP("core", "{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting "
-                      "them at their crossings makes new ones. Remove one of them."),
-)  # fmt: skip
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting "
+        "them at their crossings makes new ones. Remove one of them.",
+    ),
+)
 _ROUNDS = 20
 
 

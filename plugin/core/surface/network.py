@@ -108,8 +108,8 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     """Snap the used ``points`` and the lines to the grid and join what falls on one position.
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
-    once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError for fewer than three positions, for
-    points over 107 km apart and for places that are not finite.
+    once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
+    for fewer than three positions, for points over 107 km apart and for places that are not finite.
     """
     used = np.flatnonzero(points.used)
     constraints = _past_rejected(constraints, points.used)

@@ -122,9 +122,7 @@ def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:
     return int(np.sum(upward & ~np.roll(upward, 1))) == 1  # the direction turns round exactly once
 
 
-def _fill_rim(
-    x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray]:
+def _fill_rim(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Close the pockets of the rim that Qhull left open; the caller proves the result."""
     rim = np.flatnonzero(twin < 0)
     cycle = _cycle(vertex[rim], vertex[following(rim)])
@@ -132,7 +130,7 @@ def _fill_rim(
     xs, ys = x.tolist(), y.tolist()
     stack: List[int] = []
     added: List[int] = []
-    for c in np.roll(cycle, -lowest).tolist() + [int(cycle[lowest])]:
+    for c in [*np.roll(cycle, -lowest).tolist(), int(cycle[lowest])]:
         while len(stack) > 1:
             a, b = stack[-2], stack[-1]
             if (xs[b] - xs[a]) * (ys[c] - ys[a]) - (ys[b] - ys[a]) * (xs[c] - xs[a]) >= 0:

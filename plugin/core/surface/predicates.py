@@ -31,9 +31,7 @@ def orientation(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: n
     return (x[b] - xa) * (y[c] - ya) - (y[b] - ya) * (x[c] - xa)
 
 
-def in_circle(
-    x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray
-) -> np.ndarray:
+def in_circle(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> np.ndarray:
     """Exact sign (int8, (k,)) of d against the circle through a, b, c: 1 inside, 0 on it, -1 outside.
 
     ``a, b, c`` must be counter-clockwise; vertex numbers of shape (k,).

@@ -51,8 +51,9 @@ class Tin:
     @property
     def plan_area(self) -> float:
         """Area in plan, square metres."""
-        x, y = self.corners()[..., 0], self.corners()[..., 1]
-        return float(0.5 * np.sum((x[:, 1] - x[:, 0]) * (y[:, 2] - y[:, 0]) - (x[:, 2] - x[:, 0]) * (y[:, 1] - y[:, 0])))
+        corner = self.corners()
+        u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+        return float(0.5 * np.sum(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]))
 
     def corners(self) -> np.ndarray:
         """Corner coordinates (m, 3, 3): triangle, corner, local x, y and height."""
