@@ -2,9 +2,9 @@
 
 import numpy as np
 import pytest
-from pyproj import CRS
+from pyproj import CRS, proj_version_str
 
-from plugin.core.georeference.area import Cause, apply_suggestion, check_area
+from plugin.core.georeference.area import QUICK_PROJ, Cause, apply_suggestion, check_area
 from plugin.core.georeference.axes import from_lonlat, to_lonlat
 from plugin.core.points.pointset import make_points
 from plugin.core.units import LengthUnit
@@ -129,6 +129,7 @@ def test_degrees_are_recognised(east, north):
         apply_suggestion(labelled(east + steps, north + steps, 25832), first)
 
 
+@pytest.mark.skipif(int(proj_version_str.split(".")[0]) < QUICK_PROJ, reason="not looked for with this PROJ")
 def test_another_system_of_the_country_is_found():
     check = check_area(walk(31467, 9, 49, crs=25832))
     assert {one.causes for one in check.suggestions} == {(Cause.OTHER_SYSTEM,)}
@@ -153,7 +154,7 @@ def test_coordinates_nowhere_on_the_earth_and_not_finite():
 
 
 def test_the_distance_outside_is_stated():
-    check = check_area(walk(25832, 12.51, 48, n=1))  # area ends at 12.01°E
+    check = check_area(walk(25832, CRS(25832).area_of_use.east + 0.5, 48, n=1))
     assert check.farthest_km == pytest.approx(0.5 * 111.32 * np.cos(np.radians(48)), rel=0.01)
 
 

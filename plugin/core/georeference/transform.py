@@ -20,7 +20,7 @@ from pyproj.transformer import AreaOfInterest, TransformerGroup
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from ..units import metres_per_height_unit, metres_per_unit
-from .axes import check_axes, flat, from_degrees, has_heights, lonlat_box, solid, to_lonlat
+from .axes import check_axes, flat, from_degrees, from_lonlat, has_heights, lonlat_box, solid, to_lonlat
 from .record import Georeference, Georeferenced, Step, crs_name
 
 NO_OPERATION = Text(
@@ -121,6 +121,10 @@ UNKNOWN_ACCURACY = Text("transform.unknown_accuracy", QT_TRANSLATE_NOOP("core", 
 GRID_FILE = Text("transform.grid_file", QT_TRANSLATE_NOOP("core", "a grid file"))
 
 
+#: Appended by PROJ 9.2 and later.
+AXES_SAID = " (with axis order normalized for visualization)"
+
+
 class HeightKind(Enum):
     """What heights beside longitude and latitude are."""
 
@@ -219,13 +223,14 @@ def find_operations(source: Any, target: Any, box: Optional[Tuple[float, float, 
         group = TransformerGroup(
             source, target, always_xy=True, area_of_interest=None if box is None else AreaOfInterest(*box)
         )
-        ready = tuple(_ready(transformer) for transformer in group.transformers)
+        ready = tuple(_ready(transformer, source, target, box) for transformer in group.transformers)
         lacking = tuple(_lacking(operation) for operation in group.unavailable_operations)
     return Operations(ready, lacking)
 
 
 def _plain_name(name: str) -> str:
-    """Without the steps that only exchange axes."""
+    """Without the steps that only exchange axes, and what later versions of PROJ say of them."""
+    name = name.replace(AXES_SAID, "")
     steps = [step for step in name.split(" + ") if not step.startswith("axis order change")]
     return " + ".join(steps) or name
 
@@ -241,15 +246,46 @@ def _area(described: Any) -> Tuple[str, Optional[Tuple[float, float, float, floa
     return str(area.name or ""), (area.west, area.south, area.east, area.north)
 
 
-def _ready(transformer: Any) -> Operation:
+def _ready(transformer: Any, source: Any, target: Any, box: Optional[Tuple[float, float, float, float]]) -> Operation:
     parts = transformer.operations or ()
     name = transformer.description
     ballpark = "ballpark" in name.lower() or any(part.has_ballpark_transformation for part in parts)
+    ballpark = ballpark or _loses_heights(transformer, source, target, box)
+    accuracy = _accuracy(transformer.accuracy)
+    if accuracy is None and parts and all(part.type_name == "Conversion" for part in parts):
+        accuracy = 0.0  # projections alone; not all versions of PROJ state it
     area_name, area = _area(transformer)
     return Operation(
-        _plain_name(name), _accuracy(transformer.accuracy), area_name, area, ballpark, (),
-        str(transformer.definition), transformer,
-    )  # fmt: skip
+        _plain_name(name), accuracy, area_name, area, ballpark, (), str(transformer.definition), transformer
+    )
+
+
+def _loses_heights(
+    transformer: Any, source: Any, target: Any, box: Optional[Tuple[float, float, float, float]]
+) -> bool:
+    """Whether heights pass unchanged though the two CRSs count them from different levels.
+
+    PROJ 7 does so without a word where a geoid grid is missing.
+    """
+    levels = [_level(crs) for crs in (source, target)]
+    if None in levels or levels[0] == levels[1] or box is None:
+        return False
+    lon, lat = (np.array([box[i]]) for i in (0, 1))
+    plan = flat(source)
+    if plan.is_geographic:
+        x, y = from_degrees(plan, lon, lat)
+    else:
+        x, y = (values / metres_per_unit(plan) for values in from_lonlat(plan, lon, lat))
+    up = transformer.transform(x, y, np.array([100.0 / metres_per_height_unit(source)]))[2]
+    return bool(abs(up[0] * metres_per_height_unit(target) - 100.0) < 1e-6)
+
+
+def _level(crs: Any) -> Optional[str]:
+    """What heights of ``crs`` are counted from, None where it does not say."""
+    if not has_heights(crs):
+        return None
+    parts = crs.sub_crs_list
+    return str(parts[1].name) if len(parts) > 1 else HeightKind.ELLIPSOIDAL.value
 
 
 def _lacking(operation: Any) -> Operation:
