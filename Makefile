@@ -13,13 +13,14 @@ SCRIPTS := .ci/zip .ci/i18n .ci/pictures
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen
 
-.PHONY: help demo test lint bench zip install pictures i18n clean
+.PHONY: help demo test lint bench fuzz zip install pictures i18n clean
 
 help:
 	@echo "make demo      survey to surface, contours and report, into $(OUT)/"
 	@echo "make test      all tests, those in QGIS included"
 	@echo "make lint      style and types"
 	@echo "make bench     speed against the outside references"
+	@echo "make fuzz      100,000 damaged survey files through the readers"
 	@echo "make zip       $(ZIP), for Plugins > Manage and Install Plugins > Install from ZIP"
 	@echo "make install   the same into your own QGIS profile"
 	@echo "make pictures  the README's pictures, made in QGIS"
@@ -43,6 +44,10 @@ lint:
 bench:
 	@.ci/setup test
 	@for file in $(BENCHES); do echo "== $$file"; $(VENV) -m tests.benchmarks.$$(basename $$file .py) || exit 1; done
+
+fuzz:
+	@.ci/setup test
+	@$(VENV) -W ignore -m tests.fuzz
 
 zip:
 	@$(PYTHON) .ci/zip
