@@ -16,9 +16,9 @@ CONTRACTS = {"messages", "progress", "units", "files"}
 STAGES = [
     {"points"},
     {"georeference"},
-    {"quality"},
     {"linework"},
     {"surface"},
+    {"quality"},
     {"contours", "drainage", "alignment", "earthwork"},
     {"handover"},
     {"report"},
