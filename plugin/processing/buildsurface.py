@@ -16,7 +16,6 @@ from qgis.core import (
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterField,
     QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -27,11 +26,14 @@ from ..core.linework.drawn import DrawnRow, constraints_from_rows, merge_constra
 from ..core.linework.join import join_lines
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
-from ..core.surface.build import Surface, SurfaceOptions, build_surface
+from ..core.surface.build import Surface, SurfaceOptions
 from ..core.surface.crossings import CrossingRule
+from ..core.surface.edited import build_surface_with_edits
 from .algorithm import HummockAlgorithm, progress_of, report
+from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
+from .buildfaces import add_face_parameters, read_faces
 from .layers import line_fields, read_drawn, triangle_fields, write_lines, write_triangles
-from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
+from .parameters import chosen_code_table, code_table_file, code_table_help, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .styles import LINES, TRIANGLES, dress_vector, load_mesh
 from .versions import (
@@ -42,7 +44,6 @@ from .versions import (
     POINT_SOURCE,
     POLYGON_SOURCE,
     POLYGON_Z,
-    REAL_NUMBER,
 )
 
 translate = QCoreApplication.translate
@@ -51,7 +52,12 @@ translate = QCoreApplication.translate
 CROSSING_RULES = (CrossingRule.REFUSE, CrossingRule.MEAN, CrossingRule.FIRST)
 
 #: The layers of drawn lines: parameter, and what its lines do to the surface.
-DRAWN = (("BREAKLINES", LineKind.BREAKLINE), ("BOUNDARY", LineKind.BOUNDARY), ("VOIDS", LineKind.VOID))
+DRAWN = (
+    ("BREAKLINES", LineKind.BREAKLINE),
+    ("SOFT_LINES", LineKind.BREAKLINE),
+    ("BOUNDARY", LineKind.BOUNDARY),
+    ("VOIDS", LineKind.VOID),
+)
 
 
 class BuildSurface(HummockAlgorithm):
@@ -83,6 +89,11 @@ class BuildSurface(HummockAlgorithm):
             "surface around it and keeps its edge.</p>"
             "<p><b>Points at the same place</b> (equal to 0.1 mm) count once, with their mean height, and are "
             "reported.</p>"
+            "<p><b>Kerbs and walls</b> are drawn as one line with heights and the height of the face; each becomes two "
+            "breaklines a small offset apart.</p>"
+            "<p><b>Edits</b> by hand come from layers that you draw and from a file; they are replayed in their order "
+            "at each run, and those that no longer apply are reported. Keep the file of edits that is written beside "
+            "the survey, and give it to the next run instead of the layers.</p>"
             "<p><b>What can go wrong:</b> lines that cross at different heights are refused unless you choose a rule. "
             "Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: "
             "their ground was not surveyed. A boundary drawn around nothing leaves no triangle.</p>"
@@ -93,7 +104,9 @@ class BuildSurface(HummockAlgorithm):
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         self._add_point_parameters()
         self._add_line_parameters()
+        add_face_parameters(self)
         self._add_rules()
+        add_edit_parameters(self)
         self._add_outputs()
 
     def _add_point_parameters(self) -> None:
@@ -132,11 +145,13 @@ class BuildSurface(HummockAlgorithm):
     def _add_line_parameters(self) -> None:
         labels = (
             translate("hummock", "More breaklines"),
+            translate("hummock", "Breaklines without heights"),
             translate("hummock", "Boundary"),
             translate("hummock", "Voids"),
         )
         helps = (
             translate("hummock", "Lines or polygon outlines that must be edges of the surface."),
+            translate("hummock", "Lines that become edges and take their heights from the surface around them."),
             translate("hummock", "Polygons or closed lines: the surface ends there. A ring in a ring is a hole."),
             translate("hummock", "Polygons or closed lines that the surface leaves out, such as buildings."),
         )
@@ -154,20 +169,37 @@ class BuildSurface(HummockAlgorithm):
         )
 
     def _add_rules(self) -> None:
-        longest = QgsProcessingParameterNumber(
-            "MAX_RIM_EDGE",
-            translate("hummock", "Longest edge at the rim (m; empty: no limit)"),
-            REAL_NUMBER,
-            optional=True,
-        )
-        longest.setMinimum(0.0)
-        self.add(
-            longest,
-            translate(
-                "hummock",
-                "Triangles are taken off the rim while their outer edge is longer. In metres whatever the CRS.",
+        for name, label, most, help_text, advanced in (
+            (
+                "MAX_RIM_EDGE",
+                translate("hummock", "Longest edge at the rim (m; empty: no limit)"),
+                None,
+                translate(
+                    "hummock",
+                    "Triangles are taken off the rim while their outer edge is longer. In metres whatever the CRS.",
+                ),
+                False,
             ),
-        )
+            (
+                "MAX_RIM_RADIUS",
+                translate("hummock", "Widest circle of triangles at the rim (radius in m; empty: no limit)"),
+                None,
+                translate(
+                    "hummock",
+                    "A hollow outline found from the points: triangles are taken off the rim while the circle through "
+                    "their corners is wider. About 1.5 times the distance of the passes follows the bays of a site.",
+                ),
+                True,
+            ),
+            (
+                "MAX_RIM_ANGLE",
+                translate("hummock", "Widest angle opposite to an outer edge (degrees; empty: no limit)"),
+                180.0,
+                translate("hummock", "Slivers at the rim are taken off while it is wider; 165 is a good value."),
+                True,
+            ),
+        ):
+            self.add(number(name, label, least=0.0, most=most), help_text, advanced=advanced)
         rules = [
             translate("hummock", "refuse when the heights differ by more than the tolerance"),
             translate("hummock", "take the mean of the heights"),
@@ -178,12 +210,8 @@ class BuildSurface(HummockAlgorithm):
             translate("hummock", "Lines that cross are joined there by a new point; this gives its height."),
             advanced=True,
         )
-        tolerance = QgsProcessingParameterNumber(
-            "CROSSING_TOLERANCE", translate("hummock", "Tolerance at crossings (m)"), REAL_NUMBER, 0.05
-        )
-        tolerance.setMinimum(0.0)
         self.add(
-            tolerance,
+            number("CROSSING_TOLERANCE", translate("hummock", "Tolerance at crossings (m)"), 0.05, 0.0),
             translate("hummock", "Lines whose heights differ by up to this are joined at their mean."),
             advanced=True,
         )
@@ -217,11 +245,14 @@ class BuildSurface(HummockAlgorithm):
             self.add(
                 QgsProcessingParameterFeatureSink(name, label, kind, optional=True, createByDefault=False), help_text
             )
+        add_edit_outputs(self)
         self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
         for name, label in (
             ("POINTS_USED", translate("hummock", "Points used")),
             ("TRIANGLE_COUNT", translate("hummock", "Number of triangles")),
             ("AREA", translate("hummock", "Plan area (m²)")),
+            ("EDITS_APPLIED", translate("hummock", "Edits applied")),
+            ("EDITS_MISSED", translate("hummock", "Edits that did not apply")),
         ):
             self.addOutput(QgsProcessingOutputNumber(name, label))
 
@@ -230,10 +261,19 @@ class BuildSurface(HummockAlgorithm):
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
         points, constraints = self._collect(parameters, context, feedback, part(progress, 0.0, 0.3))
-        surface = build_surface(points, constraints, self._options(parameters, context), part(progress, 0.3, 0.8))
-        report(surface.report.messages, feedback)
+        edits = collect_edits(self, parameters, context, points.crs, part(progress, 0.3, 0.3))
+        surface, told = build_surface_with_edits(
+            points,
+            constraints,
+            self._options(parameters, context),
+            edits,
+            part(progress, 0.3, 0.8),
+            reach=self.parameterAsDouble(parameters, "EDIT_REACH", context),
+        )
+        report((*surface.report.messages, *told.messages), feedback)
         results = self._write_mesh(surface, parameters, context)
-        results.update(self._write_layers(surface, constraints, parameters, context, part(progress, 0.8, 1.0)))
+        results.update(self._write_layers(surface, told.constraints, parameters, context, part(progress, 0.8, 1.0)))
+        results.update(write_edit_outputs(self, parameters, context, feedback, edits, told, points.crs))
         self._tell(surface, feedback)
         progress(1.0, "surface")
         return results
@@ -252,7 +292,7 @@ class BuildSurface(HummockAlgorithm):
         for name, kind in DRAWN:
             source = self.parameterAsSource(parameters, name, context)
             if source is not None:
-                heights = self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
+                heights = name != "SOFT_LINES" and self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
                 rows += read_drawn(
                     source, kind, source.sourceName() or name, points.crs, heights, context, feedback, lines
                 )
@@ -260,7 +300,8 @@ class BuildSurface(HummockAlgorithm):
                 raise QgsProcessingException(self.invalidSourceError(parameters, name))
         drawn = constraints_from_rows(rows)
         report(drawn.messages, feedback)
-        return points, merge_constraints(coded, drawn.constraints)
+        faces = read_faces(self, parameters, context, feedback, points.crs, lines)
+        return points, merge_constraints(coded, drawn.constraints, faces)
 
     def _read_points(
         self,
@@ -286,11 +327,10 @@ class BuildSurface(HummockAlgorithm):
         return joined.points, joined.constraints
 
     def _options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> SurfaceOptions:
-        longest = None
-        if parameters.get("MAX_RIM_EDGE") not in (None, ""):
-            longest = self.parameterAsDouble(parameters, "MAX_RIM_EDGE", context)
         return SurfaceOptions(
-            max_rim_edge=longest,
+            max_rim_edge=optional_number(self, parameters, "MAX_RIM_EDGE", context),
+            max_rim_radius=optional_number(self, parameters, "MAX_RIM_RADIUS", context),
+            max_rim_angle=optional_number(self, parameters, "MAX_RIM_ANGLE", context),
             crossing=CROSSING_RULES[self.parameterAsEnum(parameters, "CROSSINGS", context)],
             crossing_tolerance=self.parameterAsDouble(parameters, "CROSSING_TOLERANCE", context),
         )

@@ -104,6 +104,8 @@ def line_fields() -> QgsFields:
 def write_lines(constraints: Constraints, crs: Any, sink: QgsFeatureSink) -> None:
     """Put the lines that the surface holds to into ``sink``; rings are closed."""
     for line in constraints.lines:
+        if len(line.xyz) < 2:  # an added point
+            continue
         xyz = _in_crs_units(np.asarray(line.xyz), crs)
         if line.closed and not np.array_equal(xyz[0, :2], xyz[-1, :2]):
             xyz = np.vstack([xyz, xyz[:1]])
@@ -137,7 +139,7 @@ def read_drawn(
     plan, rise = metres_per_unit(crs), metres_per_height_unit(crs)
     rows = []
     for feature in counted(source.getFeatures(request), source.featureCount(), progress):
-        parts = [] if feature.geometry().isNull() else _parts(feature.geometry(), heights)
+        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), heights)
         rows.append(DrawnRow(kind, [part * [plan, plan, rise] for part in parts], f"{label} {feature.id()}"))
     every = np.concatenate([part for row in rows for part in row.parts] or [np.empty((0, 3))])
     if len(every) and (every[:, 2] == 0.0).all():
@@ -149,7 +151,7 @@ def read_drawn(
     return rows
 
 
-def _parts(geometry: QgsGeometry, heights: bool) -> List[np.ndarray]:
+def parts_of(geometry: QgsGeometry, heights: bool) -> List[np.ndarray]:
     """Each line, or ring of a polygon, as (k, 3), height nan where there is none."""
     flat = geometry.constGet().segmentize()
     with_z = heights and QgsWkbTypes.hasZ(flat.wkbType())

@@ -12,13 +12,14 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFile,
+    QgsProcessingParameterNumber,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import projected_crs
 from ..core.linework.codes import CodeTable, default_code_table, read_code_table
 from ..core.units import LengthUnit
-from .versions import ONE_FILE, WKT2
+from .versions import ONE_FILE, REAL_NUMBER, WKT2
 
 translate = QCoreApplication.translate
 
@@ -49,6 +50,32 @@ def chosen_unit(
     if parameters.get(name, algorithm.parameterDefinition(name).defaultValue()) is None:
         return None
     return UNITS[algorithm.parameterAsEnum(parameters, name, context)]
+
+
+def number(
+    name: str,
+    label: str,
+    default: Optional[float] = None,
+    least: Optional[float] = None,
+    most: Optional[float] = None,
+    kind: Any = REAL_NUMBER,
+) -> QgsProcessingParameterNumber:
+    """A number from ``least`` to ``most``; it may be left empty where there is no default."""
+    parameter = QgsProcessingParameterNumber(name, label, kind, default, optional=default is None)
+    if least is not None:
+        parameter.setMinimum(least)
+    if most is not None:
+        parameter.setMaximum(most)
+    return parameter
+
+
+def optional_number(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
+) -> Optional[float]:
+    """The number given, None where it was left empty."""
+    if parameters.get(name) in (None, ""):
+        return None
+    return float(algorithm.parameterAsDouble(parameters, name, context))
 
 
 def code_table_file(name: str) -> QgsProcessingParameterFile:

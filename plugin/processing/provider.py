@@ -12,10 +12,28 @@ from qgis.PyQt.QtGui import QIcon
 from .algorithm import HummockAlgorithm
 from .buildsurface import BuildSurface
 from .contours import DrawContours
+from .contoursheet import ContourSheet
+from .drapelines import DrapeLines
 from .importpoints import ImportPoints
+from .inspectsurface import InspectSurface
+from .slopemap import MapSlopes
+from .surfaceatpoints import SurfaceAtPoints
+from .surfaceraster import SurfaceRaster
+from .thinsurface import ThinSurface
 
 #: In the order of the work.
-ALGORITHMS = (ImportPoints, BuildSurface, DrawContours)
+ALGORITHMS = (
+    ImportPoints,
+    BuildSurface,
+    InspectSurface,
+    SurfaceAtPoints,
+    DrapeLines,
+    SurfaceRaster,
+    MapSlopes,
+    ThinSurface,
+    DrawContours,
+    ContourSheet,
+)
 
 translate = QCoreApplication.translate
 

@@ -2,18 +2,20 @@
 
 Vector styles are QML files in ``styles/``. Colours are colour-blind-safe schemes of ColorBrewer: RdYlBu for
 the status of points, PuOr for lines, the brown of BrBG, which is that of contours on printed maps, for
-contours, and the light end of YlGn, on which they stand out, for heights.
+contours, and the light end of YlGn, on which they stand out, for heights. YlOrBr is for slopes, Dark2 for findings,
+spot heights and edits.
 """
 
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Callable, List, Optional
+from typing import Callable, List, Optional, Sequence
 
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsColorRampShader,
     QgsCoordinateReferenceSystem,
+    QgsFillSymbol,
     QgsGradientColorRamp,
     QgsGradientStop,
     QgsMapLayer,
@@ -22,7 +24,11 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingLayerPostProcessorInterface,
+    QgsRasterLayer,
+    QgsRasterShader,
+    QgsRendererCategory,
     QgsRuleBasedRenderer,
+    QgsSingleBandPseudoColorRenderer,
     QgsVectorLayer,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -37,9 +43,17 @@ POINTS = "points.qml"
 CONTOURS = "contours.qml"
 LINES = "lines.qml"
 TRIANGLES = "triangles.qml"
+DRAPED = "draped.qml"
+EDITS = "edits.qml"
+FINDINGS = "findings.qml"
+LABELS = "labels.qml"
+SPOTS = "spots.qml"
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
 HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
+
+#: ColorBrewer's YlOrBr in seven classes, from level to steep.
+SLOPE_COLOURS = ("#ffffd4", "#fee391", "#fec44f", "#fe9929", "#ec7014", "#cc4c02", "#8c2d04")
 
 #: The legend texts of the QML files, which QGIS itself does not translate.
 LEGEND_TEXTS = (
@@ -53,6 +67,16 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Breakline"),
     QT_TRANSLATE_NOOP("hummock", "Boundary"),
     QT_TRANSLATE_NOOP("hummock", "Void"),
+    QT_TRANSLATE_NOOP("hummock", "Level spot"),
+    QT_TRANSLATE_NOOP("hummock", "Gap in a breakline"),
+    QT_TRANSLATE_NOOP("hummock", "Long triangles"),
+    QT_TRANSLATE_NOOP("hummock", "Spike"),
+    QT_TRANSLATE_NOOP("hummock", "Point beside a line"),
+    QT_TRANSLATE_NOOP("hummock", "Summit"),
+    QT_TRANSLATE_NOOP("hummock", "Pit"),
+    QT_TRANSLATE_NOOP("hummock", "Saddle"),
+    QT_TRANSLATE_NOOP("hummock", "Applied"),
+    QT_TRANSLATE_NOOP("hummock", "Not applied"),
 )
 
 translate = QCoreApplication.translate
@@ -81,9 +105,58 @@ class Dressing(QgsProcessingLayerPostProcessorInterface):
 _waiting: List[Dressing] = []
 
 
-def dress_vector(context: QgsProcessingContext, destination: str, qml: str, name: Optional[str] = None) -> None:
-    """Style the output ``destination`` by ``qml`` if QGIS is going to load it."""
-    _dress(context, destination, lambda layer: apply_qml(layer, qml), name)
+def dress_vector(
+    context: QgsProcessingContext, destination: str, qml: str, name: Optional[str] = None, labels: bool = True
+) -> None:
+    """Style the output ``destination`` by ``qml`` if QGIS is going to load it; without its labels if so wished."""
+
+    def dress(layer: QgsVectorLayer) -> None:
+        apply_qml(layer, qml)
+        if not labels:
+            layer.setLabelsEnabled(False)
+
+    _dress(context, destination, dress, name)
+
+
+def dress_heights(
+    context: QgsProcessingContext, destination: str, low: float, high: float, name: Optional[str] = None
+) -> None:
+    """Colour the raster ``destination`` by its heights from ``low`` to ``high`` if QGIS is going to load it."""
+
+    def dress(layer: QgsRasterLayer) -> None:
+        renderer = QgsSingleBandPseudoColorRenderer(layer.dataProvider(), 1)
+        renderer.setShader(QgsRasterShader())
+        renderer.shader().setRasterShaderFunction(height_shader(low, high))
+        renderer.setClassificationMin(low)
+        renderer.setClassificationMax(high)
+        layer.setRenderer(renderer)
+
+    _dress(context, destination, dress, name)
+
+
+def dress_slopes(context: QgsProcessingContext, destination: str, labels: Sequence[str]) -> None:
+    """Colour the polygons of ``destination`` by their class, named by ``labels``, if QGIS is going to load it."""
+    _dress(context, destination, lambda layer: layer.setRenderer(slope_renderer(labels)), None)
+
+
+def slope_renderer(labels: Sequence[str]) -> QgsCategorizedSymbolRenderer:
+    """A colour for each class of slope."""
+    categories = []
+    for number, label in enumerate(labels):
+        colour = slope_colour(number, len(labels)).name()
+        # the outline hides the hairlines between neighbours
+        symbol = QgsFillSymbol.createSimple({"color": colour, "outline_color": colour, "outline_width": "0.1"})
+        categories.append(QgsRendererCategory(number, symbol, label))
+    return QgsCategorizedSymbolRenderer("class", categories)
+
+
+def slope_colour(number: int, classes: int) -> QColor:
+    """The colour of class ``number`` of so many: those of SLOPE_COLOURS, or between them."""
+    place = number * (len(SLOPE_COLOURS) - 1) / max(classes - 1, 1)
+    first = min(int(place), len(SLOPE_COLOURS) - 2)
+    low, high, share = QColor(SLOPE_COLOURS[first]), QColor(SLOPE_COLOURS[first + 1]), place - first
+    mixed = [round(a + share * (b - a)) for a, b in zip(low.getRgb()[:3], high.getRgb()[:3])]
+    return QColor(*mixed)
 
 
 def load_mesh(
@@ -127,11 +200,8 @@ def colour_heights(layer: QgsMeshLayer) -> None:
     index = QgsMeshDatasetIndex(0, 0)
     group = layer.datasetGroupMetadata(index)
     low, high = group.minimum(), group.maximum()
-    if not low < high:  # level ground still needs a range to be drawn
-        low, high = low - 0.5, high + 0.5
-    shader = QgsColorRampShader(low, high, height_ramp(), INTERPOLATED)
-    shader.setClassificationMode(EQUAL_INTERVAL)
-    shader.classifyColorRamp(9)
+    shader = height_shader(low, high)
+    low, high = shader.minimumValue(), shader.maximumValue()
     settings = layer.rendererSettings()
     scalar = settings.scalarSettings(0)
     scalar.setClassificationMinimumMaximum(low, high)
@@ -139,6 +209,16 @@ def colour_heights(layer: QgsMeshLayer) -> None:
     settings.setScalarSettings(0, scalar)
     settings.setActiveScalarDatasetGroup(0)
     layer.setRendererSettings(settings)
+
+
+def height_shader(low: float, high: float) -> QgsColorRampShader:
+    """The colours of heights spread from ``low`` to ``high``."""
+    if not low < high:  # level ground still needs a range to be drawn
+        low, high = low - 0.5, high + 0.5
+    shader = QgsColorRampShader(low, high, height_ramp(), INTERPOLATED)
+    shader.setClassificationMode(EQUAL_INTERVAL)
+    shader.classifyColorRamp(9)
+    return shader
 
 
 def height_ramp() -> QgsGradientColorRamp:

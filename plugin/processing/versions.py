@@ -35,9 +35,12 @@ LINE_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorLine", "VectorLine"
 POLYGON_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPolygon", "VectorPolygon")
 TABLE_SOURCE = member(QgsProcessing, "SourceType", "TypeVector", "Vector")
 
+POINT = member(QgsWkbTypes, "Type", "Point")
 POINT_Z = member(QgsWkbTypes, "Type", "PointZ")
 LINE_Z = member(QgsWkbTypes, "Type", "LineStringZ")
 POLYGON_Z = member(QgsWkbTypes, "Type", "PolygonZ")
+MULTIPOLYGON = member(QgsWkbTypes, "Type", "MultiPolygon")
+POINT_GEOMETRY = member(QgsWkbTypes, "GeometryType", "PointGeometry", "Point")
 NO_GEOMETRY = member(QgsWkbTypes, "Type", "NoGeometry")
 
 WHOLE_NUMBER = member(QgsProcessingParameterNumber, "Type", "Integer")
@@ -47,6 +50,7 @@ NUMERIC_FIELD = member(QgsProcessingParameterField, "DataType", "Numeric")
 ONE_FILE = member(QgsProcessingParameterFile, "Behavior", "File")
 ADVANCED = member(QgsProcessingParameterDefinition, "Flag", "FlagAdvanced", "Advanced")
 FAST_INSERT = member(QgsFeatureSink, "Flag", "FastInsert")
+NEW_KEYS = member(QgsFeatureSink, "SinkFlag", "RegeneratePrimaryKey")  # several features of one may be written
 
 MESH_HINT = member(QgsProcessingUtils, "LayerHint", "Mesh")
 WKT2 = member(QgsCoordinateReferenceSystem, "WktVariant", "WKT2_2019", "WKT_PREFERRED")

@@ -85,7 +85,7 @@ def _recorded_runs(facts: Facts, options: FindingOptions) -> np.ndarray:
     height = points.height[used]
     along = runs_of_equal(height, np.zeros(len(used), bool), options.flat_tolerance, options.flat_run)
     in_run = along >= 0
-    if 2 * np.count_nonzero(in_run) < len(used) or np.ptp(height) <= options.flat_tolerance:
+    if len(used) == 0 or 2 * np.count_nonzero(in_run) < len(used) or np.ptp(height) <= options.flat_tolerance:
         return none
     vertex = facts.vertices_at(np.column_stack([points.easting[used], points.northing[used]]))
     there = in_run & (vertex >= 0)

@@ -1,0 +1,61 @@
+"""What the algorithms share whose input is a surface."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Dict, Tuple
+
+from qgis.core import QgsProcessingContext, QgsProcessingParameterCrs, QgsProcessingParameterMeshLayer
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.handover.mesh import read_2dm
+from ..core.handover.projection import read_prj
+from ..core.messages import SurveyError
+from ..core.surface.tin import Tin
+from .algorithm import HummockAlgorithm, say
+from .parameters import core_crs
+
+translate = QCoreApplication.translate
+
+
+class SurfaceAlgorithm(HummockAlgorithm):
+    """An algorithm whose parameter INPUT is a surface in a 2DM mesh; CRS says its CRS where nothing else does."""
+
+    def add_surface(self) -> None:
+        self.add(
+            QgsProcessingParameterMeshLayer("INPUT", translate("hummock", "Surface (2DM mesh)")),
+            translate("hummock", "A mesh layer or a mesh file, as “Build the surface” writes it."),
+        )
+
+    def add_surface_crs(self) -> None:
+        self.add(
+            QgsProcessingParameterCrs(
+                "CRS", translate("hummock", "CRS of the surface (empty: as stored with it)"), optional=True
+            ),
+            translate(
+                "hummock",
+                "A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, "
+                "or taken from the mesh layer.",
+            ),
+            advanced=True,
+        )
+
+    def checkParameterValues(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[bool, str]:
+        """As QGIS does it, but a mesh file that cannot be used is refused with the reason."""
+        path = self.parameterAsString(parameters, "INPUT", context)
+        if path and self.parameterAsMeshLayer(parameters, "INPUT", context) is None:
+            try:
+                read_2dm(path)
+            except SurveyError as error:
+                return False, say(error.message)
+        return super().checkParameterValues(parameters, context)
+
+    def read_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tin:
+        """The surface of the mesh layer or file, with its CRS. Raises SurveyError."""
+        layer = self.parameterAsMeshLayer(parameters, "INPUT", context)
+        path = layer.source() if layer is not None else self.parameterAsString(parameters, "INPUT", context)
+        given = self.parameterAsCrs(parameters, "CRS", context)
+        crs = None if given.isValid() else read_prj(path)
+        if crs is None:
+            crs = core_crs(given if given.isValid() or layer is None else layer.crs(), path)
+        return read_2dm(Path(path), crs)
