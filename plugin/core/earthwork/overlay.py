@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterator
+from typing import Iterator, Optional, Tuple
 
 import numpy as np
 
@@ -35,6 +35,12 @@ class Pieces:
     def __len__(self) -> int:
         return len(self.first)
 
+    def take(self, which: np.ndarray) -> Pieces:
+        """The pieces of a mask or index array."""
+        columns = (self.x, self.y, self.first, self.second, self.first_height, self.second_height)
+        x, y, first, second, first_height, second_height = (column[which] for column in columns)
+        return Pieces(x, y, self.origin, first, second, first_height, second_height)
+
 
 def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Iterator[Pieces]:
     """Cut the common area of two surfaces of one CRS into pieces, in parts of bounded size.
@@ -42,7 +48,7 @@ def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Itera
     Pieces of no area are left out. The pieces do not overlap and together cover where both surfaces exist.
     """
     base = np.minimum(first.origin, second.origin)
-    a, b = _Triangles(first, base), _Triangles(second, base)
+    a, b = Triangles(first, base), Triangles(second, base)
     done = 0
     total = max(1, len(first.triangles))
     for i, j in box_pairs(a.low, a.high, b.low, b.high, _cell(a, b), _PART):
@@ -52,7 +58,54 @@ def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Itera
     progress(1.0, "earthwork")
 
 
-class _Triangles:
+def split_pieces(
+    pieces: Pieces, tin: Tin, progress: Optional[Progress] = None
+) -> Iterator[Tuple[Pieces, np.ndarray, np.ndarray]]:
+    """Cut pieces along the edges of a third triangulation of the same CRS, in parts.
+
+    Yields the new pieces, the number (k,) of the piece each is part of and its triangle (k,) of ``tin``. What
+    ``tin`` does not cover is left out.
+    """
+    if len(pieces) == 0 or len(tin.triangles) == 0:
+        return
+    cutter = Triangles(tin, pieces.origin)
+    low = np.column_stack([pieces.x.min(axis=1), pieces.y.min(axis=1)])
+    high = np.column_stack([pieces.x.max(axis=1), pieces.y.max(axis=1)])
+    west, east = low.min(axis=0), high.max(axis=0)
+    near = np.flatnonzero(np.all((cutter.low <= east) & (cutter.high >= west), axis=1))
+    near_low, near_high = np.maximum(cutter.low[near], west), np.minimum(cutter.high[near], east)
+    sizes = [float(np.median((h - w).max(axis=1))) for w, h in ((low, high), (near_low, near_high)) if len(w)]
+    cell = max(1e-3, *sizes) if sizes else 1e-3
+    for i, j in box_pairs(low - west, high - west, near_low - west, near_high - west, cell, _PART):
+        yield from _cut_by(pieces, cutter, i, near[j])
+        if progress is not None:
+            progress(0.5, "earthwork")
+
+
+def _cut_by(
+    pieces: Pieces, cutter: Triangles, i: np.ndarray, j: np.ndarray
+) -> Iterator[Tuple[Pieces, np.ndarray, np.ndarray]]:
+    """Pieces ``i`` (k,) within triangles ``j`` (k,) of the cutter: first those wholly inside, then the parts."""
+    whole = np.ones(len(i), bool)
+    for edge in range(3):
+        side = _side(cutter, j, edge, pieces.x[i], pieces.y[i])
+        meets = side.max(axis=1) > 0
+        i, j, whole = i[meets], j[meets], whole[meets] & (side[meets].min(axis=1) >= 0)
+    if np.any(whole):
+        yield pieces.take(i[whole]), i[whole], j[whole]
+    i, j = i[~whole], j[~whole]
+    some = pieces.take(i)
+    columns: Tuple[np.ndarray, ...] = (some.x, some.y, some.first_height, some.second_height)
+    for edge in range(3):
+        columns = clip(_side(cutter, j, edge, columns[0], columns[1]), *columns)
+    left = areas(columns[0], columns[1]) > 0 if len(i) else np.zeros(0, bool)
+    if np.any(left):
+        x, y, first_height, second_height = (column[left] for column in columns)
+        first, second = some.first[left], some.second[left]
+        yield Pieces(x, y, pieces.origin, first, second, first_height, second_height), i[left], j[left]
+
+
+class Triangles:
     """Corners (m, 3), boxes and slopes of the triangles of a TIN, in metres from ``base``."""
 
     def __init__(self, tin: Tin, base: np.ndarray) -> None:
@@ -74,12 +127,12 @@ class _Triangles:
         return result
 
 
-def _cell(a: _Triangles, b: _Triangles) -> float:
+def _cell(a: Triangles, b: Triangles) -> float:
     sizes = [float(np.median((t.high - t.low).max(axis=1))) for t in (a, b)]
     return max(1e-3, min(sizes))
 
 
-def _pieces(a: _Triangles, b: _Triangles, i: np.ndarray, j: np.ndarray, base: np.ndarray) -> Iterator[Pieces]:
+def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.ndarray) -> Iterator[Pieces]:
     for one, other, flip in ((a, b, False), (b, a, True)):  # drop pairs that an edge of one keeps apart
         for edge in range(3):
             p, q = (j, i) if flip else (i, j)
@@ -94,7 +147,7 @@ def _pieces(a: _Triangles, b: _Triangles, i: np.ndarray, j: np.ndarray, base: np
         yield Pieces(x, y, base, i, j, a.height(i, x, y), b.height(j, x, y))
 
 
-def _side(t: _Triangles, which: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+def _side(t: Triangles, which: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
     """Which side of an edge of triangles ``which`` (k,) places (k, m) are on: positive inside."""
     after = (edge + 1) % 3
     px, py = t.x[which, edge][:, None], t.y[which, edge][:, None]

@@ -6,7 +6,7 @@ repeats its last one. Repeated corners add nothing to areas, so no masks are nee
 
 from __future__ import annotations
 
-from typing import Tuple
+from typing import Iterator, Tuple
 
 import numpy as np
 
@@ -52,6 +52,30 @@ def integrals(x: np.ndarray, y: np.ndarray, f: np.ndarray) -> np.ndarray:
     third = f[:, :1] + f[:, 1:-1] + f[:, 2:]
     result: np.ndarray = np.sum(_fan(x, y) * third, axis=1) / 6
     return result
+
+
+def moments(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Areas (k,) and the integrals (k,) of x and of y over each polygon, counted from its corner 0."""
+    dx, dy = x - x[:, :1], y - y[:, :1]
+    return areas(x, y), integrals(x, y, dx), integrals(x, y, dy)
+
+
+def positive_parts(
+    f: np.ndarray, *values: np.ndarray
+) -> Iterator[Tuple[np.ndarray, np.ndarray, Tuple[np.ndarray, ...]]]:
+    """The parts of polygons where ``f`` (k, m), linear on each, is positive.
+
+    Yields, for the polygons wholly so and for those cut at the line f = 0: their numbers, and ``f`` and ``values`` (as
+    for :func:`clip`; x, y among them) at the corners of the parts.
+    """
+    above, below = f.max(axis=1) > 0, f.min(axis=1) < 0
+    whole, split = np.flatnonzero(above & ~below), np.flatnonzero(above & below)
+    if len(whole):
+        yield whole, f[whole], tuple(value[whole] for value in values)
+    if len(split):
+        f = f[split]
+        cut = clip(f, f, *(value[split] for value in values))
+        yield split, cut[0], cut[1:]
 
 
 def _fan(x: np.ndarray, y: np.ndarray) -> np.ndarray:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Tuple
+from typing import Iterable, Tuple
 
 import numpy as np
 
 from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .overlay import Pieces, common_pieces
-from .polygons import areas, clip, integrals
+from .polygons import areas, integrals, positive_parts
 
 
 @dataclass(frozen=True)
@@ -50,9 +50,7 @@ def volume_between(existing: Tin, design: Tin, progress: Progress = silent) -> V
     """
     if _order_key(design) < _order_key(existing):
         return volume_between(design, existing, progress).reversed()
-    parts = [_integrate(pieces) for pieces in common_pieces(existing, design, progress)]
-    fill, cut, fill_area, cut_area, area = (float(v) for v in np.sum(np.reshape(parts, (-1, 5)), axis=0))
-    return Volume(cut, fill, cut_area, fill_area, area, existing.plan_area - area, design.plan_area - area)
+    return sum_volumes(common_pieces(existing, design, progress), existing.plan_area, design.plan_area)
 
 
 def _order_key(tin: Tin) -> Tuple[bytes, ...]:
@@ -60,25 +58,20 @@ def _order_key(tin: Tin) -> Tuple[bytes, ...]:
     return tin.origin.tobytes(), tin.vertices.tobytes(), tin.triangles.tobytes()
 
 
-def _integrate(pieces: Pieces) -> List[float]:
-    """Fill, cut, fill area, cut area and area of some pieces."""
+def sum_volumes(pieces: Iterable[Pieces], existing_area: float, design_area: float) -> Volume:
+    """The volume over pieces (first surface existing, second design); the areas are of the surfaces as wholes."""
+    parts = [volumes_by_piece(part).sum(axis=1) for part in pieces]
+    cut, fill, cut_area, fill_area, area = (float(v) for v in np.sum(np.reshape(parts, (-1, 5)), axis=0))
+    return Volume(cut, fill, cut_area, fill_area, area, existing_area - area, design_area - area)
+
+
+def volumes_by_piece(pieces: Pieces) -> np.ndarray:
+    """Cut, fill, cut area, fill area and area of each piece, (5, k)."""
     depth = pieces.second_height - pieces.first_height
-    above, below = depth.max(axis=1) > 0, depth.min(axis=1) < 0
-    sums = [0.0, 0.0, 0.0, 0.0, float(areas(pieces.x, pieces.y).sum())]
-    for k, sign in enumerate((1.0, -1.0)):
-        whole = (above & ~below) if sign > 0 else (below & ~above)
-        split = above & below
-        sums[k] += float(integrals(pieces.x[whole], pieces.y[whole], sign * depth[whole]).sum())
-        sums[k + 2] += float(areas(pieces.x[whole], pieces.y[whole]).sum())
-        volume, area = _positive_part(pieces.x[split], pieces.y[split], sign * depth[split])
-        sums[k] += volume
-        sums[k + 2] += area
+    sums = np.zeros((5, len(pieces)))
+    for row, sign in enumerate((-1.0, 1.0)):
+        for which, part, (x, y) in positive_parts(sign * depth, pieces.x, pieces.y):
+            sums[row, which] = integrals(x, y, part)
+            sums[row + 2, which] = areas(x, y)
+    sums[4] = areas(pieces.x, pieces.y)
     return sums
-
-
-def _positive_part(x: np.ndarray, y: np.ndarray, depth: np.ndarray) -> Tuple[float, float]:
-    """Volume and area where the depth, linear on each polygon, is positive."""
-    if len(x) == 0:
-        return 0.0, 0.0
-    x, y, depth = clip(depth, x, y, depth)
-    return float(integrals(x, y, depth).sum()), float(areas(x, y).sum())

@@ -1,0 +1,87 @@
+"""Volumes of a stockpile, pit or basin: between a surface and the base spanned by its toe or rim line."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Tuple
+
+import numpy as np
+
+from ..linework.constraints import ConstraintLine, Constraints, LineKind
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..points.pointset import make_points
+from ..surface.along import SAME_PLACE, lay_line
+from ..surface.build import build_surface
+from ..surface.tin import Tin
+from .volume import Volume, volume_between
+
+SHORT_RING = Text(
+    "earthwork.short_ring",
+    QT_TRANSLATE_NOOP("core", "The toe or rim line has {count} different corners; a ring needs three or more."),
+)
+RING_OFF_SURFACE = Text(
+    "earthwork.ring_off_surface",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The toe or rim line leaves the surface for {length:.2f} m, first near E {easting:.3f} N {northing:.3f}, "
+        "and has no heights of its own there. Draw it on the surface or give it heights.",
+    ),
+)
+RING_FROM_SURFACE = Text(
+    "earthwork.ring_from_surface",
+    QT_TRANSLATE_NOOP("core", "The toe or rim line has no heights; it was laid on the surface ({count} vertices)."),
+)
+
+
+@dataclass(frozen=True)
+class RingVolume:
+    """``volume``: with the base as existing and the surface as design, so that ``fill`` is what stands above the base
+    (a stockpile) and ``cut`` what is missing below it (a pit or basin). ``base``: the base surface."""
+
+    volume: Volume
+    base: Tin
+    messages: Tuple[Message, ...]
+
+
+def volume_to_ring(surface: Tin, ring: np.ndarray) -> RingVolume:
+    """Volume between a surface and the base that a closed line spans.
+
+    ``ring``: (k, 2) or (k, 3) metres in the CRS, the last corner joined to the first. A ring with heights keeps them;
+    one without (or with a nan) is laid on the surface and gets a vertex at every edge it crosses. The base is
+    the constrained triangulation of the ring alone, so it is one plane if the ring is. Ground inside the
+    ring that the surface lacks is ``volume.existing_only``; all outside the ring is ``volume.design_only``.
+    Raises SurveyError for a ring of fewer than three corners, or one without heights that leaves the surface.
+    """
+    ring = _opened(np.asarray(ring, float))
+    said: Tuple[Message, ...] = ()
+    if ring.shape[1] == 2 or np.any(np.isnan(ring[:, 2])):
+        ring = _opened(_laid(surface, ring[:, :2]))
+        said = (message(RING_FROM_SURFACE, count=len(ring)),)
+    base = ring_surface(ring, surface)
+    return RingVolume(volume_between(base, surface), base, said)
+
+
+def ring_surface(ring: np.ndarray, like: Tin) -> Tin:
+    """The surface that a ring (k, 3) with heights spans, in the CRS of ``like``."""
+    ring = _opened(np.asarray(ring, float))
+    line = ConstraintLine(LineKind.BOUNDARY, ring, np.full(len(ring), -1, np.int64))
+    return build_surface(make_points([], [], [], crs=like.crs), Constraints((line,))).tin
+
+
+def _opened(ring: np.ndarray) -> np.ndarray:
+    """The ring without repeated corners."""
+    if ring.ndim == 2 and len(ring):
+        step = np.hypot(*(ring[:, :2] - np.roll(ring[:, :2], -1, axis=0)).T)
+        ring = ring[step > SAME_PLACE]
+    if len(ring) < 3:
+        raise SurveyError(SHORT_RING, count=len(ring))
+    return ring
+
+
+def _laid(surface: Tin, ring: np.ndarray) -> np.ndarray:
+    laid = lay_line(surface, np.vstack([ring, ring[:1]]))
+    if laid.gaps:
+        length = sum(gap.end - gap.start for gap in laid.gaps)
+        easting, northing = laid.gaps[0].start_xy
+        raise SurveyError(RING_OFF_SURFACE, length=length, easting=float(easting), northing=float(northing))
+    return laid.part(0)

@@ -1,0 +1,110 @@
+"""The line of no cut and no fill."""
+
+from __future__ import annotations
+
+from typing import Dict, Iterable, List, Tuple
+
+import numpy as np
+
+from ..progress import Progress, silent
+from ..surface.tin import Tin
+from .overlay import Pieces, common_pieces
+
+_STEP = 1e-6  # ends of neighbouring parts within this (m) are one place
+_SHIFT = 0.31 * _STEP  # keeps round coordinates off the borders between steps
+
+
+def zero_line(existing: Tin, design: Tin, progress: Progress = silent) -> Tuple[np.ndarray, ...]:
+    """Lines (k, 3) in the CRS where existing and design cross; closed ones repeat their first vertex.
+
+    Where the surfaces coincide over an area there is no line; its border is none either.
+    """
+    return lines_of_no_depth(common_pieces(existing, design, progress))
+
+
+def lines_of_no_depth(pieces: Iterable[Pieces]) -> Tuple[np.ndarray, ...]:
+    """As :func:`zero_line`, of pieces."""
+    ends = [zero_segments(part) + np.append(part.origin, 0.0) for part in pieces if len(part)]
+    return chained(np.concatenate(ends)) if ends else ()
+
+
+def zero_segments(pieces: Pieces) -> np.ndarray:
+    """Segments (q, 2, 3), metres from the pieces' origin, where the depth crosses zero, fill on their left."""
+    depth = pieces.second_height - pieces.first_height
+    ahead = np.roll(depth, -1, axis=1)
+    up, down = (depth <= 0) & (ahead > 0), (depth > 0) & (ahead <= 0)
+    crossed = np.flatnonzero((depth.min(axis=1) < 0) & (depth.max(axis=1) > 0))
+    along = _bordering(pieces, depth)
+    found = [along]
+    if len(crossed):
+        found.append(np.stack([_crossing(pieces, depth, crossed, down), _crossing(pieces, depth, crossed, up)], axis=1))
+    segments = np.concatenate(found)
+    # the places are numbered to the step, so that both sides of an edge give the same
+    same = np.all(np.abs(segments[:, 0, :2] - segments[:, 1, :2]) < _STEP, axis=1)
+    return segments[~same]
+
+
+def _crossing(pieces: Pieces, depth: np.ndarray, rows: np.ndarray, changes: np.ndarray) -> np.ndarray:
+    """Where the rim of each piece in ``rows`` meets depth 0 on the corner-to-corner way marked by ``changes``."""
+    at = np.argmax(changes[rows], axis=1)
+    after = (at + 1) % depth.shape[1]
+    t = depth[rows, at] / (depth[rows, at] - depth[rows, after])
+    values = (pieces.x, pieces.y, pieces.first_height)
+    return np.column_stack([v[rows, at] + t * (v[rows, after] - v[rows, at]) for v in values])
+
+
+def _bordering(pieces: Pieces, depth: np.ndarray) -> np.ndarray:
+    """Edges of no depth of pieces of fill whose other side is a piece of cut."""
+    ends: Dict[bool, np.ndarray] = {}
+    for fill in (True, False):
+        one_sided = (depth.min(axis=1) >= 0) & (depth.max(axis=1) > 0)
+        if not fill:
+            one_sided = (depth.max(axis=1) <= 0) & (depth.min(axis=1) < 0)
+        level = (depth == 0) & (np.roll(depth, -1, axis=1) == 0)
+        row, at = np.nonzero(level & one_sided[:, None])
+        after = (at + 1) % depth.shape[1]
+        values = (pieces.x, pieces.y, pieces.first_height)
+        first, second = (np.column_stack([v[row, k] for v in values]) for k in (at, after))
+        ends[fill] = np.stack([first, second] if fill else [second, first], axis=1)
+    keys = [_keys(ends[fill][:, :, :2]).reshape(-1, 4) for fill in (True, False)]
+    cut = {tuple(key) for key in keys[1].tolist()}
+    both = np.array([tuple(key) in cut and key[:2] != key[2:] for key in keys[0].tolist()], bool)
+    return ends[True][both] if len(both) else ends[True]
+
+
+def _keys(xy: np.ndarray) -> np.ndarray:
+    keys: np.ndarray = np.floor((xy + _SHIFT) / _STEP).astype(np.int64)
+    return keys
+
+
+def chained(segments: np.ndarray) -> Tuple[np.ndarray, ...]:
+    """Join segments (q, 2, 3) end to end into lines (k, 3)."""
+    if len(segments) == 0:
+        return ()
+    low = segments[:, :, :2].reshape(-1, 2).min(axis=0)
+    keys = _keys(segments[:, :, :2].reshape(-1, 2) - np.floor(low))
+    _, first, place = np.unique(keys, axis=0, return_index=True, return_inverse=True)
+    place = place.reshape(-1, 2)
+    xyz = segments.reshape(-1, 3)[first]
+    return tuple(xyz[walk] for walk in _walks(place))
+
+
+def _walks(ends: np.ndarray) -> List[List[int]]:
+    """Chains of directed segments (q, 2); each begins where no other ends or, for a ring, anywhere."""
+    following: Dict[int, List[int]] = {}
+    arriving: Dict[int, int] = {}
+    for a, b in ends.tolist():
+        if a != b:
+            following.setdefault(a, []).append(b)
+            arriving[b] = arriving.get(b, 0) + 1
+    starts = [a for a in following for _ in range(max(0, len(following[a]) - arriving.get(a, 0)))]
+    walks = []
+    for start in starts + list(following):
+        while following.get(start):
+            walk = [start]
+            while following.get(walk[-1]):
+                walk.append(following[walk[-1]].pop())
+            walks.append(walk)
+            if start in starts:
+                break
+    return walks
