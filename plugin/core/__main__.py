@@ -87,6 +87,7 @@ def _run(words: Sequence[str], progress: ProgressLine) -> int:
     # Imported late: mistakes on the command line are told at once, and a missing package in one line.
     from .contours.lines import ContourOptions
     from .job import JobSettings, run_job
+    from .points.geographic import HeightKind
     from .report.summary import summary
 
     unit = LengthUnit(options.interval_unit)
@@ -97,7 +98,8 @@ def _run(words: Sequence[str], progress: ProgressLine) -> int:
         unit=LengthUnit(options.unit) if options.unit else None,
         height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
         decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
-        max_rim_edge=options.max_rim_edge,
+        max_rim_edge=options.max_rim_edge, source_crs=options.source_crs, heights=HeightKind(options.heights),
+        accept=tuple(options.accept),
     )  # fmt: skip
     result = run_job(settings, progress)
     progress.clear()
@@ -117,7 +119,12 @@ def _parser() -> argparse.ArgumentParser:
     parser = _Parser(prog="python -m plugin.core", allow_abbrev=False, description=DESCRIPTION, epilog=EPILOG)
     add = parser.add_argument
     units = [unit.value for unit in LengthUnit]
-    add("survey", metavar="SURVEY", type=Path, help="the survey: points as delimited text")
+    add(
+        "survey",
+        metavar="SURVEY",
+        type=Path,
+        help="the survey: points as delimited text, or a receiver log (NMEA 0183)",
+    )
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
     add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
@@ -127,6 +134,12 @@ def _parser() -> argparse.ArgumentParser:
     add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
     add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
     add("--height-unit", choices=units, help="unit of its heights, if another")
+    degrees = "geographic CRS of a survey in degrees (default: EPSG:4326)"
+    add("--source-crs", metavar="CRS", help=degrees)
+    kinds = ["orthometric", "ellipsoidal"]
+    add("--heights", choices=kinds, default=kinds[0], help="heights to take from a receiver log (default: orthometric)")
+    accept = "coordinate operation to accept though a better one is known; may be given again"
+    add("--accept", metavar="NAME", action="append", default=[], help=accept)
     add("--delimiter", metavar="C", help="what separates columns; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")

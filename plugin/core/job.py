@@ -9,7 +9,8 @@ from typing import Callable, Optional, Tuple
 from .contours.geojson import write_geojson
 from .contours.lines import ContourOptions
 from .contours.trace import trace_contours
-from .georeference.crs import height_unit, plan_unit, read_crs
+from .georeference.crs import geographic_crs, read_crs
+from .georeference.place import place_survey
 from .handover.mesh import write_2dm
 from .handover.projection import write_prj
 from .linework.codes import default_code_table, read_code_table
@@ -18,8 +19,10 @@ from .linework.join import Linework, join_lines
 from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
 from .points.columns import parse_columns
 from .points.decisions import apply_decisions, read_decisions
-from .points.delimited import PointFile, read_points
+from .points.delimited import PointFile
+from .points.geographic import HeightKind
 from .points.pointset import PointSet
+from .points.survey import read_survey
 from .points.table import write_points, write_rejects
 from .progress import Progress, part, silent
 from .report.html import write_report
@@ -51,7 +54,9 @@ class JobSettings:
     ``unit``: of the file, that of the CRS where None; ``height_unit``: of its heights, where None the same as
     ``unit`` if that is given, else that of the CRS. ``decisions``: file of decisions by hand. ``codes``: code
     table, the one shipped where None; ``use_codes`` False reads no field codes. ``max_rim_edge``: metres;
-    triangles with a longer edge on the rim are taken off it; None for no limit.
+    triangles with a longer edge on the rim are taken off it; None for no limit. For a survey in degrees:
+    ``source_crs``: its geographic CRS, WGS 84 where None; ``heights``: which heights to take from a receiver log;
+    ``accept``: names of coordinate operations that the user takes though better ones are known.
     """
 
     survey: Path
@@ -68,6 +73,9 @@ class JobSettings:
     codes: Optional[Path] = None
     use_codes: bool = True
     max_rim_edge: Optional[float] = None
+    source_crs: Optional[str] = None
+    heights: HeightKind = HeightKind.ORTHOMETRIC
+    accept: Tuple[str, ...] = ()
 
 
 def run_job(
@@ -112,17 +120,20 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
 def _read(settings: JobSettings, progress: Progress) -> PointFile:
     crs = read_crs(settings.crs)
     progress(0.0, "points")
-    return read_points(
+    read = read_survey(
         settings.survey,
+        heights=settings.heights,
+        geographic=crs is not None,
         columns=None if settings.columns is None else parse_columns(settings.columns),
         delimiter=settings.delimiter,
         decimal=settings.decimal,
         encoding=settings.encoding,
-        unit=settings.unit or plan_unit(crs),
-        height_unit=settings.height_unit or settings.unit or height_unit(crs),
+        unit=settings.unit or (LengthUnit.METRE if crs is None else None),
+        height_unit=settings.height_unit or settings.unit,
         crs=crs,
         progress=progress,
     )
+    return place_survey(read, crs, source=geographic_crs(settings.source_crs), accept=settings.accept)[0]
 
 
 def _decide(survey: PointFile, settings: JobSettings) -> Tuple[PointSet, Tuple[Message, ...]]:

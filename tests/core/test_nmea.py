@@ -41,7 +41,7 @@ def zda(clock, day=9, month=4, year=2025):
 def log(tmp_path):
     def write(*lines):
         path = tmp_path / "log.nmea"
-        path.write_text("\r\n".join(lines) + "\r\n", encoding="ascii")
+        path.write_text("\r\n".join(lines) + "\r\n", encoding="utf-8")
         return path
 
     return write
@@ -153,7 +153,7 @@ def test_gns_counts_where_there_is_no_gga(log):
     (TAUGHT[:-3], "reject.no_checksum"), ("rubbish", "reject.not_a_sentence"),
     ("12:00 " + TAUGHT, "reject.not_a_sentence"),
     (TAUGHT[:-1] + "G", "reject.bad_checksum"), (TAUGHT + "x", "reject.bad_checksum"),
-    (TAUGHT[:40], "reject.no_checksum"),
+    (TAUGHT[:40], "reject.no_checksum"), (TAUGHT[:-1] + "°", "reject.bad_checksum"),
 ])  # fmt: skip
 def test_lines_that_are_rejects(log, line, code):
     read = read_nmea(log("# a note", "", gga("115959"), line, "  " + gga("120001")))

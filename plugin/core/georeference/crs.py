@@ -17,6 +17,7 @@ from ..units import LengthUnit, axis_unit, heights_to_crs_units, metres_per_unit
 
 __all__ = [
     "LOCAL",
+    "geographic_crs",
     "height_unit",
     "heights_to_crs_units",
     "local_grid",
@@ -49,6 +50,12 @@ NOT_PROJECTED = Text(
     "crs.not_projected",
     QT_TRANSLATE_NOOP("core", "'{crs}' ({name}) is no projected CRS; the surface needs one in metres or feet."),
 )
+NOT_GEOGRAPHIC = Text(
+    "crs.not_geographic",
+    QT_TRANSLATE_NOOP(
+        "core", "'{crs}' ({name}) is not in degrees; positions in degrees need a geographic CRS, such as EPSG:4326."
+    ),
+)
 OTHER_UNIT = Text(
     "crs.other_unit",
     QT_TRANSLATE_NOOP(
@@ -78,6 +85,24 @@ def projected_crs(text: str) -> CRS:
         raise SurveyError(NOT_PROJECTED, crs=shown, name=crs.name)
     plan_unit(crs)
     height_unit(crs)
+    return crs
+
+
+def geographic_crs(text: Optional[str]) -> Optional[CRS]:
+    """The geographic CRS of the user's word for positions in degrees, None for none.
+
+    Raises SurveyError when it is not understood, or not in degrees.
+    """
+    word = (text or "").strip()
+    if not word:
+        return None
+    shown = word if len(word) <= _SHOWN else word[:_SHOWN] + "..."
+    try:
+        crs = CRS.from_user_input(f"EPSG:{word}" if word.isascii() and word.isdecimal() else word)
+    except CRSError as error:
+        raise SurveyError(NOT_UNDERSTOOD, crs=shown) from error
+    if not crs.is_geographic:
+        raise SurveyError(NOT_GEOGRAPHIC, crs=shown, name=crs.name)
     return crs
 
 

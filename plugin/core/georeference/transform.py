@@ -10,7 +10,6 @@ from __future__ import annotations
 import warnings
 from contextlib import contextmanager
 from dataclasses import dataclass, field, replace
-from enum import Enum
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple, Union
 
 import numpy as np
@@ -18,6 +17,7 @@ from pyproj import network
 from pyproj.transformer import AreaOfInterest, TransformerGroup
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..points.geographic import HeightKind
 from ..points.pointset import PointSet
 from ..units import metres_per_height_unit, metres_per_unit
 from .axes import check_axes, flat, from_degrees, from_lonlat, has_heights, lonlat_box, solid, to_lonlat
@@ -123,14 +123,6 @@ GRID_FILE = Text("transform.grid_file", QT_TRANSLATE_NOOP("core", "a grid file")
 
 #: Appended by PROJ 9.2 and later.
 AXES_SAID = " (with axis order normalized for visualization)"
-
-
-class HeightKind(Enum):
-    """What heights beside longitude and latitude are."""
-
-    ELLIPSOIDAL = "ellipsoidal"
-    ORTHOMETRIC = "orthometric"
-    UNKNOWN = "unknown"
 
 
 _KEPT = {

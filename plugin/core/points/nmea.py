@@ -161,7 +161,7 @@ def _read_block(text: np.ndarray, first_line: int) -> _Block:
         if begins[i] and star[i] < 0:
             reason = message(NO_CHECKSUM)
         elif begins[i]:
-            found = bytes_of(text, int(star[i]) + 1, int(min(star[i] + 3, lines.end[i])))
+            found = bytes_of(text, int(star[i]) + 1, int(lines.end[i]))[:2]
             reason = message(BAD_CHECKSUM, found=found, right=f"{right[i]:02X}")
         refused.append((int(number[i]), bytes_of(text, int(lines.start[i]), int(lines.end[i])), reason))
     parts, bad = _by_type(text, lines.lead, lines.start, lines.end, star, fine, number)
