@@ -190,3 +190,52 @@ def test_a_file_of_ours_cut_anywhere_is_noticed(tmp_path, keep):
     (tmp_path / "a.2dm").write_text("".join(lines[: int(keep * len(lines))]))
     with pytest.raises(SurveyError):
         read_2dm(tmp_path / "a.2dm")
+
+
+def in_free_form(path):
+    """The records of a file in lines of unequal length, which are read another way."""
+    lines = [line.split() for line in path.read_text().splitlines()]
+    free = [" " * (k % 3) + ("\t" if k % 2 else "  ").join(words) for k, words in enumerate(lines)]
+    return "\r\n".join(line if line.lstrip()[:1] != "#" else " ".join(lines[k]) for k, line in enumerate(free)) + "\r\n"
+
+
+@pytest.mark.parametrize("origin", [(512000.0, 5812000.0), (-200.0, -50.0), (0.0, 0.0)])
+def test_equal_lines_and_free_form_are_read_alike(tmp_path, origin):
+    tin = with_kinds(random_tin(11, origin=origin), 5, [1, 2, 4])
+    write_2dm(tin, tmp_path / "equal.2dm")
+    (tmp_path / "free.2dm").write_bytes(in_free_form(tmp_path / "equal.2dm").encode())
+    one, other = read_2dm(tmp_path / "equal.2dm"), read_2dm(tmp_path / "free.2dm")
+    same_surface(one, other)
+    np.testing.assert_array_equal(one.vertices, other.vertices)
+    same_surface(tin, one)
+
+
+@pytest.mark.parametrize("letter", ["x", " ", "-", ".", "+"])
+@pytest.mark.parametrize("record", ["ND", "E3T", "NS"])
+def test_a_letter_that_is_wrong_in_a_file_of_ours_is_found_by_its_line(tmp_path, record, letter):
+    """Each letter of one line in turn: refused with file and line, or still the numbers that Python reads there."""
+    path = tmp_path / "a.2dm"
+    tin = with_kinds(random_tin(3, count=60), 5, [1])
+    write_2dm(tin, path)
+    lines = path.read_text().splitlines()
+    number = [k for k, line in enumerate(lines) if line.startswith(record + " ")][7]
+    said = []
+    for place in range(len(record), len(lines[number])):
+        damaged = lines[number][:place] + letter + lines[number][place + 1 :]
+        path.write_text("\n".join([*lines[:number], damaged, *lines[number + 1 :]]) + "\n")
+        try:
+            read_2dm(path)
+        except SurveyError as error:
+            said.append((error.code, str(error)))
+        else:
+            assert len([float(word) for word in damaged.split()[1:]]) == len(lines[number].split()) - 1
+    assert said
+    assert all(str(path) in text for _, text in said)
+    assert all(f"line {number + 1}:" in text for code, text in said if code == "mesh.bad_record")
+
+
+def test_a_triangle_laid_on_another_is_no_twin():
+    with pytest.raises(ValueError, match="direction"):
+        twins_of(np.array([0, 1, 2, 0, 1, 3]))
+    assert twins_of(np.array([0, 1, 2, 1, 0, 3])).tolist() == [3, -1, -1, 0, -1, -1]
+    assert twins_of(np.array([], int)).tolist() == []

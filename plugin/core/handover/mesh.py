@@ -14,7 +14,7 @@ survey point a vertex came from, vertices that no triangle uses, and the CRS.
 from __future__ import annotations
 
 import warnings
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, BinaryIO, Dict, Iterator, List, Optional, Sequence, Tuple
 
@@ -27,6 +27,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.mesh import twins_of
 from ..surface.network import local_origin, to_grid
 from ..surface.tin import GRID, Tin
+from .digits import from_digits, to_digits
 
 PLAN_DECIMALS = 4
 HEIGHT_DECIMALS = 6
@@ -144,36 +145,11 @@ def _kind_words(kind: int) -> str:
 def _write_rows(file: BinaryIO, record: bytes, columns: Sequence[Tuple[np.ndarray, int]]) -> None:
     """Write ``record`` and the (integers, decimals) ``columns``, a line a row."""
     for start in range(0, len(columns[0][0]), _ROWS):
-        blocks = [_digits(values[start : start + _ROWS], decimals) for values, decimals in columns]
+        blocks = [to_digits(values[start : start + _ROWS], decimals) for values, decimals in columns]
         rows = len(blocks[0])
         head = np.broadcast_to(np.frombuffer(record, np.uint8), (rows, len(record)))
         end = np.full((rows, 1), ord("\n"), np.uint8)
         file.write(np.hstack([head, *blocks, end]).tobytes())
-
-
-def _digits(values: np.ndarray, decimals: int) -> np.ndarray:
-    """Decimal text (n, width) uint8 of ``values / 10**decimals``, right-aligned after at least a blank.
-
-    Whole columns at a time: formatting numbers one by one would take longer than the triangulation.
-    """
-    rest = np.abs(values).astype(np.uint64)
-    width = max(len(str(int(rest.max(initial=0)))), decimals + 1)
-    digits = np.empty((len(values), width), np.uint8)
-    ten = np.uint64(10)
-    for place in range(width - 1, -1, -1):
-        quotient = rest // ten
-        digits[:, place] = rest - quotient * ten
-        rest = quotient
-    whole = digits[:, : width - decimals]
-    leading = np.cumprod(whole[:, :-1] == 0, axis=1, dtype=np.uint8).astype(bool)
-    digits += ord("0")
-    whole[:, :-1][leading] = ord(" ")
-    point = [np.full((len(values), 1), ord("."), np.uint8)] if decimals else []
-    sign = np.full((len(values), 2), ord(" "), np.uint8)
-    text = np.hstack([sign, whole, *point, digits[:, width - decimals :]])
-    negative = np.flatnonzero(values < 0)
-    text[negative, 1 + leading[negative].sum(axis=1)] = ord("-")
-    return text
 
 
 # Reading
@@ -181,14 +157,22 @@ def _digits(values: np.ndarray, decimals: int) -> np.ndarray:
 
 @dataclass(frozen=True)
 class _Records:
-    """The lines of a file by record: their texts and line numbers (counted from 1)."""
+    """The bytes of a file, where its lines ``begin`` (behind blanks) and ``end``, and their numbers by record.
+
+    ``data``: (b,) uint8. Lines are counted from 1; line i is ``data[begin[i - 1]:end[i - 1]]``.
+    """
 
     file: str
-    lines: List[bytes]
+    data: np.ndarray
+    begin: np.ndarray
+    end: np.ndarray
     rows: Dict[bytes, np.ndarray]
 
+    def text(self, line: int) -> bytes:
+        return self.data[self.begin[line - 1] : self.end[line - 1]].tobytes()
+
     def texts(self, record: bytes) -> Iterator[bytes]:
-        return (self.lines[i - 1] for i in self.rows[record].tolist())
+        return (self.text(line) for line in self.rows[record].tolist())
 
 
 def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
@@ -203,8 +187,7 @@ def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
     number, coordinates = _read_nodes(records)
     triangles = _read_triangles(records, number)
     _check_counts(records)
-    used, triangles = np.unique(triangles, return_inverse=True)
-    triangles = triangles.reshape(-1, 3).astype(np.int32)
+    used, triangles = _used(triangles, len(number))
     plan = coordinates[used, :2] * plan_unit(crs).metres
     height = coordinates[used, 2] * height_unit(crs).metres
     origin = local_origin(plan)
@@ -224,44 +207,121 @@ def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
 
 
 _CELLS = (b"E2L", b"E3L", b"E4Q", b"E6T", b"E8Q", b"E9Q")
+_BLANKS = np.isin(np.arange(256), np.frombuffer(b" \t\n\v\f\r", np.uint8))
 
 
 def _split_records(path: Path) -> _Records:
     try:
-        lines = path.read_bytes().splitlines()
+        content = path.read_bytes()
     except OSError as error:
         raise SurveyError(NO_FILE, file=str(path), reason=error.strerror or str(error)) from None
-    if not lines or lines[0].split() != [b"MESH2D"]:
+    if b"\r" in content:
+        content = content.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
+    data, begin, end = _lines(content)
+    first = data[begin[0] : end[0]].tobytes() if len(begin) else b""
+    if first.split() != [b"MESH2D"]:
         raise SurveyError(NOT_2DM, file=str(path))
-    head = np.array([line.lstrip()[:3] for line in lines], "S3")
-    two = head.astype("S2")
     for kind in _CELLS:
-        if (head == kind).any():
-            line = int(np.argmax(head == kind)) + 1
-            raise SurveyError(NOT_TRIANGLE, file=str(path), line=line, record=kind.decode())
-    rows = {b"ND": two == b"ND", b"E3T": head == b"E3T", b"NS": two == b"NS"}
-    if not rows[b"E3T"].any():
+        other = _begin_with(kind, data, begin)
+        if other.any():
+            raise SurveyError(NOT_TRIANGLE, file=str(path), line=int(np.argmax(other)) + 1, record=kind.decode())
+    rows = {record: np.flatnonzero(_begin_with(record, data, begin)) + 1 for record in (b"ND", b"E3T", b"NS", b"#")}
+    if len(rows[b"E3T"]) == 0:
         raise SurveyError(NO_TRIANGLES, file=str(path))
-    return _Records(str(path), lines, {record: np.flatnonzero(mask) + 1 for record, mask in rows.items()})
+    return _Records(str(path), data, begin, end, rows)
+
+
+def _lines(content: bytes) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """The bytes, some line ends after them, and where each line begins (behind blanks) and ends."""
+    data = np.frombuffer(content + b"\n\n\n", np.uint8)  # so that any line has three bytes to look at
+    end = np.flatnonzero(data[: len(content) + 1] == ord("\n"))
+    begin = np.concatenate([[0], end[:-1] + 1])
+    indented = np.flatnonzero(_BLANKS[data[begin]] & (begin < end))
+    while len(indented):
+        begin[indented] += 1
+        indented = indented[_BLANKS[data[begin[indented]]] & (begin[indented] < end[indented])]
+    return data, begin, end
+
+
+def _begin_with(word: bytes, data: np.ndarray, begin: np.ndarray) -> np.ndarray:
+    """Which lines (k,) begin with the letters ``word``."""
+    mask: np.ndarray = data[begin] == word[0]
+    for offset in range(1, len(word)):
+        mask[mask] = data[begin[mask] + offset] == word[offset]
+    return mask
 
 
 def _numbers(records: _Records, record: bytes, counts: Sequence[int], whole: bool) -> np.ndarray:
     """The numbers of all ``record`` lines (n, k), k one of ``counts`` and the same in each line."""
-    found = {len(text.split()) - 1 for text in records.texts(record)}
-    if not found:
+    rows = records.rows[record]
+    if len(rows) == 0:
         return np.empty((0, counts[0]))
-    if len(found) == 1 and found <= set(counts):
-        text = b" ".join(text.lstrip()[len(record) :] for text in records.texts(record))
+    values = _equal_lines(records, record)
+    if values is not None and values.shape[1] in counts and not (whole and (values != np.rint(values)).any()):
+        return values
+    text, found = _words(records, record)
+    if found in counts:
         with warnings.catch_warnings():
             warnings.simplefilter("error", DeprecationWarning)  # how numpy says that it met no number
             try:
-                values = np.fromstring(text, float, sep=" ").reshape(-1, found.pop())
+                values = np.fromstring(text, float, sep=" ").reshape(-1, found)
             except (DeprecationWarning, ValueError):
-                values = np.empty((0, 0))
-        good = len(values) == len(records.rows[record]) and np.isfinite(values).all()
+                values = np.empty((0, found))
+        good = len(values) == len(rows) and np.isfinite(values).all()
         if good and (not whole or (values == np.rint(values)).all()):
             return values
     raise _bad_record(records, record, counts, whole)
+
+
+def _equal_lines(records: _Records, record: bytes) -> Optional[np.ndarray]:
+    """The numbers (n, k) of ``record`` lines that come in runs of equal columns, as :func:`write_2dm` has them.
+
+    None where they do not; they may be good all the same.
+    """
+    line = records.rows[record] - 1
+    begin, end = records.begin[line], records.end[line]
+    width = end - begin
+    changes = np.flatnonzero((begin[1:] - end[:-1] != 1) | (width[1:] != width[:-1])) + 1
+    if len(changes) > len(line) // 1000 + 16:
+        return None
+    runs = np.unique(np.concatenate([[0], changes, np.arange(0, len(line), _ROWS), [len(line)]]))
+    found: List[np.ndarray] = []
+    for first, last in zip(runs[:-1].tolist(), runs[1:].tolist()):
+        wide = int(width[first]) + 1
+        text = records.data[begin[first] : begin[first] + (last - first) * wide].reshape(-1, wide)
+        text = text[:, len(record) : -1]
+        values = from_digits(text) if text.size and (text[:, 0] == ord(" ")).all() else None
+        if values is None or (found and values.shape[1] != found[0].shape[1]):
+            return None
+        found.append(values)
+    return np.concatenate(found)
+
+
+def _words(records: _Records, record: bytes) -> Tuple[bytes, int]:
+    """What stands behind the word ``record`` in all its lines, and how many words that is in each.
+
+    The number is -1 where lines differ.
+    """
+    line = records.rows[record] - 1
+    begin, end = records.begin[line] + len(record), records.end[line]
+    if not _BLANKS[records.data[begin]].all():
+        return b"", -1  # the record's word goes on
+    low, high = int(begin[0]), int(end[-1])
+    # All that is between these lines becomes blank.
+    turn = np.zeros(high - low + 1, np.int8)
+    turn[begin - low] = 1
+    turn[end - low] -= 1
+    inside = np.cumsum(turn, dtype=np.int8, out=turn)[:-1].view(bool)
+    text = np.where(inside, records.data[low:high], np.uint8(ord(" ")))
+    solid = ~_BLANKS[text]
+    starts = np.flatnonzero(solid[1:] & ~solid[:-1]) + (low + 1)
+    count, more = divmod(len(starts), len(line))
+    if more or count == 0:
+        return b"", -1
+    # Each line has as many words if the first and the last of every so many are in one line.
+    first, last = starts[::count], starts[count - 1 :: count]
+    same = bool(np.all((first >= begin) & (last < end)))
+    return text.tobytes(), count if same else -1
 
 
 def _bad_record(records: _Records, record: bytes, counts: Sequence[int], whole: bool) -> SurveyError:
@@ -297,8 +357,8 @@ def _read_nodes(records: _Records) -> Tuple[np.ndarray, np.ndarray]:
 def _read_triangles(records: _Records, number: np.ndarray) -> np.ndarray:
     """Corners (m, 3) as positions in ``number``."""
     nodes = _numbers(records, b"E3T", (5, 4), whole=True)[:, 1:4].astype(np.int64)
-    place = np.minimum(np.searchsorted(number, nodes), max(len(number) - 1, 0))
-    unknown = number[place] != nodes if len(number) else np.ones(nodes.shape, bool)
+    place = _places(number, nodes)
+    unknown = place < 0
     if unknown.any():
         row, corner = np.argwhere(unknown)[0]
         line = int(records.rows[b"E3T"][row])
@@ -306,9 +366,28 @@ def _read_triangles(records: _Records, number: np.ndarray) -> np.ndarray:
     return place
 
 
+def _places(number: np.ndarray, nodes: np.ndarray) -> np.ndarray:
+    """Where ``nodes`` (any shape) stand in the rising ``number`` (n,), -1 where they do not."""
+    if len(number) == 0:
+        return np.full(nodes.shape, -1)
+    if number[-1] - number[0] == len(number) - 1:  # no gaps: nothing to search
+        place = nodes - number[0]
+        return np.where((place >= 0) & (place < len(number)), place, -1)
+    place = np.minimum(np.searchsorted(number, nodes), len(number) - 1)
+    return np.where(number[place] == nodes, place, -1)
+
+
+def _used(corners: np.ndarray, count: int) -> Tuple[np.ndarray, np.ndarray]:
+    """Which of ``count`` nodes are ``corners`` (m, 3), rising, and the corners numbered among these, int32."""
+    mask = np.zeros(count, bool)
+    mask[corners] = True
+    rank = np.cumsum(mask, dtype=np.int32) - np.int32(1)
+    return np.flatnonzero(mask), rank[corners]
+
+
 def _check_counts(records: _Records) -> None:
     """Compare with the counts that :func:`write_2dm` announces; other programs' files have none."""
-    words = records.lines[1].decode("utf-8", "replace").replace(",", " ").split() if len(records.lines) > 1 else []
+    words = records.text(2).decode("utf-8", "replace").replace(",", " ").split() if len(records.begin) > 1 else []
     if words[:2] != ["#", "counts:"]:
         return
     expected = [int(word) for word in words if word.isdigit()]
@@ -352,7 +431,7 @@ def _read_edge_kinds(records: _Records, number: np.ndarray, triangles: np.ndarra
     edge_kind = np.zeros(triangles.shape, np.uint8)
     if not ours.any():
         return edge_kind
-    mine = _Records(records.file, records.lines, {b"NS": records.rows[b"NS"][ours > 0]})
+    mine = replace(records, rows={b"NS": records.rows[b"NS"][ours > 0]})
     nodes = np.abs(_numbers(mine, b"NS", (2,), whole=True)).astype(np.int64)
     ends = np.sort(np.minimum(np.searchsorted(number, nodes), len(number) - 1), axis=1)
     sides = np.sort(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).astype(np.int64), axis=2)
@@ -365,7 +444,7 @@ def _read_edge_kinds(records: _Records, number: np.ndarray, triangles: np.ndarra
     lost = np.flatnonzero(~np.isin(key, side_key) | (number[ends] != np.sort(nodes, axis=1)).any(axis=1))
     if len(lost):
         line = int(mine.rows[b"NS"][lost[0]])
-        text = records.lines[line - 1].decode("utf-8", "replace").strip()
+        text = records.text(line).decode("utf-8", "replace").strip()
         raise SurveyError(BAD_RECORD, file=records.file, line=line, found=text[:60], record="NS")
     return edge_kind
 
@@ -377,9 +456,10 @@ def _string_kinds(records: _Records) -> np.ndarray:
     if len(rows) == 0:
         return kinds
     mark = _STRING_KIND.encode()
-    for i in range(int(rows[0]) - 2, len(records.lines)):
-        if records.lines[i].startswith(mark):
-            words = records.lines[i][len(mark) :].decode("ascii", "replace").strip().split("+")
-            known = {member.name: int(member) for member in LineKind}
-            kinds[rows > i] = sum(known.get(word, 0) for word in words)
+    known = {member.name: int(member) for member in LineKind}
+    for line in records.rows[b"#"].tolist():
+        text = records.text(line)
+        if text.startswith(mark):
+            words = text[len(mark) :].decode("ascii", "replace").strip().split("+")
+            kinds[rows > line] = sum(known.get(word, 0) for word in words)
     return kinds
