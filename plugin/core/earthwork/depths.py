@@ -1,0 +1,80 @@
+"""Volumes by class of depth."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Iterable, Iterator, List, Sequence, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..surface.tin import Tin
+from .overlay import Pieces, common_pieces
+from .polygons import areas, integrals, positive_parts
+
+BAD_DEPTHS = Text(
+    "earthwork.depth_limits",
+    QT_TRANSLATE_NOOP("core", "The depth limits {limits} (metres) must be above 0 and rise; mend their list."),
+)
+
+
+@dataclass(frozen=True)
+class DepthClass:
+    """Places where fill is ``low`` to ``high`` metres deep (cut: -high to -low, both negative or 0).
+
+    ``volume``: all the earth moved there, from depth 0 on, in cubic metres; ``area``: square metres.
+    """
+
+    low: float
+    high: float
+    volume: float
+    area: float
+
+    @property
+    def is_cut(self) -> bool:
+        return self.low < 0
+
+
+def volumes_by_depth(existing: Tin, design: Tin, limits: Sequence[float]) -> Tuple[DepthClass, ...]:
+    """Cut and fill by depth: classes from the deepest cut to the deepest fill.
+
+    ``limits``: k rising depths above 0 (m), used for cut and for fill; they make 2 (k + 1) classes, whose volumes and
+    areas add up to cut and fill. Raises SurveyError for limits that don't rise.
+    """
+    return volumes_in_depths(common_pieces(existing, design), limits)
+
+
+def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tuple[DepthClass, ...]:
+    """As :func:`volumes_by_depth`, of pieces."""
+    steps = [0.0, *(float(limit) for limit in limits), float("inf")]
+    if not all(low < high for low, high in zip(steps[:-1], steps[1:])):
+        raise SurveyError(BAD_DEPTHS, limits=", ".join(f"{limit:g}" for limit in limits))
+    sums = np.zeros((2, len(steps) - 1, 2))
+    for part in pieces:
+        depth = part.second_height - part.first_height
+        for side, sign in enumerate((-1.0, 1.0)):
+            for k, (low, high) in enumerate(zip(steps[:-1], steps[1:])):
+                for x, y, inner in _between(part.x, part.y, sign * depth, low, high):
+                    sums[side, k] += integrals(x, y, inner).sum(), areas(x, y).sum()
+    found: List[DepthClass] = []
+    for k in range(len(steps) - 2, -1, -1):
+        found.append(DepthClass(-steps[k + 1], -steps[k], *(float(v) for v in sums[0, k])))
+    for k in range(len(steps) - 1):
+        found.append(DepthClass(steps[k], steps[k + 1], *(float(v) for v in sums[1, k])))
+    return tuple(found)
+
+
+def _between(
+    x: np.ndarray, y: np.ndarray, depth: np.ndarray, low: float, high: float
+) -> Iterator[Tuple[np.ndarray, np.ndarray, np.ndarray]]:
+    """The parts of polygons with ``depth`` over ``low`` and up to ``high``."""
+    for _, over, (px, py) in positive_parts(depth - low, x, y):
+        over = over + low
+        level = np.all(over == high, axis=1)  # level at the limit: within it, and no part of the class above
+        if np.any(level):
+            yield px[level], py[level], over[level]
+        if np.isinf(high):
+            yield px, py, over
+            continue
+        for _, under, (qx, qy) in positive_parts(high - over, px, py):
+            yield qx, qy, high - under
