@@ -1,0 +1,1 @@
+"""Trust: what auto-recorded points get wrong, found, shown and counted."""
