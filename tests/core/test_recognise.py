@@ -234,3 +234,38 @@ def test_other_comment_signs_are_found(tmp_path):
     text = "% made in the field\n% twice\nE;N;Z\n548240.5;5712395.5;91.5\n548241.5;5712395.5;91.5\n"
     read = read_points(write(tmp_path, text), crs=CRS.from_epsg(25832))
     assert (read.account.comments, read.account.header, read.account.points) == (2, 1, 2)
+
+
+def test_whole_numbers_are_told_apart_too(tmp_path):
+    rows = "".join(f"{i};{548240 + i};{5712395 - i};{91 + i % 3}\n" for i in range(20))
+    read = read_points(write(tmp_path, rows), crs=CRS.from_epsg(25832))
+    assert read.format.columns == {"name": 1, "easting": 2, "northing": 3, "height": 4}
+
+
+def test_y_and_x_are_told_by_the_area_of_use(tmp_path):
+    """X to the north, as in German-speaking countries' tables (common practice, no source)."""
+    rows = "".join(f"{i};{548240 + i}.25;{5712395 - i}.5;91.{i}\n" for i in range(20))
+    read = read_points(write(tmp_path, "Nr;Y;X;H\n" + rows), crs=CRS.from_epsg(25832))
+    assert read.format.columns == {"name": 1, "easting": 2, "northing": 3, "height": 4}
+    assert any(note.text.code == "points.took" for note in read.messages)
+    assert not any("--columns" in str(note) for note in read.messages)
+
+
+def test_a_height_whose_header_word_is_not_known_is_asked(tmp_path):
+    path = write(tmp_path, "Nr;E;N;Undulation\n" + "1;548240.25;5712395.5;46.25\n" * 3)
+    with pytest.raises(SurveyError) as caught:
+        read_points(path, crs=CRS.from_epsg(25832))
+    assert "'Undulation'" in str(caught.value)
+    assert "height=4" in str(caught.value)
+
+
+def test_feet_of_the_crs_are_read_and_the_doubt_is_said(tmp_path):
+    """NIST SP 811: the two feet differ by 2 parts in a million."""
+    foot = 1200 / 3937
+    rows = "".join(f"{(300000 + i) / foot:.3f};{(60000 + i) / foot:.3f};{91.5 / foot:.3f}\n" for i in range(20))
+    read = read_points(write(tmp_path, "E;N;Z\n" + rows), crs=CRS.from_epsg(2263))
+    assert read.points.easting[0] == pytest.approx(300000, abs=1e-3)
+    open_ones = [one for one in read.recognition.ambiguous if one.question is Question.UNIT]
+    assert len(open_ones) == 1
+    assert not open_ones[0].stops
+    assert any("international and U.S. survey foot" in str(note) for note in read.messages)

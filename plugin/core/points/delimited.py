@@ -33,7 +33,7 @@ from .detect import (
 from .geographic import GeographicPoints, HeightKind
 from .layout import NO_SUCH_COLUMN, TWO_COLUMNS, Header, Shape, doubts, lay_out, new_name
 from .pointset import COLUMNS, PointSet, make_points
-from .recognise import Look, look_at, recognise_look
+from .recognise import SUPPORTING, Look, look_at, recognise_look
 from .recognition import Recognition
 from .rejects import LineAccount, Rejects, make_rejects
 from .source import TextSource, load_text
@@ -197,7 +197,12 @@ def read_points(
         sign, mark, source.encoding, head, {role: place + 1 for role, place in layout.roles.items()},
         units["easting"], units["height"],
     )  # fmt: skip
-    notes = [*source.messages, *_told(found), *doubts(source.file, layout, head, units), *_notes(source.file, blocks)]
+    notes = [
+        *source.messages,
+        *_told(found),
+        *doubts(source.file, layout, head, units, mapping is not None),
+        *_notes(source.file, blocks),
+    ]
     return replace(_gather(source, blocks, used, notes, crs, layout.coordinates), recognition=found)
 
 
@@ -235,7 +240,8 @@ def _told(found: Optional[Recognition]) -> List[Message]:
     if not found.explicit:
         columns = guess.option.replace("--columns ", "", 1)
         notes.append(message(TOOK, file=found.file, columns=columns, delimiter=_spoken(found.delimiter)))
-        notes += [message(NOTE, file=found.file, note=reason) for reason in guess.reasons]
+        reasons = [reason for reason in guess.reasons if reason.text not in SUPPORTING]
+        notes += [message(NOTE, file=found.file, note=reason) for reason in reasons]
     notes += [message(NOTE, file=found.file, note=one.text) for one in found.ambiguous if not one.stops]
     return [*notes, *found.messages]
 

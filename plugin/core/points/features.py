@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 from dataclasses import dataclass
 from typing import Dict, FrozenSet, List, Optional, Sequence, Tuple
@@ -154,7 +155,9 @@ def _number(field: str, decimal: str) -> Optional[Tuple[float, int]]:
             return None
         field = field.replace(",", ".")
     match = _PLAIN.fullmatch(field)
-    return (float(field), len(match.group(1) or match.group(2) or "")) if match else None
+    if match is None or not math.isfinite(float(field)):
+        return None
+    return float(field), len(match.group(1) or match.group(2) or "")
 
 
 def usual_step(first: np.ndarray, second: np.ndarray, part: np.ndarray) -> Tuple[float, float]:

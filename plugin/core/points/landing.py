@@ -38,7 +38,7 @@ class Landing:
         self._degree = float(np.degrees(plan.geodetic_crs.axis_info[0].unit_conversion_factor))
         meridian = plan.geodetic_crs.prime_meridian
         self._zero = meridian.longitude * np.degrees(meridian.unit_conversion_factor) if meridian else 0.0
-        self.name = str(area.name or "")
+        self.name = str(area.name or "").split(":")[0].split(" - ")[0].rstrip(".")
 
     @property
     def known(self) -> bool:

@@ -202,8 +202,12 @@ def new_name(name: str, taken: Sequence[str]) -> str:
     return free
 
 
-def doubts(file: str, layout: Layout, header: Optional[Header], units: Dict[str, LengthUnit]) -> List[Message]:
-    """Where the header says other than what is done. ``units``: the unit each coordinate is read in."""
+def doubts(
+    file: str, layout: Layout, header: Optional[Header], units: Dict[str, LengthUnit], mapped: bool
+) -> List[Message]:
+    """Where the header says other than what is done. ``units``: the unit each coordinate is read in; ``mapped``:
+    whether the user named the columns.
+    """
     if header is None:
         return []
     notes = []
@@ -212,7 +216,7 @@ def doubts(file: str, layout: Layout, header: Optional[Header], units: Dict[str,
         if place >= len(header.words):
             continue
         where = {"file": file, "line": header.line, "column": place + 1, "word": header.words[place].strip()}
-        if meant.get(place, role) != role:
+        if mapped and meant.get(place, role) != role:
             notes.append(message(HEADER_SAYS_OTHER, role=role, **where))
         unit = read_word(header.words[place]).unit
         if role in units and unit is not None and unit is not units[role]:

@@ -81,6 +81,8 @@ HEADER_FIRST = Text(
         "columns {first} and {second} are both headed {role}; the first is read as that, the other is kept beside",
     ),
 )
+#: What speaks for a reading and does not settle it.
+SUPPORTING = (LANDS, LANDS_OUTSIDE, COMPACT, STEPS, SIZES, IN_ORDER)
 # Questions
 WHICH_COLUMNS = Text(
     "recognise.which_columns", QT_TRANSLATE_NOOP("core", "nothing says for sure which columns are which")
@@ -126,6 +128,10 @@ FEET_ALIKE = Text(
     ),
 )
 WHICH_HEIGHT = Text("recognise.which_height", QT_TRANSLATE_NOOP("core", "several columns may be the height: {columns}"))
+HEIGHT_BY_WORD = Text(
+    "recognise.height_by_word",
+    QT_TRANSLATE_NOOP("core", "column {columns} may be the height, but its header word '{word}' is not known"),
+)
 NO_HEIGHT = Text("recognise.no_height", QT_TRANSLATE_NOOP("core", "no column can be the height"))
 KIND_OPEN = Text(
     "recognise.kind_open",
@@ -140,7 +146,7 @@ O_OPEN = Text(
     ),
 )
 
-_WALK = (0.4, 0.6)  # metres: a rover that stores a point every half metre
+_WALK = (0.47, 0.58)  # metres: a rover that stores a point every half metre
 _EVEN = 0.6  # share of steps near the usual one that makes it a rule
 _DEGREE_DECIMALS = 5
 _PLAN_PAIRS, _DEGREE_PAIRS = ("easting", "northing"), ("longitude", "latitude")
@@ -396,7 +402,9 @@ def _candidates(case: _Case) -> List[Column]:
     taken = {place for role, places in case.named.items() for place in places if role not in ("easting", "northing")}
     free = [column for column in case.columns if column.place not in taken and _is_value(column)]
     fractions = any(not column.whole and not column.is_angle for column in free)
-    found = [column for column in free if column.is_angle or not (column.whole and (fractions or column.counts))]
+    found = [column for column in free if column.is_angle or not (column.whole and fractions)]
+    if not fractions and len(found) > 3 and found[0].counts:
+        found = found[1:]  # names
     return found[:_MOST_CANDIDATES]
 
 
@@ -532,7 +540,10 @@ def _settle_height(
     worded = any(_word_of(case, column.place) for column in found)
     if len(found) > 1 or worded:
         columns = ", ".join(str(column.place + 1) for column in found)
-        return readings, (), [Ambiguity(Question.HEIGHT, message(WHICH_HEIGHT, columns=columns), ())]
+        text = message(WHICH_HEIGHT, columns=columns)
+        if len(found) == 1:
+            text = message(HEIGHT_BY_WORD, columns=columns, word=_word_of(case, found[0].place))
+        return readings, (), [Ambiguity(Question.HEIGHT, text, ())]
     return readings, (message(ONLY_HEIGHT, column=found[0].place + 1),), []
 
 
@@ -544,11 +555,13 @@ def _word_of(case: _Case, place: int) -> str:
 def _height_candidates(case: _Case, pair: _Pair) -> List[Column]:
     """Columns of numbers that may be heights: those that look like quality figures only where nothing else is left."""
     taken = {place for places in case.named.values() for place in places} | set(pair.places.values())
+    fractions = pair.degrees or not (pair.first.whole and pair.second.whole)
+    before = min(pair.places.values())
     free = [
         column for column in case.columns
-        if column.place not in taken and column.is_number and not column.counts and np.abs(column.good).max() < 35_000.0
+        if column.place not in taken and column.is_number and np.abs(column.good).max() < 35_000.0
+        and not (column.counts and (fractions or column.place < before))
     ]  # fmt: skip
-    fractions = pair.degrees or not (pair.first.whole and pair.second.whole)
     likely = [column for column in free if not (column.whole and fractions)]
     likely = [column for column in likely if not _like_sigma(column)] or likely
     varied = [column for column in likely if column.span > 0.0]
@@ -722,13 +735,20 @@ def _guesses(
 
 def _typed(ambiguous: Sequence[Ambiguity], guesses: Sequence[Guess]) -> List[Ambiguity]:
     """Questions about columns with the guesses as answers."""
-    whole = [guess for guess in guesses if len(guess.columns) >= 3]
-    answers = tuple(Alternative(guess.option, guess.reasons) for guess in whole[:4])
+    whole = [guess for guess in guesses if {"height", "ellipsoidal_height"} & set(guess.columns)]
     typed = []
     for one in ambiguous:
+        fitting = whole
+        if one.question is Question.HEIGHT and guesses:
+            fitting = [guess for guess in whole if _plan_of(guess) == _plan_of(guesses[0])]
+        answers = tuple(Alternative(guess.option, guess.reasons) for guess in fitting[:4])
         asks = one.question in (Question.COLUMNS, Question.AXES, Question.DEGREES, Question.HEIGHT)
         typed.append(replace(one, alternatives=answers) if asks and not one.alternatives else one)
     return typed
+
+
+def _plan_of(guess: Guess) -> Tuple[Optional[int], ...]:
+    return tuple(guess.columns.get(role) for role in (*_PLAN_PAIRS, *_DEGREE_PAIRS))
 
 
 def _explicit(case: _Case) -> bool:

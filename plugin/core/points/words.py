@@ -48,7 +48,7 @@ _CERTAIN: Dict[str, str] = {
         geographischelaenge""",
     "code": """code featurecode pointcode fieldcode desc description feature descriptor
         codepoint codeterrain libelle nature designation
-        punktcode kode beschreibung objektart punktart
+        punktcode kode beschreibung objektart punktart art
         codigo descripcion desc codigopunto""",
     "sigma_h": """sigmah hrms hsigma sigmahz horizontalprecision horizontalaccuracy horizontalsigma hprecision
         haccuracy hacc stdh sdh precisionh precisionhorizontal
