@@ -112,7 +112,7 @@ class WalkOptions:
     ``spacing`` (of the passes) is needed.
 
     ``sigma``: standard deviation of one height of the rover. ``curvature``: second derivative of the ground, 1/m,
-    see :class:`Terrain`, or :func:`.coverage.ground_curvature` of an earlier survey. ``smallest_form``: width of the
+    see :class:`Terrain`, or :func:`.curvature.ground_curvature` of an earlier survey. ``smallest_form``: width of the
     smallest form to be shown without coded lines; passes are at most half of it apart. ``widest``: the spacing is never
     more. ``step``: recording distance. ``direction``: grid bearing of the passes, None for along the longest side.
     ``perimeter``: walk the outline and the holes too. ``cross_passes``: None for as many as tell the noise to 15 %, at

@@ -1,0 +1,210 @@
+"""Coverage: how densely a site was recorded, where it was not, and what contour interval that bears."""
+
+from __future__ import annotations
+
+import csv
+from dataclasses import dataclass, field
+from typing import List, Optional, Sequence, Tuple
+
+import numpy as np
+
+from ..files import PathLike, replace_file
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..points.pointset import PointSet, make_points
+from ..surface.findings import FindingOptions
+from ..surface.locate import heights_at
+from ..surface.spacing import pass_spacing, recorded_spacing
+from ..surface.tin import Tin
+from ..units import heights_to_crs_units, to_crs_units
+from .empty_circles import EmptyCircles, Openings
+
+BAD_LIMIT = Text(
+    "coverage.bad_limit",
+    QT_TRANSLATE_NOOP("core", "The limit {option} is {value}; give a number above 0."),
+)
+SPACING = Text(
+    "coverage.spacing",
+    QT_TRANSLATE_NOOP("core", "Recorded every {along:.2f} m along the passes, {across:.1f} m from pass to pass."),
+)
+LONG_SHARE = Text(
+    "coverage.long_share",
+    QT_TRANSLATE_NOOP(
+        "core", "{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m."
+    ),
+)
+WIDEST = Text(
+    "coverage.widest",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N "
+        "{northing:.3f}; {count} circles are wider than {limit:.1f} m.",
+    ),
+)
+WALK_AGAIN = Text(
+    "coverage.walk_again",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one."
+    ),
+)
+
+
+@dataclass(frozen=True)
+class CoverageOptions:
+    """Limits in metres. ``max_edge``: longest edge of a triangle; None for the factor of
+    :class:`..surface.findings.FindingOptions` times the pass spacing. ``max_radius``: of a circle without a measured
+    point; None for half of ``max_edge``. ``most_circles``: how many circles to list.
+    """
+
+    max_edge: Optional[float] = None
+    max_radius: Optional[float] = None
+    most_circles: int = 50
+
+    def check(self) -> None:
+        """Raise SurveyError when a limit is not above 0."""
+        for option in ("max_edge", "max_radius", "most_circles"):
+            value = getattr(self, option)
+            if value is not None and not 0 < value < float("inf"):
+                raise SurveyError(BAD_LIMIT, option=option, value=value)
+
+
+@dataclass(frozen=True)
+class Coverage:
+    """How a site is covered; metres and square metres.
+
+    ``along``, ``along_95``: median and 95th percentile of the steps between records; ``across``: pass spacing.
+    ``long``: mask (m,) of the triangles with a free edge over ``max_edge`` (edges of lines do not count: a line between
+    two shots was meant). ``long_area``, ``area``: theirs and that of the surface. ``circles``: widest first, radius
+    over ``max_radius``. ``walk_again``: places for the data collector, in walking order, heights from the
+    surface; its extra column ``radius`` tells how far each was from everything measured.
+    """
+
+    along: float
+    along_95: float
+    across: float
+    max_edge: float
+    max_radius: float
+    long: np.ndarray
+    long_area: float
+    area: float
+    circles: EmptyCircles
+    walk_again: PointSet
+    messages: Tuple[Message, ...] = field(default_factory=tuple)
+
+    @property
+    def long_share(self) -> float:
+        """Share 0..1 of the site's area in triangles with a long edge."""
+        return self.long_area / self.area if self.area else 0.0
+
+
+def coverage(tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions()) -> Coverage:
+    """Spacing, long triangles, empty circles and places to walk again. Raises SurveyError for limits not above 0."""
+    options.check()
+    length = _edge_lengths(tin)
+    along, across = recorded_spacing(points), pass_spacing(length)
+    usual = float(np.fmax(along, across))
+    max_edge = options.max_edge or FindingOptions().long_factor * usual
+    max_radius = options.max_radius or max_edge / 2
+    area = _areas(tin)
+    long = _longest_free(tin, length) > max_edge
+    openings = Openings(tin, max_radius)
+    circles, again = openings.circles(options.most_circles), places_to_walk(openings)
+    long_area = float(area[long].sum())
+    said = [message(SPACING, along=along, across=across)]
+    share = 100 * long_area / float(area.sum())
+    said.append(message(LONG_SHARE, share=share, area=long_area, limit=max_edge))
+    said += _about_gaps(circles, again, max_radius)
+    return Coverage(
+        along, _step_percentile(points, 95), across, max_edge, max_radius, long, long_area, float(area.sum()), circles,
+        again, tuple(said),
+    )  # fmt: skip
+
+
+def share_over(tin: Tin, limits: Sequence[float]) -> np.ndarray:
+    """Share (k,) of the site's area in triangles with a free edge over each of ``limits`` (k) metres."""
+    longest, area = _longest_free(tin, _edge_lengths(tin)), _areas(tin)
+    order = np.argsort(longest)
+    below = np.concatenate([[0.0], np.cumsum(area[order])])
+    share: np.ndarray = 1.0 - below[np.searchsorted(longest[order], np.asarray(limits, float), "right")] / below[-1]
+    return share
+
+
+def places_to_walk(openings: Openings) -> PointSet:
+    """Places that leave nothing farther than the limit of ``openings`` from a measured point, in walking order from
+    the westernmost, named W001 and so on; heights from the surface, extra column ``radius`` (m) as in its ``cover``.
+    """
+    tin = openings.tin
+    xy, radius = openings.cover()
+    order = _walking_order(xy)
+    xy, radius = xy[order], radius[order]
+    width = max(3, len(str(len(xy))))
+    names = np.array([f"W{number:0{width}d}" for number in range(1, len(xy) + 1)], object)
+    height = heights_at(tin, xy) if len(xy) else np.empty(0)
+    return make_points(xy[:, 0], xy[:, 1], height, name=names, crs=tin.crs, extra={"radius": radius})
+
+
+def write_places(places: PointSet, path: PathLike) -> None:
+    """Write name, easting, northing and height, in units of the CRS, as CSV for a data collector.
+
+    Raises SurveyError when the file can't be written.
+    """
+    plan = [to_crs_units(each, places.crs) for each in (places.easting, places.northing)]
+    columns = [*plan, heights_to_crs_units(places.height, places.crs)]
+    with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
+        writer = csv.writer(stream, lineterminator="\n")
+        writer.writerow(("name", "easting", "northing", "height"))
+        for name, *numbers in zip(places.name.tolist(), *(column.tolist() for column in columns)):
+            writer.writerow((name, *("" if number != number else f"{number:.3f}" for number in numbers)))
+
+
+def _edge_lengths(tin: Tin) -> np.ndarray:
+    """Plan length (m, 3) of the edges of each triangle, metres."""
+    corner = tin.vertices[tin.triangles][:, :, :2]
+    step = np.roll(corner, -1, axis=1) - corner
+    length: np.ndarray = np.hypot(step[:, :, 0], step[:, :, 1])
+    return length
+
+
+def _longest_free(tin: Tin, length: np.ndarray) -> np.ndarray:
+    """Longest edge (m,) of each triangle that no line holds, metres; 0 if lines hold all three."""
+    longest: np.ndarray = np.where(tin.edge_kind != 0, 0.0, length).max(axis=1)
+    return longest
+
+
+def _areas(tin: Tin) -> np.ndarray:
+    corner = tin.vertices[tin.triangles]
+    u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+    area: np.ndarray = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / 2
+    return area
+
+
+def _step_percentile(points: PointSet, percent: float) -> float:
+    used = points.used
+    step = np.hypot(np.diff(points.easting[used]), np.diff(points.northing[used]))
+    step = step[step >= 0.02]
+    return float(np.percentile(step, percent)) if len(step) else float("nan")
+
+
+def _about_gaps(circles: EmptyCircles, again: PointSet, limit: float) -> List[Message]:
+    said = []
+    if len(circles):
+        place = {"easting": float(circles.easting[0]), "northing": float(circles.northing[0])}
+        said.append(message(WIDEST, radius=float(circles.radius[0]), count=len(circles), limit=limit, **place))
+    if len(again):
+        said.append(message(WALK_AGAIN, count=len(again), limit=limit))
+    return said
+
+
+def _walking_order(xy: np.ndarray) -> np.ndarray:
+    """Indices in the order of a walk: from the westernmost place always to the nearest one not yet seen."""
+    if len(xy) == 0:
+        return np.empty(0, np.int64)
+    left = np.arange(len(xy))
+    at = int(np.lexsort((xy[:, 1], xy[:, 0]))[0])
+    order = [at]
+    left = left[left != at]
+    while len(left):
+        nearest = int(np.argmin(np.hypot(*(xy[left] - xy[at]).T)))
+        at = int(left[nearest])
+        order.append(at)
+        left = np.delete(left, nearest)
+    return np.array(order)
