@@ -1,0 +1,137 @@
+"""What is done to the whole survey once it is read: fitted to control, or moved between ground and grid."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from enum import Enum
+from pathlib import Path
+from typing import Any, NamedTuple, Optional, Tuple
+
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..points.pointset import PointSet
+from ..units import LengthUnit
+from .control import ControlMatch, ControlPoints, match_control, read_control
+from .control_fit import ControlFit, HeightFit, apply_control_fit, fit_plan, fit_space
+from .ground_grid import GroundGrid, grid_to_ground, ground_to_grid, site_ground_grid
+from .record import Georeference
+
+NO_CRS = Text(
+    "site.no_crs",
+    QT_TRANSLATE_NOOP("core", "Ground and grid need the CRS of the grid; give it as --crs, not a local grid."),
+)
+NO_ORIGIN = Text(
+    "site.no_origin",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Ground coordinates need the origin about which they were made; give its easting and northing as --ground-origin.",
+    ),
+)
+BAD_ORIGIN = Text(
+    "site.bad_origin",
+    QT_TRANSLATE_NOOP("core", "{option} must be two numbers such as 500000,5700000, not '{value}'."),
+)
+
+
+class GroundWay(Enum):
+    """Between which coordinates."""
+
+    TO_GRID = "to-grid"
+    TO_GROUND = "to-ground"
+
+
+@dataclass(frozen=True)
+class ControlOptions:
+    """A fit to control. ``file``: see :func:`.control.read_control`, in ``unit``. ``seven``: in space, with seven
+    parameters, else four in plan and ``heights``. ``sigma_plan``, ``sigma_height``: metres, None where not known.
+    ``leave_out``: names of control points that are not used.
+    """
+
+    file: Path
+    unit: LengthUnit = LengthUnit.METRE
+    seven: bool = False
+    heights: HeightFit = HeightFit.SHIFT
+    sigma_plan: Optional[float] = None
+    sigma_height: Optional[float] = None
+    leave_out: Tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class GroundOptions:
+    """Between ground and grid. ``origin``, ``shift``: metres, see :class:`.ground_grid.GroundGrid`; ``origin`` None:
+    the middle of the points, only to ground. ``factor``: combined factor, None to compute it at the origin from the
+    projection, the mean height of the points and ``separation`` (geoid separation, metres), or from
+    ``ellipsoidal_height`` (metres).
+    """
+
+    way: GroundWay
+    origin: Optional[Tuple[float, float]] = None
+    factor: Optional[float] = None
+    separation: Optional[float] = None
+    ellipsoidal_height: Optional[float] = None
+    shift: Tuple[float, float] = (0.0, 0.0)
+
+
+class Fitted(NamedTuple):
+    """Points in the coordinates of the control, the record, and the fit with what it was matched from."""
+
+    points: PointSet
+    record: Georeference
+    fit: ControlFit
+    match: ControlMatch
+    control: ControlPoints
+
+
+def fit_to_control(points: PointSet, options: ControlOptions, crs: Optional[Any]) -> Fitted:
+    """``points`` of a local or assumed system in the coordinates of the control, whose CRS is ``crs``.
+
+    Raises SurveyError as reading, matching and fitting do.
+    """
+    control = read_control(options.file, options.unit)
+    match = match_control(points, control)
+    if options.seven:
+        fit = fit_space(match, options.sigma_plan, options.sigma_height, options.leave_out)
+    else:
+        fit = fit_plan(match, options.heights, options.sigma_plan, options.sigma_height, options.leave_out)
+    done = apply_control_fit(points, fit, crs)
+    return Fitted(done.points, done.record, fit, match, control)
+
+
+class Grounded(NamedTuple):
+    """Points on the other side, the record, and how ground and grid hang together."""
+
+    points: PointSet
+    record: Georeference
+    ground_grid: GroundGrid
+
+
+def between_ground_and_grid(points: PointSet, options: GroundOptions, crs: Optional[Any]) -> Grounded:
+    """``points`` brought from ground to the grid of ``crs``, or from that grid to the ground.
+
+    Raises SurveyError without a CRS, and for ground coordinates without an origin.
+    """
+    if crs is None:
+        raise SurveyError(NO_CRS)
+    to_grid = options.way is GroundWay.TO_GRID
+    if to_grid and options.origin is None:
+        raise SurveyError(NO_ORIGIN)
+    how = site_ground_grid(
+        replace(points, crs=crs), options.origin, options.ellipsoidal_height, options.separation, options.shift
+    )
+    if options.factor is not None:
+        how = GroundGrid(
+            crs, how.origin_easting, how.origin_northing, options.factor, how.shift_easting, how.shift_northing
+        )
+    change = ground_to_grid if to_grid else grid_to_ground
+    done = change(points, how)
+    return Grounded(done.points, done.record, how)
+
+
+def parse_place(text: str, option: str) -> Tuple[float, float]:
+    """Two numbers with a comma between them. Raises SurveyError that names ``option``."""
+    try:
+        first, second = (float(word) for word in text.split(","))
+        if abs(first) < 1e12 and abs(second) < 1e12:
+            return first, second
+    except ValueError:
+        pass
+    raise SurveyError(BAD_ORIGIN, option=option, value=text)
