@@ -53,6 +53,20 @@ def test_the_matrix_is_right_or_declared_ambiguous(matrix):
     assert verdicts.count("right") > 0.35 * len(verdicts)
 
 
+def test_with_a_crs_of_somewhere_else_nothing_is_silently_wrong(tmp_path):
+    """The user names a wrong CRS: columns and unit are still right or asked for."""
+    rng = np.random.default_rng(5)
+    for form in forms(150, 3):
+        path = write(tmp_path, "")
+        path.write_bytes(form.raw)
+        crs = CRS.from_epsg(SITES[rng.integers(len(SITES))][0])
+        try:
+            found = recognise(path, crs=crs)
+        except SurveyError as error:
+            found = error
+        assert verdict(form, found) != "wrong", (crs.name, form.label)
+
+
 def test_reading_the_matrix_gives_the_coordinates_or_asks(matrix):
     """What is read lies where it was walked; what cannot be decided is one line that says what to type."""
     read = 0
@@ -269,3 +283,16 @@ def test_feet_of_the_crs_are_read_and_the_doubt_is_said(tmp_path):
     assert len(open_ones) == 1
     assert not open_ones[0].stops
     assert any("international and U.S. survey foot" in str(note) for note in read.messages)
+
+
+def test_positions_of_both_kinds_have_to_agree(tmp_path):
+    rows = "".join(f"P{i},51.56{i:03d},9.69{i:03d},{547838 + i}.25,{5712395 - i}.5,91.5\n" for i in range(9))
+    path = write(tmp_path, "id,lat,lon,E,N,H\n" + rows)
+    read = read_points(path, crs=CRS.from_epsg(25832))
+    assert read.points.easting[0] == 547838.25
+    assert read.points.extra["latitude"][0] == 51.56
+    path = write(tmp_path, path.read_text(encoding="utf-8").replace(",547", ",347"))
+    with pytest.raises(SurveyError) as caught:
+        read_points(path, crs=CRS.from_epsg(25832), geographic=True)
+    assert "200 km away" in str(caught.value)
+    assert "longitude=3" in str(caught.value)

@@ -65,6 +65,17 @@ class Landing:
             return False, False
         return self._inside(_thin(longitude), _thin(latitude))
 
+    def distance(self, easting_m: float, northing_m: float, longitude: float, latitude: float) -> float:
+        """Metres in plan between a point and a position in degrees, whatever its datum; inf where it has none."""
+        try:
+            east, north = self._transformer.transform(
+                (longitude - self._zero) / self._degree, latitude / self._degree, direction="INVERSE"
+            )
+        except ProjError:
+            return float("inf")
+        away = float(np.hypot(east * self._unit - easting_m, north * self._unit - northing_m))
+        return away if np.isfinite(away) else float("inf")
+
     def _inside(self, lon: np.ndarray, lat: np.ndarray) -> Tuple[bool, bool]:
         assert self._box is not None
         west, south, east, north = self._box

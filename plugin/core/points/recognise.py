@@ -127,6 +127,14 @@ FEET_ALIKE = Text(
         "coordinates are read in {unit}, the unit of the CRS",
     ),
 )
+PLACES_DIFFER = Text(
+    "recognise.places_differ",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "easting and northing do not lie where longitude and latitude do in this CRS, but {distance_km} km away, so "
+        "they are of another CRS or exchanged",
+    ),
+)
 WHICH_HEIGHT = Text("recognise.which_height", QT_TRANSLATE_NOOP("core", "several columns may be the height: {columns}"))
 HEIGHT_BY_WORD = Text(
     "recognise.height_by_word",
@@ -370,6 +378,11 @@ def _check_said(case: _Case, said: _Pair) -> Tuple[List[_Pair], List[Ambiguity]]
     reasons = tuple(_by_word(case, role, place) for role, place in said.places.items())
     said = replace(said, score=said.score + 6.0, reasons=(*reasons, *said.reasons))
     pairs = [said, *others]
+    apart = _places_differ(case, said)
+    if apart is not None:
+        lon, lat = case.column("longitude"), case.column("latitude")
+        degrees = [] if lon is None or lat is None else [_Pair(lon, lat, True)]
+        return [said, *degrees, *others], [Ambiguity(Question.DEGREES, apart, ())]
     where = {"first": said.first.place + 1, "second": said.second.place + 1}
     if case.landing.known and not said.far and any(pair.near for pair in others):
         pairs = sorted(pairs, key=lambda pair: not pair.near)
@@ -385,6 +398,22 @@ def _check_said(case: _Case, said: _Pair) -> Tuple[List[_Pair], List[Ambiguity]]
     if not said.degrees and not case.landing.known and (_like_degrees(said.first, said.second)):
         return pairs, [Ambiguity(Question.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
     return pairs, []
+
+
+def _places_differ(case: _Case, said: _Pair) -> Optional[Message]:
+    """Where a file has positions of both kinds: that they are of different places in the CRS, by over 1 km."""
+    lon, lat = case.column("longitude"), case.column("latitude")
+    if said.degrees or lon is None or lat is None or not case.landing.known:
+        return None
+    columns = (said.first, said.second, lon, lat)
+    whole = np.all([np.isfinite(column.values) for column in columns], axis=0)
+    if not whole.any():
+        return None
+    east, north, lons, lats = (float(np.median(column.values[whole])) for column in columns)
+    away = min(case.landing.distance(east * unit.metres, north * unit.metres, lons, lats) for unit in case.units)
+    if away < 1000.0:
+        return None
+    return message(PLACES_DIFFER, distance_km=f"{away / 1000.0:.0f}" if np.isfinite(away) else "?")
 
 
 def _by_word(case: _Case, role: str, place: int) -> Message:
@@ -675,7 +704,7 @@ def _settle_unit(
     if walked and own not in walked:
         return own, (), [_which_unit(_ranked((own, *other), walked))]
     if walked:
-        return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), []
+        return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), _feet_alike(own)
     text = UNIT_OF_CRS if case.landing.known else UNIT_ASSUMED
     return own, (), [replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False)]
 
