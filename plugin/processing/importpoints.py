@@ -1,4 +1,4 @@
-"""A survey file to a layer of points, every line of the file accounted for."""
+"""Survey files, or a layer, to a layer of points in the CRS wanted; every line accounted for."""
 
 from __future__ import annotations
 
@@ -6,42 +6,36 @@ from typing import Any, Dict, List, Optional
 
 from qgis.core import (
     QgsProcessingContext,
+    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
+    QgsProcessingOutputString,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFile,
+    QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.georeference.intake import Intake, take_in, take_in_read
 from ..core.linework.join import join_lines
-from ..core.points.columns import parse_columns
 from ..core.points.decisions import apply_decisions, read_decisions
-from ..core.points.delimited import PointFile, read_points
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import Progress, part
 from .algorithm import HummockAlgorithm, progress_of, report, say
-from .parameters import (
-    chosen_code_table,
-    chosen_unit,
-    code_table_file,
-    code_table_help,
-    core_crs,
-    qgis_crs,
-    unit_choice,
-)
-from .pointlayer import point_fields, reject_fields, write_points, write_rejects
+from .importoptions import add_format_parameters, add_georeference_parameters, chosen_options
+from .parameters import chosen_code_table, chosen_unit, code_table_file, code_table_help, qgis_crs, unit_choice
+from .pointlayer import point_fields, read_survey_layer, reject_fields, write_points, write_rejects
+from .pointsource import add_field_parameters, chosen_columns
 from .styles import POINTS, dress_vector
-from .versions import NO_GEOMETRY, ONE_FILE, POINT_SOURCE, POINT_Z, TABLE_SOURCE
+from .versions import FILE_SOURCE, NO_GEOMETRY, ONE_FILE, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
 translate = QCoreApplication.translate
 
-#: What the choices of the parameters below mean to the core; None lets it find out.
-DELIMITERS = (None, ",", ";", "\t", " ")
-DECIMALS = (None, ".", ",")
-HEADERS = (None, True, False)
+#: The widget that shows the file and assigns its columns; by its path, so that qgis_process needs no window.
+COLUMNS_WIDGET = __name__.rsplit(".", 2)[0] + ".gui.columns.ColumnsWrapper"
 
 
 class ImportPoints(HummockAlgorithm):

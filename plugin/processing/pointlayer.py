@@ -5,6 +5,7 @@ Coordinates of a layer, heights included, are in the unit of its CRS; those of t
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timezone
 from math import isfinite
 from typing import Any, Callable, Dict, List, NamedTuple, Optional, Sequence, Tuple
@@ -21,12 +22,17 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication, QDateTime, Qt
 
+from ..core.georeference.crs import height_unit as core_height_unit
+from ..core.georeference.crs import plan_unit
+from ..core.messages import QT_TRANSLATE_NOOP, Text, message
 from ..core.points.decisions import REASON_WORDS, STATUS_WORDS, words_of_reasons
+from ..core.points.delimited import FileFormat, PointFile
+from ..core.points.geographic import GeographicPoints
 from ..core.points.layout import new_name
 from ..core.points.pointset import FIX_UNKNOWN, PointSet, Status, make_points
-from ..core.points.rejects import Rejects
+from ..core.points.rejects import LineAccount, Rejects, make_rejects
 from ..core.progress import Progress
-from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
+from ..core.units import LengthUnit, heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
 from .parameters import core_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import is_null
@@ -50,6 +56,10 @@ POINT_FIELDS: Tuple[Tuple[str, str], ...] = (
     ("reason", "text"),
 )
 _OWN = {name for name, _ in POINT_FIELDS}
+
+NO_PLACE_OR_HEIGHT = Text(
+    "layer.no_place_or_height", QT_TRANSLATE_NOOP("core", "the feature has no place or no height")
+)
 
 
 def point_fields(points: PointSet) -> QgsFields:
@@ -101,22 +111,87 @@ def _moments(times: np.ndarray) -> List[Optional[QDateTime]]:
 
 
 class PointColumns(NamedTuple):
-    """Which fields of a layer hold the columns; "" for none."""
+    """Which fields of a layer hold the columns; "" for none, for the name the field "name" where there is one."""
 
     height: str = ""
     code: str = ""
+    name: str = ""
 
 
 def read_points_layer(
-    source: QgsFeatureSource, columns: PointColumns, label: str, feedback: QgsProcessingFeedback, progress: Progress
+    source: QgsFeatureSource,
+    columns: PointColumns,
+    label: str,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+    height_unit: Optional[LengthUnit] = None,
+    local_unit: Optional[LengthUnit] = None,
 ) -> PointSet:
     """The points of a layer in the order of its features; a multipoint counts as its points.
 
-    Heights come from ``columns.height`` or else from the geometry. Points without geometry or height
-    are left out and counted aloud. Raises SurveyError for a CRS without lengths, QgsProcessingException
-    when a given field is missing or no point has a height.
+    Heights come from ``columns.height`` or else from the geometry, in ``height_unit`` or else the unit of the CRS.
+    ``local_unit``: the coordinates are of a local grid in that unit, whatever CRS the layer says. Points without
+    geometry or height are left out and counted aloud. Raises SurveyError for a CRS without lengths,
+    QgsProcessingException when a given field is missing or no point has a height.
     """
-    crs = core_crs(source.sourceCrs(), label)
+    crs = core_crs(source.sourceCrs(), label) if local_unit is None else None
+    plan = metres_per_unit(crs) if local_unit is None else local_unit.metres
+    rise = metres_per_height_unit(crs) if local_unit is None else local_unit.metres
+    if height_unit is not None:
+        rise = height_unit.metres
+    points, refused = _read_layer(source, columns, label, feedback, progress, (plan, rise))
+    if refused:
+        feedback.pushWarning(
+            translate("hummock", "{layer}: features without a place or a height left out: {count}.").format(
+                layer=label, count=len(refused)
+            )
+        )
+    return replace(points, crs=crs)
+
+
+def read_survey_layer(
+    source: QgsFeatureSource,
+    columns: PointColumns,
+    label: str,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+    height_unit: Optional[LengthUnit] = None,
+    local_unit: Optional[LengthUnit] = None,
+) -> PointFile:
+    """A layer as a survey file: features without a place or height are its rejects, their ids its lines.
+
+    Other arguments as of :func:`read_points_layer`. A layer in degrees gives geographic positions with heights in
+    metres unless ``height_unit`` says otherwise; easting and northing are nan then.
+    """
+    degrees = local_unit is None and source.sourceCrs().isGeographic()
+    crs = None if degrees or local_unit is not None else core_crs(source.sourceCrs(), label)
+    plan = local_unit or plan_unit(crs)
+    rise = height_unit or local_unit or core_height_unit(crs)
+    factors = (1.0 if degrees else plan.metres, rise.metres)
+    points, refused = _read_layer(source, columns, label, feedback, progress, factors)
+    rejects = make_rejects([(line, text, message(NO_PLACE_OR_HEIGHT)) for line, text in refused])
+    account = LineAccount(len(points) + len(rejects), len(points), len(rejects), 0, 0, 0)
+    read = PointFile(
+        replace(points, crs=crs), rejects, account, FileFormat(",", ".", "utf-8", None, {}, plan, rise), ()
+    )
+    if not degrees:
+        return read
+    positions = GeographicPoints(points.easting, points.northing, points.height)
+    nowhere = np.full(len(points), np.nan)
+    return replace(
+        read, points=replace(points, easting=nowhere, northing=nowhere), geographic=positions, messages=read.messages
+    )
+
+
+def _read_layer(
+    source: QgsFeatureSource,
+    columns: PointColumns,
+    label: str,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+    factors: Tuple[float, float],
+) -> Tuple[PointSet, List[Tuple[int, str]]]:
+    """Points with coordinates times ``factors`` (plan, height), and id and attributes of the features left out."""
     names = [item.name() for item in source.fields()]
     for column in columns:
         if column and column not in names:
@@ -125,35 +200,29 @@ def read_points_layer(
                     layer=label, field=column, fields=", ".join(names) or "-"
                 )
             )
-    places, rows, without = _collect_points(source, columns.height, progress)
-    if without:
-        feedback.pushWarning(
-            translate("hummock", "{layer}: features without a place or a height left out: {count}.").format(
-                layer=label, count=without
-            )
-        )
-    if without and not rows:
+    places, rows, refused = _collect_points(source, columns.height, progress)
+    if refused and not rows:
         raise QgsProcessingException(
             translate(
                 "hummock", "{layer}: no point has a height; give points with Z values or choose the height field."
             ).format(layer=label)
         )
-    plan, rise = metres_per_unit(crs), metres_per_height_unit(crs)
+    plan, rise = factors
     xyz = np.array(places, float).reshape(-1, 3) * [plan, plan, rise]
     table = {name: [row[i] for row in rows] for i, name in enumerate(names)}
-    known = _known_columns(table, columns.code, label, feedback)
+    known = _known_columns(table, columns, label, feedback)
     for name, unit in (("sigma_h", plan), ("sigma_v", rise)):
         if name in known:
             known[name] = known[name] * unit
-    return make_points(*xyz.T, crs=crs, source=label, **known)
+    return make_points(*xyz.T, source=label, **known), refused
 
 
 def _collect_points(
     source: QgsFeatureSource, height: str, progress: Progress
-) -> Tuple[List[Tuple[float, float, float]], List[List[Any]], int]:
-    """Coordinates and attributes of each point, and the number of features that give none."""
+) -> Tuple[List[Tuple[float, float, float]], List[List[Any]], List[Tuple[int, str]]]:
+    """Coordinates and attributes of each point, and id and attributes of the features that give none."""
     place = source.fields().indexFromName(height) if height else -1
-    places, rows, without = [], [], 0
+    places, rows, refused = [], [], []
     for feature in counted(source.getFeatures(), source.featureCount(), progress):
         attributes = feature.attributes()
         found = 0
@@ -164,20 +233,22 @@ def _collect_points(
                 places.append((x, y, z))
                 rows.append(attributes)
                 found += 1
-        without += found == 0
-    return places, rows, without
+        if not found:
+            refused.append((int(feature.id()), ",".join(_texts(attributes).tolist())))
+    return places, rows, refused
 
 
 def _known_columns(
-    table: Dict[str, List[Any]], code: str, label: str, feedback: QgsProcessingFeedback
+    table: Dict[str, List[Any]], columns: PointColumns, label: str, feedback: QgsProcessingFeedback
 ) -> Dict[str, Any]:
     """The columns of a PointSet that a layer's attributes give."""
     own = {name: values for name, values in table.items() if name in _OWN}
     known: Dict[str, Any] = {}
-    if "name" in own:
-        known["name"] = _texts(own["name"])
-    if code:
-        known["code"] = _texts(table[code])
+    name = columns.name or ("name" if "name" in own else "")
+    if name:
+        known["name"] = _texts(table[name])
+    if columns.code:
+        known["code"] = _texts(table[columns.code])
     for name in ("sigma_h", "sigma_v", "tilt"):
         if name in own:
             known[name] = np.array([_number(value) for value in own[name]], float)
@@ -249,12 +320,14 @@ def _reasons(value: Any) -> int:
 # Rejected lines
 
 
-def reject_fields() -> QgsFields:
-    """The fields of the table of rejected lines."""
-    return fields_of([("line", "whole"), ("reason", "text"), ("text", "text")])
+def reject_fields(rejects: Rejects) -> QgsFields:
+    """The fields of the table of rejected lines; the file too where there are several."""
+    columns = [("line", "whole"), ("reason", "text"), ("text", "text")]
+    return fields_of(columns if rejects.source is None else [*columns, ("source", "text")])
 
 
 def write_rejects(rejects: Rejects, say_reason: Callable[[Any], str], sink: QgsFeatureSink) -> None:
     """Put the rejected lines into ``sink``, a row each; ``say_reason`` makes a text of a reason."""
-    for line, text, reason in zip(rejects.line, rejects.text, rejects.reason):
-        add_feature(sink, QgsGeometry(), [int(line), say_reason(reason), str(text)])
+    sources = [[]] * len(rejects) if rejects.source is None else [[str(name)] for name in rejects.source]
+    for line, text, reason, source in zip(rejects.line, rejects.text, rejects.reason, sources):
+        add_feature(sink, QgsGeometry(), [int(line), say_reason(reason), str(text), *source])

@@ -95,6 +95,7 @@ class ThinSurface(SurfaceAlgorithm):
         tin = self.read_surface(parameters, context)
         tolerance = self.parameterAsDouble(parameters, "TOLERANCE", context)
         thinned = thin_surface(tin, tolerance, part(progress, 0.2, 0.95))
+        progress(0.95, "surface")  # nothing is written once the user cancelled
         path = self.parameterAsFileOutput(parameters, "OUTPUT", context)
         write_2dm(thinned.tin, path)
         write_prj(path, thinned.tin.crs)

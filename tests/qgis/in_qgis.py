@@ -9,6 +9,8 @@ import sys
 from pathlib import Path
 from typing import Any, List
 
+import pytest
+
 ROOT = Path(__file__).resolve().parent.parent.parent
 DEMO = ROOT / "test_data" / "demo"
 
@@ -93,3 +95,39 @@ class Profile:
         program = shutil.which("qgis_process.bin") or shutil.which("qgis_process")
         assert program, "QGIS is installed without qgis_process"
         return self.run(program, *arguments)
+
+
+def message_of(run: Any, algorithm: str, **parameters: Any) -> str:
+    """The one line with which the algorithm refuses."""
+    from qgis.core import QgsProcessingException
+
+    with pytest.raises(QgsProcessingException) as raised:
+        run(algorithm, **parameters)
+    said = str(raised.value)
+    assert "Traceback" not in said
+    assert "Error" not in said
+    assert len(said.strip().splitlines()) == 1, said
+    return said
+
+
+def memory_points(rows: Any, crs: str = "EPSG:25832", kind: str = "PointZ") -> Any:
+    """A layer "square" in memory of rows (name, east, north, height), offsets in metres from a corner."""
+    texts = [f"{kind}({500000 + e} {5700000 + n}{f' {h}' if kind == 'PointZ' else ''})" for _, e, n, h in rows]
+    return memory_layer(kind, texts, crs, "square")
+
+
+def memory_lines(texts: Any) -> Any:
+    return memory_layer("LineStringZ", texts, "EPSG:25832", "lines")
+
+
+def memory_layer(kind: str, texts: Any, crs: str, name: str) -> Any:
+    from qgis.core import QgsCoordinateReferenceSystem, QgsFeature, QgsGeometry, QgsVectorLayer
+
+    layer = QgsVectorLayer(f"{kind}?crs={crs}", name, "memory")
+    if not crs:
+        layer.setCrs(QgsCoordinateReferenceSystem())
+    for text in texts:
+        feature = QgsFeature()
+        feature.setGeometry(QgsGeometry.fromWkt(text))
+        layer.dataProvider().addFeature(feature)
+    return layer

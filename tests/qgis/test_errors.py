@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any, Dict
 
 import pytest
-from in_qgis import DEMO, Listener, Profile
+from in_qgis import DEMO, Listener, Profile, memory_lines, memory_points, message_of
 
 HEADER = "name,easting,northing,height,code\n"
 SQUARE = [("1", 0, 0, 10), ("2", 10, 0, 11), ("3", 10, 10, 12), ("4", 0, 10, 11)]
@@ -14,19 +14,6 @@ SQUARE = [("1", 0, 0, 10), ("2", 10, 0, 11), ("3", 10, 10, 12), ("4", 0, 10, 11)
 
 def survey_text(rows: Any) -> str:
     return HEADER + "".join(f"{n},{500000 + e:.3f},{5700000 + north:.3f},{h:.3f},GR\n" for n, e, north, h in rows)
-
-
-def message_of(run: Any, algorithm: str, **parameters: Any) -> str:
-    """The one line with which the algorithm refuses."""
-    from qgis.core import QgsProcessingException
-
-    with pytest.raises(QgsProcessingException) as raised:
-        run(algorithm, **parameters)
-    said = str(raised.value)
-    assert "Traceback" not in said
-    assert "Error" not in said
-    assert len(said.strip().splitlines()) == 1, said
-    return said
 
 
 BAD_FILES: Dict[str, Any] = {
@@ -213,26 +200,3 @@ def test_qgis_process_fails_without_a_traceback(profile: Profile, words: Any) ->
     assert ran.returncode != 0
     assert "ERROR" in ran.stdout + ran.stderr
     assert "Traceback" not in ran.stdout + ran.stderr
-
-
-def memory_points(rows: Any, crs: str = "EPSG:25832", kind: str = "PointZ") -> Any:
-    """A layer "square" in memory of rows (name, east, north, height), offsets in metres from a corner."""
-    texts = [f"{kind}({500000 + e} {5700000 + n}{f' {h}' if kind == 'PointZ' else ''})" for _, e, n, h in rows]
-    return memory_layer(kind, texts, crs, "square")
-
-
-def memory_lines(texts: Any) -> Any:
-    return memory_layer("LineStringZ", texts, "EPSG:25832", "lines")
-
-
-def memory_layer(kind: str, texts: Any, crs: str, name: str) -> Any:
-    from qgis.core import QgsCoordinateReferenceSystem, QgsFeature, QgsGeometry, QgsVectorLayer
-
-    layer = QgsVectorLayer(f"{kind}?crs={crs}", name, "memory")
-    if not crs:
-        layer.setCrs(QgsCoordinateReferenceSystem())
-    for text in texts:
-        feature = QgsFeature()
-        feature.setGeometry(QgsGeometry.fromWkt(text))
-        layer.dataProvider().addFeature(feature)
-    return layer

@@ -9,7 +9,21 @@ from pathlib import Path
 
 from in_qgis import ROOT, Profile, build_zip
 
-ALGORITHMS = {"hummock:importpoints", "hummock:buildsurface", "hummock:contours"}
+ALGORITHMS = {
+    f"hummock:{name}"
+    for name in (
+        "importpoints",
+        "buildsurface",
+        "inspectsurface",
+        "surfaceatpoints",
+        "drapelines",
+        "surfaceraster",
+        "slopemap",
+        "thinsurface",
+        "contours",
+        "contoursheet",
+    )
+}
 
 #: Loads the plugin as QGIS does, first headless, then with a window; prints what is there as JSON.
 LOAD = """

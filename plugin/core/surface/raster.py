@@ -13,7 +13,7 @@ from ..progress import Progress, silent
 from .locate import RIM
 from .scan import Spans, scan_triangles
 from .smooth import CloughTocher
-from .tin import Tin
+from .tin import GRID, Tin
 
 #: More cells than this are a slip of the keyboard (a grid of them would take 3 GB).
 MOST_CELLS = 400_000_000
@@ -60,13 +60,15 @@ class SmoothGrid:
 def grid_for(tin: Tin, cell: float) -> GridFrame:
     """The smallest grid that holds the surface, its edges at whole multiples of ``cell`` (m) in the CRS.
 
+    A vertex on such an edge but for the rounding to the plan grid (as in a CRS in feet) adds no row or column.
     Raises SurveyError for a cell that is not above 0 or makes more than ``MOST_CELLS`` cells.
     """
     if not (math.isfinite(cell) and cell > 0):
         raise SurveyError(BAD_CELL, cell=cell)
     corners = tin.vertices[np.unique(tin.triangles), :2]
-    west, south = np.floor((corners.min(axis=0) + tin.origin) / cell)
-    east, north = np.ceil((corners.max(axis=0) + tin.origin) / cell)
+    slack = min(GRID, 0.01 * cell)
+    west, south = np.floor((corners.min(axis=0) + tin.origin + slack) / cell)
+    east, north = np.ceil((corners.max(axis=0) + tin.origin - slack) / cell)
     columns, rows = max(1, int(east - west)), max(1, int(north - south))
     _check_size(cell, columns, rows)
     return GridFrame(float(west * cell), float(south * cell), float(cell), columns, rows)
