@@ -27,7 +27,7 @@ from scipy.special import ndtr
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
 from .overlay import Pieces, Triangles, common_pieces
-from .polygons import areas, integrals, moments, positive_parts
+from .polygons import areas, moments, positive_parts
 from .volume import sum_volumes
 
 NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
