@@ -32,8 +32,10 @@ from .detect import (
 )
 from .geographic import GeographicPoints, HeightKind
 from .layout import NO_SUCH_COLUMN, TWO_COLUMNS, Header, Shape, doubts, lay_out, new_name
+from .plan_columns import SUPPORTING
 from .pointset import COLUMNS, PointSet, make_points
-from .recognise import SUPPORTING, Look, look_at, recognise_look
+from .reading import Look
+from .recognise import look_at, recognise_look
 from .recognition import Recognition
 from .rejects import LineAccount, Rejects, make_rejects
 from .source import TextSource, load_text

@@ -1,0 +1,104 @@
+"""What the columns beside the coordinates hold: name, code, time, and what a rover says of quality."""
+
+from __future__ import annotations
+
+from typing import Dict, List, Optional, Sequence, Tuple
+
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from .features import Column
+from .height_columns import like_sigma
+from .reading import PLAN, Case, Pair, by_word
+from .recognition import ColumnGuess
+
+COUNTS_UP = Text(
+    "recognise.counts_up", QT_TRANSLATE_NOOP("core", "column {column} is the name: whole numbers that only grow")
+)
+ALL_DIFFER = Text("recognise.all_differ", QT_TRANSLATE_NOOP("core", "column {column} is the name: all texts differ"))
+REPEATS = Text("recognise.repeats", QT_TRANSLATE_NOOP("core", "column {column} is the code: a few texts repeat"))
+LOOKS_LIKE = Text(
+    "recognise.looks_like", QT_TRANSLATE_NOOP("core", "the values of column {column} are such as {role} has")
+)
+
+
+def other_roles(
+    case: Case, pair: Optional[Pair], heights: Sequence[Dict[str, int]]
+) -> Tuple[Dict[str, int], Tuple[Message, ...]]:
+    """Role to position of all but the coordinates that are used."""
+    taken = set(pair.places.values()) if pair else set()
+    taken |= set(heights[0].values()) if heights else set()
+    used = set(pair.roles if pair else ()) | set(heights[0] if heights else ())
+    found = {role: places[0] for role, places in case.named.items() if role not in used and places[0] not in taken}
+    if pair and pair.degrees:
+        found = {role: place for role, place in found.items() if role not in PLAN}
+    if case.look.header is not None or pair is None:
+        return found, ()
+    reasons = []
+    before, behind = min(taken), max(taken)
+    free = [column for column in case.columns if column.place not in taken]
+    for column in free:
+        role, why = "", COUNTS_UP
+        if column.place < before and column.counts:
+            role = "name"
+        elif column.is_text and column.distinct > 0.95 and column.place < before and len(case.look.rows) > 4:
+            role, why = "name", ALL_DIFFER
+        elif column.is_text and column.distinct < 0.5 and column.place > behind and len(case.look.rows) > 4:
+            role, why = "code", REPEATS
+        elif column.clock >= 0.8 and any(
+            len(row) > column.place and ":" in row[column.place] for row in case.look.rows.fields
+        ):
+            role, why = "time", LOOKS_LIKE
+        if role and role not in found:
+            found[role] = column.place
+            reasons.append(message(why, column=column.place + 1, role=role))
+    return found, tuple(reasons)
+
+
+def column_guesses(case: Case, place: int) -> Tuple[ColumnGuess, ...]:
+    """What one column may hold, ranked."""
+    worded = [role for role, places in case.named.items() if place in places]
+    number = place + 1
+    if worded:
+        return tuple(ColumnGuess(number, role, 0.95, by_word(case, role, place)) for role in worded)
+    if place in case.xy:
+        roles = PLAN if place == case.xy[0] else PLAN[::-1]
+        return tuple(
+            ColumnGuess(number, role, share, by_word(case, role, place)) for role, share in zip(roles, (0.7, 0.3))
+        )
+    if place >= len(case.columns):
+        return ()
+    likely = _likely_roles(case.columns[place])
+    told = [ColumnGuess(number, role, share, message(LOOKS_LIKE, column=number, role=role)) for role, share in likely]
+    return tuple(sorted(told, key=lambda guess: -guess.likelihood))
+
+
+def _likely_roles(column: Column) -> List[Tuple[str, float]]:
+    """Roles whose usual values the column's are like, from the ranges a rover gives (common practice, no source)."""
+    good = column.good
+    if column.is_angle:
+        north = bool(column.letters & set("NS"))
+        return (
+            [("latitude", 0.9)]
+            if north
+            else [("longitude", 0.9)]
+            if column.letters
+            else [("latitude", 0.5), ("longitude", 0.5)]
+        )
+    if column.clock >= 0.8:
+        return [("time", 0.8)]
+    if column.is_text:
+        return [("code", 0.6), ("name", 0.3)] if column.distinct < 0.5 else [("name", 0.6), ("code", 0.3)]
+    if not column.is_number or not len(good):
+        return []
+    least, most = float(good.min()), float(good.max())
+    if column.whole:
+        tries = [("name", column.counts), ("fix", least >= 0 and most <= 8), ("satellites", least >= 3 and most <= 60)]
+        found = [(role, 0.6) for role, fits in tries if fits]
+        return found or [("easting", 0.3), ("northing", 0.3), ("height", 0.2)]
+    tries = [
+        ("sigma_h", like_sigma(column)), ("sigma_v", like_sigma(column)), ("pdop", least >= 0.5 and most < 12),
+        ("tilt", least >= 0 and most < 60 and column.decimals <= 2), ("pole_height", column.span == 0 and 1 < most < 5),
+        ("height", least > -500 and most < 9000), ("easting", most > 1000 or column.span > 1),
+        ("northing", most > 1000 or column.span > 1),
+    ]  # fmt: skip
+    fitting = [role for role, fits in tries if fits]
+    return [(role, round(0.9 / len(fitting), 2)) for role in fitting]
