@@ -528,7 +528,7 @@ def test_a_layer_that_is_missing(run: Any, chain: Dict[str, Any], tmp_path: Path
     from qgis.core import QgsProcessingException
 
     parameters = {**steps(chain, tmp_path)[name], layer: "/nowhere/layer.gpkg"}
-    with pytest.raises(QgsProcessingException, match="/nowhere/layer.gpkg not found"):
+    with pytest.raises(QgsProcessingException, match=r"/nowhere/layer\.gpkg not found"):
         run(name, **parameters)
 
 

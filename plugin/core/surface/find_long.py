@@ -20,7 +20,14 @@ LONG = Text(
     ),
 )
 
-
+LONG_UNRECORDED = Text(
+    "findings.long_unrecorded",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, "
+        "{area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.",
+    ),
+)
 LONG_RIM = Text(
     "findings.long_rim",
     QT_TRANSLATE_NOOP(
@@ -56,7 +63,8 @@ def find_long(facts: Facts, options: FindingOptions) -> List[Finding]:
         if on_rim and _areas(facts, group).sum() < _THIN * usual * free[group].max():
             thin.append(group)
         else:
-            found.append(_finding(facts, group, free, LONG, passes=passes, spacing=spacing))
+            text = LONG if np.isfinite(spacing) else LONG_UNRECORDED
+            found.append(_finding(facts, group, free, text, passes=passes, spacing=spacing))
     if thin:
         found.append(_finding(facts, np.concatenate(thin), free, LONG_RIM))
     return found
