@@ -1,0 +1,290 @@
+"""Grade a platform into the ground: slopes of cut and of fill from its rim to daylight."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import List, Optional, Sequence, Tuple
+
+import numpy as np
+from scipy.sparse import coo_matrix
+from scipy.sparse.csgraph import connected_components
+
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..surface.ask import triangle_gradients
+from ..surface.dissolve import dissolve
+from ..surface.locate import heights_at
+from ..surface.tin import Tin
+from .overlay import common_pieces
+from .partition import Partition, Region, make_partition
+from .side_slopes import Facets, SideSlopes, crease_lines, make_facets, reach_needed
+from .volume import Volume, volume_between
+from .zero_line import lines_of_no_depth
+
+NO_DAYLIGHT = Text(
+    "earthwork.no_daylight",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The slopes do not meet the ground along {length:.1f} m, since the surface ends there, first near "
+        "E {easting:.3f} N {northing:.3f}. Volumes stop at its rim; survey farther out or use steeper slopes.",
+    ),
+)
+OFF_GROUND = Text(
+    "earthwork.platform_off_ground",
+    QT_TRANSLATE_NOOP(
+        "core", "{area:.1f} m² of the platform are outside the existing surface; no volume is counted there."
+    ),
+)
+NO_GROUND = Text(
+    "earthwork.platform_without_ground",
+    QT_TRANSLATE_NOOP("core", "The platform is wholly outside the existing surface. Check its place and the CRS."),
+)
+
+_FLAT = 1e-6  # gradients that differ less make no breakline
+PLATFORM, CUT_SLOPE, FILL_SLOPE = 1, 2, 3
+
+
+@dataclass(frozen=True)
+class Platform:
+    """What is graded: its surface ``tin``, its outer ``ring`` (k, 3) in the CRS, counter-clockwise and not closed, and
+    whether slopes run from each edge (k,); edge i goes from corner i to the next."""
+
+    tin: Tin
+    ring: np.ndarray
+    sloped: np.ndarray
+
+
+@dataclass(frozen=True)
+class Grading:
+    """A graded design.
+
+    ``design``: the platform and its slopes to daylight, breaklines marked; ``zone``: (m,) of each triangle:
+    ``PLATFORM``, ``CUT_SLOPE`` or ``FILL_SLOPE``. ``daylight``: closed lines (k, 3) where the design ends, in the CRS.
+    ``volume``: exact, existing to design.
+    """
+
+    design: Tin
+    zone: np.ndarray
+    daylight: Tuple[np.ndarray, ...]
+    volume: Volume
+    messages: Tuple[Message, ...]
+
+
+def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
+    """Grade ``platform`` into ``existing`` ground.
+
+    Beyond the rim, ground above the slope of cut is cut down to it and ground below the slope of fill is filled
+    up to it, as far as this goes on without a break from the platform. Vertices stand on the 0.1 mm grid.
+    Raises SurveyError for a platform that is outside the existing surface.
+    """
+    reach = reach_needed(_local(platform.ring, existing), slopes, existing.corners())
+    ground = _crop(existing, platform.ring, reach)
+    if len(ground.triangles) == 0:
+        raise SurveyError(NO_GROUND)
+    ring = _local(platform.ring, ground)
+    facets = [make_facets(ring, platform.sloped, slopes, sign, reach) for sign in (1.0, -1.0)]
+    partition = _grading_partition(ground, platform, facets)
+    zone, heights = _zones(ground, platform, facets, partition)
+    zone[~_reached(partition.tin, zone)] = 0
+    design = _design(partition.tin, platform, zone, heights, existing)
+    kept = zone[zone > 0]
+    volume = volume_between(existing, design)
+    if volume.common_area <= 0:
+        raise SurveyError(NO_GROUND)
+    outline = dissolve(design, np.zeros(len(design.triangles), np.int64))
+    rings = [_with_heights(design, ring) for polygon in outline for ring in polygon.rings]
+    said = _messages(existing, platform, design, kept, volume)
+    return Grading(design, kept, tuple(rings), volume, said)
+
+
+def _local(ring: np.ndarray, tin: Tin) -> np.ndarray:
+    result: np.ndarray = ring - np.append(tin.origin, 0.0)
+    return result
+
+
+def _crop(tin: Tin, ring: np.ndarray, reach: float) -> Tin:
+    """The triangles of a surface near a ring; neighbours left out count as none."""
+    xy = ring[:, :2] - tin.origin
+    low, high = xy.min(axis=0) - reach - 1, xy.max(axis=0) + reach + 1
+    corner = tin.vertices[tin.triangles][:, :, :2]
+    near = np.flatnonzero(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
+    number = np.full(len(tin.triangles) + 1, -1, np.int32)
+    number[near] = np.arange(len(near), dtype=np.int32)
+    return replace(
+        tin,
+        triangles=tin.triangles[near],
+        neighbours=number[tin.neighbours[near]],
+        edge_kind=tin.edge_kind[near],
+    )
+
+
+def _grading_partition(ground: Tin, platform: Platform, facets: Sequence[Facets]) -> Partition:
+    """The plane cut along the platform's edges, the creases of the slopes, where they meet the ground, its rim."""
+    region = Region("platform", (platform.ring[:, :2],))
+    lines: List[np.ndarray] = list(_edges(platform.tin))
+    for side in facets:
+        creases = crease_lines(side)
+        lines += [segment + ground.origin for segment in creases]
+        sloping = _slope_soup(side, region, creases, ground)
+        if sloping is not None:
+            lines += [line[:, :2] for line in lines_of_no_depth(common_pieces(ground, sloping))]
+    lines += _rim_near(ground, facets)
+    west, south = platform.ring[:, :2].min(axis=0)
+    east, north = platform.ring[:, :2].max(axis=0)
+    return make_partition([region], (west, south, east, north), ground.crs, lines)
+
+
+def _slope_soup(side: Facets, region: Region, creases: np.ndarray, ground: Tin) -> Optional[Tin]:
+    """The slopes outside the platform as loose triangles, each with corners of its own."""
+    if len(side) == 0:
+        return None
+    cells = make_partition([region], region.bounds, ground.crs, [segment + ground.origin for segment in creases])
+    shift = cells.tin.origin - ground.origin
+    corner = cells.tin.vertices[cells.tin.triangles][:, :, :2] + shift
+    facet, _ = side.nearest(corner.mean(axis=1))
+    use = np.flatnonzero((facet >= 0) & ~cells.inside[0])
+    return _soup(corner[use], side.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
+
+
+def _soup(corner: np.ndarray, height: np.ndarray, like: Tin) -> Tin:
+    k = len(corner)
+    return replace(
+        like,
+        vertices=np.column_stack([corner.reshape(-1, 2), height.reshape(-1)]),
+        triangles=np.arange(3 * k, dtype=np.int32).reshape(k, 3),
+        neighbours=np.full((k, 3), -1, np.int32),
+        edge_kind=np.zeros((k, 3), np.uint8),
+        grid=np.zeros((3 * k, 2), np.int64),
+        vertex_source=np.full(3 * k, -1, np.int64),
+    )
+
+
+def _edges(tin: Tin) -> np.ndarray:
+    """Segments (e, 2, 2) in the CRS of all edges, each once."""
+    triangle, side = np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))
+    ends = [tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]]
+    result: np.ndarray = np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
+    return result
+
+
+def _rim_near(ground: Tin, facets: Sequence[Facets]) -> List[np.ndarray]:
+    """Segments of the ground's rim near the slopes."""
+    triangle, side = np.nonzero(ground.neighbours < 0)
+    ends = [ground.triangles[triangle, side], ground.triangles[triangle, (side + 1) % 3]]
+    segments = np.stack([ground.vertices[v, :2] for v in ends], axis=1)
+    boxes = [side.boxes() for side in facets if len(side)]
+    if not boxes:
+        return []
+    low, high = np.vstack([b[0] for b in boxes]).min(axis=0), np.vstack([b[1] for b in boxes]).max(axis=0)
+    near = np.all((segments.max(axis=1) >= low) & (segments.min(axis=1) <= high), axis=1)
+    return list(segments[near] + ground.origin)
+
+
+def _zones(
+    ground: Tin, platform: Platform, facets: Sequence[Facets], partition: Partition
+) -> Tuple[np.ndarray, np.ndarray]:
+    """What each triangle would be, and its heights (m, 3) at the corners."""
+    cells = partition.tin
+    corner = cells.vertices[cells.triangles][:, :, :2] + (cells.origin - ground.origin)
+    middle = corner.mean(axis=1)
+    zone, heights = np.zeros(len(corner), np.int64), np.full(corner.shape[:2], np.nan)
+    inside = partition.inside[0]
+    zone[inside] = PLATFORM
+    flat = corner[inside].reshape(-1, 2) + ground.origin
+    heights[inside] = heights_at(platform.tin, flat).reshape(-1, 3)
+    outside = np.flatnonzero(~inside)
+    level = np.full(len(corner), np.nan)
+    level[outside] = heights_at(ground, middle[outside] + ground.origin)
+    for side, label in zip(facets, (CUT_SLOPE, FILL_SLOPE)):
+        free = outside[zone[outside] == 0]
+        facet, height = side.nearest(middle[free])
+        graded = np.flatnonzero((facet >= 0) & (side.sign * (level[free] - height) > 0))
+        zone[free[graded]] = label
+        at = corner[free[graded]]
+        heights[free[graded]] = side.height(facet[graded], at[:, :, 0], at[:, :, 1])
+    return zone, heights
+
+
+def _reached(tin: Tin, zone: np.ndarray) -> np.ndarray:
+    """Mask (m,) of the triangles that hang together with the platform through triangles with a zone."""
+    m = len(zone)
+    triangle, edge = np.nonzero(tin.neighbours >= 0)
+    other = tin.neighbours[triangle, edge]
+    both = (zone[triangle] > 0) & (zone[other] > 0)
+    graph = coo_matrix((np.ones(int(both.sum()), bool), (triangle[both], other[both])), shape=(m, m))
+    part = connected_components(graph, directed=False)[1]
+    result: np.ndarray = np.isin(part, part[zone == PLATFORM])
+    return result
+
+
+def _design(tin: Tin, platform: Platform, zone: np.ndarray, heights: np.ndarray, existing: Tin) -> Tin:
+    """The triangles with a zone as a surface; corners take the platform's height, else the mean of their slopes'."""
+    keep = np.flatnonzero(zone > 0)
+    used, corner = np.unique(tin.triangles[keep], return_inverse=True)
+    corner = corner.reshape(-1, 3)
+    z = np.full(len(used), np.nan)
+    for of_platform in (False, True):
+        rows = np.flatnonzero((zone[keep] == PLATFORM) == of_platform)
+        known = np.isfinite(heights[keep][rows])
+        at, value = corner[rows][known], heights[keep][rows][known]
+        count, total = np.bincount(at, minlength=len(used)), np.bincount(at, value, len(used))
+        z[count > 0] = total[count > 0] / count[count > 0]
+    number = np.full(len(tin.triangles) + 1, -1, np.int32)
+    number[keep] = np.arange(len(keep), dtype=np.int32)
+    design = Tin(
+        vertices=np.column_stack([tin.vertices[used, :2], z]),
+        triangles=corner.astype(np.int32),
+        neighbours=number[tin.neighbours[keep]],
+        edge_kind=tin.edge_kind[keep],
+        grid=tin.grid[used],
+        origin=tin.origin,
+        vertex_source=np.full(len(used), -1, np.int64),
+        crs=existing.crs,
+    )
+    return replace(design, edge_kind=_breaks(design))
+
+
+def _breaks(tin: Tin) -> np.ndarray:
+    """Marks (m, 3) of the edges where the slope changes, and of the rim."""
+    gradient = triangle_gradients(tin)
+    change = np.abs(gradient[:, None, :] - gradient[tin.neighbours]).max(axis=2)
+    # between slivers of the 0.1 mm grid gradients are rounded more than between ordinary triangles
+    corner = tin.vertices[tin.triangles]
+    edge = np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0)[:2])
+    rounding = 1e-4 / np.maximum(edge.min(axis=1), 1e-4)
+    rounding = np.maximum(rounding[:, None], rounding[tin.neighbours])
+    marks: np.ndarray = (tin.neighbours < 0) | ((tin.edge_kind > 0) & (change > np.maximum(_FLAT, rounding)))
+    return marks.astype(np.uint8)
+
+
+def _with_heights(tin: Tin, ring: np.ndarray) -> np.ndarray:
+    key = {
+        tuple(place): z for place, z in zip(np.round(tin.vertices[:, :2] + tin.origin, 5).tolist(), tin.vertices[:, 2])
+    }
+    z = [key[tuple(place)] for place in np.round(ring, 5).tolist()]
+    return np.column_stack([ring, z])
+
+
+def _messages(existing: Tin, platform: Platform, design: Tin, zone: np.ndarray, volume: Volume) -> Tuple[Message, ...]:
+    said: List[Message] = []
+    triangle, side = np.nonzero((design.neighbours < 0) & (zone > PLATFORM)[:, None])
+    ends = [design.triangles[triangle, side], design.triangles[triangle, (side + 1) % 3]]
+    middle = design.vertices[ends].mean(axis=0)
+    level = heights_at(existing, middle[:, :2] + design.origin)
+    length = np.hypot(*(design.vertices[ends[1]] - design.vertices[ends[0]])[:, :2].T)
+    # slopes that end beside the ground end at its rim, or at an end of the platform without slopes
+    off = (np.isnan(level) | _on_rim(existing, middle[:, :2] + design.origin)) & (np.abs(level - middle[:, 2]) > 1e-3)
+    if np.any(off):
+        first = middle[off][0, :2] + design.origin
+        where = {"easting": float(first[0]), "northing": float(first[1])}
+        said.append(message(NO_DAYLIGHT, length=float(length[off].sum()), **where))
+    if volume.design_only > 0.01:
+        said.append(message(OFF_GROUND, area=volume.design_only))
+    return tuple(said)
+
+
+def _on_rim(tin: Tin, xy: np.ndarray) -> np.ndarray:
+    """Mask of the places (q, 2) at the rim of a surface: some place 1 mm beside them is off it."""
+    shifts = 1e-3 * np.array([[1, 0], [-1, 0], [0, 1], [0, -1], [0.7, 0.7], [0.7, -0.7], [-0.7, 0.7], [-0.7, -0.7]])
+    off = [np.isnan(heights_at(tin, xy + shift)) for shift in shifts]
+    result: np.ndarray = np.any(off, axis=0)
+    return result

@@ -1,0 +1,292 @@
+"""The slopes that rise or fall from the rim of a platform, as plane facets.
+
+From each edge of the rim runs a facet with the slope's grade square to the edge. At an outward corner, the gap
+between two facets is filled by a fan of facets around the corner (a cone) or by carrying both on until they meet (a
+mitre). Where facets overlap, at inward corners and between arms of the rim, the lowest counts for slopes of cut, the
+highest for slopes of fill: the one that is reached first.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import Enum
+from typing import List, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..surface.cells import box_pairs
+from .polygons import areas, clip
+
+BAD_RUN = Text(
+    "earthwork.slope_run",
+    QT_TRANSLATE_NOOP("core", "A slope of {run} (metres out for each metre up) cannot be graded; give more than 0."),
+)
+
+_FAN_STEP = np.radians(10.0)  # a facet of a fan is 0.4 % steeper in its middle than at its sides
+_LEAST_MITRE = 0.3  # cosine between a mitre and the edges' normals from which a corner is rounded instead
+_LOWER = 1e-7  # metres by which another facet must be nearer to hide one
+_SHORT = 1e-6
+
+
+class Corner(Enum):
+    """How slopes go around an outward corner."""
+
+    ROUND = "round"
+    MITRE = "mitre"
+
+
+@dataclass(frozen=True)
+class SideSlopes:
+    """Metres out for each metre up (in cut) and down (in fill), and the shape of outward corners."""
+
+    cut_run: float = 2.0
+    fill_run: float = 2.0
+    corner: Corner = Corner.ROUND
+
+    def __post_init__(self) -> None:
+        for run in (self.cut_run, self.fill_run):
+            if not 0 < run < np.inf:
+                raise SurveyError(BAD_RUN, run=run)
+
+
+@dataclass(frozen=True)
+class Facets:
+    """f plane facets of the slopes of cut (``sign`` 1) or of fill (-1).
+
+    ``x``, ``y``: (f, 4) corners in plan, counter-clockwise, the last repeated for a triangle. ``base``: (f, 3) a place
+    on each and its height; ``gradient``: (f, 2).
+    """
+
+    sign: float
+    x: np.ndarray
+    y: np.ndarray
+    base: np.ndarray
+    gradient: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.base)
+
+    def height(self, f: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+        """Height of facets ``f`` (k,) at places, (k,) or (k, m)."""
+        shape = (len(f),) + (1,) * (np.ndim(x) - 1)
+        bx, by, bz = (self.base[f, i].reshape(shape) for i in range(3))
+        gx, gy = (self.gradient[f, i].reshape(shape) for i in range(2))
+        result: np.ndarray = bz + gx * (x - bx) + gy * (y - by)
+        return result
+
+    def boxes(self) -> Tuple[np.ndarray, np.ndarray]:
+        """South-west and north-east corners (f, 2)."""
+        return (
+            np.column_stack([self.x.min(axis=1), self.y.min(axis=1)]),
+            np.column_stack([self.x.max(axis=1), self.y.max(axis=1)]),
+        )
+
+    def nearest(self, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+        """The facet (q,) that counts at each place (q, 2), -1 for none, and its height (nan)."""
+        best, height = np.full(len(xy), -1, np.int64), np.full(len(xy), np.inf)
+        if len(self) == 0 or len(xy) == 0:
+            return best, np.full(len(xy), np.nan)
+        low, high = self.boxes()
+        order_p, order_f = [], []
+        for p, f in _box_pairs(xy, xy, low, high):
+            inside = np.ones(len(p), bool)
+            for edge in range(4):
+                inside &= _side(self, f, edge, xy[p, :1], xy[p, 1:])[:, 0] >= -_SHORT
+            order_p.append(p[inside])
+            order_f.append(f[inside])
+        p, f = np.concatenate(order_p), np.concatenate(order_f)
+        value = self.sign * self.height(f, xy[p, 0], xy[p, 1])
+        order = np.lexsort((f, value, p))
+        first = order[np.append(True, np.diff(p[order]) != 0)] if len(order) else order
+        best[p[first]], height[p[first]] = f[first], self.sign * value[first]
+        height[best < 0] = np.nan
+        return best, height
+
+
+def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: float, reach: float) -> Facets:
+    """Facets out to ``reach`` metres from the edges of a counter-clockwise ring (k, 3) where ``sloped`` (k,)."""
+    grade = sign / (slopes.cut_run if sign > 0 else slopes.fill_run)
+    ahead = np.roll(ring, -1, axis=0) - ring
+    length = np.hypot(ahead[:, 0], ahead[:, 1])
+    along = ahead[:, :2] / length[:, None]
+    normal = np.column_stack([along[:, 1], -along[:, 0]])  # outward
+    gradient = along * (ahead[:, 2] / length)[:, None] + grade * normal
+    corners: List[np.ndarray] = []
+    bases: List[np.ndarray] = []
+    gradients: List[np.ndarray] = []
+    for i in np.flatnonzero(sloped):
+        a, b, n = ring[i, :2], np.roll(ring, -1, axis=0)[i, :2], normal[i] * reach
+        corners.append(np.array([a, a + n, b + n, b]))
+        bases.append(ring[i])
+        gradients.append(gradient[i])
+    for i in np.flatnonzero(sloped & np.roll(sloped, 1)):
+        before, v = i - 1, ring[i]
+        turn = along[before, 0] * along[i, 1] - along[before, 1] * along[i, 0]
+        if turn <= 1e-9 and along[before] @ along[i] > 0:
+            continue
+        if turn < 0:
+            continue
+        for fan, slope in _corner(normal[before], normal[i], gradient[[before, i]], grade, slopes.corner):
+            last = v[:2] + reach * fan[1]
+            corners.append(np.array([v[:2], v[:2] + reach * fan[0], last, last]))
+            bases.append(v)
+            gradients.append(slope)
+    xy = np.array(corners).reshape(-1, 4, 2)
+    return Facets(sign, xy[:, :, 0], xy[:, :, 1], np.array(bases).reshape(-1, 3), np.array(gradients).reshape(-1, 2))
+
+
+def _corner(
+    before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: float, style: Corner
+) -> List[Tuple[Tuple[np.ndarray, np.ndarray], np.ndarray]]:
+    """Triangles at an outward corner: their two rays from it (for a reach of 1) and their gradients."""
+    if style is Corner.MITRE:
+        difference = gradient[1] - gradient[0]
+        meeting = np.array([-difference[1], difference[0]])
+        meeting *= np.sign(meeting @ (before + after)) / max(np.hypot(*meeting), 1e-300)
+        if min(meeting @ before, meeting @ after) > _LEAST_MITRE:
+            return [
+                ((before, meeting / (meeting @ before)), gradient[0]),
+                ((meeting / (meeting @ after), after), gradient[1]),
+            ]
+    start = np.arctan2(before[1], before[0])
+    sweep = (np.arctan2(after[1], after[0]) - start) % (2 * np.pi)
+    count = max(1, int(np.ceil(sweep / _FAN_STEP - 1e-9)))
+    angle = start + sweep * np.arange(count + 1) / count
+    rays = np.column_stack([np.cos(angle), np.sin(angle)])
+    rays[0], rays[-1] = before, after
+    found = []
+    for one, other in zip(rays[:-1], rays[1:]):
+        middle = one + other
+        found.append(((one, other), grade * 2 * middle / (middle @ middle)))  # has ``grade`` along both rays
+    return found
+
+
+def crease_lines(facets: Facets) -> np.ndarray:
+    """Segments (s, 2, 2) in plan where the facet that counts begins, ends, or gives way to another."""
+    if len(facets) == 0:
+        return np.empty((0, 2, 2))
+    xy = np.stack([facets.x, facets.y], axis=2)
+    sides = np.stack([xy, np.roll(xy, -1, axis=1)], axis=2).reshape(-1, 2, 2)
+    own = np.repeat(np.arange(len(facets)), 4)
+    met, of = _meetings(facets)
+    segments, own = np.concatenate([sides, met]), np.concatenate([own, of])
+    long = np.hypot(*(segments[:, 1] - segments[:, 0]).T) > _SHORT
+    return _visible(facets, segments[long], own[long])
+
+
+def _box_pairs(low: np.ndarray, high: np.ndarray, other_low: np.ndarray, other_high: np.ndarray):  # type: ignore[no-untyped-def]
+    shift = np.minimum(low.min(axis=0), other_low.min(axis=0)) - 1
+    cell = max(1e-3, float(np.median((other_high - other_low).max(axis=1))))
+    return box_pairs(low - shift, high - shift, other_low - shift, other_high - shift, cell)
+
+
+def _side(facets: Facets, f: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+    """Metres by which places (k, m) are inside an edge of facets ``f`` (k,)."""
+    after = (edge + 1) % 4
+    px, py = facets.x[f, edge][:, None], facets.y[f, edge][:, None]
+    dx, dy = facets.x[f, after][:, None] - px, facets.y[f, after][:, None] - py
+    result: np.ndarray = (dx * (y - py) - dy * (x - px)) / np.maximum(np.hypot(dx, dy), 1e-300)
+    return result
+
+
+def _meetings(facets: Facets) -> Tuple[np.ndarray, np.ndarray]:
+    """Segments where two overlapping facets are of one height, and the first facet of each."""
+    low, high = facets.boxes()
+    segments, own = [np.empty((0, 2, 2))], [np.empty(0, np.int64)]
+    for i, j in _box_pairs(low, high, low, high):
+        i, j = i[i < j], j[i < j]
+        x, y = facets.x[i], facets.y[i]
+        for edge in range(4):
+            x, y = clip(_side(facets, j, edge, x, y), x, y)
+        some = areas(x, y) > _SHORT**2 if len(i) else np.zeros(0, bool)
+        i, j, x, y = i[some], j[some], x[some], y[some]
+        if len(i) == 0:
+            continue
+        difference = facets.height(i, x, y) - facets.height(j, x, y)
+        crossed = np.flatnonzero((difference.min(axis=1) < -_LOWER) & (difference.max(axis=1) > _LOWER))
+        i, x, y, difference = i[crossed], x[crossed], y[crossed], difference[crossed]
+        ahead = np.roll(difference, -1, axis=1)
+        ends = []
+        for changes in ((difference > 0) & (ahead <= 0), (difference <= 0) & (ahead > 0)):
+            at, row = np.argmax(changes, axis=1), np.arange(len(i))
+            after = (at + 1) % x.shape[1]
+            t = difference[row, at] / (difference[row, at] - difference[row, after])
+            ends.append(np.column_stack([v[row, at] + t * (v[row, after] - v[row, at]) for v in (x, y)]))
+        segments.append(np.stack(ends, axis=1))
+        own.append(i)
+    return np.concatenate(segments), np.concatenate(own)
+
+
+def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarray:
+    """The parts of segments, each on its ``own`` facet (s,), that no other facet hides."""
+    low, high = segments.min(axis=1), segments.max(axis=1)
+    f_low, f_high = facets.boxes()
+    hidden: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
+    for s, f in _box_pairs(low, high, f_low, f_high):
+        s, f = s[own[s] != f], f[own[s] != f]
+        x, y = segments[s][:, :, 0], segments[s][:, :, 1]
+        begin, end = np.zeros(len(s)), np.ones(len(s))
+        over = facets.sign * (facets.height(own[s], x, y) - facets.height(f, x, y)) - _LOWER
+        for value in (*(_side(facets, f, edge, x, y) for edge in range(4)), over):
+            begin, end = _positive_interval(value, begin, end)
+        some = end - begin > 1e-9
+        hidden.append((s[some], begin[some], end[some]))
+    s, begin, end = (np.concatenate(c) for c in zip(*hidden)) if hidden else (own[:0], low[:0, 0], low[:0, 0])
+    clear = np.ones(len(segments), bool)
+    clear[s] = False
+    parts = [segments[clear]]
+    order = np.lexsort((begin, s))
+    for group in np.split(order, np.flatnonzero(np.diff(s[order])) + 1) if len(order) else []:
+        a, b = segments[s[group[0]]]
+        for t0, t1 in _rest(begin[group], end[group]):
+            if (t1 - t0) * np.hypot(*(b - a)) > _SHORT:
+                parts.append(np.array([[a + t0 * (b - a), a + t1 * (b - a)]]))
+    return np.concatenate(parts)
+
+
+def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Narrow intervals of 0..1 to where the linear function with ``value`` (k, 2) at 0 and 1 is positive."""
+    rise = value[:, 1] - value[:, 0]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        root = -value[:, 0] / rise
+    begin = np.where(rise > 0, np.maximum(begin, root), begin)
+    end = np.where(rise < 0, np.minimum(end, root), end)
+    end = np.where((rise == 0) & (value[:, 0] <= 0), begin, end)
+    return begin, end
+
+
+def _rest(begin: np.ndarray, end: np.ndarray) -> List[Tuple[float, float]]:
+    """What intervals, sorted by their beginnings, leave of 0..1."""
+    found: List[Tuple[float, float]] = []
+    at = 0.0
+    for low, high in zip(begin.tolist(), end.tolist()):
+        if low > at:
+            found.append((at, low))
+        at = max(at, high)
+    if at < 1:
+        found.append((at, 1.0))
+    return found
+
+
+def reach_needed(ring: np.ndarray, slopes: SideSlopes, corners: np.ndarray) -> float:
+    """Metres from the ring (k, 3) within which slopes surely meet ground of triangles with ``corners`` (m, 3, 3).
+
+    At most the extent of the ground.
+    """
+    low, high = ring[:, :2].min(axis=0), ring[:, :2].max(axis=0)
+    plan = corners[:, :, :2]
+    outside = np.maximum(np.maximum(low - plan.max(axis=1), plan.min(axis=1) - high), 0).max(axis=1)
+    order = np.argsort(outside)
+    distance = outside[order]
+    top = np.maximum.accumulate(corners[order, :, 2].max(axis=1))
+    bottom = np.minimum.accumulate(corners[order, :, 2].min(axis=1))
+    most = float(np.maximum(low - plan, plan - high).max()) + 1
+    reach = 1.0
+    while True:
+        last = max(0, int(np.searchsorted(distance, reach, "right")) - 1)
+        rise, fall = top[last] - ring[:, 2].min(), ring[:, 2].max() - bottom[last]
+        needed = max(slopes.cut_run * rise, slopes.fill_run * fall) * 1.01 + 0.5
+        if needed <= reach or reach >= most:
+            return min(reach, most)
+        reach = needed
