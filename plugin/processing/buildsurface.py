@@ -32,6 +32,7 @@ from ..core.surface.edited import build_surface_with_edits
 from .algorithm import HummockAlgorithm, progress_of, report
 from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
 from .buildfaces import add_face_parameters, read_faces
+from .codeoptions import add_convention_parameters, read_convention
 from .layers import line_fields, read_drawn, triangle_fields, write_lines, write_triangles
 from .parameters import chosen_code_table, code_table_file, code_table_help, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
@@ -141,6 +142,7 @@ class BuildSurface(HummockAlgorithm):
             advanced=True,
         )
         self.add(code_table_file("CODES"), code_table_help())
+        add_convention_parameters(self)
 
     def _add_line_parameters(self) -> None:
         labels = (
@@ -322,7 +324,8 @@ class BuildSurface(HummockAlgorithm):
         if not code:
             feedback.pushWarning(translate("hummock", "The points have no code field: no lines are joined by codes."))
             return points, Constraints()
-        joined = join_lines(points, chosen_code_table(self, parameters, "CODES", context))
+        table = chosen_code_table(self, parameters, "CODES", context)
+        joined = join_lines(points, table, read_convention(self, parameters, context))
         report(joined.messages, feedback)
         return joined.points, joined.constraints
 

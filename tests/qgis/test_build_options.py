@@ -253,3 +253,58 @@ def test_the_report_of_edits_loads_dressed(project: Any, drawn: Dict[str, Any], 
     (layer,) = QgsProject.instance().mapLayers().values()
     assert [rule.label() for rule in layer.renderer().rootRule().children()] == ["Applied", "Not applied"]
     assert layer_of(str(tmp_path / "report.gpkg")).featureCount() == 7
+
+
+# How codes are written
+
+
+def coded(rows: List[Tuple[float, float, Dict[str, str]]]) -> Any:
+    columns = [("code", "text"), ("nr", "text"), ("what", "text")]
+    points = [(f"PointZ({at(2 * i, 2 * j, 10.0)})", {"code": "GR"}) for i in range(7) for j in range(7)]
+    points += [(f"PointZ({at(east, north, 10.5)})", values) for east, north, values in rows]
+    return table("PointZ", columns, points)
+
+
+def has_line(path: str) -> bool:
+    return frozenset({(1.0, 5.1), (11.0, 5.3)}) in edges(path)
+
+
+def test_line_number_and_words_from_fields_of_their_own(run: Any, tmp_path: Path) -> None:
+    """Two lines that are only told apart by the number in its field, with words of another language."""
+    target = str(tmp_path / "codes.2dm")
+    points = coded(
+        [
+            (1.0, 5.1, {"code": "BL", "nr": "1", "what": "ANFANG"}),
+            (3.0, 1.1, {"code": "BL", "nr": "2", "what": "ANFANG"}),
+            (11.0, 5.3, {"code": "BL", "nr": "1", "what": "ENDE"}),
+            (9.0, 0.9, {"code": "BL", "nr": "2", "what": "ENDE"}),
+        ]
+    )
+    run("buildsurface", INPUT=points, OUTPUT=target)
+    assert not has_line(target)
+    run(
+        "buildsurface", INPUT=points, OUTPUT=target,
+        LINE_NUMBER_FIELD="nr", WORD_FIELD="what", CODE_WORDS="ANFANG,ENDE,,",
+    )  # fmt: skip
+    assert has_line(target)
+
+
+def test_codes_by_a_pattern(run: Any, tmp_path: Path) -> None:
+    target = str(tmp_path / "pattern.2dm")
+    points = coded([(1.0, 5.1, {"code": "7:BL"}), (11.0, 5.3, {"code": "7:BL"})])
+    run("buildsurface", INPUT=points, OUTPUT=target)
+    assert not has_line(target)
+    run("buildsurface", INPUT=points, OUTPUT=target, CODE_PATTERN="((?P<line>[0-9]+):)?(?P<code>[A-Z]+)")
+    assert has_line(target)
+
+
+@pytest.mark.parametrize(
+    ("option", "value", "said"),
+    [("CODE_WORDS", "B,E", "must be four"), ("CODE_PATTERN", "(", "cannot be used"), ("CODE_PATTERN", "x", "code")],
+)
+def test_a_convention_that_cannot_work_is_one_line(
+    run: Any, tmp_path: Path, option: str, value: str, said: str
+) -> None:
+    text = message_of(run, "buildsurface", INPUT=coded([]), OUTPUT=str(tmp_path / "x.2dm"), **{option: value})
+    assert said in text
+    assert "\n" not in text.strip()

@@ -49,6 +49,14 @@ BAD_TOLERANCE = Text(
     "linework.bad_tolerance",
     QT_TRANSLATE_NOOP("core", "The arc tolerance {value} m cannot be used. Give at least {least} m."),
 )
+NOT_FOUR_WORDS = Text(
+    "linework.not_four_words",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. "
+        "Leave one empty where the field has none.",
+    ),
+)
 NO_COLUMN = Text(
     "linework.no_column",
     QT_TRANSLATE_NOOP("core", "{file}: there is no column {column} for the linework. Columns kept: {columns}."),
@@ -137,6 +145,17 @@ class FieldConvention:
 
 
 DEFAULT_CONVENTION = FieldConvention()
+
+
+def four_words(text: str) -> Dict[str, str]:
+    """The arguments begin, end, close and arc of :class:`FieldConvention` from ``BEGIN,END,CLOSE,ARC``.
+
+    Raises :class:`SurveyError` when they are not four.
+    """
+    words = [word.strip() for word in text.split(",")]
+    if len(words) != len(Word):
+        raise SurveyError(NOT_FOUR_WORDS, words=text)
+    return {meaning.value: word for meaning, word in zip(Word, words)}
 
 
 @dataclass(frozen=True)
