@@ -128,12 +128,19 @@ def say(message: Message) -> str:
 def _parameter_label(option: str) -> str:
     """What the toolbox calls an option of the command line."""
     labels = {
+        "accept": translate("hummock", "Coordinate operations accepted by name"),
         "columns": translate("hummock", "Columns"),
+        "correct": translate("hummock", "Read coordinates outside the area of use as"),
         "crs": translate("hummock", "CRS"),
         "decimal": translate("hummock", "Decimal sign"),
         "decisions": translate("hummock", "Decisions"),
         "delimiter": translate("hummock", "Separator"),
         "encoding": translate("hummock", "Text encoding"),
+        "geoid": translate("hummock", "Geoid separation"),
+        "ground-origin": translate("hummock", "Origin"),
+        "heights": translate("hummock", "Heights wanted"),
+        "heights-are": translate("hummock", "Heights in the file are"),
+        "source-crs": translate("hummock", "CRS of the coordinates in the file"),
         "header": translate("hummock", "First line names the columns"),
         "unit": translate("hummock", "Unit"),
         "units": translate("hummock", "Unit"),

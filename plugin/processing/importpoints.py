@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, Dict, List, Optional
 
 from qgis.core import (
@@ -11,7 +12,6 @@ from qgis.core import (
     QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
-    QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFile,
     QgsProcessingParameterMultipleLayers,
@@ -19,16 +19,18 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.georeference.crs import source_crs
 from ..core.georeference.intake import Intake, take_in, take_in_read
 from ..core.linework.join import join_lines
 from ..core.points.decisions import apply_decisions, read_decisions
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import Progress, part
+from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm, progress_of, report, say
-from .importoptions import add_format_parameters, add_georeference_parameters, chosen_options
-from .parameters import chosen_code_table, chosen_unit, code_table_file, code_table_help, qgis_crs, unit_choice
+from .importoptions import add_format_parameters, add_georeference_parameters, chosen_files, chosen_options
+from .parameters import chosen_code_table, code_table_file, code_table_help, crs_text, qgis_crs, unit_choice
 from .pointlayer import point_fields, read_survey_layer, reject_fields, write_points, write_rejects
-from .pointsource import add_field_parameters, chosen_columns
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 from .styles import POINTS, dress_vector
 from .versions import FILE_SOURCE, NO_GEOMETRY, ONE_FILE, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
@@ -60,65 +62,109 @@ class ImportPoints(HummockAlgorithm):
     def help_text(self) -> str:
         return translate(
             "hummock",
-            "<p>Reads delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without "
-            "a header) into a layer of points with heights. Points, rejected lines, comments and blank lines add up "
-            "to the lines of the file; each rejected line is in the second output with its reason.</p>"
-            "<p><b>It assumes</b> that the coordinates are easting, northing and height in the CRS that you give; "
-            "nothing is reprojected. A CRS in degrees is refused. Heights are taken as they are: no geoid is applied."
-            "</p>"
+            "<p>Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal "
+            "sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log "
+            "(NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps "
+            "the source of each point. A layer of points that is loaded already can take the place of the file.</p>"
+            "<p><b>Columns</b> are recognised from header words in four languages, from the values, and from the area "
+            "in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, "
+            "the role of each column, the lines that would be rejected, and where the points would land.</p>"
+            "<p>Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line "
+            "is in the second output with its reason.</p>"
+            "<p><b>It assumes</b> that the coordinates are in the CRS wanted unless another one is given for the file; "
+            "then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are "
+            "taken as WGS 84. Heights are taken as they are unless a geoid separation is given.</p>"
             "<p><b>The status</b> of a point is used, flagged or rejected. Only rejected points stay out of the "
             "surface. You can change it in the layer; later steps read it there. Plan and height are read from the "
             "geometry, so the columns easting, northing and height only inform.</p>"
-            "<p><b>What can go wrong:</b> without a header the columns have to be named, and easting and northing can "
-            "be swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. "
-            "Where the file leaves a doubt about separator or decimal sign, choose it.</p>",
+            "<p><b>What can go wrong:</b> easting and northing can be swapped, and a wrong unit makes a surface of the "
+            "right form and the wrong size. Points outside the area of use of the CRS are reported with the likely "
+            "cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is "
+            "refused until you accept it by its name.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         self._add_file_parameters()
-        self._add_format_parameters()
+        add_georeference_parameters(self)
+        self._add_unit_parameters()
+        self._add_layer_parameters()
+        self._add_decision_parameters()
+        add_format_parameters(self)
         self._add_outputs()
 
     def _add_file_parameters(self) -> None:
+        kinds = translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
         self.add(
             QgsProcessingParameterFile(
-                "INPUT",
-                translate("hummock", "Survey file"),
-                behavior=ONE_FILE,
-                fileFilter=translate("hummock", "Text files (*.csv *.txt *.asc *.xyz *.pts *.dat);;All files (*)"),
+                "INPUT", translate("hummock", "Survey file"), behavior=ONE_FILE, optional=True, fileFilter=kinds
             ),
-            translate("hummock", "Delimited text as the rover or its software wrote it. The file is only read."),
+            translate(
+                "hummock", "Delimited text or a receiver log, as the rover or its software wrote it. It is only read."
+            ),
         )
         self.add(
-            QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the coordinates")),
-            translate("hummock", "A projected CRS; the one that the rover was set to. The file does not say it."),
-        )
-        self.add(
-            QgsProcessingParameterString(
-                "COLUMNS", translate("hummock", "Columns (empty: as the header names them)"), optional=True
+            QgsProcessingParameterMultipleLayers(
+                "MORE", translate("hummock", "More files of the same site"), FILE_SOURCE, optional=True
             ),
             translate(
                 "hummock",
-                "In file order, such as name,easting,northing,height,code with - for a column to skip and +word to "
-                "keep one as it is; or by header, such as easting=X,northing=Y,height=Z.",
+                "Other days or rovers. All points are kept with their file; names that occur twice and same places "
+                "with different heights are reported.",
             ),
         )
         self.add(
+            QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the points wanted"), optional=True),
+            translate(
+                "hummock",
+                "A projected CRS, or a compound one with heights; usually the one that the rover was set to. The file "
+                "does not say it.",
+            ),
+        )
+        columns = QgsProcessingParameterString(
+            "COLUMNS", translate("hummock", "Columns (empty: as recognised)"), optional=True
+        )
+        columns.setMetadata({"widget_wrapper": {"class": COLUMNS_WIDGET}})
+        self.add(
+            columns,
+            translate(
+                "hummock",
+                "In file order, such as name,easting,northing,height,code with - for a column to skip and +word to "
+                "keep one as it is; or by header or number, such as easting=X,northing=Y,height=3. “Preview” fills it.",
+            ),
+        )
+
+    def _add_unit_parameters(self) -> None:
+        self.add(
             unit_choice(
-                "UNIT", translate("hummock", "Unit of easting and northing (empty: that of the CRS)"), None, True
+                "UNIT",
+                translate("hummock", "Unit of easting and northing (empty: as found, else that of the CRS)"),
+                None,
+                True,
             ),
             translate("hummock", "The unit in the file, where it is not that of the CRS."),
         )
         self.add(
             unit_choice(
                 "HEIGHT_UNIT",
-                translate("hummock", "Unit of the heights (empty: that of the CRS, or as above)"),
+                translate("hummock", "Unit of the heights (empty: as above, or that of the CRS)"),
                 None,
                 True,
             ),
             translate("hummock", "Only where heights are in another unit than easting and northing."),
             advanced=True,
         )
+
+    def _add_layer_parameters(self) -> None:
+        add_layer_parameter(
+            self,
+            "LAYER",
+            translate("hummock", "Layer of points in place of the file"),
+            translate("hummock", "Points with Z or with a height field. Its CRS is that of its coordinates."),
+            optional=True,
+        )
+        add_field_parameters(self, "LAYER")
+
+    def _add_decision_parameters(self) -> None:
         self.add(
             QgsProcessingParameterFile(
                 "DECISIONS",
@@ -131,48 +177,6 @@ class ImportPoints(HummockAlgorithm):
             advanced=True,
         )
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
-
-    def _add_format_parameters(self) -> None:
-        found = translate("hummock", "found from the file")
-        separators = [
-            found,
-            translate("hummock", "comma"),
-            translate("hummock", "semicolon"),
-            translate("hummock", "tab"),
-            translate("hummock", "blanks"),
-        ]
-        decimals = [found, translate("hummock", "point"), translate("hummock", "comma")]
-        headers = [found, translate("hummock", "yes"), translate("hummock", "no")]
-        for name, label, choices, help_text in (
-            (
-                "DELIMITER",
-                translate("hummock", "Separator"),
-                separators,
-                translate("hummock", "What parts the columns."),
-            ),
-            ("DECIMAL", translate("hummock", "Decimal sign"), decimals, translate("hummock", "As in 1.5 or 1,5.")),
-            (
-                "HEADER",
-                translate("hummock", "First line names the columns"),
-                headers,
-                translate("hummock", "Whether the first line that is no comment is a header."),
-            ),
-        ):
-            self.add(QgsProcessingParameterEnum(name, label, choices, defaultValue=0), help_text, advanced=True)
-        self.add(
-            QgsProcessingParameterString(
-                "ENCODING", translate("hummock", "Text encoding (empty: found from the file)"), optional=True
-            ),
-            translate("hummock", "Such as utf-8 or latin-1."),
-            advanced=True,
-        )
-        self.add(
-            QgsProcessingParameterString(
-                "COMMENT", translate("hummock", "Comment lines start with"), defaultValue="#", optional=True
-            ),
-            translate("hummock", "Such lines are counted, not read."),
-            advanced=True,
-        )
 
     def _add_outputs(self) -> None:
         self.add(
@@ -190,15 +194,21 @@ class ImportPoints(HummockAlgorithm):
             ("POINTS", translate("hummock", "Points")),
             ("REJECTED_LINES", translate("hummock", "Rejected lines")),
             ("POINTS_USED", translate("hummock", "Points that may shape the surface")),
+            ("POINTS_OUTSIDE", translate("hummock", "Points outside the area of use of the CRS")),
         ):
             self.addOutput(QgsProcessingOutputNumber(name, label))
+        self.addOutput(QgsProcessingOutputString("STATEMENTS", translate("hummock", "What was done to coordinates")))
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
-        read = self._read(parameters, context, part(progress, 0.0, 0.5))
-        report(read.messages, feedback)
+        came = self._take_in(parameters, context, feedback, part(progress, 0.0, 0.5))
+        read = came.survey
+        report((*read.messages, *came.messages), feedback)
+        statements = [say(one) for one in came.statements]
+        for one in statements:
+            feedback.pushInfo(one)
         points = self._decide(read.points, parameters, context, feedback)
         crs = qgis_crs(points.crs)
         sink, destination = self.parameterAsSink(parameters, "OUTPUT", context, point_fields(points), POINT_Z, crs)
@@ -210,30 +220,45 @@ class ImportPoints(HummockAlgorithm):
             "POINTS": len(points),
             "REJECTED_LINES": len(read.rejects),
             "POINTS_USED": int(points.used.sum()),
+            "POINTS_OUTSIDE": sum(int(area.outside.sum()) for area in came.areas),
+            "STATEMENTS": "\n".join(statements),
         }
-        sink, destination = self.parameterAsSink(parameters, "REJECTS", context, reject_fields(), NO_GEOMETRY, crs)
+        fields = reject_fields(read.rejects)
+        sink, destination = self.parameterAsSink(parameters, "REJECTS", context, fields, NO_GEOMETRY, crs)
         if sink is not None:
             write_rejects(read.rejects, say, sink)
             results["REJECTS"] = destination
-        self._tell(read, points, feedback)
+        self._tell(came, points, feedback)
         return results
 
-    def _read(self, parameters: Dict[str, Any], context: QgsProcessingContext, progress: Progress) -> PointFile:
-        columns = self.parameterAsString(parameters, "COLUMNS", context).strip()
-        path = self.parameterAsFile(parameters, "INPUT", context)
-        return read_points(
-            path,
-            columns=parse_columns(columns) if columns else None,
-            delimiter=DELIMITERS[self.parameterAsEnum(parameters, "DELIMITER", context)],
-            decimal=DECIMALS[self.parameterAsEnum(parameters, "DECIMAL", context)],
-            encoding=self.parameterAsString(parameters, "ENCODING", context).strip() or None,
-            unit=chosen_unit(self, parameters, "UNIT", context),
-            height_unit=chosen_unit(self, parameters, "HEIGHT_UNIT", context),
-            crs=core_crs(self.parameterAsCrs(parameters, "CRS", context), path),
-            comment=self.parameterAsString(parameters, "COMMENT", context),
-            header=HEADERS[self.parameterAsEnum(parameters, "HEADER", context)],
-            progress=progress,
-        )
+    def _take_in(
+        self,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+        progress: Progress,
+    ) -> Intake:
+        first = self.parameterAsFile(parameters, "INPUT", context)
+        files = ([first] if first else []) + chosen_files(self, parameters, "MORE", context)
+        layer = self.parameterAsSource(parameters, "LAYER", context)
+        if layer is None and parameters.get("LAYER"):
+            raise QgsProcessingException(self.invalidSourceError(parameters, "LAYER"))
+        if bool(files) == (layer is not None):
+            raise QgsProcessingException(
+                translate("hummock", "Give a survey file, or a layer of points in its place (not both).")
+            )
+        if layer is None:
+            return take_in(files, chosen_options(self, parameters, context, files[0]), progress)
+        label = layer.sourceName() or "LAYER"
+        options = chosen_options(self, parameters, context, label)
+        local = (options.unit or LengthUnit.METRE) if options.crs is None else None
+        read = read_survey_layer(
+            layer, chosen_columns(self, parameters, context, layer), label, feedback, progress, options.height_unit,
+            local,
+        )  # fmt: skip
+        if read.geographic is not None:
+            options = replace(options, source_crs=source_crs(crs_text(layer.sourceCrs())))
+        return take_in_read(read, options)
 
     def _decide(
         self,
@@ -251,12 +276,14 @@ class ImportPoints(HummockAlgorithm):
         report(joined.messages, feedback)
         return joined.points
 
-    def _tell(self, read: PointFile, points: PointSet, feedback: QgsProcessingFeedback) -> None:
+    def _tell(self, came: Intake, points: PointSet, feedback: QgsProcessingFeedback) -> None:
+        read = came.survey
         statuses: List[int] = [int((points.status == status).sum()) for status in Status]
         feedback.pushInfo(
             translate(
                 "hummock",
-                "{lines} lines: {points} points, {rejected} rejected lines, {others} comments, blanks and header.",
+                "{lines} lines: {points} points, {rejected} rejected lines, {others} comments, blanks, header and "
+                "other sentences of a log.",
             ).format(
                 lines=read.account.lines,
                 points=len(points),

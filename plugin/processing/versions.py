@@ -33,6 +33,7 @@ def member(owner: Any, enum: str, *names: str) -> Any:
 POINT_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPoint", "VectorPoint")
 LINE_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorLine", "VectorLine")
 POLYGON_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPolygon", "VectorPolygon")
+FILE_SOURCE = member(QgsProcessing, "SourceType", "TypeFile", "File")
 TABLE_SOURCE = member(QgsProcessing, "SourceType", "TypeVector", "Vector")
 
 POINT = member(QgsWkbTypes, "Type", "Point")

@@ -25,6 +25,7 @@ __all__ = [
     "plan_unit",
     "projected_crs",
     "read_crs",
+    "source_crs",
     "to_crs_units",
 ]
 
@@ -104,6 +105,22 @@ def geographic_crs(text: Optional[str]) -> Optional[CRS]:
     if not crs.is_geographic:
         raise SurveyError(NOT_GEOGRAPHIC, crs=shown, name=crs.name)
     return crs
+
+
+def source_crs(text: Optional[str]) -> Optional[CRS]:
+    """The CRS that coordinates are said to be in before they are transformed, geographic or projected; None for none.
+
+    Raises SurveyError when it is not understood, or as :func:`projected_crs` where it is not in degrees.
+    """
+    word = (text or "").strip()
+    if not word:
+        return None
+    try:
+        return geographic_crs(word)
+    except SurveyError as error:
+        if error.code != NOT_GEOGRAPHIC.code:
+            raise
+    return projected_crs(word)
 
 
 def local_grid(text: Optional[str]) -> bool:

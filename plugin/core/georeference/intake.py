@@ -71,7 +71,8 @@ LACKS_SEPARATION = Text(
     "intake.lacks_separation",
     QT_TRANSLATE_NOOP(
         "core",
-        "{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.",
+        "{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as "
+        "--geoid.",
     ),
 )
 NOT_KNOWN = Text("intake.heights_not_known", QT_TRANSLATE_NOOP("core", "of a kind that nothing says"))

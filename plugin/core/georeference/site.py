@@ -23,7 +23,8 @@ NO_ORIGIN = Text(
     "site.no_origin",
     QT_TRANSLATE_NOOP(
         "core",
-        "Ground coordinates need the origin about which they were made; give its easting and northing as --ground-origin.",
+        "Ground coordinates need the origin about which they were made; give its easting and northing as "
+        "--ground-origin.",
     ),
 )
 BAD_ORIGIN = Text(
