@@ -1,0 +1,1 @@
+"""Where water runs on the surface: paths, ponds, catchments."""
