@@ -26,9 +26,10 @@ from typing import Tuple
 
 import numpy as np
 from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components, minimum_spanning_tree
+from scipy.sparse.csgraph import connected_components
 
 from ..progress import Progress, silent
+from ..surface.basins import RankedEdges, climb, height_order, joins, ranked_edges
 from ..surface.tin import Tin
 
 
@@ -62,15 +63,6 @@ class Spots:
         return len(self.vertex)
 
 
-@dataclass(frozen=True)
-class _Edges:
-    """Each edge once: ``low``, ``high`` (e,) its ends in the order of heights; ``rim`` (e,) bool."""
-
-    low: np.ndarray
-    high: np.ndarray
-    rim: np.ndarray
-
-
 def find_spots(tin: Tin, min_prominence: float = 0.0, progress: Progress = silent) -> Spots:
     """Summits, pits and saddles of ``tin`` with at least ``min_prominence`` metres of prominence.
 
@@ -82,8 +74,8 @@ def find_spots(tin: Tin, min_prominence: float = 0.0, progress: Progress = silen
         none = np.empty(0, np.int64)
         return Spots(none, none.astype(np.int8), np.empty((0, 3)), np.empty(0), none, none > 0, tin.origin)
     progress(0.0, "spots")
-    rank = _order(tin)
-    edges = _edges(tin, rank)
+    rank = height_order(tin)
+    edges = ranked_edges(tin, rank)
     index, kind, on_rim = _classify(tin, rank, edges)
     progress(0.4, "spots")
     prominence = _prominence(tin.vertices[:, 2], rank, edges, kind, on_rim)
@@ -104,22 +96,7 @@ def find_spots(tin: Tin, min_prominence: float = 0.0, progress: Progress = silen
 # ---------------------------------------------------------------------------------- classification
 
 
-def _order(tin: Tin) -> np.ndarray:
-    """Place of each vertex, (n,) int64, by height, then easting, then northing."""
-    rank = np.empty(len(tin.vertices), dtype=np.int64)
-    rank[np.lexsort((tin.grid[:, 1], tin.grid[:, 0], tin.vertices[:, 2]))] = np.arange(len(rank))
-    return rank
-
-
-def _edges(tin: Tin, rank: np.ndarray) -> _Edges:
-    neighbours = tin.neighbours
-    once = neighbours < np.arange(len(neighbours))[:, None]  # the rim's -1 included
-    one, other = tin.triangles[once].astype(np.int64), np.roll(tin.triangles, -1, axis=1)[once].astype(np.int64)
-    rising = rank[one] < rank[other]
-    return _Edges(np.where(rising, one, other), np.where(rising, other, one), neighbours[once] < 0)
-
-
-def _classify(tin: Tin, rank: np.ndarray, edges: _Edges) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _classify(tin: Tin, rank: np.ndarray, edges: RankedEdges) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Index (n,), kind (n,) int8, 0 for none, and whether on the rim, of every vertex."""
     count = len(rank)
     to_higher = np.bincount(edges.low, minlength=count)
@@ -143,12 +120,11 @@ def _classify(tin: Tin, rank: np.ndarray, edges: _Edges) -> Tuple[np.ndarray, np
 
 
 def _prominence(
-    height: np.ndarray, rank: np.ndarray, edges: _Edges, kind: np.ndarray, on_rim: np.ndarray
+    height: np.ndarray, rank: np.ndarray, edges: RankedEdges, kind: np.ndarray, on_rim: np.ndarray
 ) -> np.ndarray:
     """Prominence (n,) of every vertex that has a kind, 0 for all others."""
     prominence = np.zeros(len(rank))
-    summit = _climb(rank, edges.low, edges.high)
-    ended, saddle = _joins(rank, summit, edges.low, edges.high)
+    ended, saddle = _ended(rank, edges.low, edges.high)
     _note(prominence, ended, saddle, height)
     last = np.setdiff1d(np.flatnonzero(kind == SpotKind.SUMMIT), ended)
     prominence[last] = height[last] - _lowest_around(height, edges)[last]
@@ -158,7 +134,7 @@ def _prominence(
     low = np.concatenate([edges.high, rim])
     high = np.concatenate([edges.low, np.full(len(rim), len(rank))])
     turned = np.append(len(rank) - 1 - rank, len(rank))
-    ended, saddle = _joins(turned, _climb(turned, low, high), low, high)
+    ended, saddle = _ended(turned, low, high)
     _note(prominence, ended, saddle, height)
     return prominence
 
@@ -170,45 +146,15 @@ def _note(prominence: np.ndarray, ended: np.ndarray, saddle: np.ndarray, height:
     np.maximum.at(prominence, saddle, rise)
 
 
-def _climb(rank: np.ndarray, low: np.ndarray, high: np.ndarray) -> np.ndarray:
-    """The summit (n,) to which each vertex comes by always going to its highest neighbour."""
-    best = rank.copy()
-    np.maximum.at(best, low, rank[high])
-    at_rank = np.empty(len(rank), dtype=np.int64)
-    at_rank[rank] = np.arange(len(rank))
-    goal = at_rank[best]
-    while True:
-        farther = goal[goal]
-        if np.array_equal(farther, goal):
-            return goal
-        goal = farther
-
-
-def _joins(rank: np.ndarray, summit: np.ndarray, low: np.ndarray, high: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def _ended(rank: np.ndarray, low: np.ndarray, high: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Summits that end and the saddles where they do, as the surface rises out of water that falls.
 
-    Where two islands join, the lower of their summits ends. A vertex belongs to its summit's island as
-    soon as it is dry, so islands first join at the highest lower end of an edge between the grounds of two
-    summits. Joins that matter are the edges of a spanning tree of the summits, the highest joins first.
+    Where two islands join, the lower of their summits ends.
     """
-    between = summit[low] != summit[high]
-    one, other = summit[low[between]], summit[high[between]]
-    join = rank[low[between]]
-    names, number = np.unique(np.concatenate([one, other]), return_inverse=True)
-    first, second = np.sort(number.reshape(2, -1), axis=0)
-    order = np.lexsort((-join, second, first))
-    first, second, join = first[order], second[order], join[order]
-    best = np.ones(len(order), dtype=bool)
-    best[1:] = (first[1:] != first[:-1]) | (second[1:] != second[:-1])
-    # The tree of least weight; a weight of 0 would be no edge.
-    weight = (len(rank) - join[best]).astype(np.float64)
-    tree = minimum_spanning_tree(coo_matrix((weight, (first[best], second[best])), shape=(len(names),) * 2)).tocoo()
-    order = np.lexsort((tree.col, tree.row, tree.data))
-    ended = _elders(tree.row[order], tree.col[order], rank[names])
-    at_rank = np.empty(len(rank), dtype=np.int64)
-    at_rank[rank] = np.arange(len(rank))
-    saddle = at_rank[len(rank) - tree.data[order].astype(np.int64)]
-    return names[ended], saddle
+    found = joins(rank, climb(rank, low, high), low, high)
+    names, number = np.unique(np.concatenate([found.one, found.other]), return_inverse=True)
+    one, other = number.reshape(2, -1)
+    return names[_elders(one, other, rank[names])], found.saddle
 
 
 def _elders(one: np.ndarray, other: np.ndarray, rank: np.ndarray) -> np.ndarray:
@@ -230,7 +176,7 @@ def _elders(one: np.ndarray, other: np.ndarray, rank: np.ndarray) -> np.ndarray:
     return np.array(ended, dtype=np.int64)
 
 
-def _lowest_around(height: np.ndarray, edges: _Edges) -> np.ndarray:
+def _lowest_around(height: np.ndarray, edges: RankedEdges) -> np.ndarray:
     """The lowest height (n,) of the piece of the surface to which each vertex belongs."""
     count = len(height)
     graph = coo_matrix((np.ones(len(edges.low), dtype=bool), (edges.low, edges.high)), shape=(count, count))

@@ -29,6 +29,7 @@ import numpy as np
 from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components, dijkstra
 
+from ..surface.basins import height_order
 from ..surface.mesh import following
 from ..surface.tin import GRID, Tin
 
@@ -116,13 +117,6 @@ def build_flow(tin: Tin, sink: Optional[np.ndarray] = None) -> Flow:
         tin, stream, out, slope, level, twin, beyond, target, corner, down_vertex, down_edge, down_slope, on_rim, sink,
         vertex_sink, rank, _way_rank(tin, way, rank), used,
     )  # fmt: skip
-
-
-def height_order(tin: Tin) -> np.ndarray:
-    """Place of each vertex, (n,) int64, by height, then easting, then northing."""
-    rank = np.empty(len(tin.vertices), np.int64)
-    rank[np.lexsort((tin.grid[:, 1], tin.grid[:, 0], tin.vertices[:, 2]))] = np.arange(len(rank))
-    return rank
 
 
 def _vertex_sinks(tin: Tin, sink: np.ndarray) -> np.ndarray:
