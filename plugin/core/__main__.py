@@ -12,11 +12,14 @@ import math
 import sys
 import traceback
 from pathlib import Path
-from typing import Any, NoReturn, Optional, Sequence, Set, TextIO, Tuple
+from typing import TYPE_CHECKING, Any, NoReturn, Optional, Sequence, Set, TextIO, Tuple
 
 from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .progress import Cancelled
 from .units import LengthUnit
+
+if TYPE_CHECKING:
+    from .job import JobSettings
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 FAULT = Text(
@@ -36,6 +39,13 @@ NO_PACKAGE = Text(
 )
 STOPPED = Text("job.stopped", QT_TRANSLATE_NOOP("core", "Stopped; no file is half written."))
 NOT_POSITIVE = Text("job.not_positive", QT_TRANSLATE_NOOP("core", "{option} must be a number above zero, not {value}."))
+NEGATIVE = Text("job.negative", QT_TRANSLATE_NOOP("core", "{option} must be a number from zero up, not {value}."))
+NEEDS_SMOOTH = Text(
+    "job.needs_smooth",
+    QT_TRANSLATE_NOOP(
+        "core", "{option} is for the sheet, which is made with --smooth; give that too, 0 to smooth nothing."
+    ),
+)
 NOT_A_NUMBER = Text("job.not_a_number", QT_TRANSLATE_NOOP("core", "{option} must be a number, not {value}."))
 
 #: What the core needs beside the standard library.
@@ -46,6 +56,9 @@ STAGES = {
     "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
     "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
     "contours": QT_TRANSLATE_NOOP("core", "tracing contours"),
+    "findings": QT_TRANSLATE_NOOP("core", "looking the surface over"),
+    "sheet": QT_TRANSLATE_NOOP("core", "finishing contours for the sheet"),
+    "thin": QT_TRANSLATE_NOOP("core", "thinning the surface"),
     "files": QT_TRANSLATE_NOOP("core", "writing files"),
     "report": QT_TRANSLATE_NOOP("core", "writing the report"),
 }
@@ -85,27 +98,46 @@ def _explain(error: BaseException) -> Tuple[Message, int]:
 def _run(words: Sequence[str], progress: ProgressLine) -> int:
     options = _parser().parse_args(words)
     # Imported late: mistakes on the command line are told at once, and a missing package in one line.
-    from .contours.lines import ContourOptions
-    from .job import JobSettings, run_job
-    from .points.geographic import HeightKind
+    from .job import run_job
     from .report.summary import summary
 
-    unit = LengthUnit(options.interval_unit)
-    contours = ContourOptions(options.interval, options.base, unit, options.index_every)
-    settings = JobSettings(
-        survey=options.survey, out=options.out, contours=contours, crs=options.crs, columns=options.columns,
-        delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
-        unit=LengthUnit(options.unit) if options.unit else None,
-        height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
-        decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
-        max_rim_edge=options.max_rim_edge, source_crs=options.source_crs, heights=HeightKind(options.heights),
-        accept=tuple(options.accept),
-    )  # fmt: skip
-    result = run_job(settings, progress)
+    result = run_job(_settings(options), progress)
     progress.clear()
     for line in summary(result, options.out):
         print(line)
     return 0
+
+
+def _settings(options: argparse.Namespace) -> JobSettings:
+    from .contours.lines import ContourOptions
+    from .contours.sheet import SheetOptions
+    from .job import JobSettings
+    from .points.geographic import HeightKind
+    from .surface.build import SurfaceOptions
+    from .surface.crossings import CrossingRule
+
+    if options.smooth is None:
+        for name in ("calm", "scale"):
+            if getattr(options, name) is not None:
+                raise SurveyError(NEEDS_SMOOTH, option=f"--{name}")
+        sheet = None
+    else:
+        sheet = SheetOptions(options.smooth, options.calm or 0.0, options.scale or SHEET_SCALE)
+    unit = LengthUnit(options.interval_unit)
+    return JobSettings(
+        survey=options.survey, out=options.out, crs=options.crs, columns=options.columns,
+        contours=ContourOptions(options.interval, options.base, unit, options.index_every),
+        delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
+        unit=LengthUnit(options.unit) if options.unit else None,
+        height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
+        decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
+        surface=SurfaceOptions(
+            options.rim_edge, options.rim_radius, options.rim_angle, CrossingRule(options.crossings),
+            options.crossing_tolerance,
+        ),
+        edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
+        heights=HeightKind(options.heights), accept=tuple(options.accept),
+    )  # fmt: skip
 
 
 class _Parser(argparse.ArgumentParser):
@@ -116,43 +148,87 @@ class _Parser(argparse.ArgumentParser):
 
 
 def _parser() -> argparse.ArgumentParser:
-    parser = _Parser(prog="python -m plugin.core", allow_abbrev=False, description=DESCRIPTION, epilog=EPILOG)
+    parser = _Parser(
+        prog="python -m plugin.core", allow_abbrev=False, description=DESCRIPTION, epilog=EPILOG, usage=USAGE,
+        add_help=False,
+    )  # fmt: skip
+    _add_main_options(parser)
+    _add_reading_options(parser.add_argument_group("how the survey is read"))
+    _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
+    _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
+    return parser
+
+
+def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add = parser.add_argument
-    units = [unit.value for unit in LengthUnit]
-    add(
-        "survey",
-        metavar="SURVEY",
-        type=Path,
-        help="the survey: points as delimited text, or a receiver log (NMEA 0183)",
-    )
+    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183)"
+    add("survey", metavar="SURVEY", type=Path, help=survey)
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
-    add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
     add("--interval", metavar="N", type=_positive("--interval"), required=True, help="height between contours")
+    units = [unit.value for unit in LengthUnit]
     add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
     add("--base", metavar="N", type=_number("--base"), default=0.0, help="a height that has a contour (default: 0)")
     add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
+    add("--debug", action="store_true", help="show where the program failed, if it does")
+    add("-h", "--help", action="help", help="show this help and stop")
+
+
+def _add_reading_options(group: Any) -> None:
+    add = group.add_argument
+    units = [unit.value for unit in LengthUnit]
+    add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
     add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
     add("--height-unit", choices=units, help="unit of its heights, if another")
-    degrees = "geographic CRS of a survey in degrees (default: EPSG:4326)"
-    add("--source-crs", metavar="CRS", help=degrees)
+    add("--delimiter", metavar="C", help="what separates columns; found if left out")
+    add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
+    add("--encoding", metavar="NAME", help="text encoding; found if left out")
+    add("--source-crs", metavar="CRS", help="geographic CRS of a survey in degrees (default: EPSG:4326)")
     kinds = ["orthometric", "ellipsoidal"]
     add("--heights", choices=kinds, default=kinds[0], help="heights to take from a receiver log (default: orthometric)")
     accept = "coordinate operation to accept though a better one is known; may be given again"
     add("--accept", metavar="NAME", action="append", default=[], help=accept)
-    add("--delimiter", metavar="C", help="what separates columns; found if left out")
-    add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
-    add("--encoding", metavar="NAME", help="text encoding; found if left out")
     add("--decisions", metavar="FILE", type=Path, help="decisions by hand on single points (CSV)")
-    codes = parser.add_mutually_exclusive_group()
+    codes = group.add_mutually_exclusive_group()
     codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
     codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")
-    rim = "longest edge along the rim, in metres; triangles with a longer one are taken off (default: none is)"
-    add("--max-rim-edge", metavar="M", type=_positive("--max-rim-edge"), help=rim)
-    add("--debug", action="store_true", help="show where the program failed, if it does")
-    return parser
 
 
+def _add_surface_options(group: Any) -> None:
+    def limit(name: str, unit: str, text: str) -> None:
+        group.add_argument(name, metavar=unit, type=_positive(name), help=f"{text} (default: none)")
+
+    group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
+    limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
+    limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")
+    limit(
+        "--rim-angle",
+        "DEG",
+        "slivers: triangles with a wider angle opposite their outer edge are taken off; 165 is good",
+    )
+    rules = ["refuse", "mean", "first"]
+    crossings = "height where lines cross: refuse those that differ, the mean, or the first line's (default: refuse)"
+    group.add_argument("--crossings", choices=rules, default=rules[0], help=crossings)
+    name, small = "--crossing-tolerance", "a difference up to this is not refused, the mean is taken (default: 0.05)"
+    group.add_argument(name, metavar="M", type=_positive(name, zero=True), default=0.05, help=small)
+
+
+def _add_sheet_options(group: Any) -> None:
+    def length(name: str, text: str, zero: bool = False) -> None:
+        group.add_argument(name, metavar="M", type=_positive(name, zero), help=text)
+
+    length(
+        "--smooth", "also contours for the sheet, smoothed by at most this in plan, with labels and spot heights", True
+    )
+    length("--calm", "move heights by at most this for the sheet's contours, to calm noise (default: 0)", True)
+    scale = f"scale 1 : N of the sheet, for which labels are placed (default: {SHEET_SCALE})"
+    group.add_argument("--scale", metavar="N", type=_positive("--scale"), help=scale)
+    length("--dem", "also a grid of heights (DEM) with cells of this size")
+    length("--thin", "also a surface with fewer points, within this in height", True)
+
+
+USAGE = "python -m plugin.core SURVEY --crs CRS --interval N --out DIR [more]"
+SHEET_SCALE = 500
 DESCRIPTION = "Make a surface, contours and a report from the points of a survey."
 EPILOG = "Example: python -m plugin.core survey.csv --crs EPSG:25832 --interval 0.25 --out results"
 
@@ -170,11 +246,11 @@ def _number(option: str) -> Any:
     return read
 
 
-def _positive(option: str) -> Any:
+def _positive(option: str, zero: bool = False) -> Any:
     def read(text: str) -> float:
         value = _number(option)(text)
-        if value <= 0:
-            raise SurveyError(NOT_POSITIVE, option=option, value=text)
+        if value < 0 or (value == 0 and not zero):
+            raise SurveyError(NEGATIVE if zero else NOT_POSITIVE, option=option, value=text)
         return value
 
     return read

@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Callable, Optional, Tuple
+from typing import Callable, List, Optional, Tuple
 
 from .contours.geojson import write_geojson
 from .contours.lines import ContourOptions
+from .contours.sheet import SheetOptions, draw_sheet
+from .contours.sheet_geojson import write_labels, write_spots
 from .contours.trace import trace_contours
 from .georeference.crs import geographic_crs, read_crs
 from .georeference.place import place_survey
+from .handover.grid import large_grid, write_asc
 from .handover.mesh import write_2dm
 from .handover.projection import write_prj
+from .handover.tables import write_findings
 from .linework.codes import default_code_table, read_code_table
 from .linework.constraints import Constraints
 from .linework.join import Linework, join_lines
@@ -27,7 +31,12 @@ from .points.table import write_points, write_rejects
 from .progress import Progress, part, silent
 from .report.html import write_report
 from .report.results import JobResult
-from .surface.build import SurfaceOptions, build_surface
+from .surface.build import Surface, SurfaceOptions
+from .surface.edited import EditReport, build_surface_with_edits
+from .surface.edits import Edit, read_edits
+from .surface.inspection import inspect_surface
+from .surface.raster import grid_for
+from .surface.thin import thin_surface
 from .units import LengthUnit
 
 NO_CRS = Text(
@@ -53,8 +62,10 @@ class JobSettings:
     ``delimiter``, ``decimal``, ``encoding``: as the reader takes them, None to find out.
     ``unit``: of the file, that of the CRS where None; ``height_unit``: of its heights, where None the same as
     ``unit`` if that is given, else that of the CRS. ``decisions``: file of decisions by hand. ``codes``: code
-    table, the one shipped where None; ``use_codes`` False reads no field codes. ``max_rim_edge``: metres;
-    triangles with a longer edge on the rim are taken off it; None for no limit. For a survey in degrees:
+    table, the one shipped where None; ``use_codes`` False reads no field codes. ``surface``: rim and crossings.
+    ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
+    a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
+    For a survey in degrees:
     ``source_crs``: its geographic CRS, WGS 84 where None; ``heights``: which heights to take from a receiver log;
     ``accept``: names of coordinate operations that the user takes though better ones are known.
     """
@@ -72,7 +83,11 @@ class JobSettings:
     decisions: Optional[Path] = None
     codes: Optional[Path] = None
     use_codes: bool = True
-    max_rim_edge: Optional[float] = None
+    surface: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
+    edits: Optional[Path] = None
+    sheet: Optional[SheetOptions] = None
+    dem: Optional[float] = None
+    thin: Optional[float] = None
     source_crs: Optional[str] = None
     heights: HeightKind = HeightKind.ORTHOMETRIC
     accept: Tuple[str, ...] = ()
@@ -94,27 +109,64 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     """All results of ``settings``, nothing written."""
     if not (settings.crs or "").strip():
         raise SurveyError(NO_CRS, file=str(settings.survey))
-    survey = _read(settings, part(progress, 0.0, 0.25))
+    edits = () if settings.edits is None else read_edits(settings.edits)
+    survey = _read(settings, part(progress, 0.0, 0.2))
     points, remarks = _decide(survey, settings)
     linework = _join(points, settings)
-    progress(0.3, "surface")
-    surface = build_surface(
-        points if linework is None else linework.points,
-        Constraints() if linework is None else linework.constraints,
-        SurfaceOptions(max_rim_edge=settings.max_rim_edge),
-        part(progress, 0.3, 0.85),
-    )
-    progress(0.85, "contours")
-    contours = trace_contours(surface.tin, settings.contours, part(progress, 0.85, 1.0))
-    return JobResult(
+    points = points if linework is None else linework.points
+    surface, edited = _build(points, linework, edits, settings, part(progress, 0.25, 0.65))
+    contours = trace_contours(surface.tin, settings.contours, part(progress, 0.65, 0.75))
+    result = JobResult(
         survey=survey,
-        points=points if linework is None else linework.points,
+        points=points,
         linework=linework,
         surface=surface,
         contours=contours,
         decisions_file="" if settings.decisions is None else str(settings.decisions),
         messages=remarks,
+        edits=edits,
+        edits_file="" if settings.edits is None else str(settings.edits),
+        edited=edited,
+        options=settings.surface,
     )
+    return _finish(result, settings, part(progress, 0.75, 1.0))
+
+
+def _build(
+    points: PointSet,
+    linework: Optional[Linework],
+    edits: Tuple[Edit, ...],
+    settings: JobSettings,
+    progress: Progress,
+) -> Tuple[Surface, EditReport]:
+    progress(0.0, "surface")
+    constraints = Constraints() if linework is None else linework.constraints
+    return build_surface_with_edits(points, constraints, settings.surface, edits, progress)
+
+
+def _finish(result: JobResult, settings: JobSettings, progress: Progress) -> JobResult:
+    """What is made from the ready surface beside its contours."""
+    tin, edited = result.surface.tin, result.edited
+    dem = None if settings.dem is None else grid_for(tin, settings.dem)
+    progress(0.0, "findings")
+    findings = inspect_surface(tin, edited.points, edited.constraints, progress=_as("findings", part(progress, 0, 0.3)))
+    sheet = None
+    if settings.sheet is not None:
+        sheet = draw_sheet(tin, settings.contours, settings.sheet, _as("sheet", part(progress, 0.3, 0.6)))
+    thinned = None if settings.thin is None else thin_surface(tin, settings.thin, part(progress, 0.6, 1.0))
+    return replace(
+        result,
+        findings=findings,
+        sheet=sheet,
+        thinned=thinned,
+        dem=dem,
+        file_messages=() if dem is None else large_grid(dem),
+    )
+
+
+def _as(stage: str, progress: Progress) -> Progress:
+    """``progress`` told under the name of one ``stage``."""
+    return lambda fraction, _: progress(fraction, stage)
 
 
 def _read(settings: JobSettings, progress: Progress) -> PointFile:
@@ -156,25 +208,50 @@ def write_files(
     translate: Callable[[str], str] = str,
     language: str = "en",
 ) -> JobResult:
-    """Write contours, mesh, points, rejects and report into ``folder``; the result with their paths."""
+    """Write all files of ``result`` into ``folder``; the result with their paths."""
     try:
         folder.mkdir(parents=True, exist_ok=True)
     except OSError as error:
         raise SurveyError(CANNOT_MAKE_FOLDER, file=str(folder), reason=error.strerror or str(error)) from error
     progress(0.0, "files")
-    mesh = folder / "surface.2dm"
-    write_geojson(result.contours, folder / "contours.geojson")
-    progress(0.2, "files")
-    write_2dm(result.surface.tin, mesh)
-    projection = write_prj(mesh, result.crs)
-    progress(0.4, "files")
+    written = _write_contours(result, folder)
+    progress(0.1, "files")
+    written += _write_surfaces(result, folder, part(progress, 0.1, 0.6))
+    written += [folder / "points.csv", folder / "rejects.csv", folder / "findings.csv"]
     write_points(result.points, folder / "points.csv")
     write_rejects(result.survey.rejects, folder / "rejects.csv", translate)
-    written: Tuple[Path, ...] = (folder / "contours.geojson", mesh)
-    written += () if projection is None else (projection,)
-    written += (folder / "points.csv", folder / "rejects.csv")
-    progress(0.6, "report")
-    result = replace(result, files=written)
-    write_report(result, folder / "report.html", translate, language)
+    write_findings(result.findings, result.crs, folder / "findings.csv", translate)
+    progress(0.7, "report")
+    report = folder / "report.html"
+    result = replace(result, files=tuple(written))
+    write_report(result, report, translate, language)
     progress(1.0, "report")
-    return replace(result, files=(*written, folder / "report.html"))
+    return replace(result, files=(*written, report))
+
+
+def _write_contours(result: JobResult, folder: Path) -> List[Path]:
+    written = [folder / "contours.geojson"]
+    write_geojson(result.contours, written[0])
+    sheet = result.sheet
+    if sheet is not None:
+        lines, labels, spots = (folder / f"{name}.geojson" for name in ("contours_sheet", "labels", "spots"))
+        write_geojson(sheet.contours, lines)
+        write_labels(sheet.labels, sheet.contours, labels)
+        write_spots(sheet.spots, result.shown_height_unit, result.crs, spots)
+        written += [lines, labels, spots]
+    return written
+
+
+def _write_surfaces(result: JobResult, folder: Path, progress: Progress) -> List[Path]:
+    """Meshes and grid, each with its ``.prj`` where there is a CRS."""
+    tin, written = result.surface.tin, [folder / "surface.2dm"]
+    write_2dm(tin, written[0])
+    if result.thinned is not None:
+        written.append(folder / "surface_thin.2dm")
+        write_2dm(result.thinned.tin, written[-1])
+    if result.dem is not None:
+        written.append(folder / "dem.asc")
+        write_asc(tin, result.dem, written[-1], _as("files", progress))
+    projections = [write_prj(path, result.crs) for path in written]
+    both = zip(written, projections)
+    return [path for pair in both for path in pair if path is not None]

@@ -21,7 +21,7 @@ from plugin.core.units import LengthUnit
 
 ROOT = Path(__file__).parents[2]
 HEADER = "name,easting,northing,height,code\n"
-FILES = ["contours.geojson", "surface.2dm", "surface.prj", "points.csv", "rejects.csv", "report.html"]
+FILES = ["contours.geojson", "surface.2dm", "surface.prj", "points.csv", "rejects.csv", "findings.csv", "report.html"]
 
 
 def hill(side=12, spacing=2.0, east=500000.0, north=5800000.0, factor=1.0):
@@ -54,7 +54,9 @@ def test_the_files_are_written_and_named(tmp_path, capsys):
     assert [line.split()[0] for line in lines[at + 1 :]] == FILES
     assert all(re.fullmatch(r"  \S+ +[0-9.]+ (B|kB|MB)", line) for line in lines[at + 1 :])
     assert sorted(os.listdir(tmp_path / "out")) == sorted(FILES)
-    assert said.err.splitlines() == [STAGES[key] for key in ("points", "surface", "contours", "files", "report")]
+    assert said.err.splitlines() == [
+        STAGES[key] for key in ("points", "surface", "contours", "findings", "files", "report")
+    ]
 
 
 def test_the_files_agree_with_each_other(tmp_path):
@@ -197,7 +199,7 @@ def test_a_fault_of_the_program_is_one_line_and_status_3(tmp_path, capsys, monke
     def fail(*_):
         raise ZeroDivisionError("made\nto fail")
 
-    monkeypatch.setattr("plugin.core.job.build_surface", fail)
+    monkeypatch.setattr("plugin.core.job.build_surface_with_edits", fail)
     survey = write(tmp_path / "hill.csv", hill())
     assert run(survey, tmp_path / "out") == 3
     said = capsys.readouterr().err

@@ -1,7 +1,9 @@
 """The report: whole, escaped, the same every time, and readable without eyes or mouse."""
 
 import base64
+import json
 import re
+from dataclasses import replace
 from html.parser import HTMLParser
 from io import BytesIO
 from xml.etree import ElementTree
@@ -9,13 +11,22 @@ from xml.etree import ElementTree
 import matplotlib.image
 import numpy as np
 import pytest
+from matplotlib.figure import Figure
 
 from plugin.core.contours.lines import ContourOptions
+from plugin.core.contours.sheet import SheetOptions
+from plugin.core.contours.spots import find_spots
 from plugin.core.job import JobSettings, compute
-from plugin.core.report import figures
+from plugin.core.report import drawing, figures, surface_maps, surface_sections
 from plugin.core.report.html import report_html, write_report
 from plugin.core.report.labels import Words, nice_step, number, significant
 from plugin.core.report.measures import plan_areas, slopes, weighted_median
+from plugin.core.report.room import Room
+from plugin.core.report.surface_maps import FINDING_NAMES
+from plugin.core.surface import edits as edits_module
+from plugin.core.surface.build import SurfaceOptions
+from plugin.core.surface.crossings import CrossingRule
+from plugin.core.surface.findings import FindingKind
 from plugin.core.units import LengthUnit
 
 EVIL = '<script>alert("1")</script>&amp;'
@@ -107,19 +118,19 @@ def test_input_is_escaped(html, outline):
 def test_the_language_and_the_headings_are_there(outline):
     assert outline.all("html")[0]["lang"] == "en"
     assert len(outline.all("h1")) == 1
-    assert len(outline.all("h2")) == 9
+    assert len(outline.all("h2")) == 10
     assert len(outline.all("title")) == 1
     anchors = {attributes.get("id") for _, attributes, _ in outline.elements}
     links = [link["href"][1:] for link in outline.all("a")]
-    assert len(links) == 9
+    assert len(links) == 10
     assert set(links) <= anchors
 
 
 def test_figures_can_be_heard(outline):
     alts = [image["alt"] for image in outline.all("img")]
-    assert len(alts) == 4
+    assert len(alts) == 6
     assert all(len(alt) > 40 for alt in alts)
-    assert len(outline.all("figcaption")) == 4
+    assert len(outline.all("figcaption")) == 6
 
 
 def test_tables_say_what_their_cells_are(outline):
@@ -211,6 +222,135 @@ def test_the_report_can_be_translated(result):
     assert '<h2 id="contours-title">Höhenlinien</h2>' in html
 
 
+# Surface: findings, slopes, edits, thinning
+
+
+def text_of(result):
+    return " ".join(" ".join(Outline(report_html(result, Words())).text).split())
+
+
+@pytest.fixture(scope="module")
+def whole(tmp_path_factory):
+    """A survey with a spike, edited, finished for a sheet and thinned."""
+    folder = tmp_path_factory.mktemp("whole")
+    path = survey(folder / "field.csv")
+    path.write_text(path.read_text(encoding="utf-8").replace("600012,5700012,", "600012,5700012,8"), encoding="utf-8")
+    rows = [
+        {"edit": "add_point", "place": [600007.3, 5700013.6], "height": 50.5, "note": EVIL},
+        {"edit": "swap_edge", "place": [600000.0, 5800000.0]},
+    ]
+    edits = folder / "edits.json"
+    edits.write_text(json.dumps({"format": "hummock edits", "version": 1, "edits": rows}), encoding="utf-8")
+    settings = JobSettings(
+        path, folder, ContourOptions(0.1), "EPSG:25832", edits=edits, sheet=SheetOptions(0.2, 0.004), thin=0.05,
+        dem=1.0, surface=SurfaceOptions(max_rim_angle=165.0, max_rim_radius=40.0),
+    )  # fmt: skip
+    return compute(settings)
+
+
+def test_findings_are_told_with_place_and_text(whole):
+    text = text_of(whole)
+    count = len(whole.findings)
+    assert any(f.kind is FindingKind.SPIKE for f in whole.findings)
+    assert f"Findings by kind, the greatest value first: {count} of {count}" in text
+    assert "600 012.00 5 700 012.00" in text
+    assert "Spike at E 600012.000 N 5700012.000" in text
+
+
+def test_without_findings_the_report_says_what_was_looked_for(result):
+    text = text_of(replace(result, findings=()))
+    assert "spikes, and points beside lines at another height: none were found" in text
+    assert "none were found" not in text_of(result)
+
+
+def test_edits_are_told_with_their_outcome(whole):
+    text = text_of(whole)
+    assert "Edits by hand from edits.json: 1 of 2 applied" in text
+    assert re.search(r"1 point added .{0,60} applied 2 edge swapped not applied Edit 2 \(swap_edge\)", text)
+    assert EVIL in text
+
+
+def test_limits_of_the_rim_are_told(whole, result):
+    text = text_of(whole)
+    assert "rim: widest angle allowed opposite an outer edge 165 °" in text
+    assert "rim: widest circumcircle allowed (radius) 40 m" in text
+    assert "rim: longest edge" not in text
+    assert "rim: widest" not in text_of(result)
+
+
+def test_slope_classes_add_up_to_the_surface(result):
+    text = text_of(result)
+    rows = re.findall(r"(\d[\d.]* to [\d.]+ %|over [\d.]+ %) ([\d.\u202f]+) ([\d.\u202f]+) [\d.]+ ", text)
+    assert [row[0] for row in rows] == [
+        "0 to 1 %", "1 to 2 %", "2 to 5 %", "5 to 8.33 %", "8.33 to 20 %", "20 to 50 %", "over 50 %",
+    ]  # fmt: skip
+    plan, slope = (sum(float(row[k].replace("\u202f", "")) for row in rows) for k in (1, 2))
+    tin = result.surface.tin
+    assert plan == pytest.approx(tin.plan_area, abs=0.5)
+    corner = tin.corners()
+    cross = np.cross(corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0])
+    assert slope == pytest.approx(0.5 * np.linalg.norm(cross, axis=1).sum(), abs=0.5)
+
+
+def test_thinning_tells_its_achieved_error(whole):
+    off = whole.thinned.largest_difference
+    assert f"largest difference found {significant(off * 1000)} mm, at E" in text_of(whole)
+    assert "greedy insertion by M. Garland and P. S. Heckbert" in text_of(whole)
+
+
+def test_the_sheet_is_said_to_be_for_drawing(whole, result):
+    text = text_of(whole)
+    assert "heights were moved by at most" in text
+    assert f"lines by at most {whole.sheet.shifted:.3f} m in plan (allowed: 0.2 m)" in text
+    assert "The map shows the exact contours" in text_of(result)
+    assert "Taubin" not in text_of(result)
+
+
+@pytest.mark.parametrize("rule", list(CrossingRule))
+def test_every_rule_of_crossings_and_every_kind_has_its_words(rule):
+    assert rule in surface_sections._CROSSING_RULES
+    assert set(surface_sections._EDIT_NAMES) == {kind for kind, _, _ in edits_module._KINDS}
+    assert set(FINDING_NAMES) == set(FindingKind) == set(surface_maps._MARKS)
+
+
+# Room for text on maps
+
+
+def boxes_apart(one, other):
+    return np.any(np.abs(one[0] - other[0]) >= one[1] + other[1])
+
+
+def test_texts_on_a_map_never_overlap():
+    rng = np.random.default_rng(4)
+    figure = Figure(figsize=(5, 4))
+    axes = figure.add_axes([0.1, 0.1, 0.8, 0.8])
+    axes.set_xlim(600000, 600100)
+    axes.set_ylim(5700000, 5700070)
+    axes.set_aspect("equal")
+    room = Room(axes)
+    places = np.column_stack([600000 + 100 * rng.random(150), 5700000 + 70 * rng.random(150)])
+    room.take(places, 3.0)
+    half = np.array([11.0, 3.5])
+    boxes = []
+    for place in places:
+        offset = room.beside(place, *(2 * half))
+        if offset is not None:
+            boxes.append((room.points(place[None])[0] + offset, half))
+    assert 20 < len(boxes) < 150
+    for k, one in enumerate(boxes):
+        assert all(boxes_apart(one, other) for other in boxes[:k])
+        assert all(boxes_apart(one, (mark, np.full(2, 1.5))) for mark in room.points(places))
+
+
+def test_the_marks_of_findings_are_on_the_map(whole):
+    _, data = image(surface_maps.findings_map(whole.surface.tin, whole.findings, 50, Words()))
+    pixels = matplotlib.image.imread(BytesIO(data))[..., :3]
+    colors = {surface_maps._MARKS[finding.kind][1] for finding in whole.findings}
+    for color in colors:
+        wanted = np.array([int(color[i : i + 2], 16) / 255 for i in (1, 3, 5)])
+        assert (np.abs(pixels - wanted).max(axis=2) < 0.02).sum() > 20, color
+
+
 # Figures
 
 
@@ -220,11 +360,13 @@ def image(picture):
 
 
 def test_the_map_is_a_picture_with_contours_on_it(result):
-    kind, data = image(figures.site_map(result.surface.tin, result.contours, Words()))
+    kind, data = image(
+        figures.site_map(result.surface.tin, result.contours, find_spots(result.surface.tin, 0.1), Words())
+    )
     assert kind == "data:image/png;base64"
     pixels = matplotlib.image.imread(BytesIO(data))[..., :3]
     assert pixels.shape[1] > 800
-    for color in (figures.BROWN, figures.DARK_BROWN, figures.TEAL):
+    for color in (drawing.BROWN, drawing.DARK_BROWN, drawing.TEAL):
         wanted = np.array([int(color[i : i + 2], 16) / 255 for i in (1, 3, 5)])
         assert (np.abs(pixels - wanted).max(axis=2) < 0.02).sum() > 20, color
 
@@ -233,8 +375,10 @@ def test_large_surfaces_are_drawn_by_cells_and_look_alike(result, monkeypatch):
     """The same surface drawn triangle by triangle and by cells: nearly the same shades."""
     pixels = []
     for limit in (10**6, 50):
-        monkeypatch.setattr(figures, "_DRAWN_ONE_BY_ONE", limit)
-        _, data = image(figures.site_map(result.surface.tin, result.contours, Words()))
+        monkeypatch.setattr(drawing, "_DRAWN_ONE_BY_ONE", limit)
+        _, data = image(
+            figures.site_map(result.surface.tin, result.contours, find_spots(result.surface.tin, 0.1), Words())
+        )
         pixels.append(matplotlib.image.imread(BytesIO(data))[..., :3])
     assert pixels[0].shape == pixels[1].shape
     assert np.abs(pixels[0] - pixels[1]).mean() < 0.02
@@ -257,13 +401,13 @@ def test_histograms_of_little_or_wide_data(heights):
 def test_shading_of_planes():
     """Lambert: flat ground has half the brightness of ground square to the light, by the scale used here."""
     flat = np.array([[[0, 0, 0], [1, 0, 0], [0, 1, 0]]], float)
-    shade, times = figures.hillshade(flat)
+    shade, times = drawing.hillshade(flat)
     assert shade[0] == pytest.approx(0.5)
     assert times == 1.0
     facing, away = flat.copy(), flat.copy()
     facing[0, 1, 2], facing[0, 2, 2] = 0.5**0.5, -(0.5**0.5)  # falls to the north-west at 45 degrees
     away[0, 1, 2], away[0, 2, 2] = -(0.5**0.5), 0.5**0.5
-    shade, times = figures.hillshade(np.concatenate([facing, away, flat]))
+    shade, times = drawing.hillshade(np.concatenate([facing, away, flat]))
     assert times == 1.0
     assert shade == pytest.approx([0.5**0.5, 0.0, 0.5])
 

@@ -11,7 +11,7 @@ A reader that follows RFC 7946 to the letter ignores the member and would mispla
 from __future__ import annotations
 
 import json
-from typing import Any, Dict, Iterator, Optional
+from typing import Any, Dict, Iterable, Iterator, Optional
 
 import numpy as np
 
@@ -35,13 +35,20 @@ def write_geojson(contours: Contours, path: PathLike, progress: Progress = silen
     ``depression``, ``closed``. Lines keep their order and the higher ground on their left; a closed
     line repeats its first point. Raises ``SurveyError`` when the file cannot be written.
     """
+    write_features("contours", _features(contours), len(contours), contours.crs, path, progress)
+
+
+def write_features(
+    name: str, features: Iterable[str], count: int, crs: Optional[Any], path: PathLike, progress: Progress = silent
+) -> None:
+    """Write ``count`` features, each a text in JSON, as the FeatureCollection ``name`` in the system ``crs``."""
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="\n") as file:
-        head = {"type": "FeatureCollection", "name": "contours", "crs": _crs_member(contours.crs)}
+        head = {"type": "FeatureCollection", "name": name, "crs": _crs_member(crs)}
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "features": [\n')
         separator = ""
-        for number, feature in enumerate(_features(contours)):
+        for number, feature in enumerate(features):
             if number % 1000 == 0:
-                progress(number / len(contours), "contours")
+                progress(number / count, "contours")
             file.write(separator + feature)
             separator = ",\n"
         file.write("\n]}\n")

@@ -13,8 +13,9 @@ from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
 from .labels import Words, number, plain
-from .output_sections import cautions_section, contours_section, files_section, method_section, surface_section
+from .output_sections import cautions_section, contours_section, files_section, method_section
 from .results import JobResult
+from .surface_sections import findings_section, surface_section
 
 TITLE = QT_TRANSLATE_NOOP("core", "Survey report: {file}")
 LEAD = QT_TRANSLATE_NOOP(
@@ -29,6 +30,7 @@ CONTENTS = QT_TRANSLATE_NOOP("core", "Contents")
 
 SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     contours_section,
+    findings_section,
     survey_section,
     coordinates_section,
     points_section,

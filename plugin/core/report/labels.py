@@ -68,3 +68,8 @@ def millimetres(metres: float) -> str:
 def plain(value: float) -> str:
     """A number as the user gave it, without trailing zeros."""
     return number(value, level_decimals(value))
+
+
+def plain_percent(value: float) -> str:
+    """A percentage with two decimals at most, and none that are zero."""
+    return plain(round(value, 2))

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 import math
+from typing import List, Optional
 
 import numpy as np
 
+from ..contours.sheet import Sheet
+from ..contours.spots import find_spots
 from ..georeference.crs import plan_unit
-from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP
 from . import figures, markup
 from .input_sections import Section, messages_list
@@ -16,120 +18,8 @@ from .measures import claimed_sigma, plan_areas, plan_length, slopes, weighted_m
 from .results import JobResult
 
 _LEVELS_SHOWN = 80
-_DUPLICATES_SHOWN = 20
 #: ASPRS Positional Accuracy Standards, edition 1 (2014), annex B: RMSEz = contour interval / 3.
 _INTERVAL_OVER_RMSE = 3.0
-
-
-# Surface
-
-
-def surface_section(result: JobResult, words: Words) -> Section:
-    say, tin, report = words, result.surface.tin, result.surface.report
-    unit, height = plan_unit(result.crs), result.shown_height_unit
-    slope = slopes(tin)
-    middle = weighted_median(slope, plan_areas(tin))
-    square = f"{unit.symbol}²"
-    rows = [
-        (say(QT_TRANSLATE_NOOP("core", "points that shape it")), number(report.points_used)),
-        (say(QT_TRANSLATE_NOOP("core", "points kept out")), number(report.points_rejected)),
-        (say(QT_TRANSLATE_NOOP("core", "vertices")), number(report.vertices)),
-        (say(QT_TRANSLATE_NOOP("core", "triangles")), number(report.triangles)),
-        (say(QT_TRANSLATE_NOOP("core", "triangles outside the boundary or in voids")), number(report.outside)),
-        (say(QT_TRANSLATE_NOOP("core", "long triangles taken off the rim")), number(report.trimmed)),
-        (say(QT_TRANSLATE_NOOP("core", "edges held by breaklines")), number(report.edges.get(LineKind.BREAKLINE, 0))),
-        (say(QT_TRANSLATE_NOOP("core", "edges held by boundaries")), number(report.edges.get(LineKind.BOUNDARY, 0))),
-        (say(QT_TRANSLATE_NOOP("core", "edges held by voids")), number(report.edges.get(LineKind.VOID, 0))),
-        (say(QT_TRANSLATE_NOOP("core", "area in plan")), f"{number(tin.plan_area / unit.metres**2, 1)} {square}"),
-        (say(QT_TRANSLATE_NOOP("core", "median slope, by area")), f"{number(100 * middle, 1)} %"),
-    ]
-    body = markup.facts(say(QT_TRANSLATE_NOOP("core", "The surface (TIN)")), rows)
-    body += _duplicates(result, say) + _conflicts(result, say) + _surface_doubt(result, say)
-    heights = result.points.height[result.points.used]
-    picture = figures.height_histogram(heights, height, say)
-    alt = QT_TRANSLATE_NOOP("core", "Histogram of the heights of the used points, from {low} to {high} {unit}.")
-    low, high = number(heights.min() / height.metres, 2), number(heights.max() / height.metres, 2)
-    caption = QT_TRANSLATE_NOOP("core", "Heights of the used points.")
-    body += markup.figure(picture.uri, say(alt, low=low, high=high, unit=height.symbol), say(caption))
-    return "surface", say(QT_TRANSLATE_NOOP("core", "Surface")), body + messages_list(report.messages, say)
-
-
-def _duplicates(result: JobResult, say: Words) -> str:
-    """Places recorded several times, those that disagree most first."""
-    duplicates = result.surface.report.duplicates
-    if not duplicates:
-        return markup.paragraph(say(QT_TRANSLATE_NOOP("core", "No two used points have the same place.")))
-    unit, height = plan_unit(result.crs), result.shown_height_unit
-    worst = sorted(duplicates, key=lambda d: (d.lowest - d.highest, d.easting, d.northing))[:_DUPLICATES_SHOWN]
-    rows = [
-        (
-            number(d.easting / unit.metres, 3),
-            number(d.northing / unit.metres, 3),
-            number(d.lowest / height.metres, 3),
-            number(d.highest / height.metres, 3),
-            number(d.height / height.metres, 3),
-            ", ".join(str(line) for line in d.source_lines),
-        )
-        for d in worst
-    ]
-    text = QT_TRANSLATE_NOOP(
-        "core",
-        "Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.",
-    )
-    head = [
-        say(QT_TRANSLATE_NOOP("core", "Easting ({unit})"), unit=unit.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Northing ({unit})"), unit=unit.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Lowest ({unit})"), unit=height.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Highest ({unit})"), unit=height.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Mean, used ({unit})"), unit=height.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Lines of the file")),
-    ]
-    caption = QT_TRANSLATE_NOOP("core", "Places recorded more than once, largest differences first: {shown} of {count}")
-    shown = {"shown": number(len(rows)), "count": number(len(duplicates))}
-    return markup.paragraph(say(text, count=shown["count"])) + markup.table(say(caption, **shown), head, rows, "nnnnnw")
-
-
-def _conflicts(result: JobResult, say: Words) -> str:
-    """Places where lines cross."""
-    conflicts = result.surface.report.conflicts
-    if not conflicts:
-        return ""
-    unit, height = plan_unit(result.crs), result.shown_height_unit
-    rows = [
-        (
-            number(c.easting / unit.metres, 3),
-            number(c.northing / unit.metres, 3),
-            c.first,
-            number(c.first_height / height.metres, 3),
-            c.second,
-            number(c.second_height / height.metres, 3),
-        )
-        for c in conflicts[:_DUPLICATES_SHOWN]
-    ]
-    head = [
-        say(QT_TRANSLATE_NOOP("core", "Easting ({unit})"), unit=unit.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Northing ({unit})"), unit=unit.symbol),
-        say(QT_TRANSLATE_NOOP("core", "First line")),
-        say(QT_TRANSLATE_NOOP("core", "Its height ({unit})"), unit=height.symbol),
-        say(QT_TRANSLATE_NOOP("core", "Second line")),
-        say(QT_TRANSLATE_NOOP("core", "Its height ({unit})"), unit=height.symbol),
-    ]
-    caption = QT_TRANSLATE_NOOP("core", "Where lines cross and were joined; {shown} of {count}")
-    text = say(caption, shown=number(len(rows)), count=number(len(conflicts)))
-    return markup.table(text, head, rows, "nnwnwn")
-
-
-def _surface_doubt(result: JobResult, say: Words) -> str:
-    sigma = claimed_sigma(result)
-    if not math.isfinite(sigma):
-        return ""
-    text = QT_TRANSLATE_NOOP(
-        "core",
-        "With the claimed noise of {sigma} (median standard deviation of a height), the height in the middle of a "
-        "triangle has a standard deviation of {middle} from noise alone. "
-        "What the ground does between points comes on top.",
-    )
-    return markup.paragraph(say(text, sigma=millimetres(sigma), middle=millimetres(sigma / math.sqrt(3.0))))
 
 
 # Contours
@@ -139,9 +29,14 @@ def contours_section(result: JobResult, words: Words) -> Section:
     say, contours = words, result.contours
     unit, height = plan_unit(result.crs), result.shown_height_unit
     options = contours.options
-    picture = figures.site_map(result.surface.tin, contours, say)
+    sheet, tin = result.sheet, result.surface.tin
+    drawn = contours if sheet is None else sheet.contours
+    spots = find_spots(tin, options.interval * height.metres) if sheet is None else sheet.spots
+    picture = figures.site_map(tin, drawn, spots, say)
     alt = QT_TRANSLATE_NOOP(
-        "core", "Map of {count} contour lines every {interval} {unit} over the shaded surface, with rim and breaklines."
+        "core",
+        "Map of {count} contour lines every {interval} {unit} over the shaded surface, with their heights, spot "
+        "heights, rim and breaklines.",
     )
     caption = QT_TRANSLATE_NOOP(
         "core", "Contours every {interval} {unit}, index contours every {index} {unit}. "
@@ -150,7 +45,7 @@ def contours_section(result: JobResult, words: Words) -> Section:
     interval = plain(options.interval)
     body = markup.figure(
         picture.uri,
-        say(alt, count=number(len(contours)), interval=interval, unit=height.symbol),
+        say(alt, count=number(len(drawn)), interval=interval, unit=height.symbol),
         say(
             caption,
             interval=interval,
@@ -159,8 +54,27 @@ def contours_section(result: JobResult, words: Words) -> Section:
             times=number(picture.exaggeration),
         ),
     )
-    body += _contour_doubt(result, say) + _levels_table(result, say, unit.symbol, unit.metres)
+    body += (
+        _sheet_shift(sheet, say) + _contour_doubt(result, say) + _levels_table(result, say, unit.symbol, unit.metres)
+    )
     return "contours", say(QT_TRANSLATE_NOOP("core", "Contours")), body
+
+
+def _sheet_shift(sheet: Optional[Sheet], say: Words) -> str:
+    """How far the drawn contours are off the exact ones."""
+    if sheet is None:
+        text = QT_TRANSLATE_NOOP("core", "The map shows the exact contours, which are not smoothed.")
+        return markup.paragraph(say(text))
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then "
+        "lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are "
+        "for drawing only; lengths, areas and the table below are of the exact contours.",
+    )
+    options = sheet.options
+    said = {"moved": millimetres(sheet.moved), "calm": millimetres(options.calm)}
+    said.update(shifted=number(sheet.shifted, 3), smooth=plain(options.smooth))
+    return markup.paragraph(say(text, **said))
 
 
 def _contour_doubt(result: JobResult, say: Words) -> str:
@@ -255,15 +169,29 @@ def _levels_table(result: JobResult, say: Words, symbol: str, metres: float) -> 
 
 def files_section(result: JobResult, words: Words) -> Section:
     what = {
-        "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression"),
+        "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression; exact"),
+        "contours_sheet.geojson": QT_TRANSLATE_NOOP("core", "the same finished for the sheet; for drawing only"),
+        "labels.geojson": QT_TRANSLATE_NOOP("core", "labels of the index contours, for a sheet at 1 : {scale}"),
+        "spots.geojson": QT_TRANSLATE_NOOP("core", "spot heights at summits, pits and saddles"),
         "surface.2dm": QT_TRANSLATE_NOOP("core", "the surface as a mesh"),
         "surface.prj": QT_TRANSLATE_NOOP("core", "the coordinate system of the mesh"),
+        "surface_thin.2dm": QT_TRANSLATE_NOOP("core", "the thinned surface as a mesh"),
+        "surface_thin.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+        "dem.asc": QT_TRANSLATE_NOOP("core", "heights of the surface on a grid (DEM) of {columns} x {rows} cells"),
+        "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
         "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
         "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
+        "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
     }
-    rows = [(path.name, words(what[path.name]) if path.name in what else "") for path in result.files]
+    said = {}
+    if result.sheet is not None:
+        said["scale"] = plain(result.sheet.options.scale)
+    if result.dem is not None:
+        said.update(columns=number(result.dem.columns), rows=number(result.dem.rows))
+    rows = [(path.name, words(what[path.name], **said) if path.name in what else "") for path in result.files]
     head = [words(QT_TRANSLATE_NOOP("core", "File")), words(QT_TRANSLATE_NOOP("core", "Holds"))]
     body = markup.table(words(QT_TRANSLATE_NOOP("core", "Files beside this report")), head, rows, "hw") if rows else ""
+    body += messages_list(result.file_messages, words)
     return "files", words(QT_TRANSLATE_NOOP("core", "Files")), body
 
 
@@ -272,17 +200,30 @@ def method_section(result: JobResult, words: Words) -> Section:
         QT_TRANSLATE_NOOP(
             "core",
             "Plan coordinates are whole tenths of a millimetre; which points form triangles is decided on these whole "
-            "numbers exactly. Heights are never rounded.",
+            "numbers exactly. Heights are never rounded. Where rounding could decide, bounds of J. R. Shewchuk (1997, "
+            "“Adaptive Precision Floating-Point Arithmetic and Fast Robust Geometric Predicates”) tell when whole "
+            "numbers must.",
         ),
         QT_TRANSLATE_NOOP(
             "core",
             "The surface is the Delaunay triangulation of the used points; lines that it must hold to are edges of it "
-            "(constrained Delaunay triangulation), with no points added along them. Between points it is plane.",
+            "(constrained Delaunay triangulation), with no points added along them but where lines cross. Tiles of "
+            "points are triangulated by Qhull, joined, and corrected by Lawson's flips until every edge is right. "
+            "Between points the surface is plane.",
         ),
         QT_TRANSLATE_NOOP(
             "core",
-            "Contours are exact on that surface and not smoothed. Ground exactly at a level counts as above it.",
+            "Spikes: points off the plane through their neighbours by several times the scatter of the survey, "
+            "estimated from the median of absolute residuals (Rousseeuw and Croux 1993). The limits of all findings "
+            "are this program's own choice, from no standard.",
         ),
+        QT_TRANSLATE_NOOP("core", "Contours are exact on that surface. Ground exactly at a level counts as above it."),
+        QT_TRANSLATE_NOOP(
+            "core",
+            "Spot heights: summits, pits and saddles by T. Banchoff (1967, “Critical points and curvature for embedded "
+            "polyhedra”); shown is what stands out by an interval or more.",
+        ),
+        *_optional_methods(result),
         QT_TRANSLATE_NOOP("core", "Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811."),
         QT_TRANSLATE_NOOP(
             "core",
@@ -293,6 +234,38 @@ def method_section(result: JobResult, words: Words) -> Section:
     ]
     title = words(QT_TRANSLATE_NOOP("core", "Method and sources"))
     return "method", title, markup.bullets(words(text) for text in texts)
+
+
+def _optional_methods(result: JobResult) -> List[str]:
+    """Methods that were used only because the user asked for what they make."""
+    texts = []
+    if result.options.max_rim_radius is not None:
+        texts.append(
+            QT_TRANSLATE_NOOP(
+                "core",
+                "Hollow outline: what is left is the alpha shape of Edelsbrunner, Kirkpatrick and Seidel (1983).",
+            )
+        )
+    if result.sheet is not None:
+        texts.append(
+            QT_TRANSLATE_NOOP(
+                "core",
+                "Contours of the sheet: low-pass filter of G. Taubin (1995, “A signal processing approach to fair "
+                "surface design”), for heights with the weights of U. Pinkall and K. Polthier (1993); lines are then "
+                "drawn as Bézier curves inside corridors that do not meet.",
+            )
+        )
+    if result.thinned is not None:
+        texts.append(
+            QT_TRANSLATE_NOOP(
+                "core",
+                "Thinning: greedy insertion by M. Garland and P. S. Heckbert (1995, “Fast Polygonal Approximation of "
+                "Terrains and Height Fields”), many points a round.",
+            )
+        )
+    if result.dem is not None:
+        texts.append(QT_TRANSLATE_NOOP("core", "DEM: the plane of the triangle under each cell's centre."))
+    return texts
 
 
 def cautions_section(result: JobResult, words: Words) -> Section:

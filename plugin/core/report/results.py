@@ -7,11 +7,17 @@ from pathlib import Path
 from typing import Any, Optional, Tuple
 
 from ..contours.lines import Contours
+from ..contours.sheet import Sheet
 from ..linework.join import Linework
 from ..messages import Message
 from ..points.delimited import PointFile
 from ..points.pointset import PointSet
-from ..surface.build import Surface
+from ..surface.build import Surface, SurfaceOptions
+from ..surface.edited import EditReport
+from ..surface.edits import Edit
+from ..surface.findings import Finding
+from ..surface.raster import GridFrame
+from ..surface.thin import Thinned
 from ..units import LengthUnit
 
 
@@ -21,8 +27,11 @@ class JobResult:
 
     ``survey``: the file as read. ``points``: its points with every decision made. ``decisions_file``: where
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
-    ``messages``: what was noticed outside the stages that carry their own. ``files``: what has been
-    written so far.
+    ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
+    ``edits``: edits of the surface by hand, from ``edits_file`` ("" if there were none); ``edited``: what became of
+    them. ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
+    surface with fewer vertices, ``dem``: frame of the grid of heights; None where not asked for. ``file_messages``:
+    remarks on the files. ``files``: what has been written so far.
     """
 
     survey: PointFile
@@ -30,8 +39,17 @@ class JobResult:
     linework: Optional[Linework]
     surface: Surface
     contours: Contours
+    edited: EditReport
+    options: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     decisions_file: str = ""
     messages: Tuple[Message, ...] = ()
+    edits: Tuple[Edit, ...] = ()
+    edits_file: str = ""
+    findings: Tuple[Finding, ...] = ()
+    sheet: Optional[Sheet] = None
+    thinned: Optional[Thinned] = None
+    dem: Optional[GridFrame] = None
+    file_messages: Tuple[Message, ...] = ()
     files: Tuple[Path, ...] = ()
 
     @property
@@ -48,4 +66,5 @@ class JobResult:
     def remarks(self) -> Tuple[Message, ...]:
         """All that the stages noticed, in the order of the work."""
         linework = () if self.linework is None else self.linework.messages
-        return (*self.survey.messages, *self.messages, *linework, *self.surface.report.messages)
+        surface = (*self.surface.report.messages, *self.edited.messages)
+        return (*self.survey.messages, *self.messages, *linework, *surface, *self.file_messages)

@@ -7,7 +7,7 @@ from typing import List
 
 import numpy as np
 
-from ..messages import QT_TRANSLATE_NOOP, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import Status
 from .results import JobResult
 
@@ -29,6 +29,21 @@ SURFACE_LINE = Text(
 CONTOURS_LINE = Text(
     "job.contours_line",
     QT_TRANSLATE_NOOP("core", "Contours  {lines} lines on {levels} levels, every {interval:g} {unit}"),
+)
+EDITS_LINE = Text("job.edits_line", QT_TRANSLATE_NOOP("core", "Edits     {applied} of {count} applied"))
+FINDINGS_LINE = Text(
+    "job.findings_line", QT_TRANSLATE_NOOP("core", "Findings  {count} places to look at, in the report")
+)
+SHEET_LINE = Text(
+    "job.sheet_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Sheet     contours shifted by at most {shifted:.3f} m, {labels} labels for 1 : {scale:g}, {spots} spots",
+    ),
+)
+THINNED_LINE = Text(
+    "job.thinned_line",
+    QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
 NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
 WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
@@ -56,12 +71,29 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    told += _told_of_more(result)
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
     lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
-    return lines + [f"  {path.name:<18}{_size(path.stat().st_size):>10}" for path in result.files]
+    return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
+
+
+def _told_of_more(result: JobResult) -> List[Message]:
+    """What there is only with some surveys or settings."""
+    sheet, thinned, more = result.sheet, result.thinned, []
+    if result.edits:
+        more.append(message(EDITS_LINE, applied=len(result.edited.applied), count=len(result.edits)))
+    if result.findings:
+        more.append(message(FINDINGS_LINE, count=len(result.findings)))
+    if sheet is not None:
+        said = {"labels": len(sheet.labels), "spots": len(sheet.spots), "scale": sheet.options.scale}
+        more.append(message(SHEET_LINE, shifted=sheet.shifted, **said))
+    if thinned is not None:
+        vertices, off = result.surface.report.vertices, thinned.largest_difference
+        more.append(message(THINNED_LINE, kept=len(thinned.tin.vertices), vertices=vertices, off=off))
+    return more
 
 
 def _size(count: int) -> str:
