@@ -43,13 +43,13 @@ def add_georeference_parameters(algorithm: HummockAlgorithm) -> None:
     algorithm.add(
         QgsProcessingParameterCrs(
             "SOURCE_CRS",
-            translate("hummock", "CRS of the coordinates in the file (empty: the CRS wanted; degrees: WGS 84)"),
+            translate("hummock", "CRS of the coordinates in the file, if another"),
             optional=True,
         ),
         translate(
             "hummock",
-            "Where it is another one than that of the points wanted: a geographic CRS for latitudes and longitudes "
-            "or a receiver log, a projected one for eastings and northings. The coordinates are then transformed.",
+            "Empty: that of the points wanted, WGS 84 for degrees. A geographic CRS for latitudes and longitudes "
+            "or a receiver log, a projected one for eastings and northings; the coordinates are then transformed.",
         ),
     )
     algorithm.add(
@@ -148,9 +148,7 @@ def add_format_parameters(algorithm: HummockAlgorithm) -> None:
     ):
         algorithm.add(QgsProcessingParameterEnum(name, label, choices, defaultValue=0), help_text, advanced=True)
     algorithm.add(
-        QgsProcessingParameterString(
-            "ENCODING", translate("hummock", "Text encoding (empty: found from the file)"), optional=True
-        ),
+        QgsProcessingParameterString("ENCODING", translate("hummock", "Text encoding (empty: found)"), optional=True),
         translate("hummock", "Such as utf-8 or latin-1."),
         advanced=True,
     )

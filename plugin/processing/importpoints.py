@@ -137,16 +137,16 @@ class ImportPoints(HummockAlgorithm):
         self.add(
             unit_choice(
                 "UNIT",
-                translate("hummock", "Unit of easting and northing (empty: as found, else that of the CRS)"),
+                translate("hummock", "Unit of easting and northing"),
                 None,
                 True,
             ),
-            translate("hummock", "The unit in the file, where it is not that of the CRS."),
+            translate("hummock", "The unit in the file. Empty: as found from the file, else that of the CRS."),
         )
         self.add(
             unit_choice(
                 "HEIGHT_UNIT",
-                translate("hummock", "Unit of the heights (empty: as above, or that of the CRS)"),
+                translate("hummock", "Unit of the heights, if another"),
                 None,
                 True,
             ),

@@ -1,0 +1,180 @@
+"""What the preview of a survey file shows, worked out by the core; no widget here."""
+
+from __future__ import annotations
+
+import os
+import tempfile
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Dict, List, Optional, Sequence, Tuple
+
+from ..core.georeference.intake import Intake, IntakeOptions, take_in
+from ..core.messages import SurveyError
+from ..core.points.columns import parse_columns
+from ..core.points.detect import split_line
+from ..core.points.nmea import is_nmea
+from ..core.points.recognise import recognise
+from ..core.points.recognition import Recognition
+from ..core.points.source import load_text
+from ..core.units import LengthUnit
+
+#: Larger files are read up to here, bytes; counts are those of the lines read.
+MOST_BYTES = 2_000_000
+MOST_ROWS = 60
+MOST_COLUMNS = 60
+
+
+@dataclass(frozen=True)
+class Row:
+    """A line as read: its number, its fields, and whether it is a comment, blank or the header."""
+
+    line: int
+    fields: Tuple[str, ...]
+    passive: bool = False
+
+
+@dataclass(frozen=True)
+class Choices:
+    """What the user chose in the preview. ``roles``: role to column number from 1, None for as recognised."""
+
+    roles: Optional[Dict[str, int]] = None
+    unit: Optional[LengthUnit] = None
+    height_unit: Optional[LengthUnit] = None
+    correct: str = ""
+
+    @property
+    def columns(self) -> str:
+        """The roles as the parameter for columns takes them; "" for as recognised."""
+        if self.roles is None:
+            return ""
+        return ",".join(f"{role}={column}" for role, column in self.roles.items())
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What would come in: an intake, or the error that stops it."""
+
+    intake: Optional[Intake]
+    error: Optional[SurveyError]
+
+
+class SurveyPreview:
+    """The first part of survey files, and what would become of it.
+
+    Raises SurveyError for a first file that is no text.
+    """
+
+    def __init__(self, paths: Sequence[str], options: IntakeOptions) -> None:
+        self.paths, self.options = list(paths), options
+        self._folder: Optional[tempfile.TemporaryDirectory] = None
+        self.heads = [self._head(path) for path in self.paths]
+        self.log = is_nmea(self.heads[0])
+        self.recognition: Optional[Recognition] = None
+        self.recognition_error: Optional[SurveyError] = None
+        if not self.log:
+            self._recognise()
+        self.rows = self._rows()
+
+    @property
+    def cut(self) -> bool:
+        """Whether a file is longer than what is shown and counted."""
+        return self.heads != self.paths
+
+    @property
+    def width(self) -> int:
+        """How many columns the lines have."""
+        return max((len(row.fields) for row in self.rows), default=0)
+
+    @property
+    def roles(self) -> Dict[str, int]:
+        """Role to column number: as the user named them already, else as recognised, the likeliest first."""
+        given = self.options.columns
+        if given is not None and given.ordered is not None:
+            return {word: i + 1 for i, word in enumerate(given.ordered) if word and not word.startswith("+")}
+        if given is not None:
+            header = self.recognition.header.words if self.recognition and self.recognition.header else ()
+            plain = [word.strip().lower() for word in header]
+            return {
+                role: column if isinstance(column, int) else plain.index(column.strip().lower()) + 1
+                for role, column in given.chosen
+                if isinstance(column, int) or column.strip().lower() in plain
+            }
+        if self.recognition is None or not self.recognition.guesses:
+            return {}
+        return dict(self.recognition.guesses[0].columns)
+
+    @property
+    def settled(self) -> bool:
+        """Whether the file can be read as it is, without a word of the user."""
+        return (
+            self.log or self.options.columns is not None or (self.recognition is not None and self.recognition.decided)
+        )
+
+    def outcome(self, choices: Choices) -> Outcome:
+        """What would come in with ``choices``."""
+        columns = parse_columns(choices.columns) if choices.roles else self.options.columns
+        options = replace(
+            self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct
+        )
+        try:
+            return Outcome(take_in(self.heads, options), None)
+        except SurveyError as error:
+            return Outcome(None, error)
+
+    def plain(self, text: str) -> str:
+        """``text`` with the names of the files, not of their heads."""
+        for head, path in zip(self.heads, self.paths):
+            text = text.replace(head, path)
+        return text
+
+    def close(self) -> None:
+        """Removes what was written for the preview."""
+        if self._folder is not None:
+            self._folder.cleanup()
+            self._folder = None
+
+    def _head(self, path: str) -> str:
+        """``path``, or a file of its first lines where it is long."""
+        try:
+            if os.path.getsize(path) <= MOST_BYTES:
+                return path
+            with open(path, "rb") as stream:
+                data = stream.read(MOST_BYTES)
+        except (OSError, ValueError):
+            return path  # the reader says what is wrong
+        if self._folder is None:
+            self._folder = tempfile.TemporaryDirectory(prefix="survey")
+        # Files of one name in two folders are two files.
+        target = Path(self._folder.name) / str(len(list(Path(self._folder.name).iterdir()))) / Path(path).name
+        target.parent.mkdir()
+        target.write_bytes(data[: data.rfind(b"\n") + 1] or data)
+        return str(target)
+
+    def _recognise(self) -> None:
+        options = self.options
+        source = options.source_crs
+        crs = options.crs if source is None or source.is_geographic else source
+        try:
+            self.recognition = recognise(
+                self.heads[0], delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
+                header=options.header, comment=options.comment, crs=crs, unit=options.unit,
+                height_unit=options.height_unit,
+            )  # fmt: skip
+        except SurveyError as error:
+            self.recognition_error = error
+
+    def _rows(self) -> List[Row]:
+        found = self.recognition
+        source = load_text(self.heads[0], self.options.encoding)
+        delimiter = "," if self.log else found.delimiter if found is not None else self.options.delimiter
+        comment = "#" if self.log or found is None else found.comment
+        header = found.header.line if found is not None and found.header is not None else 0
+        rows: List[Row] = []
+        for line, text in source.each_line():
+            bare = text.strip()
+            passive = not bare or bool(comment and bare.startswith(comment)) or line == header
+            fields = (split_line(text, delimiter) if delimiter and (not passive or line == header) else None) or [text]
+            rows.append(Row(line, tuple(fields[:MOST_COLUMNS]), passive))
+            if len(rows) >= MOST_ROWS:
+                break
+        return rows
