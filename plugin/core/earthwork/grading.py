@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import List, Optional, Sequence, Tuple
+from typing import List, Sequence, Tuple
 
 import numpy as np
 from scipy.sparse import coo_matrix
@@ -11,6 +11,7 @@ from scipy.sparse.csgraph import connected_components
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.ask import triangle_gradients
+from ..surface.cells import box_pairs
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at
 from ..surface.tin import Tin
@@ -39,6 +40,7 @@ NO_GROUND = Text(
     QT_TRANSLATE_NOOP("core", "The platform is wholly outside the existing surface. Check its place and the CRS."),
 )
 
+_ON_LINE = 2e-5  # a place so near to a line (m) is on it but for rounding
 _FLAT = 1e-6  # gradients that differ less make no breakline
 PLATFORM, CUT_SLOPE, FILL_SLOPE = 1, 2, 3
 
@@ -120,29 +122,82 @@ def _crop(tin: Tin, ring: np.ndarray, reach: float) -> Tin:
 def _grading_partition(ground: Tin, platform: Platform, facets: Sequence[Facets]) -> Partition:
     """The plane cut along the platform's edges, the creases of the slopes, where they meet the ground, its rim."""
     region = Region("platform", (platform.ring[:, :2],))
-    lines: List[np.ndarray] = list(_edges(platform.tin))
+    lines: List[np.ndarray] = []
+    creases: List[np.ndarray] = []
+    places: List[np.ndarray] = []
     for side in facets:
-        creases = crease_lines(side)
-        lines += [segment + ground.origin for segment in creases]
-        sloping = _slope_soup(side, region, creases, ground)
-        if sloping is not None:
-            lines += [line[:, :2] for line in lines_of_no_depth(common_pieces(ground, sloping))]
-    lines += _rim_near(ground, facets)
+        if len(side):
+            soup, segments = _slope_soup(side, region, ground)
+            daylight = [line[:, :2] for line in lines_of_no_depth(common_pieces(ground, soup))]
+            lines += daylight
+            places += [*daylight, segments.reshape(-1, 2)]
+            creases.append(segments)
+    # every line gets a vertex where another ends on it: rounded to the grid, the end would miss it
+    known = np.concatenate([np.empty((0, 2)), *places])
+    for side, segments in zip((side for side in facets if len(side)), creases):
+        parts = _split_at(segments, known)
+        lines += list(parts[_in_earth(parts, side, ground)])
+    lines += list(_split_at(np.concatenate([_edges(platform.tin), _rim_near(ground, facets)]), known))
     west, south = platform.ring[:, :2].min(axis=0)
     east, north = platform.ring[:, :2].max(axis=0)
     return make_partition([region], (west, south, east, north), ground.crs, lines)
 
 
-def _slope_soup(side: Facets, region: Region, creases: np.ndarray, ground: Tin) -> Optional[Tin]:
-    """The slopes outside the platform as loose triangles, each with corners of its own."""
-    if len(side) == 0:
-        return None
-    cells = make_partition([region], region.bounds, ground.crs, [segment + ground.origin for segment in creases])
-    shift = cells.tin.origin - ground.origin
-    corner = cells.tin.vertices[cells.tin.triangles][:, :, :2] + shift
+def _slope_soup(side: Facets, region: Region, ground: Tin) -> Tuple[Tin, np.ndarray]:
+    """The slopes outside the platform as loose triangles, and their creases (s, 2, 2) in the CRS."""
+    lines = [segment + ground.origin for segment in crease_lines(side)]
+    cells = make_partition([region], region.bounds, ground.crs, lines)
+    tin = cells.tin
+    corner = tin.vertices[tin.triangles][:, :, :2] + (tin.origin - ground.origin)
     facet, _ = side.nearest(corner.mean(axis=1))
     use = np.flatnonzero((facet >= 0) & ~cells.inside[0])
-    return _soup(corner[use], side.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
+    soup = _soup(corner[use], side.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
+    once = (tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None])
+    outer = ~(cells.inside[0][:, None] | ((tin.neighbours >= 0) & cells.inside[0][tin.neighbours]))
+    triangle, edge = np.nonzero(once & outer & (tin.edge_kind > 0))
+    ends = [tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]]
+    return soup, np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
+
+
+def _in_earth(segments: np.ndarray, side: Facets, ground: Tin) -> np.ndarray:
+    """Mask of the segments (s, 2, 2) along which a slope is in the ground (of cut) or above it (of fill)."""
+    middle = segments.mean(axis=1)
+    _, height = side.nearest(middle - ground.origin)
+    with np.errstate(invalid="ignore"):
+        mask: np.ndarray = side.sign * (heights_at(ground, middle) - height) > 0
+    return mask
+
+
+def _split_at(segments: np.ndarray, places: np.ndarray) -> np.ndarray:
+    """Segments (s, 2, 2) cut at the places (q, 2) that lie on them."""
+    if len(segments) == 0 or len(places) == 0:
+        return segments
+    shift = np.minimum(segments.reshape(-1, 2).min(axis=0), places.min(axis=0)) - 1
+    low, high = segments.min(axis=1) - shift - _ON_LINE, segments.max(axis=1) - shift + _ON_LINE
+    cell = max(1e-2, float(np.median((high - low).max(axis=1))))
+    found = []
+    for i, j in box_pairs(low, high, places - shift, places - shift, cell):
+        a, step = segments[i, 0], segments[i, 1] - segments[i, 0]
+        length = np.maximum(np.hypot(*step.T), 1e-300)
+        to = places[j] - a
+        along = np.sum(to * step, axis=1) / length
+        on = np.abs(step[:, 0] * to[:, 1] - step[:, 1] * to[:, 0]) / length < _ON_LINE
+        inner = on & (along > _ON_LINE) & (along < length - _ON_LINE)
+        found.append((i[inner], along[inner], j[inner]))
+    i, along, j = (np.concatenate(column) for column in zip(*found))
+    order = np.lexsort((along, i))
+    i, along, j = i[order], along[order], j[order]
+    again = np.append(False, (np.diff(i) == 0) & (np.diff(along) < _ON_LINE)) if len(i) else np.zeros(0, bool)
+    i, j = i[~again], j[~again]
+    # each segment's first end, the places on it, its last end, in one list
+    number = np.arange(len(segments))
+    of = np.concatenate([number, i, number])
+    rank = np.concatenate([np.zeros(len(segments)), np.arange(1, len(i) + 1), np.full(len(segments), len(i) + 1)])
+    xy = np.concatenate([segments[:, 0], places[j], segments[:, 1]])
+    order = np.lexsort((rank, of))
+    of, xy = of[order], xy[order]
+    same = of[:-1] == of[1:]
+    return np.stack([xy[:-1][same], xy[1:][same]], axis=1)
 
 
 def _soup(corner: np.ndarray, height: np.ndarray, like: Tin) -> Tin:
@@ -166,17 +221,18 @@ def _edges(tin: Tin) -> np.ndarray:
     return result
 
 
-def _rim_near(ground: Tin, facets: Sequence[Facets]) -> List[np.ndarray]:
-    """Segments of the ground's rim near the slopes."""
+def _rim_near(ground: Tin, facets: Sequence[Facets]) -> np.ndarray:
+    """Segments (s, 2, 2) in the CRS of the ground's rim near the slopes."""
     triangle, side = np.nonzero(ground.neighbours < 0)
     ends = [ground.triangles[triangle, side], ground.triangles[triangle, (side + 1) % 3]]
     segments = np.stack([ground.vertices[v, :2] for v in ends], axis=1)
     boxes = [side.boxes() for side in facets if len(side)]
     if not boxes:
-        return []
+        return np.empty((0, 2, 2))
     low, high = np.vstack([b[0] for b in boxes]).min(axis=0), np.vstack([b[1] for b in boxes]).max(axis=0)
     near = np.all((segments.max(axis=1) >= low) & (segments.min(axis=1) <= high), axis=1)
-    return list(segments[near] + ground.origin)
+    result: np.ndarray = segments[near] + ground.origin
+    return result
 
 
 def _zones(

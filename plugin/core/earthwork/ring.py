@@ -64,8 +64,8 @@ def volume_to_ring(surface: Tin, ring: np.ndarray) -> RingVolume:
 def ring_surface(ring: np.ndarray, like: Tin) -> Tin:
     """The surface that a ring (k, 3) with heights spans, in the CRS of ``like``."""
     ring = _opened(np.asarray(ring, float))
-    line = ConstraintLine(LineKind.BOUNDARY, ring, np.full(len(ring), -1, np.int64))
-    return build_surface(make_points([], [], [], crs=like.crs), Constraints((line,))).tin
+    line = ConstraintLine(LineKind.BOUNDARY, ring, np.arange(len(ring)))
+    return build_surface(make_points(*ring.T, crs=like.crs), Constraints((line,))).tin
 
 
 def _opened(ring: np.ndarray) -> np.ndarray:
