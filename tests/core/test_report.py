@@ -330,6 +330,8 @@ def test_texts_on_a_map_never_overlap():
     room = Room(axes)
     places = np.column_stack([600000 + 100 * rng.random(150), 5700000 + 70 * rng.random(150)])
     room.take(places, 3.0)
+    assert not room.free(places, 0.0).any()
+    assert room.free(np.array([[600099.0, 5700500.0]]), 3.0).all()
     half = np.array([11.0, 3.5])
     boxes = []
     for place in places:

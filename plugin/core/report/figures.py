@@ -61,6 +61,7 @@ _SPOT_MARKS = {SpotKind.SUMMIT: "^", SpotKind.PIT: "v", SpotKind.SADDLE: "x"}
 _TEXT = 7.0  # points, size of the text on the map
 _DIGIT = 0.64  # of it: width of a digit of the typeface
 _LABEL_SPACING = 280.0  # points
+_MARK = 3.0  # points, radius of a spot's mark
 _MOST_SPOTS = 60
 
 
@@ -136,9 +137,10 @@ def _draw_labels(axes: Any, contours: Contours, room: Room, unit: LengthUnit) ->
 
 def _draw_spots(axes: Any, spots: Spots, room: Room, unit: LengthUnit, height_unit: LengthUnit, words: Words) -> None:
     """Marks and heights of the most prominent spots that have room, the most prominent first."""
-    shown = np.flatnonzero(~spots.on_rim)[:_MOST_SPOTS]
     places = (spots.xyz[:, :2] + spots.origin) / unit.metres
-    room.take(places[shown], 3.0)
+    shown = np.flatnonzero(~spots.on_rim)[:_MOST_SPOTS]
+    shown = shown[room.free(places[shown], _MARK)]
+    room.take(places[shown], _MARK)
     drawn: List[int] = []
     for i in shown.tolist():
         text = number(float(spots.xyz[i, 2]) / height_unit.metres, 2)

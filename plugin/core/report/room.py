@@ -38,6 +38,13 @@ class Room:
         at = self.points(np.asarray(xy, float).reshape(-1, 2))
         self._taken.append(np.column_stack([at, np.full(len(at), radius)]))
 
+    def free(self, xy: np.ndarray, radius: float) -> np.ndarray:
+        """Which discs (k,) around map coordinates (k, 2) touch nothing taken."""
+        taken, at = np.concatenate(self._taken), self.points(np.asarray(xy, float).reshape(-1, 2))
+        distance = np.hypot(*(at[:, None] - taken[None, :, :2]).transpose(2, 0, 1))
+        free: np.ndarray = np.all(distance >= radius + taken[:, 2], axis=1)
+        return free
+
     def take_text(self, xy: np.ndarray, width: float, height: float, rotation: float) -> None:
         """Take the ground of a text around ``xy`` (2,), turned by ``rotation`` degrees."""
         count = 2 + int(width / height * 1.5)
