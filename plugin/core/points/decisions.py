@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import os
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Dict, List, Tuple
 
 import numpy as np
@@ -130,6 +131,7 @@ def _reasons(file: str, number: int, text: str) -> Reason:
     return reasons
 
 
+@lru_cache(maxsize=4096)  # a survey has few different sets and many points
 def words_of_reasons(reasons: int) -> str:
     """The words of a set of reasons, joined by ``+``; empty for none."""
     return "+".join(word for word, reason in REASON_WORDS.items() if reason & reasons)
