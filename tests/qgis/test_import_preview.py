@@ -1,0 +1,231 @@
+"""The preview of the import, with real widgets: what it shows, and what it puts into the parameters."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Callable
+
+import pytest
+from in_qgis import DEMO, SURVEY
+
+
+@pytest.fixture
+def dialog_with(application: Any, project: Any) -> Callable[..., Any]:
+    """The algorithm's own dialog with values in its widgets."""
+    from processing.gui.AlgorithmDialog import AlgorithmDialog
+    from qgis.core import QgsApplication
+
+    made = []
+
+    def make(**values: Any) -> Any:
+        algorithm = QgsApplication.processingRegistry().createAlgorithmById("hummock:importpoints")
+        dialog = AlgorithmDialog(algorithm)
+        dialog.setParameters(values)
+        made.append(dialog)
+        return dialog
+
+    yield make
+    for dialog in made:
+        dialog.close()
+
+
+def wrappers(dialog: Any) -> Any:
+    return dialog.mainWidget().wrappers
+
+
+def preview_of(dialog: Any) -> Any:
+    return wrappers(dialog)["COLUMNS"].make_preview()
+
+
+def press(button: Any) -> None:
+    from qgis.PyQt.QtCore import Qt
+    from qgis.PyQt.QtTest import QTest
+
+    QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def answers(preview: Any, start: str) -> Any:
+    from qgis.PyQt.QtWidgets import QPushButton
+
+    return [button for button in preview.notes.findChildren(QPushButton) if button.text().startswith(start)]
+
+
+def said(preview: Any) -> str:
+    from qgis.PyQt.QtWidgets import QLabel
+
+    return " ".join(label.text() for label in preview.notes.findChildren(QLabel))
+
+
+def ok(preview: Any) -> Any:
+    from qgis.PyQt.QtWidgets import QDialogButtonBox
+
+    return preview.buttons.button(QDialogButtonBox.StandardButton.Ok)
+
+
+def survey(path: Path, header: str = "", separator: str = " ", swapped: bool = False) -> str:
+    lines = [header] if header else []
+    for i in range(80):
+        plan = [f"{500000 + 0.5 * i:.3f}", "bad" if i % 20 == 7 else f"{5700000 + 0.4 * i + i % 3:.3f}"]
+        lines.append(separator.join([str(i + 1), *(plan[::-1] if swapped else plan), f"{100 + 0.01 * i:.3f}", "GR"]))
+    path.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    return str(path)
+
+
+def test_the_columns_are_prefilled_by_recognition(dialog_with: Any) -> None:
+    preview = preview_of(dialog_with(INPUT=SURVEY["INPUT"], CRS="EPSG:25832"))
+    assert [combo.currentData() for combo in preview.combos[:5]] == ["name", "easting", "northing", "height", "code"]
+    assert "6859 lines, 6853 points, <b>2 rejected</b>, 4 others" in preview.summary.text()
+    assert preview.map.drawn() == 6853
+    assert "51.56" in preview.place.text()
+    assert preview.table.item(3, 0).text() == "1001"  # below the roles, the header and a comment
+    assert ok(preview).isEnabled()
+    assert preview.choices().columns == ""  # as recognised: nothing to write into the parameter
+
+
+def test_rejected_lines_are_marked_with_their_reason(dialog_with: Any, tmp_path: Path) -> None:
+    preview = preview_of(dialog_with(INPUT=survey(tmp_path / "plain.txt"), CRS="EPSG:25832"))
+    assert "<b>4 rejected</b>" in preview.summary.text()
+    assert "is not a number: 'bad'" in preview.table.item(8, 2).toolTip()
+    assert preview.table.item(7, 2).toolTip() == ""
+
+
+def test_a_role_moves_and_the_counts_follow(dialog_with: Any, tmp_path: Path) -> None:
+    """The height given to the column of codes: no line can be read, and the preview says so at once."""
+    preview = preview_of(dialog_with(INPUT=survey(tmp_path / "plain.txt"), CRS="EPSG:25832"))
+    height = preview.combos[4].findData("height")
+    preview.combos[4].setCurrentIndex(height)
+    assert preview.combos[3].currentData() == "code"  # the two columns have exchanged their roles
+    assert preview.timer.isActive()
+    preview.refresh()
+    assert not ok(preview).isEnabled()
+    assert "column 5, read as height" in said(preview)
+    assert preview.map.drawn() == 0
+    preview.combos[3].setCurrentIndex(height)
+    preview.refresh()
+    assert ok(preview).isEnabled()
+    assert preview.choices().columns == "name=1,easting=2,northing=3,height=4,code=5"
+
+
+def test_what_is_open_has_to_be_answered(dialog_with: Any, tmp_path: Path) -> None:
+    """On a local grid nothing tells easting from northing."""
+    dialog = dialog_with(INPUT=survey(tmp_path / "plain.txt"), LOCAL=True)
+    preview = preview_of(dialog)
+    assert "Open: nothing says for sure which columns are which" in said(preview)
+    assert not ok(preview).isEnabled()
+    assert ok(preview).toolTip()
+    first, second, *_ = answers(preview, "Columns:")
+    assert "easting 2, northing 3" in first.text()
+    press(second)
+    assert [combo.currentData() for combo in preview.combos[1:3]] == ["northing", "easting"]
+    assert ok(preview).isEnabled()
+    wrappers(dialog)["COLUMNS"].take(preview.choices())
+    values = dialog.mainWidget().createProcessingParameters()
+    assert values["COLUMNS"] == "name=1,northing=2,easting=3,height=4,code=5"
+    assert values["UNIT"] == 0
+
+
+def test_likely_causes_are_buttons_and_can_be_taken_back(dialog_with: Any, tmp_path: Path) -> None:
+    file = survey(tmp_path / "plain.txt", swapped=True)
+    dialog = dialog_with(INPUT=file, CRS="EPSG:25832", COLUMNS="name,easting,northing,height,code")
+    preview = preview_of(dialog)
+    assert "outside the area of use" in said(preview)
+    (button,) = answers(preview, "Read them so: easting and northing are exchanged")
+    press(button)
+    (button,) = answers(preview, "Read them so")
+    assert button.isChecked()
+    assert "51." in preview.place.text()
+    wrappers(dialog)["COLUMNS"].take(preview.choices())
+    assert dialog.mainWidget().createProcessingParameters()["CORRECT"] == "swapped"
+    press(button)
+    assert preview.choices().correct == ""
+
+
+def test_a_unit_that_is_open_is_chosen_there(dialog_with: Any, tmp_path: Path) -> None:
+    """Steps of 1.64 on a local grid: feet as a rover on foot stores them, or metres."""
+    path = tmp_path / "steps.csv"
+    rows = [f"p{i},{1000 + 1.64 * i:.2f},{2000 + (i % 2) * 0.01:.2f},{50 + 0.1 * i:.2f}" for i in range(60)]
+    path.write_text("\n".join(["name,easting,northing,height", *rows]) + "\n", encoding="utf-8")
+    dialog = dialog_with(INPUT=str(path), LOCAL=True)
+    preview = preview_of(dialog)
+    assert "Open: nothing says for sure whether coordinates are in" in said(preview)
+    assert not ok(preview).isEnabled()
+    press(answers(preview, "Unit: international feet")[0])
+    preview.refresh()
+    assert ok(preview).isEnabled()
+    wrappers(dialog)["COLUMNS"].take(preview.choices())
+    assert dialog.mainWidget().createProcessingParameters()["UNIT"] == 1
+
+
+def test_long_files_are_shown_in_part(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "long.csv"
+    with open(path, "w", encoding="utf-8") as stream:
+        stream.write("name,easting,northing,height\n")
+        for i in range(100_000):
+            stream.write(f"p{i},{500000 + i % 1000},{5700000 + i // 1000},{100 + i % 7}\n")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832"))
+    assert "Only the first part" in preview.summary.text()
+    assert str(path) in preview.summary.text()
+    assert 0 < preview.map.drawn() <= 20_000
+    copies = preview.preview.heads[0]
+    assert Path(copies).exists()
+    preview.reject()
+    assert not Path(copies).exists()
+
+
+def test_without_a_file_it_says_so(dialog_with: Any) -> None:
+    from qgis.core import QgsProcessingException
+
+    with pytest.raises(QgsProcessingException, match="Choose a survey file first"):
+        preview_of(dialog_with(CRS="EPSG:25832"))
+
+
+def test_a_log_has_no_columns_to_assign(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "walk.nmea"
+    path.write_text(log_text(), encoding="ascii")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258"))
+    assert preview.combos == []
+    assert preview.map.drawn() == 5
+    assert ok(preview).isEnabled()
+    assert preview.choices().columns == ""
+    assert "accuracy stated by PROJ" in said(preview)
+
+
+def log_text() -> str:
+    lines = []
+    for i in range(5):
+        body = f"GPGGA,10000{i}.00,5127.{i:07d},N,00900.0000000,E,4,12,0.8,100.0,M,46.0,M,1.0,0001"
+        value = 0
+        for byte in body.encode():
+            value ^= byte
+        lines.append(f"${body}*{value:02X}")
+    return "\r\n".join(lines) + "\r\n"
+
+
+def test_batch_and_model_get_a_plain_field(application: Any) -> None:
+    from processing.gui.wrappers import DIALOG_BATCH, WidgetWrapperFactory
+    from qgis.core import QgsApplication
+    from qgis.PyQt.QtWidgets import QLineEdit, QWidget
+
+    class BatchAlgorithmDialog(QWidget):
+        """Wrappers look at the name of the dialog's class."""
+
+    algorithm = QgsApplication.processingRegistry().createAlgorithmById("hummock:importpoints")
+    dialog = BatchAlgorithmDialog()
+    wrapper = WidgetWrapperFactory.create_wrapper(algorithm.parameterDefinition("COLUMNS"), dialog)
+    assert wrapper.dialogType == DIALOG_BATCH
+    assert isinstance(wrapper.widget, QLineEdit)
+    wrapper.setValue("name,easting,northing,height")
+    assert wrapper.value() == "name,easting,northing,height"
+
+
+def test_the_map_shows_what_it_was_given(dialog_with: Any) -> None:
+    """Painted: points in blue on white."""
+    preview = preview_of(dialog_with(INPUT=str(DEMO / "survey.csv"), CRS="EPSG:25832"))
+    preview.show()
+    preview.map.refresh()
+    preview.map.waitWhileRendering()
+    image = preview.map.grab().toImage()
+    colours = [image.pixelColor(x, y) for x in range(0, image.width(), 3) for y in range(0, image.height(), 3)]
+    blue = sum(colour.blue() > colour.red() + 60 for colour in colours)
+    assert 0.02 * len(colours) < blue < 0.8 * len(colours)
+    preview.reject()
