@@ -1,0 +1,1 @@
+"""Lines with stations on a surface: profile, cross-sections, grades and their checks against limits."""

@@ -1,0 +1,122 @@
+"""Grade along a line and crossfall across it, by window, with the doubt that the points' noise makes.
+
+Slopes are ratios (rise over run). A grade is positive where the surface rises with the stations, a crossfall where it
+rises to the right. Both are least squares, see :mod:`.slopes`: a grade over the whole window along the line; a
+crossfall over sections from one offset to another, ``between`` apart within the window, each with its own height and
+all with one crossfall (the mean of their slopes, as they are equally wide).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Optional, Tuple
+
+import numpy as np
+
+from ..messages import SurveyError
+from ..surface.tin import Tin
+from .line import Alignment
+from .slopes import LinearForms, Sigma, slope_forms
+from .texts import BAD_RANGE, BAD_WINDOW
+
+
+@dataclass(frozen=True)
+class WindowSlopes:
+    """Slopes of w windows along a line.
+
+    ``begin``, ``end``: (w,) distances (m) of the window; ``value``, ``sigma``: (w,) rise over run and its standard
+    deviation, nan where the surface does not cover the window. ``stretch``: (w, 2) distances for which the window
+    stands: halfway to the windows beside it, and to its own end at the line's ends.
+    """
+
+    line: Alignment
+    begin: np.ndarray
+    end: np.ndarray
+    value: np.ndarray
+    sigma: np.ndarray
+
+    @property
+    def middle(self) -> np.ndarray:
+        middle: np.ndarray = (self.begin + self.end) / 2
+        return middle
+
+    @property
+    def stretch(self) -> np.ndarray:
+        between = (self.middle[1:] + self.middle[:-1]) / 2
+        return np.column_stack([np.append(self.begin[:1], between), np.append(between, self.end[-1:])])
+
+    def __len__(self) -> int:
+        return len(self.begin)
+
+
+def make_windows(line: Alignment, window: float, step: Optional[float] = None) -> Tuple[np.ndarray, np.ndarray]:
+    """Begin and end (w,), (w,) of windows of equal length over the whole line.
+
+    ``step`` (m): from window to window, the window's length if None; both are shortened or lengthened a little so that
+    whole steps fill the line. Raises SurveyError for a window that is 0 or longer than the line.
+    """
+    step = window if step is None else step
+    fine = np.isfinite(window) and np.isfinite(step) and 0 < window <= line.length and step > 0
+    if not fine or line.length / step > 1e6:
+        raise SurveyError(BAD_WINDOW, window=window, step=step, length=line.length)
+    if step == window:
+        window = step = line.length / max(1, round(line.length / window))
+    begin = np.linspace(0.0, line.length - window, max(1, round((line.length - window) / step) + 1))
+    return begin, begin + window
+
+
+def grade_forms(line: Alignment, tin: Tin, begin: np.ndarray, end: np.ndarray, offset: float = 0.0) -> LinearForms:
+    """Grades as linear forms, for windows from ``begin`` to ``end`` (w,) of the line's parallel at ``offset``."""
+    return slope_forms(tin, [line.between(a, b, offset) for a, b in zip(begin.tolist(), end.tolist())])
+
+
+def grades(
+    line: Alignment,
+    tin: Tin,
+    sigma: Sigma,
+    window: float,
+    step: Optional[float] = None,
+    offset: float = 0.0,
+) -> WindowSlopes:
+    """Grade by ``window`` (m) along the line's parallel at ``offset`` (m, right positive).
+
+    ``sigma``: standard deviation of the vertices' heights, metres, one or (n,). The run is measured along the parallel.
+    Raises SurveyError for windows that do not fit and a missing sigma.
+    """
+    begin, end = make_windows(line, window, step)
+    forms = grade_forms(line, tin, begin, end, offset)
+    return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))
+
+
+def crossfall_forms(
+    line: Alignment, tin: Tin, begin: np.ndarray, end: np.ndarray, low: float, high: float, between: float = 0.5
+) -> LinearForms:
+    """Crossfalls as linear forms, for windows from ``begin`` to ``end`` (w,), from offset ``low`` to ``high`` (m)."""
+    if not (np.isfinite(low) and np.isfinite(high) and low < high):
+        raise SurveyError(BAD_RANGE, low=low, high=high)
+    count = np.maximum(1, np.rint((end - begin) / between)).astype(int)
+    window = np.repeat(np.arange(len(begin)), count)
+    within = np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
+    distance = begin[window] + (within + 0.5) * ((end - begin) / count)[window]
+    sections = np.stack([line.places(distance, low), line.places(distance, high)], axis=1)
+    return slope_forms(tin, list(sections)).mean_by(window, len(begin))
+
+
+def crossfalls(
+    line: Alignment,
+    tin: Tin,
+    sigma: Sigma,
+    low: float,
+    high: float,
+    window: float,
+    step: Optional[float] = None,
+    between: float = 0.5,
+) -> WindowSlopes:
+    """Crossfall by ``window`` (m), from offset ``low`` to ``high`` (m, right positive), sections ``between`` apart.
+
+    Sections not wholly on the surface are left out; a window without any is nan. Errors as in :func:`grades`, and for
+    offsets in the wrong order.
+    """
+    begin, end = make_windows(line, window, step)
+    forms = crossfall_forms(line, tin, begin, end, low, high, between)
+    return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))

@@ -1,0 +1,129 @@
+"""Slopes along lines on a TIN as linear forms of its heights, and so with their exact standard deviation.
+
+The slope of a line is that of the straight line which fits the surface's heights along it best (least squares over
+the whole length, not over samples): b = integral of (s - m) z ds / integral of (s - m)^2 ds, m the middle. Between
+two triangle edges z is linear in s and in the heights of three vertices, so b is a sum of heights with exact weights,
+and its variance the sum of squared weights times the heights' variances (law of propagation of uncertainty, JCGM
+100:2008, section 5.1.2; exact as the function is linear). Noise is taken as independent from point to point: an offset
+that all heights share falls out, one that drifts along the walk does not. Errors in plan are not part of it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Sequence, Tuple, Union
+
+import numpy as np
+from scipy.sparse import csr_matrix, diags
+
+from ..messages import SurveyError
+from ..surface.along import LaidLines, lay_lines
+from ..surface.ask import barycentric
+from ..surface.corridor import corridor
+from ..surface.locate import locate
+from ..surface.tin import Tin
+from .texts import NO_SIGMA
+
+#: Standard deviation of heights (m): one for all vertices, or one for each (n,).
+Sigma = Union[float, np.ndarray]
+
+
+@dataclass(frozen=True)
+class LinearForms:
+    """q sums of a TIN's heights: ``weights`` (q, n) sparse, ``covered`` (q,) share of each line on the surface.
+
+    Values and sigmas are nan where not all is covered.
+    """
+
+    weights: csr_matrix
+    covered: np.ndarray
+
+    def values(self, tin: Tin) -> np.ndarray:
+        """(q,) float64."""
+        height = tin.vertices[:, 2]
+        middle = float(height.mean())  # the weights of a slope sum to 0; so fewer digits are lost
+        result = self.weights @ (height - middle) + middle * np.asarray(self.weights.sum(axis=1)).ravel()
+        return np.where(self.whole, result, np.nan)
+
+    def sigmas(self, sigma: Sigma) -> np.ndarray:
+        """Standard deviations (q,) for independent heights with standard deviation ``sigma``.
+
+        Raises SurveyError for a vertex without one.
+        """
+        variance = vertex_sigmas(sigma, self.weights.shape[1]) ** 2
+        return np.where(self.whole, np.sqrt(self.weights.multiply(self.weights) @ variance), np.nan)
+
+    @property
+    def whole(self) -> np.ndarray:
+        mask: np.ndarray = self.covered > 1 - 1e-5
+        return mask
+
+    def mean_by(self, group: np.ndarray, groups: int) -> LinearForms:
+        """Means of the forms of each ``group`` (q,); those not wholly covered are left out.
+
+        ``covered`` is 1 for a group with any form left.
+        """
+        use = np.flatnonzero(self.whole)
+        count = np.bincount(group[use], minlength=groups)
+        share = 1.0 / count[group[use]]
+        gather = csr_matrix((share, (group[use], use)), shape=(groups, len(group)))
+        return LinearForms(csr_matrix(gather @ self.weights), (count > 0).astype(float))
+
+
+def vertex_sigmas(sigma: Sigma, n: int) -> np.ndarray:
+    """``sigma`` for each of ``n`` vertices; raises SurveyError where it is missing or negative."""
+    values = np.broadcast_to(np.asarray(sigma, float), (n,))
+    bad = ~(np.isfinite(values) & (values >= 0))
+    if np.any(bad):
+        raise SurveyError(NO_SIGMA, count=int(np.count_nonzero(bad)))
+    return values
+
+
+def slope_forms(tin: Tin, lines: Sequence[np.ndarray]) -> LinearForms:
+    """The least-squares slope (rise over run, up along the line positive) of each line (k, 2) on the surface."""
+    length = np.array([float(np.sum(np.hypot(*np.diff(np.asarray(line), axis=0).T))) for line in lines])
+    tin = corridor(tin, lines)  # its vertices keep their numbers
+    laid = lay_lines(tin, lines)
+    piece, line = _pieces(laid)
+    triangle = locate(tin, (laid.xyz[piece, :2] + laid.xyz[piece + 1, :2]) / 2)
+    inside = triangle >= 0  # all, but for slivers between edges that rounding has moved off the surface
+    piece, line, triangle = piece[inside], line[inside], triangle[inside]
+    if len(piece) == 0:
+        return LinearForms(csr_matrix((len(lines), len(tin.vertices))), np.zeros(len(lines)))
+    u, v = (laid.distance[piece + k] - length[line] / 2 for k in (0, 1))
+    covered = np.bincount(line, v - u, len(lines)) / np.where(length > 0, length, 1.0)
+    # z runs from z_u to z_v: the integrals of s times the two hat functions over [u, v]
+    scale = (12.0 / length**3)[line]
+    at_u, at_v = scale * (v - u) * (2 * u + v) / 6, scale * (v - u) * (u + 2 * v) / 6
+    rows, columns, data = [], [], []
+    for k, weight in ((0, at_u), (1, at_v)):
+        corner = tin.triangles[triangle]
+        share = barycentric(tin.vertices[corner][:, :, :2], laid.xyz[piece + k, :2] - tin.origin)
+        rows.append(np.repeat(line, 3))
+        columns.append(corner.ravel())
+        data.append((share * weight[:, None]).ravel())
+    entries = (np.concatenate(data), (np.concatenate(rows), np.concatenate(columns)))
+    return LinearForms(csr_matrix(entries, shape=(len(lines), len(tin.vertices))), covered)
+
+
+def height_forms(tin: Tin, xy: np.ndarray) -> LinearForms:
+    """The heights at places (q, 2)."""
+    triangle = locate(tin, xy)
+    on = np.flatnonzero(triangle >= 0)
+    corner = tin.triangles[triangle[on]]
+    share = barycentric(tin.vertices[corner][:, :, :2], np.asarray(xy, float)[on] - tin.origin)
+    entries = (share.ravel(), (np.repeat(on, 3), corner.ravel()))
+    return LinearForms(csr_matrix(entries, shape=(len(xy), len(tin.vertices))), (triangle >= 0).astype(float))
+
+
+def scaled(forms: LinearForms, factor: np.ndarray) -> LinearForms:
+    """Each form times its factor (q,)."""
+    return LinearForms(csr_matrix(diags(factor) @ forms.weights), forms.covered)
+
+
+def _pieces(laid: LaidLines) -> Tuple[np.ndarray, np.ndarray]:
+    """Number of the first place of every piece, and its line."""
+    inner = np.ones(len(laid.distance), bool)
+    inner[laid.start[1:] - 1] = False
+    piece = np.flatnonzero(inner)
+    return piece, np.repeat(laid.line, np.diff(laid.start))[piece]
