@@ -1,0 +1,159 @@
+"""Volumes by other methods, beside the exact one, and why they differ."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List, Optional, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..surface.locate import heights_at
+from ..surface.tin import Tin
+from .centreline import make_stations
+from .partition import joined_bounds
+from .regions import RegionVolumes, volumes_by_region
+from .sections import section_areas, strips_between
+from .volume import Volume, volume_between
+
+BY_GRID = Text("earthwork.by_grid", QT_TRANSLATE_NOOP("core", "grid of {cell:g} m"))
+BY_END_AREAS = Text("earthwork.by_end_areas", QT_TRANSLATE_NOOP("core", "average end areas every {step:g} m"))
+BY_PRISMOIDS = Text("earthwork.by_prismoids", QT_TRANSLATE_NOOP("core", "prismoidal formula every {step:g} m"))
+WHY_GRID = Text(
+    "earthwork.why_grid",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "A grid knows the depth at cell middles only. Along rims, breaklines and the line of no cut nor fill a cell is "
+        "counted wholly or not at all: {area:.1f} m² were compared by the grid, {exact:.1f} m² exactly.",
+    ),
+)
+WHY_END_AREAS = Text(
+    "earthwork.why_end_areas",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "End areas take the area to change evenly between sections. Where it grows with the square of the depth this "
+        "counts too much; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.",
+    ),
+)
+WHY_PRISMOIDS = Text(
+    "earthwork.why_prismoids",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The prismoidal formula is exact where the ground between sections is ruled; what is left comes from ground "
+        "that changes between the sections, and from bends ({overlap:.1f} m² of the strip lie in several sections).",
+    ),
+)
+BAD_CELL = Text(
+    "earthwork.cell",
+    QT_TRANSLATE_NOOP(
+        "core", "A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}."
+    ),
+)
+
+_MOST_CELLS = 50_000_000
+_BLOCK = 500_000
+
+
+@dataclass(frozen=True)
+class MethodCheck:
+    """Cut and fill (m³) by another ``method``, the exact values over the same ground, and why they differ."""
+
+    method: Message
+    cut: float
+    fill: float
+    exact_cut: float
+    exact_fill: float
+    why: Message
+
+    @property
+    def cut_difference(self) -> float:
+        """By this method less exact, cubic metres."""
+        return self.cut - self.exact_cut
+
+    @property
+    def fill_difference(self) -> float:
+        """By this method less exact, cubic metres."""
+        return self.fill - self.exact_fill
+
+
+def average_end_area(station: np.ndarray, area: np.ndarray) -> float:
+    """Volume from areas (s,) at stations (s,): length times the mean of both end areas, summed.
+
+    (Any text on route surveying; G. L. Vose, Handbook of Railroad Construction, 1857, art. 108, works an example.)
+    """
+    area = np.asarray(area, float)
+    return float(np.sum(np.diff(station) * (area[:-1] + area[1:]) / 2))
+
+
+def prismoidal(station: np.ndarray, area: np.ndarray, middle: np.ndarray) -> float:
+    """Volume from areas (s,) at stations and ``middle`` areas (s - 1,) halfway: L (A₁ + 4 Aₘ + A₂) / 6, summed."""
+    area, middle = np.asarray(area, float), np.asarray(middle, float)
+    return float(np.sum(np.diff(station) * (area[:-1] + 4 * middle + area[1:]) / 6))
+
+
+def grid_volume(existing: Tin, design: Tin, cell: float) -> Volume:
+    """Volume by depths at the middles of square cells (m), each counted for its whole cell.
+
+    Raises SurveyError for a cell size that isn't above 0 or makes over 50 million cells.
+    """
+    west, south, east, north = joined_bounds([existing, design])
+    count = (east - west) * (north - south) / cell**2 if cell > 0 else float("inf")
+    if not count <= _MOST_CELLS:
+        raise SurveyError(BAD_CELL, cell=cell, count=count, most=_MOST_CELLS)
+    columns = np.arange(np.floor(west / cell), np.ceil(east / cell)) * cell + cell / 2
+    rows = np.arange(np.floor(south / cell), np.ceil(north / cell)) * cell + cell / 2
+    sums = np.zeros(7)
+    step = max(1, _BLOCK // len(columns))
+    for start in range(0, len(rows), step):
+        x, y = np.meshgrid(columns, rows[start : start + step])
+        xy = np.column_stack([x.ravel(), y.ravel()])
+        one, other = heights_at(existing, xy), heights_at(design, xy)
+        depth = other - one
+        both = depth[np.isfinite(depth)]
+        cut, fill = both < 0, both > 0
+        only = [np.isfinite(a) & np.isnan(b) for a, b in ((one, other), (other, one))]
+        sums += [-both[cut].sum(), both[fill].sum(), cut.sum(), fill.sum(), len(both), only[0].sum(), only[1].sum()]
+    cut, fill, cut_area, fill_area, common, first, second = (float(v) for v in sums * cell**2)
+    return Volume(cut, fill, cut_area, fill_area, common, first, second)
+
+
+def check_by_grid(existing: Tin, design: Tin, cell: float, exact: Optional[Volume] = None) -> MethodCheck:
+    """The grid's volume beside the exact one."""
+    exact = volume_between(existing, design) if exact is None else exact
+    found = grid_volume(existing, design, cell)
+    why = message(WHY_GRID, area=found.common_area, exact=exact.common_area)
+    return MethodCheck(message(BY_GRID, cell=cell), found.cut, found.fill, exact.cut, exact.fill, why)
+
+
+def check_by_sections(
+    existing: Tin, design: Tin, centreline: np.ndarray, step: float, half_width: float
+) -> Tuple[MethodCheck, MethodCheck]:
+    """Average end areas and the prismoidal formula from exact sections along a line, beside the exact volume of the
+    same strip of ground.
+
+    Sections are square to the centreline (k, 2), ``half_width`` metres to each side; the prismoidal formula takes
+    a further section halfway. Raises SurveyError for a line, step or width that makes no sections.
+    """
+    stations = make_stations(centreline, step)
+    halfway = (stations.station[:-1] + stations.station[1:]) / 2
+    all_stations = make_stations(centreline, step, halfway.tolist())
+    found = section_areas(existing, design, all_stations, half_width)
+    exact = volumes_by_region(existing, design, strips_between(stations, half_width))
+    volumes: List[Tuple[float, float]] = []
+    for area in (found.cut, found.fill):
+        ends = np.interp(stations.station, found.station, area)
+        middle = np.interp(halfway, found.station, area)
+        volumes.append((average_end_area(stations.station, ends), prismoidal(stations.station, ends, middle)))
+    (cut_ends, cut_prisms), (fill_ends, fill_prisms) = volumes
+    why_ends = message(WHY_END_AREAS, cut=cut_prisms - cut_ends, fill=fill_prisms - fill_ends)
+    why_prisms = message(WHY_PRISMOIDS, overlap=sum(overlap.area for overlap in exact.overlaps))
+    cut, fill = _once(exact)
+    return (
+        MethodCheck(message(BY_END_AREAS, step=step), cut_ends, fill_ends, cut, fill, why_ends),
+        MethodCheck(message(BY_PRISMOIDS, step=step), cut_prisms, fill_prisms, cut, fill, why_prisms),
+    )
+
+
+def _once(exact: RegionVolumes) -> Tuple[float, float]:
+    """Cut and fill of the ground in any region, counted once."""
+    return exact.total.cut - exact.outside.cut, exact.total.fill - exact.outside.fill
