@@ -126,20 +126,22 @@ def read_points_layer(
     progress: Progress,
     height_unit: Optional[LengthUnit] = None,
     local_unit: Optional[LengthUnit] = None,
+    keep_without_height: bool = False,
 ) -> PointSet:
     """The points of a layer in the order of its features; a multipoint counts as its points.
 
     Heights come from ``columns.height`` or else from the geometry, in ``height_unit`` or else the unit of the CRS.
     ``local_unit``: the coordinates are of a local grid in that unit, whatever CRS the layer says. Points without
-    geometry or height are left out and counted aloud. Raises SurveyError for a CRS without lengths,
-    QgsProcessingException when a given field is missing or no point has a height.
+    geometry or height are left out and counted aloud, those without height only unless ``keep_without_height``.
+    Raises SurveyError for a CRS without lengths, QgsProcessingException when a given field is missing or no point
+    has a height.
     """
     crs = core_crs(source.sourceCrs(), label) if local_unit is None else None
     plan = metres_per_unit(crs) if local_unit is None else local_unit.metres
     rise = metres_per_height_unit(crs) if local_unit is None else local_unit.metres
     if height_unit is not None:
         rise = height_unit.metres
-    points, refused = _read_layer(source, columns, label, feedback, progress, (plan, rise))
+    points, refused = _read_layer(source, columns, label, feedback, progress, (plan, rise), keep_without_height)
     if refused:
         feedback.pushWarning(
             translate("hummock", "{layer}: features without a place or a height left out: {count}.").format(
@@ -190,6 +192,7 @@ def _read_layer(
     feedback: QgsProcessingFeedback,
     progress: Progress,
     factors: Tuple[float, float],
+    keep_without_height: bool = False,
 ) -> Tuple[PointSet, List[Tuple[int, str]]]:
     """Points with coordinates times ``factors`` (plan, height), and id and attributes of the features left out."""
     names = [item.name() for item in source.fields()]
@@ -200,7 +203,7 @@ def _read_layer(
                     layer=label, field=column, fields=", ".join(names) or "-"
                 )
             )
-    places, rows, refused = _collect_points(source, columns.height, progress)
+    places, rows, refused = _collect_points(source, columns.height, keep_without_height, progress)
     if refused and not rows:
         raise QgsProcessingException(
             translate(
@@ -218,7 +221,7 @@ def _read_layer(
 
 
 def _collect_points(
-    source: QgsFeatureSource, height: str, progress: Progress
+    source: QgsFeatureSource, height: str, keep_without_height: bool, progress: Progress
 ) -> Tuple[List[Tuple[float, float, float]], List[List[Any]], List[Tuple[int, str]]]:
     """Coordinates and attributes of each point, and id and attributes of the features that give none."""
     place = source.fields().indexFromName(height) if height else -1
@@ -229,7 +232,7 @@ def _collect_points(
         for vertex in feature.geometry().vertices():
             z = _number(attributes[place]) if height else vertex.z()
             x, y = vertex.x(), vertex.y()
-            if isfinite(x) and isfinite(y) and isfinite(z):
+            if isfinite(x) and isfinite(y) and (keep_without_height or isfinite(z)):
                 places.append((x, y, z))
                 rows.append(attributes)
                 found += 1

@@ -14,6 +14,8 @@ from .buildsurface import BuildSurface
 from .contours import DrawContours
 from .contoursheet import ContourSheet
 from .drapelines import DrapeLines
+from .fitcontrol import FitControl
+from .groundgrid import GroundAndGrid
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
 from .slopemap import MapSlopes
@@ -24,6 +26,8 @@ from .thinsurface import ThinSurface
 #: In the order of the work.
 ALGORITHMS = (
     ImportPoints,
+    FitControl,
+    GroundAndGrid,
     BuildSurface,
     InspectSurface,
     SurfaceAtPoints,

@@ -6,13 +6,13 @@ import csv
 import io
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Dict, List, Tuple, Union
+from typing import Any, Dict, List, Optional, Tuple, Union
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
-from ..units import LengthUnit
+from ..units import LengthUnit, metres_per_height_unit, metres_per_unit
 
 UNREADABLE = Text(
     "control.unreadable",
@@ -85,12 +85,12 @@ class ControlMatch:
     messages: Tuple[Message, ...]
 
 
-def read_control(path: Union[str, Path], unit: LengthUnit = LengthUnit.METRE) -> ControlPoints:
+def read_control(path: Union[str, Path], unit: Optional[LengthUnit] = None, crs: Optional[Any] = None) -> ControlPoints:
     """Control points of a text file whose first line names the columns name, easting, northing, height.
 
     Separated by comma, semicolon (then a decimal comma is understood) or tab; UTF-8. Empty lines and lines
-    that begin with # are passed over, further columns too. ``unit``: of all coordinates. Raises SurveyError
-    naming the line of what cannot be read.
+    that begin with # are passed over, further columns too. ``unit``: of all coordinates; None for those of the
+    axes of ``crs``, metres without one. Raises SurveyError naming the line of what cannot be read.
     """
     file = str(path)
     try:
@@ -99,7 +99,9 @@ def read_control(path: Union[str, Path], unit: LengthUnit = LengthUnit.METRE) ->
         reason = error.strerror if isinstance(error, OSError) else NOT_UTF8
         raise SurveyError(UNREADABLE, file=file, reason=reason) from error
     rows = _rows(text, file)
-    return _points(rows, file, unit)
+    plan = metres_per_unit(crs) if unit is None else unit.metres
+    rise = metres_per_height_unit(crs) if unit is None else unit.metres
+    return _points(rows, file, (plan, rise))
 
 
 def _rows(text: str, file: str) -> List[Tuple[int, Dict[str, str]]]:
@@ -130,7 +132,7 @@ def _cells(line: str, delimiter: str) -> List[str]:
     return next(csv.reader(io.StringIO(line), delimiter=delimiter))
 
 
-def _points(rows: List[Tuple[int, Dict[str, str]]], file: str, unit: LengthUnit) -> ControlPoints:
+def _points(rows: List[Tuple[int, Dict[str, str]]], file: str, metres: Tuple[float, float]) -> ControlPoints:
     seen: Dict[str, int] = {}
     coordinates = []
     for number, row in rows:
@@ -143,7 +145,7 @@ def _points(rows: List[Tuple[int, Dict[str, str]]], file: str, unit: LengthUnit)
         coordinates.append([_number(row, column, file, number) for column in ("easting", "northing", "height")])
     if not coordinates:
         raise SurveyError(NO_POINTS, file=file)
-    east, north, up = np.array(coordinates).T * unit.metres
+    east, north, up = (np.array(coordinates) * [metres[0], metres[0], metres[1]]).T
     return ControlPoints(
         np.array(list(seen), dtype=object), east, north, up, np.array(list(seen.values()), np.int64), file
     )

@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
-from pathlib import Path
 from typing import Any, NamedTuple, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
-from ..units import LengthUnit
-from .control import ControlMatch, ControlPoints, match_control, read_control
+from .control import ControlMatch, ControlPoints, match_control
 from .control_fit import ControlFit, HeightFit, apply_control_fit, fit_plan, fit_space
 from .ground_grid import GroundGrid, grid_to_ground, ground_to_grid, site_ground_grid
 from .record import Georeference
@@ -42,13 +40,11 @@ class GroundWay(Enum):
 
 @dataclass(frozen=True)
 class ControlOptions:
-    """A fit to control. ``file``: see :func:`.control.read_control`, in ``unit``. ``seven``: in space, with seven
-    parameters, else four in plan and ``heights``. ``sigma_plan``, ``sigma_height``: metres, None where not known.
-    ``leave_out``: names of control points that are not used.
+    """A fit to control. ``seven``: in space, with seven parameters, else four in plan and ``heights``.
+    ``sigma_plan``, ``sigma_height``: metres, None where not known. ``leave_out``: names of control points that are
+    not used.
     """
 
-    file: Path
-    unit: LengthUnit = LengthUnit.METRE
     seven: bool = False
     heights: HeightFit = HeightFit.SHIFT
     sigma_plan: Optional[float] = None
@@ -79,22 +75,20 @@ class Fitted(NamedTuple):
     record: Georeference
     fit: ControlFit
     match: ControlMatch
-    control: ControlPoints
 
 
-def fit_to_control(points: PointSet, options: ControlOptions, crs: Optional[Any]) -> Fitted:
-    """``points`` of a local or assumed system in the coordinates of the control, whose CRS is ``crs``.
+def fit_to_control(points: PointSet, options: ControlOptions, crs: Optional[Any], control: ControlPoints) -> Fitted:
+    """``points`` of a local or assumed system in the coordinates of ``control``, whose CRS is ``crs``.
 
-    Raises SurveyError as reading, matching and fitting do.
+    Raises SurveyError as matching and fitting do.
     """
-    control = read_control(options.file, options.unit)
     match = match_control(points, control)
     if options.seven:
         fit = fit_space(match, options.sigma_plan, options.sigma_height, options.leave_out)
     else:
         fit = fit_plan(match, options.heights, options.sigma_plan, options.sigma_height, options.leave_out)
     done = apply_control_fit(points, fit, crs)
-    return Fitted(done.points, done.record, fit, match, control)
+    return Fitted(done.points, done.record, fit, match)
 
 
 class Grounded(NamedTuple):

@@ -1,0 +1,320 @@
+"""A survey in local or assumed coordinates onto control points, with residuals and the point that does not fit."""
+
+from __future__ import annotations
+
+from typing import Any, Dict, List, Optional
+
+import numpy as np
+from qgis.core import (
+    QgsGeometry,
+    QgsPoint,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputNumber,
+    QgsProcessingOutputString,
+    QgsProcessingParameterCrs,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFile,
+    QgsProcessingParameterString,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.georeference.control import ControlPoints, read_control
+from ..core.georeference.control_fit import HeightFit
+from ..core.georeference.site import ControlOptions, Fitted, fit_to_control
+from ..core.points.pointset import PointSet
+from ..core.progress import Progress, part
+from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
+from .algorithm import HummockAlgorithm, progress_of, say
+from .parameters import chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
+from .pointlayer import point_fields, read_points_layer, write_points
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns, chosen_source
+from .sinks import add_feature, fields_of
+from .styles import POINTS, dress_vector
+from .versions import ONE_FILE, POINT_SOURCE, POINT_Z
+
+translate = QCoreApplication.translate
+
+#: In the order of the choices of HEIGHTS.
+HEIGHT_FITS = (HeightFit.SHIFT, HeightFit.PLANE, HeightFit.KEEP)
+
+#: The table of residuals; millimetres as the core's statements.
+RESIDUAL_FIELDS = (
+    ("name", "text"),
+    ("used", "truth"),
+    ("does_not_fit", "truth"),
+    ("surveyed", "whole"),
+    ("east_mm", "real"),
+    ("north_mm", "real"),
+    ("plan_mm", "real"),
+    ("height_mm", "real"),
+    ("redundancy_east", "real"),
+    ("redundancy_north", "real"),
+    ("redundancy_height", "real"),
+    ("normalised_east", "real"),
+    ("normalised_north", "real"),
+    ("normalised_height", "real"),
+)
+
+
+class FitControl(HummockAlgorithm):
+    """``hummock:fitcontrol``"""
+
+    NAME = "fitcontrol"
+    ICON = "fitcontrol.svg"
+    GROUP_ID = "points"
+
+    def title(self) -> str:
+        return translate("hummock", "Fit a survey to control points")
+
+    def group(self) -> str:
+        return translate("hummock", "Points")
+
+    def summary(self) -> str:
+        return translate("hummock", "Turns, scales and shifts a local survey onto control points by least squares.")
+
+    def words(self) -> str:
+        return translate(
+            "hummock",
+            "control,helmert,similarity,transformation,local,site,calibration,residuals,least squares,outlier",
+        )
+
+    def help_text(self) -> str:
+        return translate(
+            "hummock",
+            "<p>Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a "
+            "turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by "
+            "seven parameters. The fit is by least squares.</p>"
+            "<p><b>It assumes</b> that the points of the survey carry the names of the control points that they were "
+            "measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you "
+            "give, whatever CRS the layer says. Several measurements of one control point are averaged.</p>"
+            "<p><b>The residuals</b> are fitted minus control, in millimetres. Redundancy numbers say how far an error "
+            "in a point would show in its residual (0: not at all). A point that does not fit is named by a "
+            "statistical test; fit again without it and see whether the rest agrees.</p>"
+            "<p><b>What can go wrong:</b> two points in plan, or three in height with a plane, fit exactly and check "
+            "nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a "
+            "plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.</p>",
+        )
+
+    def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
+        self._add_survey_parameters()
+        self._add_control_parameters()
+        self._add_fit_parameters()
+        self._add_outputs()
+
+    def _add_survey_parameters(self) -> None:
+        add_layer_parameter(
+            self,
+            "INPUT",
+            translate("hummock", "Survey points in local coordinates"),
+            translate("hummock", "Such as “Import survey points” makes them without a CRS."),
+            optional=False,
+        )
+        self.add(
+            unit_choice("UNIT", translate("hummock", "Unit of the survey's coordinates")),
+            translate("hummock", "Of easting, northing and height as they stand in the layer."),
+        )
+        add_field_parameters(self, "INPUT")
+
+    def _add_control_parameters(self) -> None:
+        self.add(
+            QgsProcessingParameterFile(
+                "CONTROL",
+                translate("hummock", "Control points (CSV)"),
+                behavior=ONE_FILE,
+                optional=True,
+                fileFilter=translate("hummock", "Tables (*.csv *.txt);;All files (*)"),
+            ),
+            translate("hummock", "The first line names the columns name, easting, northing and, where known, height."),
+        )
+        add_layer_parameter(
+            self,
+            "CONTROL_LAYER",
+            translate("hummock", "Layer of control points in place of the file"),
+            translate("hummock", "In the CRS wanted. Points without a height do not count in height."),
+            optional=True,
+        )
+        add_field_parameters(self, "CONTROL_LAYER", "CONTROL_", code=False)
+        self.add(
+            QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the control points"), optional=True),
+            translate("hummock", "A projected CRS, which the fitted points get. Empty: that of the control layer."),
+        )
+        self.add(
+            unit_choice(
+                "CONTROL_UNIT", translate("hummock", "Unit of the control file (empty: that of the CRS)"), None, True
+            ),
+            translate("hummock", "Of its easting, northing and height."),
+            advanced=True,
+        )
+
+    def _add_fit_parameters(self) -> None:
+        fits = [
+            translate("hummock", "four parameters in plan, heights by themselves"),
+            translate("hummock", "seven parameters in space"),
+        ]
+        self.add(
+            QgsProcessingParameterEnum("FIT", translate("hummock", "Fit"), fits, defaultValue=0),
+            translate("hummock", "Seven parameters also tilt the survey; level instruments need four."),
+        )
+        heights = [
+            translate("hummock", "shifted"),
+            translate("hummock", "shifted and tilted (a plane)"),
+            translate("hummock", "kept as they are"),
+        ]
+        self.add(
+            QgsProcessingParameterEnum("HEIGHTS", translate("hummock", "Heights are"), heights, defaultValue=0),
+            translate("hummock", "Of a fit with four parameters. A plane takes up a slope of the geoid over the site."),
+        )
+        self.add(
+            QgsProcessingParameterString(
+                "LEAVE_OUT", translate("hummock", "Control points left out of the fit"), optional=True
+            ),
+            translate("hummock", "Names parted by commas. Their residuals are shown all the same."),
+        )
+        for name, label in (
+            ("SIGMA_PLAN", translate("hummock", "Standard deviation of a plan coordinate (m)")),
+            ("SIGMA_HEIGHT", translate("hummock", "Standard deviation of a height (m)")),
+        ):
+            self.add(
+                number(name, label, least=0.0),
+                translate(
+                    "hummock",
+                    "Of survey and control together. Empty: estimated from the residuals, which tells fewer errors.",
+                ),
+                advanced=True,
+            )
+
+    def _add_outputs(self) -> None:
+        self.add(
+            QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Fitted points"), POINT_SOURCE),
+            translate("hummock", "All points of the survey in the CRS of the control."),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSink("RESIDUALS", translate("hummock", "Residuals at control"), POINT_SOURCE),
+            translate("hummock", "One row for each control point that was surveyed, at its known place."),
+        )
+        for name, label in (
+            ("SCALE", translate("hummock", "Scale")),
+            ("TURN", translate("hummock", "Turn (degrees, counter-clockwise)")),
+        ):
+            self.addOutput(QgsProcessingOutputNumber(name, label))
+        for name, label in (
+            ("DOES_NOT_FIT", translate("hummock", "Control points that do not fit")),
+            ("STATEMENTS", translate("hummock", "What was done to coordinates")),
+        ):
+            self.addOutput(QgsProcessingOutputString(name, label))
+
+    def work(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Dict[str, Any]:
+        progress = progress_of(feedback)
+        source = chosen_source(self, parameters, "INPUT", context)
+        unit = chosen_unit(self, parameters, "UNIT", context) or LengthUnit.METRE
+        points = read_points_layer(
+            source, chosen_columns(self, parameters, context, source), source.sourceName() or "INPUT", feedback,
+            part(progress, 0.0, 0.4), local_unit=unit,
+        )  # fmt: skip
+        control, crs = self._control(parameters, context, feedback)
+        fitted = fit_to_control(points, self._options(parameters, context), crs, control)
+        statements = [say(one) for one in fitted.record.statements]
+        for one in statements:
+            (feedback.pushWarning if fitted.fit.suspects else feedback.pushInfo)(one)
+        results = self._write(fitted, parameters, context, part(progress, 0.5, 1.0))
+        results["DOES_NOT_FIT"] = ", ".join(fitted.fit.suspects)
+        results["STATEMENTS"] = "\n".join(statements)
+        return results
+
+    def _options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ControlOptions:
+        names = self.parameterAsString(parameters, "LEAVE_OUT", context).split(",")
+        return ControlOptions(
+            seven=self.parameterAsEnum(parameters, "FIT", context) == 1,
+            heights=HEIGHT_FITS[self.parameterAsEnum(parameters, "HEIGHTS", context)],
+            sigma_plan=optional_number(self, parameters, "SIGMA_PLAN", context),
+            sigma_height=optional_number(self, parameters, "SIGMA_HEIGHT", context),
+            leave_out=tuple(name.strip() for name in names if name.strip()),
+        )
+
+    def _control(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Any:
+        """The control points and their CRS."""
+        path = self.parameterAsFile(parameters, "CONTROL", context)
+        given = self.parameterAsCrs(parameters, "CRS", context)
+        layer = self.parameterAsSource(parameters, "CONTROL_LAYER", context)
+        if layer is None and parameters.get("CONTROL_LAYER"):
+            raise QgsProcessingException(self.invalidSourceError(parameters, "CONTROL_LAYER"))
+        if bool(path) == (layer is not None):
+            raise QgsProcessingException(
+                translate("hummock", "Give a file of control points, or a layer in its place (not both).")
+            )
+        if layer is None:
+            wanted = core_crs(given, path)
+            unit = chosen_unit(self, parameters, "CONTROL_UNIT", context)
+            return read_control(path, unit, wanted), wanted
+        label = layer.sourceName() or "CONTROL_LAYER"
+        columns = chosen_columns(self, parameters, context, layer, "CONTROL_", code=False)
+        points = read_points_layer(layer, columns, label, feedback, lambda *_: None, keep_without_height=True)
+        crs = points.crs
+        assert crs is not None
+        if given.isValid() and core_crs(given, label) != crs:
+            raise QgsProcessingException(
+                translate(
+                    "hummock",
+                    "{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.",
+                ).format(layer=label, crs=crs.name)
+            )
+        return _control_of(points, label), crs
+
+    def _write(
+        self, fitted: Fitted, parameters: Dict[str, Any], context: QgsProcessingContext, progress: Progress
+    ) -> Dict[str, Any]:
+        points, crs = fitted.points, qgis_crs(fitted.points.crs)
+        sink, destination = self.parameterAsSink(parameters, "OUTPUT", context, point_fields(points), POINT_Z, crs)
+        write_points(points, sink, progress)
+        dress_vector(context, destination, POINTS)
+        results = {"OUTPUT": destination, "SCALE": fitted.fit.scale}
+        if fitted.fit.plan is not None:
+            results["TURN"] = fitted.fit.plan.turn_degrees
+        fields = fields_of(RESIDUAL_FIELDS)
+        sink, destination = self.parameterAsSink(parameters, "RESIDUALS", context, fields, POINT_Z, crs)
+        write_residuals(fitted, sink)
+        results["RESIDUALS"] = destination
+        return results
+
+
+def _control_of(points: PointSet, label: str) -> ControlPoints:
+    """A layer of points as control. Names must differ."""
+    seen: Dict[str, int] = {}
+    for i, name in enumerate(points.name.tolist()):
+        if not name or name in seen:
+            reason = (
+                translate(
+                    "hummock", "{layer}: control point {number} has no name; give it one, or choose the name field."
+                )
+                if not name
+                else translate("hummock", "{layer}: control point “{name}” occurs twice; keep one.")
+            )
+            raise QgsProcessingException(reason.format(layer=label, number=i + 1, name=name))
+        seen[name] = i
+    return ControlPoints(points.name, points.easting, points.northing, points.height, points.source_line, label)
+
+
+def write_residuals(fitted: Fitted, sink: Any) -> None:
+    """A row for each control point of the fit, in the order of the control."""
+    fit, match, crs = fitted.fit, fitted.match, fitted.points.crs
+    east, north = (to_crs_units(match.control[:, i], crs) for i in (0, 1))
+    up = heights_to_crs_units(match.control[:, 2], crs)
+    millimetres = 1000.0 * fit.residuals
+    plan = np.hypot(millimetres[:, 0], millimetres[:, 1])
+    for i, name in enumerate(match.names):
+        row: List[Any] = [name, bool(fit.used[i]), name in fit.suspects, int(match.times[i])]
+        row += _known([millimetres[i, 0], millimetres[i, 1], plan[i], millimetres[i, 2]])
+        row += _known([*fit.redundancy[i], *fit.normalised[i]])
+        height = float(up[i]) if np.isfinite(up[i]) else 0.0
+        add_feature(sink, QgsGeometry(QgsPoint(float(east[i]), float(north[i]), height)), row)
+
+
+def _known(values: Any) -> List[Optional[float]]:
+    return [float(value) if np.isfinite(value) else None for value in values]
