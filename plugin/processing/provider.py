@@ -9,10 +9,12 @@ from qgis.core import QgsProcessingProvider
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QIcon
 
+from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
 from .buildsurface import BuildSurface
 from .contours import DrawContours
 from .contoursheet import ContourSheet
+from .coverage import CheckCoverage
 from .drapelines import DrapeLines
 from .fitcontrol import FitControl
 from .groundgrid import GroundAndGrid
@@ -22,14 +24,18 @@ from .slopemap import MapSlopes
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
 from .thinsurface import ThinSurface
+from .walkingplan import PlanWalk
 
 #: In the order of the work.
 ALGORITHMS = (
+    PlanWalk,
     ImportPoints,
     FitControl,
     GroundAndGrid,
     BuildSurface,
     InspectSurface,
+    CheckCoverage,
+    StateAccuracy,
     SurfaceAtPoints,
     DrapeLines,
     SurfaceRaster,

@@ -35,6 +35,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from ..core.messages import QT_TRANSLATE_NOOP
+from .maptips import point_tip
 from .versions import EQUAL_INTERVAL, INTERPOLATED, MESH_HINT
 
 FOLDER = Path(__file__).resolve().parent.parent / "styles"
@@ -48,6 +49,11 @@ EDITS = "edits.qml"
 FINDINGS = "findings.qml"
 LABELS = "labels.qml"
 SPOTS = "spots.qml"
+CIRCLES = "circles.qml"
+LONG_TRIANGLES = "long_triangles.qml"
+PLACES = "places.qml"
+CHECK_POINTS = "check_points.qml"
+WALK = "walk.qml"
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
 HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
@@ -75,6 +81,13 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Summit"),
     QT_TRANSLATE_NOOP("hummock", "Pit"),
     QT_TRANSLATE_NOOP("hummock", "Saddle"),
+    QT_TRANSLATE_NOOP("hummock", "Surface above the check point"),
+    QT_TRANSLATE_NOOP("hummock", "Surface below the check point"),
+    QT_TRANSLATE_NOOP("hummock", "Outside the surface"),
+    QT_TRANSLATE_NOOP("hummock", "Perimeter"),
+    QT_TRANSLATE_NOOP("hummock", "Pass"),
+    QT_TRANSLATE_NOOP("hummock", "Cross pass"),
+    QT_TRANSLATE_NOOP("hummock", "Link"),
     QT_TRANSLATE_NOOP("hummock", "Applied"),
     QT_TRANSLATE_NOOP("hummock", "Not applied"),
 )
@@ -193,6 +206,8 @@ def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
     elif isinstance(renderer, QgsRuleBasedRenderer):
         for rule in renderer.rootRule().children():
             rule.setLabel(translate("hummock", rule.label()))
+    if qml == POINTS:
+        layer.setMapTipTemplate(point_tip())
 
 
 def colour_heights(layer: QgsMeshLayer) -> None:

@@ -5,7 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any, Dict, Tuple
 
-from qgis.core import QgsProcessingContext, QgsProcessingParameterCrs, QgsProcessingParameterMeshLayer
+from qgis.core import (
+    QgsFeatureSource,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingParameterCrs,
+    QgsProcessingParameterMeshLayer,
+)
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.handover.mesh import read_2dm
@@ -13,7 +19,7 @@ from ..core.handover.projection import read_prj
 from ..core.messages import SurveyError
 from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm, say
-from .parameters import core_crs
+from .parameters import core_crs, qgis_crs
 
 translate = QCoreApplication.translate
 
@@ -59,3 +65,13 @@ class SurfaceAlgorithm(HummockAlgorithm):
         if crs is None:
             crs = core_crs(given if given.isValid() or layer is None else layer.crs(), path)
         return read_2dm(Path(path), crs)
+
+
+def same_crs(source: QgsFeatureSource, tin: Tin, label: str) -> None:
+    """Refuse (QgsProcessingException) a layer that is not in the CRS of the surface."""
+    if source.sourceCrs() != qgis_crs(tin.crs):
+        raise QgsProcessingException(
+            translate(
+                "hummock", "{layer}: its CRS is {crs}, that of the surface {other}; reproject the layer first."
+            ).format(layer=label, crs=source.sourceCrs().authid() or "?", other=qgis_crs(tin.crs).authid() or "?")
+        )

@@ -1,5 +1,5 @@
 <!DOCTYPE qgis PUBLIC 'http://mrcc.com/qgis.dtd' 'SYSTEM'>
-<qgis styleCategories="Symbology|Labeling" labelsEnabled="0" version="3.22">
+<qgis styleCategories="Symbology|Labeling|MapTips" labelsEnabled="0" version="3.22">
  <renderer-v2 referencescale="-1" type="categorizedSymbol" symbollevels="0" enableorderby="0" attr="status" forceraster="0">
   <categories>
    <category symbol="0" value="used" label="Used" render="true"/>
@@ -130,5 +130,6 @@
  </renderer-v2>
  <blendMode>0</blendMode>
  <featureBlendMode>0</featureBlendMode>
+ <mapTip>&lt;b>[% "status" %]&lt;/b>&lt;br>[% replace(replace("reason", '+', ', '), '_', ' ') %]&lt;br>[% concat("name", ' ', "code") %]</mapTip>
  <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import IntEnum
-from typing import Any, Dict, FrozenSet, List, Optional, Tuple
+from typing import Any, Dict, FrozenSet, List, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -172,6 +172,19 @@ def check_shots(points: PointSet, cover: str = "") -> CheckPoints:
         raise SurveyError(NO_CHECK_SHOTS, file=points.source)
     chosen = points.select(shot)
     return _check_points(chosen, np.full(len(chosen), cover, object), False, None, (message(SAME_RECEIVER),))
+
+
+def checks_from_points(
+    points: PointSet, words: Sequence[str], covers: Optional[Dict[str, Cover]] = None
+) -> CheckPoints:
+    """Independent check points from points and the word of cover of each; ``covers`` as in :func:`read_check_points`.
+
+    Rejected points are left out. Raises ValueError where there is not one word a point.
+    """
+    if len(words) != len(points):
+        raise ValueError(f"{len(words)} words for {len(points)} points")
+    used = points.used
+    return _check_points(points.select(used), np.array(words, object)[used], True, covers, ())
 
 
 def compare(tin: Tin, checks: CheckPoints) -> Comparison:

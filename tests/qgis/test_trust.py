@@ -1,0 +1,293 @@
+"""Quality in QGIS: coverage, accuracy statement, walking plan, map tips."""
+
+from __future__ import annotations
+
+import csv
+import math
+import xml.etree.ElementTree as ET
+from pathlib import Path
+from typing import Any, Dict, List
+
+import numpy as np
+import pytest
+from in_qgis import DEMO, Listener, layer_of, memory_layer, message_of
+from scipy.spatial import cKDTree
+
+EAST, NORTH = 548200.0, 5712300.0
+
+
+# Coverage
+
+
+@pytest.fixture(scope="module")
+def gap(chain: Dict[str, Any], tmp_path_factory: pytest.TempPathFactory) -> Dict[str, str]:
+    """A level square of 30 m by 30 m, a point every metre, none within 6.5 m of its middle (15, 15)."""
+    import processing
+
+    folder = tmp_path_factory.mktemp("gap")
+    east, north = (axis.ravel() for axis in np.meshgrid(np.arange(31.0), np.arange(31.0)))
+    keep = np.hypot(east - 15, north - 15) > 6.5
+    file = folder / "gap.csv"
+    rows = [f"{EAST + e},{NORTH + n},50.0,0.010" for e, n in zip(east[keep], north[keep])]
+    file.write_text("easting,northing,height,sigma_v\n" + "\n".join(rows) + "\n")
+    given = {"INPUT": str(file), "CRS": "EPSG:25832", "OUTPUT": str(folder / "points.gpkg")}
+    points = processing.run("hummock:importpoints", given, feedback=Listener().feedback)["OUTPUT"]
+    given = {"INPUT": points, "OUTPUT": str(folder / "gap.2dm")}
+    return {
+        "POINTS": points,
+        "INPUT": processing.run("hummock:buildsurface", given, feedback=Listener().feedback)["OUTPUT"],
+    }
+
+
+def test_the_gap_is_found_and_the_places_close_it(run: Any, gap: Dict[str, str], tmp_path: Path) -> None:
+    listener = Listener()
+    targets = {name: str(tmp_path / f"{name}.gpkg") for name in ("OUTPUT", "CIRCLES", "LONG")}
+    found = run("coverage", listener, **gap, **targets, MAX_EDGE=3.0, MAX_RADIUS=2.0, CSV=str(tmp_path / "again.csv"))
+    measured = np.array(
+        [(p.x(), p.y()) for f in layer_of(gap["POINTS"]).getFeatures() for p in f.geometry().vertices()]
+    )
+    middle = float(np.hypot(*(measured - (EAST + 15, NORTH + 15)).T).min())  # the widest circle is about the middle
+    assert found["LARGEST_RADIUS"] == pytest.approx(middle, abs=1e-3)
+    (circle, *_) = layer_of(targets["CIRCLES"]).getFeatures()
+    assert circle["rank"] == 1
+    centre = circle.geometry().centroid().asPoint()
+    assert (centre.x(), centre.y()) == pytest.approx((EAST + 15, NORTH + 15), abs=0.01)
+    assert circle.geometry().area() == pytest.approx(math.pi * middle**2, rel=0.01)
+    places = [(p.x(), p.y()) for f in layer_of(targets["OUTPUT"]).getFeatures() for p in f.geometry().vertices()]
+    assert len(places) == found["PLACES"] > 3
+    inside = np.random.default_rng(5).uniform((EAST, NORTH), (EAST + 30, NORTH + 30), (20000, 2))
+    reach = cKDTree(np.vstack([measured, places])).query(inside)[0]
+    assert reach.max() <= 2.0 * 1.2, "the search between the places looked at leaves a fifth at most"
+    long = sum(f["area_m2"] for f in layer_of(targets["LONG"]).getFeatures())
+    assert found["LONG_SHARE"] == pytest.approx(100 * long / 900, rel=1e-6)
+    assert 8 < found["LONG_SHARE"] < 100 * math.pi * 7.5**2 / 900
+    assert found["ALONG"] == pytest.approx(1.0)
+    assert any("walk again" in text for text in listener.infos)
+    rows = list(csv.DictReader((tmp_path / "again.csv").read_text(encoding="utf-8").splitlines()))
+    assert [(float(row["easting"]), float(row["northing"])) for row in rows] == [
+        pytest.approx(place, abs=0.0006) for place in places
+    ]
+
+
+def test_level_ground_supports_what_its_noise_does(run: Any, gap: Dict[str, str]) -> None:
+    # RMSEz = interval / 3 (ASPRS 2014, annex B); 2/3 of the variance of 10 mm: 3 x 8.2 mm, so 25 mm.
+    found = run("coverage", **gap, OUTPUT="TEMPORARY_OUTPUT", CIRCLES=None, LONG=None)
+    assert found["INTERVAL"] == pytest.approx(0.025)
+
+
+def test_places_as_way_points_are_where_the_layer_has_them(run: Any, gap: Dict[str, str], tmp_path: Path) -> None:
+    from pyproj import Transformer
+
+    file = tmp_path / "again.gpx"
+    found = run("coverage", **gap, MAX_RADIUS=2.0, OUTPUT="TEMPORARY_OUTPUT", CIRCLES=None, LONG=None, GPX=str(file))
+    space = "{http://www.topografix.com/GPX/1/1}"  # the namespace of GPX 1.1
+    points = ET.parse(file).getroot().findall(f"{space}wpt")
+    assert [point.findtext(f"{space}name") for point in points] == [f["name"] for f in found["OUTPUT"].getFeatures()]
+    back = Transformer.from_crs("EPSG:4326", "EPSG:25832")
+    for point, feature in zip(points, found["OUTPUT"].getFeatures()):
+        place = next(feature.geometry().vertices())
+        assert back.transform(float(point.get("lat")), float(point.get("lon"))) == pytest.approx(
+            (place.x(), place.y()), abs=0.002
+        )
+
+
+def test_coverage_refuses_points_of_another_crs(run: Any, gap: Dict[str, str]) -> None:
+    other = memory_layer("PointZ", ["PointZ(3 4 5)"], "EPSG:25833", "other")
+    said = message_of(run, "coverage", INPUT=gap["INPUT"], POINTS=other, OUTPUT="TEMPORARY_OUTPUT")
+    assert "EPSG:25833" in said
+    assert "reproject" in said
+
+
+# Accuracy
+
+
+def shot(east: float, north: float, height: float) -> str:
+    return f"PointZ({EAST + east} {NORTH + north} {height})"
+
+
+def test_statement_on_known_differences(run: Any, gap: Dict[str, str], tmp_path: Path) -> None:
+    """Differences +10 and -10 mm by turns, +5 mm on all: bias 5 mm, RMSE sqrt(125) mm."""
+    off = [0.010 if i % 2 else -0.010 for i in range(20)]
+    texts = [shot(1 + 7 * (i % 5), 1 + 9 * (i // 5), 50.0 - 0.005 - d) for i, d in enumerate(off)]
+    listener = Listener()
+    page = tmp_path / "statement.html"
+    found = run(
+        "accuracystatement",
+        listener,
+        INPUT=gap["INPUT"],
+        CHECKS=memory_layer("PointZ", texts, "EPSG:25832", "shots"),
+        OUTPUT="TEMPORARY_OUTPUT",
+        HTML=str(page),
+    )
+    rmse = math.sqrt(0.010**2 + 0.005**2)
+    assert found["COUNT"] == 20
+    assert found["MEAN"] == pytest.approx(0.005, abs=1e-6)
+    assert found["RMSE"] == pytest.approx(rmse, abs=1e-6)
+    assert found["ACCURACY_95"] == pytest.approx(1.9600 * rmse, abs=1e-6)  # FGDC-STD-007.3-1998, 3.2.1
+    assert found["CLASS_CM"] == 2
+    assert "Tested 0.022 metres vertical accuracy at 95 %" in found["STATEMENT"]
+    assert "only 20 checkpoints" in found["STATEMENT"]  # ASPRS edition 2 asks for 30
+    assert "20 checkpoints" in page.read_text(encoding="utf-8")
+    got = [f["off_m"] for f in found["OUTPUT"].getFeatures()]
+    assert got == pytest.approx([0.005 + d for d in off], abs=1e-6)
+    assert any("No check point states its own height error" in text for text in listener.warnings)
+
+
+def test_layer_and_file_of_check_points_say_the_same(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
+    file = DEMO / "check_points.csv"
+    rows = list(csv.DictReader(file.read_text(encoding="utf-8").splitlines()))
+    layer = memory_layer("Point", [f"Point({r['easting']} {r['northing']})" for r in rows], "EPSG:25832", "checks")
+    from qgis.core import edit
+
+    from plugin.processing.versions import field
+
+    with edit(layer):
+        for name, kind in (("name", "text"), ("height", "real"), ("sigma_v", "real"), ("growth", "text")):
+            layer.addAttribute(field(name, kind))
+        for row, feature in zip(rows, list(layer.getFeatures())):
+            values = (row["name"], float(row["height"]), float(row["sigma_v"]), row["cover"])
+            for i, value in enumerate(values):
+                layer.changeAttributeValue(feature.id(), i, value)
+    common = {"INPUT": chain["surface"]["OUTPUT"], "OUTPUT": "TEMPORARY_OUTPUT", "WANTED": 1.0, "HTML": None}
+    one = run("accuracystatement", **common, CHECKS_FILE=str(file))
+    other = run("accuracystatement", **common, CHECKS=layer, HEIGHT_FIELD="height", COVER_FIELD="growth")
+    assert one["STATEMENT"] == other["STATEMENT"]
+    assert "does not meet the 1-cm" in one["STATEMENT"]
+    assert one["COUNT"] == len(rows)
+    columns = ("name", "cover", "group", "off_m", "sigma_v_m")
+    mine, theirs = ([[f[c] for c in columns] for f in result["OUTPUT"].getFeatures()] for result in (one, other))
+    assert mine == theirs
+    assert "not as both" in message_of(
+        run, "accuracystatement", **common, CHECKS_FILE=str(file), CHECKS=layer, HEIGHT_FIELD="height"
+    )
+
+
+def test_check_shots_of_the_survey_are_no_test_by_a_standard(run: Any, chain: Dict[str, Any]) -> None:
+    listener = Listener()
+    found = run(
+        "accuracystatement",
+        listener,
+        INPUT=chain["surface"]["OUTPUT"],
+        POINTS=chain["points"]["OUTPUT"],
+        OUTPUT="TEMPORARY_OUTPUT",
+        HTML=None,
+    )
+    assert found["COUNT"] == 16
+    assert found["STATEMENT"].startswith("Internal check, no test by a standard")
+    assert any("taken with the receiver of the survey" in text for text in listener.warnings)
+
+
+def test_without_check_points_it_says_what_to_give(run: Any, gap: Dict[str, str]) -> None:
+    said = message_of(run, "accuracystatement", INPUT=gap["INPUT"], OUTPUT="TEMPORARY_OUTPUT", HTML=None)
+    assert "no check points" in said
+    said = message_of(run, "accuracystatement", **gap, OUTPUT="TEMPORARY_OUTPUT", HTML=None)
+    assert "no check shots" in said
+
+
+# Walking plan
+
+
+def area(*rings: List[Any], crs: str = "EPSG:25832") -> Any:
+    texts = ["(" + ", ".join(f"{EAST + x} {NORTH + y}" for x, y in (*ring, ring[0])) + ")" for ring in rings]
+    return memory_layer("Polygon", [f"Polygon({', '.join(texts)})"], crs, "area")
+
+
+FIELD = [(0, 0), (100, 0), (100, 40), (0, 40)]
+POND = [(40, 10), (60, 10), (60, 30), (40, 30)]
+
+
+def test_plan_of_a_rectangle(run: Any) -> None:
+    found = run(
+        "walkingplan",
+        INPUT=area(FIELD),
+        WANTED=2,
+        VALUE=8.0,
+        CROSS=0,
+        SPEED=3.6,
+        TURN_TIME=0,
+        OUTPUT="TEMPORARY_OUTPUT",
+    )
+    lines = list(found["OUTPUT"].getFeatures())
+    assert found["SPACING"] == pytest.approx(8.0)
+    assert [f["order"] for f in lines] == list(range(1, len(lines) + 1))
+    by_use = {use: sum(f["length_m"] for f in lines if f["use"] == use) for use in ("perimeter", "pass", "cross")}
+    assert by_use == pytest.approx({"perimeter": 280.0, "pass": 4 * 99.5, "cross": 0.0})  # 0.25 m short at both ends
+    assert found["DISTANCE"] == pytest.approx(sum(f.geometry().length() for f in lines))
+    assert lines[-1]["from_start_m"] == pytest.approx(found["DISTANCE"])
+    assert found["MINUTES"] == pytest.approx(found["DISTANCE"] / 60)  # 1 m/s
+    ends = [(p[0], p[-1]) for p in (list(f.geometry().vertices()) for f in lines)]
+    for (_, end), (start, _) in zip(ends, ends[1:]):
+        assert start.distance(end) < 1e-6, "each line starts where the one before ended"
+
+
+def test_plan_stays_out_of_holes_and_finer_contours_need_more(run: Any) -> None:
+    from qgis.core import QgsGeometry
+
+    layer = area(FIELD, POND)
+    shape: QgsGeometry = next(layer.getFeatures()).geometry()
+    found = {}
+    for value in (1.0, 0.25):
+        found[value] = run("walkingplan", INPUT=layer, VALUE=value, OUTPUT="TEMPORARY_OUTPUT")
+        for line in found[value]["OUTPUT"].getFeatures():
+            out = line.geometry().difference(shape.buffer(1e-6, 4))
+            assert out.isEmpty() or out.length() < 1e-4
+    assert found[0.25]["SPACING"] < found[1.0]["SPACING"]
+    assert found[0.25]["POINT_COUNT"] > found[1.0]["POINT_COUNT"]
+    assert found[0.25]["INTERVAL"] <= 0.25
+
+
+def test_plan_in_feet_is_the_same_walk(run: Any) -> None:
+    foot = 1200.0 / 3937.0  # NIST SP 811
+    metre = run("walkingplan", INPUT=area(FIELD), WANTED=2, VALUE=10.0, OUTPUT="TEMPORARY_OUTPUT")
+    ring = ", ".join(f"{(900000 + x) / foot} {(200000 + y) / foot}" for x, y in (*FIELD, FIELD[0]))
+    layer = memory_layer("Polygon", [f"Polygon(({ring}))"], "EPSG:2263", "feet")
+    feet = run("walkingplan", INPUT=layer, WANTED=2, VALUE=10.0 / foot, UNIT=2, OUTPUT="TEMPORARY_OUTPUT")
+    for name in ("SPACING", "DISTANCE", "MINUTES", "POINT_COUNT", "ERROR"):
+        assert feet[name] == pytest.approx(metre[name], rel=1e-6)
+    drawn = sum(f.geometry().length() for f in feet["OUTPUT"].getFeatures())
+    assert drawn * foot == pytest.approx(metre["DISTANCE"], rel=1e-6)
+
+
+def test_plan_refuses_what_the_rover_cannot_give(run: Any) -> None:
+    said = message_of(
+        run, "walkingplan", INPUT=area(FIELD), WANTED=1, VALUE=0.01, SIGMA=0.02, OUTPUT="TEMPORARY_OUTPUT"
+    )
+    assert "0.016" in said
+    said = message_of(run, "walkingplan", INPUT=area(FIELD, crs="EPSG:4326"), OUTPUT="TEMPORARY_OUTPUT")
+    assert "degrees" in said
+
+
+# Styles
+
+
+@pytest.mark.parametrize("qml", ["circles", "long_triangles", "places", "check_points", "walk"])
+def test_styles_load(application: Any, qml: str) -> None:
+    from plugin.processing.styles import apply_qml
+
+    kind = {"circles": "Polygon", "long_triangles": "Polygon", "walk": "LineString"}.get(qml, "Point")
+    layer = memory_layer(kind, [], "EPSG:25832", qml)
+    plain = layer.renderer().dump()
+    apply_qml(layer, f"{qml}.qml")
+    assert layer.renderer().dump() != plain
+    assert layer.mapTipTemplate()
+
+
+def test_map_tip_tells_the_reason_in_words(run: Any, chain: Dict[str, Any]) -> None:
+    from qgis.core import QgsExpression, QgsExpressionContext, QgsExpressionContextUtils
+
+    from plugin.processing.styles import POINTS, apply_qml
+
+    layer = layer_of(chain["points"]["OUTPUT"])
+    apply_qml(layer, POINTS)
+    context = QgsExpressionContext(QgsExpressionContextUtils.globalProjectLayerScopes(layer))
+    told = {}
+    for feature in layer.getFeatures():
+        if (feature["status"], feature["reason"]) not in told:
+            context.setFeature(feature)
+            text = QgsExpression.replaceExpressionText(layer.mapTipTemplate(), context)
+            told[feature["status"], feature["reason"]] = text
+            assert text.endswith(f"Line of the file {feature['line']}")
+    assert "pole tilted" in told["rejected", "tilt"]
+    assert told["rejected", "tilt"].startswith("<b>Rejected (not in the surface)</b>")
+    assert "height less certain than allowed" in told["flagged", "sigma_vertical"]
+    assert next(text for (status, _), text in told.items() if status == "used").startswith("<b>Used</b><br>1")
