@@ -121,6 +121,12 @@ def find_ends(flow: Flow, state: State) -> Ends:
     return ended
 
 
+def follow_vertices(flow: Flow, vertex: np.ndarray) -> Ends:
+    """Ends (k,) of water that comes to each ``vertex`` (k,)."""
+    none = np.full(len(vertex), -1, np.int64)
+    return find_ends(flow, State(np.asarray(vertex, np.int64), none, np.zeros(len(vertex))))
+
+
 def along_lines(lines: Sequence[np.ndarray], spacing: float) -> np.ndarray:
     """Places (k, 2) along lines, each (q, 2), every ``spacing`` metres from their beginnings, and their ends."""
     places = [np.empty((0, 2))]

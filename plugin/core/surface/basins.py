@@ -25,7 +25,7 @@ class RankedEdges:
 
 @dataclass(frozen=True)
 class Joins:
-    """Where islands join as water falls, j of them, the highest first.
+    """Where islands join as water falls, j of them, the highest saddle first, then the highest vertex beyond it.
 
     ``one``, ``other``: (j,) the summits of the two grounds that meet. ``saddle``: (j,) the vertex that falls dry, in
     the ground of ``saddle_summit`` (j,), and ``beyond``: (j,) its dry neighbour in the ground of the other summit.
@@ -92,12 +92,12 @@ def joins(rank: np.ndarray, summit: np.ndarray, low: np.ndarray, high: np.ndarra
     first, second, low, high = first[order], second[order], low[order], high[order]
     best = np.ones(len(order), dtype=bool)
     best[1:] = (first[1:] != first[:-1]) | (second[1:] != second[:-1])
-    first, second, low, high = first[best], second[best], low[best], high[best]
-    # The tree of least weight; a weight of 0 would be no edge.
-    weight = (len(rank) - rank[low]).astype(np.float64)
-    tree = minimum_spanning_tree(coo_matrix((weight, (first, second)), shape=(len(names),) * 2)).tocoo()
-    order = np.lexsort((tree.col, tree.row, tree.data))
-    one, other = tree.row[order].astype(np.int64), tree.col[order].astype(np.int64)
-    pair = np.searchsorted(first * len(names) + second, one * len(names) + other)
-    saddle, beyond = low[pair], high[pair]
+    found = np.flatnonzero(best)
+    found = found[np.lexsort((-rank[high[found]], -rank[low[found]]))]
+    first, second, low, high = first[found], second[found], low[found], high[found]
+    # The tree of least weight; a weight of 0 would be no edge. Weights differ, so there is but one tree.
+    weight = np.arange(1.0, len(first) + 1)
+    tree = minimum_spanning_tree(coo_matrix((weight, (first, second)), shape=(len(names),) * 2))
+    chosen = np.sort(tree.data).astype(np.int64) - 1
+    one, other, saddle, beyond = first[chosen], second[chosen], low[chosen], high[chosen]
     return Joins(names[one], names[other], saddle, summit[saddle], beyond)
