@@ -19,6 +19,7 @@ from .progress import Cancelled
 from .units import LengthUnit
 
 if TYPE_CHECKING:
+    from .georeference.site import GroundOptions
     from .job import JobSettings
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
@@ -111,6 +112,8 @@ def _run(words: Sequence[str], progress: ProgressLine) -> int:
 def _settings(options: argparse.Namespace) -> JobSettings:
     from .contours.lines import ContourOptions
     from .contours.sheet import SheetOptions
+    from .georeference.control_fit import HeightFit
+    from .georeference.site import ControlOptions
     from .job import JobSettings
     from .points.geographic import HeightKind
     from .surface.build import SurfaceOptions
@@ -125,7 +128,7 @@ def _settings(options: argparse.Namespace) -> JobSettings:
         sheet = SheetOptions(options.smooth, options.calm or 0.0, options.scale or SHEET_SCALE)
     unit = LengthUnit(options.interval_unit)
     return JobSettings(
-        survey=options.survey, out=options.out, crs=options.crs, columns=options.columns,
+        survey=options.survey[0], out=options.out, crs=options.crs, columns=options.columns,
         contours=ContourOptions(options.interval, options.base, unit, options.index_every),
         delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
         unit=LengthUnit(options.unit) if options.unit else None,
@@ -136,7 +139,32 @@ def _settings(options: argparse.Namespace) -> JobSettings:
             options.crossing_tolerance,
         ),
         edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
-        heights=HeightKind(options.heights), accept=tuple(options.accept),
+        heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),
+        more=tuple(options.survey[1:]), correct=options.correct.strip(), geoid=options.geoid, control=options.control,
+        heights_are=HeightKind(options.heights_are) if options.heights_are else None,
+        fit=ControlOptions(
+            options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
+        ),
+        ground=_ground(options),
+    )  # fmt: skip
+
+
+def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:
+    """Ground and grid as the options ask for them; lengths there are in the unit of the CRS."""
+    from .georeference.crs import metres_per_unit, read_crs
+    from .georeference.site import GroundOptions, GroundWay, parse_place
+
+    if not (options.ground_to_grid or options.grid_to_ground):
+        return None
+    metres = metres_per_unit(read_crs(options.crs)) if options.crs else 1.0
+    east, north = parse_place(options.ground_shift, "--ground-shift")
+    origin = None
+    if options.ground_origin is not None:
+        origin = parse_place(options.ground_origin, "--ground-origin")
+        origin = (origin[0] * metres, origin[1] * metres)
+    return GroundOptions(
+        GroundWay.TO_GRID if options.ground_to_grid else GroundWay.TO_GROUND, origin, options.ground_factor,
+        shift=(east * metres, north * metres),
     )  # fmt: skip
 
 
@@ -154,6 +182,7 @@ def _parser() -> argparse.ArgumentParser:
     )  # fmt: skip
     _add_main_options(parser)
     _add_reading_options(parser.add_argument_group("how the survey is read"))
+    _add_place_options(parser.add_argument_group("where the survey lies"))
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
     return parser
@@ -161,8 +190,8 @@ def _parser() -> argparse.ArgumentParser:
 
 def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add = parser.add_argument
-    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183)"
-    add("survey", metavar="SURVEY", type=Path, help=survey)
+    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183); several files become one survey"
+    add("survey", metavar="SURVEY", type=Path, nargs="+", help=survey)
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
     add("--interval", metavar="N", type=_positive("--interval"), required=True, help="height between contours")
@@ -183,15 +212,36 @@ def _add_reading_options(group: Any) -> None:
     add("--delimiter", metavar="C", help="what separates columns; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
-    add("--source-crs", metavar="CRS", help="geographic CRS of a survey in degrees (default: EPSG:4326)")
-    kinds = ["orthometric", "ellipsoidal"]
-    add("--heights", choices=kinds, default=kinds[0], help="heights to take from a receiver log (default: orthometric)")
-    accept = "coordinate operation to accept though a better one is known; may be given again"
-    add("--accept", metavar="NAME", action="append", default=[], help=accept)
     add("--decisions", metavar="FILE", type=Path, help="decisions by hand on single points (CSV)")
     codes = group.add_mutually_exclusive_group()
     codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
     codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")
+
+
+def _add_place_options(group: Any) -> None:
+    add = group.add_argument
+    source = "CRS of the coordinates in the files, if another; geographic for degrees (default for these: EPSG:4326)"
+    add("--source-crs", metavar="CRS", help=source)
+    accept = "coordinate operation to accept though a better one is known; may be given again"
+    add("--accept", metavar="NAME", action="append", default=[], help=accept)
+    correct = "read coordinates outside the area of use as this cause says, such as swapped; nothing is corrected else"
+    add("--correct", metavar="CAUSE", default="", help=correct)
+    kinds = ["orthometric", "ellipsoidal"]
+    add("--heights", choices=kinds, help="heights wanted (default: as in the file; with --geoid: orthometric)")
+    add("--heights-are", choices=kinds, help="what the heights in text files are, where they do not say it")
+    add("--geoid", metavar="M|FILE", help="geoid separation: metres, or a grid that PROJ reads; see --heights")
+    add("--control", metavar="FILE", type=Path, help="control points (CSV); the survey is local and is fitted to them")
+    fits = ["plan", "space"]
+    add("--control-fit", choices=fits, default=fits[0], help="four parameters in plan, or seven in space")
+    heights = ["shift", "plane", "keep"]
+    add("--control-heights", choices=heights, default=heights[0], help="what a fit in plan does to heights")
+    add("--leave-out", metavar="NAME", action="append", default=[], help="control point not used; may be given again")
+    grid = group.add_mutually_exclusive_group()
+    grid.add_argument("--ground-to-grid", action="store_true", help="the survey is on the ground; bring it to the grid")
+    grid.add_argument("--grid-to-ground", action="store_true", help="bring it from the grid of --crs to the ground")
+    add("--ground-origin", metavar="E,N", help="origin of ground and grid, unit of the CRS (default: the middle)")
+    add("--ground-factor", metavar="F", type=_positive("--ground-factor"), help="combined factor, if it is prescribed")
+    add("--ground-shift", metavar="E,N", default="0,0", help="added to ground coordinates; as --ground-shift=-5e5,-5e6")
 
 
 def _add_surface_options(group: Any) -> None:

@@ -4,15 +4,29 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Callable, List, Optional, Tuple
+from typing import Any, Callable, List, NamedTuple, Optional, Tuple
+
+import numpy as np
 
 from .contours.geojson import write_geojson
 from .contours.lines import ContourOptions
 from .contours.sheet import SheetOptions, draw_sheet
 from .contours.sheet_geojson import write_labels, write_spots
 from .contours.trace import trace_contours
-from .georeference.crs import geographic_crs, read_crs
-from .georeference.place import place_survey
+from .georeference.area import check_area
+from .georeference.control import read_control
+from .georeference.crs import height_unit, plan_unit, read_crs, source_crs
+from .georeference.intake import Intake, IntakeOptions, parse_separation, take_in
+from .georeference.record import Georeference
+from .georeference.residuals import write_residuals
+from .georeference.site import (
+    ControlOptions,
+    Fitted,
+    GroundOptions,
+    GroundWay,
+    between_ground_and_grid,
+    fit_to_control,
+)
 from .handover.grid import large_grid, write_asc
 from .handover.mesh import write_2dm
 from .handover.projection import write_prj
@@ -23,10 +37,9 @@ from .linework.join import Linework, join_lines
 from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
 from .points.columns import parse_columns
 from .points.decisions import apply_decisions, read_decisions
-from .points.delimited import PointFile
 from .points.geographic import HeightKind
+from .points.merge_table import write_clashes, write_differences
 from .points.pointset import PointSet
-from .points.survey import read_survey
 from .points.table import write_points, write_rejects
 from .progress import Progress, part, silent
 from .report.html import write_report
@@ -65,9 +78,12 @@ class JobSettings:
     table, the one shipped where None; ``use_codes`` False reads no field codes. ``surface``: rim and crossings.
     ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
-    For a survey in degrees:
-    ``source_crs``: its geographic CRS, WGS 84 where None; ``heights``: which heights to take from a receiver log;
-    ``accept``: names of coordinate operations that the user takes though better ones are known.
+
+    Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
+    coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
+    ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
+    ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
+    ``fit`` says. ``ground``: to or from distances on the ground.
     """
 
     survey: Path
@@ -89,8 +105,15 @@ class JobSettings:
     dem: Optional[float] = None
     thin: Optional[float] = None
     source_crs: Optional[str] = None
-    heights: HeightKind = HeightKind.ORTHOMETRIC
+    heights: Optional[HeightKind] = None
     accept: Tuple[str, ...] = ()
+    more: Tuple[Path, ...] = ()
+    heights_are: Optional[HeightKind] = None
+    geoid: Optional[str] = None
+    correct: str = ""
+    control: Optional[Path] = None
+    fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
+    ground: Optional[GroundOptions] = None
 
 
 def run_job(
@@ -110,14 +133,19 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     if not (settings.crs or "").strip():
         raise SurveyError(NO_CRS, file=str(settings.survey))
     edits = () if settings.edits is None else read_edits(settings.edits)
-    survey = _read(settings, part(progress, 0.0, 0.2))
-    points, remarks = _decide(survey, settings)
+    placed = _read(settings, part(progress, 0.0, 0.2))
+    points, remarks = _decide(placed.points, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
     surface, edited = _build(points, linework, edits, settings, part(progress, 0.25, 0.65))
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.65, 0.75))
     result = JobResult(
-        survey=survey,
+        survey=placed.intake.survey,
+        sources=placed.intake.files,
+        merged=placed.intake.merged,
+        georeference=placed.records,
+        fitted=placed.fitted,
+        place_messages=placed.messages,
         points=points,
         linework=linework,
         surface=surface,
@@ -169,29 +197,79 @@ def _as(stage: str, progress: Progress) -> Progress:
     return lambda fraction, _: progress(fraction, stage)
 
 
-def _read(settings: JobSettings, progress: Progress) -> PointFile:
+class _Placed(NamedTuple):
+    """The survey as read, its points where they belong, all that was done to get them there, and what to say."""
+
+    intake: Intake
+    points: PointSet
+    records: Tuple[Georeference, ...]
+    fitted: Optional[Fitted]
+    messages: Tuple[Message, ...]
+
+
+def _read(settings: JobSettings, progress: Progress) -> _Placed:
     crs = read_crs(settings.crs)
     progress(0.0, "points")
-    read = read_survey(
-        settings.survey,
-        heights=settings.heights,
-        geographic=crs is not None,
+    intake = take_in((settings.survey, *settings.more), _intake_options(settings, crs), progress)
+    points, records, fitted = intake.survey.points, intake.records, None
+    messages = intake.messages
+    if settings.control is not None:
+        fitted = fit_to_control(points, settings.fit, crs, read_control(settings.control, None, crs))
+        points, records = fitted.points, (*records, fitted.record)
+    if settings.ground is not None:
+        changed = between_ground_and_grid(points, _ground(points, settings, settings.ground, crs), crs)
+        points, records = changed.points, (*records, changed.record)
+    if _is_local(settings) and points.crs is not None:
+        messages += check_area(points).messages
+    return _Placed(intake, points, records, fitted, messages)
+
+
+def _ground(points: PointSet, settings: JobSettings, ground: GroundOptions, crs: Optional[Any]) -> GroundOptions:
+    """``ground`` with the geoid separation that makes ellipsoidal heights of those of the points."""
+    if settings.geoid is None or settings.heights is HeightKind.ELLIPSOIDAL or crs is None:
+        return ground
+    east, north = points.easting, points.northing
+    if ground.way is GroundWay.TO_GRID:
+        east, north = east - ground.shift[0], north - ground.shift[1]
+    values = parse_separation(settings.geoid).at(replace(points, easting=east, northing=north, crs=crs))
+    return replace(ground, separation=float(np.mean(values)))
+
+
+def _is_local(settings: JobSettings) -> bool:
+    """Whether the files hold coordinates that are not yet those of the CRS, and of no other one."""
+    return settings.control is not None or (settings.ground is not None and settings.ground.way is GroundWay.TO_GRID)
+
+
+def _intake_options(settings: JobSettings, crs: Optional[Any]) -> IntakeOptions:
+    local = crs is None or _is_local(settings)
+    # For ground and grid a geoid separation serves the height factor; it changes heights only when these are asked for.
+    geoid = None if settings.ground is not None and settings.heights is None else settings.geoid
+    unit, rise = settings.unit, settings.height_unit or settings.unit
+    if local:
+        on_ground = settings.ground is not None and settings.control is None
+        unit, rise = unit or (plan_unit(crs) if on_ground else LengthUnit.METRE), rise
+        rise = rise or (height_unit(crs) if on_ground else unit)
+    return IntakeOptions(
+        crs=None if local else crs,
+        source_crs=source_crs(settings.source_crs),
         columns=None if settings.columns is None else parse_columns(settings.columns),
         delimiter=settings.delimiter,
         decimal=settings.decimal,
         encoding=settings.encoding,
-        unit=settings.unit or (LengthUnit.METRE if crs is None else None),
-        height_unit=settings.height_unit or settings.unit,
-        crs=crs,
-        progress=progress,
+        unit=unit,
+        height_unit=rise,
+        heights_are=settings.heights_are,
+        heights=settings.heights,
+        separation=None if geoid is None else parse_separation(geoid),
+        accept=settings.accept,
+        correct=settings.correct,
     )
-    return place_survey(read, crs, source=geographic_crs(settings.source_crs), accept=settings.accept)[0]
 
 
-def _decide(survey: PointFile, settings: JobSettings) -> Tuple[PointSet, Tuple[Message, ...]]:
+def _decide(points: PointSet, settings: JobSettings) -> Tuple[PointSet, Tuple[Message, ...]]:
     if settings.decisions is None:
-        return survey.points, ()
-    return apply_decisions(survey.points, read_decisions(settings.decisions))
+        return points, ()
+    return apply_decisions(points, read_decisions(settings.decisions))
 
 
 def _join(points: PointSet, settings: JobSettings) -> Optional[Linework]:
@@ -221,12 +299,29 @@ def write_files(
     write_points(result.points, folder / "points.csv")
     write_rejects(result.survey.rejects, folder / "rejects.csv", translate)
     write_findings(result.findings, result.crs, folder / "findings.csv", translate)
+    written += _write_place(result, folder)
     progress(0.7, "report")
     report = folder / "report.html"
     result = replace(result, files=tuple(written))
     write_report(result, report, translate, language)
     progress(1.0, "report")
     return replace(result, files=(*written, report))
+
+
+def _write_place(result: JobResult, folder: Path) -> List[Path]:
+    """What merging and the fit to control have to say in tables, where there is something."""
+    written = []
+    if result.fitted is not None:
+        written.append(folder / "residuals.csv")
+        write_residuals(result.fitted, written[-1])
+    merged = result.merged
+    if merged is not None and merged.clashes:
+        written.append(folder / "names_twice.csv")
+        write_clashes(merged, written[-1])
+    if merged is not None and len(merged.height_differences):
+        written.append(folder / "heights_differ.csv")
+        write_differences(merged, written[-1])
+    return written
 
 
 def _write_contours(result: JobResult, folder: Path) -> List[Path]:

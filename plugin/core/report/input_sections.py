@@ -10,6 +10,7 @@ import numpy as np
 from ..georeference.crs import plan_unit
 from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message
+from ..points.merge import SOURCE
 from ..points.pointset import Reason, Status
 from . import figures, markup
 from .labels import Words, crs_name, millimetres, number
@@ -19,6 +20,8 @@ from .results import JobResult
 Section = Tuple[str, str, str]  # anchor, title, HTML
 
 _REJECTS_SHOWN = 50
+
+OTHER_LINES = QT_TRANSLATE_NOOP("core", "other sentences of a receiver log")
 
 REASONS = {
     Reason.BY_HAND: QT_TRANSLATE_NOOP("core", "decided by hand"),
@@ -47,10 +50,11 @@ def survey_section(result: JobResult, words: Words) -> Section:
         (say(QT_TRANSLATE_NOOP("core", "comment lines")), number(account.comments)),
         (say(QT_TRANSLATE_NOOP("core", "blank lines")), number(account.blanks)),
         (say(QT_TRANSLATE_NOOP("core", "header lines")), number(account.header)),
+        *([(say(OTHER_LINES), number(account.other))] if account.other else []),
         (say(QT_TRANSLATE_NOOP("core", "together, the lines of the file")), number(account.lines)),
     ]
     file = PurePath(result.survey.points.source).name
-    body = markup.paragraph(say(QT_TRANSLATE_NOOP("core", "File: {file}"), file=file))
+    body = _files_table(result, say) or markup.paragraph(say(QT_TRANSLATE_NOOP("core", "File: {file}"), file=file))
     body += markup.table(
         say(QT_TRANSLATE_NOOP("core", "Every line of the file")),
         [say(QT_TRANSLATE_NOOP("core", "Lines that are")), say(QT_TRANSLATE_NOOP("core", "Count"))],
@@ -59,8 +63,62 @@ def survey_section(result: JobResult, words: Words) -> Section:
     )
     body += markup.facts(say(QT_TRANSLATE_NOOP("core", "How the file was read")), _format_facts(result, say))
     body += _rejects_table(result, say)
-    body += messages_list(result.survey.messages, say)
+    body += messages_list(result.survey.messages, say) + _recognition(result, say) + _differences_table(result, say)
     return "survey", say(QT_TRANSLATE_NOOP("core", "What came in")), body
+
+
+def _files_table(result: JobResult, say: Words) -> str:
+    """The files of a merged survey, "" for a single one."""
+    if result.merged is None:
+        return ""
+    counts = [(file.account.lines, file.account.points, file.account.rejects) for file in result.sources]
+    rows = [(name, *(number(n) for n in count)) for name, count in zip(result.merged.sources, counts)]
+    return markup.table(
+        say(QT_TRANSLATE_NOOP("core", "The files of the survey")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "File")),
+            say(QT_TRANSLATE_NOOP("core", "Lines")),
+            say(QT_TRANSLATE_NOOP("core", "points")),
+            say(QT_TRANSLATE_NOOP("core", "rejected lines")),
+        ],
+        rows,
+        "hnnn",
+    )
+
+
+def _recognition(result: JobResult, say: Words) -> str:
+    """Why the columns of the first file were taken for what they are."""
+    found = result.sources[0].recognition if result.sources else None
+    if found is None or not found.guesses or not found.guesses[0].reasons:
+        return ""
+    lead = QT_TRANSLATE_NOOP("core", "Why the columns were taken so:")
+    return markup.paragraph(say(lead)) + messages_list(found.guesses[0].reasons, say)
+
+
+def _differences_table(result: JobResult, say: Words) -> str:
+    """Same places of different files with different heights."""
+    merged = result.merged
+    if merged is None or not len(merged.height_differences):
+        return ""
+    points, found = result.survey.points, merged.height_differences
+    order = np.argsort(-np.abs(found.rise), kind="stable")[:_REJECTS_SHOWN]
+    rows = []
+    for i in order.tolist():
+        ends = [
+            f"{points.extra[SOURCE][k]}, {points.source_line[k]}" for k in (int(found.first[i]), int(found.second[i]))
+        ]
+        rows.append((*ends, millimetres(float(found.distance[i])), millimetres(float(found.rise[i]))))
+    return markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Same place, different heights: the largest differences")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "First file, line")),
+            say(QT_TRANSLATE_NOOP("core", "Second file, line")),
+            say(QT_TRANSLATE_NOOP("core", "Apart in plan")),
+            say(QT_TRANSLATE_NOOP("core", "Second minus first")),
+        ],
+        rows,
+        "wwnn",
+    )
 
 
 def _format_facts(result: JobResult, say: Words) -> List[Tuple[str, str]]:
@@ -138,10 +196,48 @@ def coordinates_section(result: JobResult, words: Words) -> Section:
         ),
     ]
     body = markup.facts(say(QT_TRANSLATE_NOOP("core", "Where the surface lies")), rows)
-    text = QT_TRANSLATE_NOOP(
-        "core", "Heights are as in the file: this program has not changed their datum and does not know it."
+    body += _what_was_done(result, say) + _control_table(result, say)
+    body += messages_list(result.place_messages, say)
+    return "coordinates", say(QT_TRANSLATE_NOOP("core", "Coordinates and units")), body
+
+
+def _what_was_done(result: JobResult, say: Words) -> str:
+    """How the coordinates of the files became those of the surface."""
+    if not result.georeference:
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "Easting and northing are as in the file. Heights too: this program has not changed their datum and does "
+            "not know it.",
+        )
+        return markup.paragraph(say(text))
+    lead = QT_TRANSLATE_NOOP("core", "What was done to the coordinates of the file, in this order:")
+    return markup.paragraph(say(lead)) + messages_list(result.statements, say)
+
+
+def _control_table(result: JobResult, say: Words) -> str:
+    if result.fitted is None:
+        return ""
+    fit, rows = result.fitted.fit, []
+    yes, no = say(QT_TRANSLATE_NOOP("core", "yes")), say(QT_TRANSLATE_NOOP("core", "no"))
+    for i, name in enumerate(fit.names):
+        east, north, up = (number(1000.0 * value, 1) if np.isfinite(value) else "–" for value in fit.residuals[i])
+        weakest = np.nanmin(fit.redundancy[i]) if np.isfinite(fit.redundancy[i]).any() else np.nan
+        checked = number(float(weakest), 2) if np.isfinite(weakest) else "–"
+        rows.append((name, yes if fit.used[i] else no, east, north, up, checked, no if name in fit.suspects else yes))
+    return markup.table(
+        say(QT_TRANSLATE_NOOP("core", "Residuals at the control points: fitted minus control")),
+        [
+            say(QT_TRANSLATE_NOOP("core", "Control point")),
+            say(QT_TRANSLATE_NOOP("core", "Used")),
+            say(QT_TRANSLATE_NOOP("core", "East, mm")),
+            say(QT_TRANSLATE_NOOP("core", "North, mm")),
+            say(QT_TRANSLATE_NOOP("core", "Height, mm")),
+            say(QT_TRANSLATE_NOOP("core", "Least redundancy")),
+            say(QT_TRANSLATE_NOOP("core", "Fits")),
+        ],
+        rows,
+        "hwnnnnw",
     )
-    return "coordinates", say(QT_TRANSLATE_NOOP("core", "Coordinates and units")), body + markup.paragraph(say(text))
 
 
 # Points

@@ -8,9 +8,12 @@ from typing import Any, Optional, Tuple
 
 from ..contours.lines import Contours
 from ..contours.sheet import Sheet
+from ..georeference.record import Georeference
+from ..georeference.site import Fitted
 from ..linework.join import Linework
 from ..messages import Message
 from ..points.delimited import PointFile
+from ..points.merge import Merged
 from ..points.pointset import PointSet
 from ..surface.build import Surface, SurfaceOptions
 from ..surface.edited import EditReport
@@ -25,7 +28,10 @@ from ..units import LengthUnit
 class JobResult:
     """All results of one run.
 
-    ``survey``: the file as read. ``points``: its points with every decision made. ``decisions_file``: where
+    ``survey``: what was read, of several files merged; ``sources``: each file as read; ``merged``: None for one file.
+    ``georeference``: what was done to coordinates, in order; ``fitted``: the fit to control, if there was one;
+    ``place_messages``: what was noticed about where points lie.
+    ``points``: the points with every decision made. ``decisions_file``: where
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
     ``edits``: edits of the surface by hand, from ``edits_file`` ("" if there were none); ``edited``: what became of
@@ -51,6 +57,11 @@ class JobResult:
     dem: Optional[GridFrame] = None
     file_messages: Tuple[Message, ...] = ()
     files: Tuple[Path, ...] = ()
+    sources: Tuple[PointFile, ...] = ()
+    merged: Optional[Merged] = None
+    georeference: Tuple[Georeference, ...] = ()
+    fitted: Optional[Fitted] = None
+    place_messages: Tuple[Message, ...] = ()
 
     @property
     def crs(self) -> Optional[Any]:
@@ -63,8 +74,15 @@ class JobResult:
         return self.contours.options.unit
 
     @property
+    def statements(self) -> Tuple[Message, ...]:
+        """What was done to coordinates, each sentence once."""
+        said = {str(one): one for record in self.georeference for one in record.statements}
+        return tuple(said.values())
+
+    @property
     def remarks(self) -> Tuple[Message, ...]:
         """All that the stages noticed, in the order of the work."""
         linework = () if self.linework is None else self.linework.messages
         surface = (*self.surface.report.messages, *self.edited.messages)
-        return (*self.survey.messages, *self.messages, *linework, *surface, *self.file_messages)
+        place = self.place_messages
+        return (*self.survey.messages, *place, *self.messages, *linework, *surface, *self.file_messages)

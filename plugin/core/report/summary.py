@@ -45,6 +45,7 @@ THINNED_LINE = Text(
     "job.thinned_line",
     QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
+PLACED_LINE = Text("job.placed_line", QT_TRANSLATE_NOOP("core", "Place     {statement}"))
 NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
 WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
 
@@ -72,6 +73,7 @@ def summary(result: JobResult, folder: Path) -> List[str]:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
     told += _told_of_more(result)
+    told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
