@@ -28,6 +28,7 @@ from ..core.progress import Progress, part
 from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm, progress_of, report, say
 from .importoptions import add_format_parameters, add_georeference_parameters, chosen_files, chosen_options
+from .mergelayers import clash_fields, difference_fields, write_clashes, write_differences
 from .parameters import chosen_code_table, code_table_file, code_table_help, crs_text, qgis_crs, unit_choice
 from .pointlayer import point_fields, read_survey_layer, reject_fields, write_points, write_rejects
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
@@ -189,6 +190,25 @@ class ImportPoints(HummockAlgorithm):
             ),
             translate("hummock", "A table of the lines that are no points: line number, reason and text."),
         )
+        for name, label, kind, help_text in (
+            (
+                "DIFFERENCES",
+                translate("hummock", "Same places with different heights"),
+                POINT_SOURCE,
+                translate("hummock", "Of several files: pairs of points at one place whose heights differ."),
+            ),
+            (
+                "NAMES_TWICE",
+                translate("hummock", "Names in more than one file"),
+                TABLE_SOURCE,
+                translate(
+                    "hummock", "Of several files: a table of the points that share a name. All of them are kept."
+                ),
+            ),
+        ):
+            self.add(
+                QgsProcessingParameterFeatureSink(name, label, kind, optional=True, createByDefault=False), help_text
+            )
         for name, label in (
             ("LINES", translate("hummock", "Lines in the file")),
             ("POINTS", translate("hummock", "Points")),
@@ -228,7 +248,21 @@ class ImportPoints(HummockAlgorithm):
         if sink is not None:
             write_rejects(read.rejects, say, sink)
             results["REJECTS"] = destination
+        results.update(self._write_merged(came, parameters, context))
         self._tell(came, points, feedback)
+        return results
+
+    def _write_merged(self, came: Intake, parameters: Dict[str, Any], context: QgsProcessingContext) -> Dict[str, Any]:
+        """What merging found, for as far as it was asked for; nothing for a single file."""
+        crs, results = qgis_crs(came.survey.points.crs), {}
+        sink, place = self.parameterAsSink(parameters, "DIFFERENCES", context, difference_fields(), POINT_Z, crs)
+        if sink is not None:
+            write_differences(came.merged, sink)
+            results["DIFFERENCES"] = place
+        sink, place = self.parameterAsSink(parameters, "NAMES_TWICE", context, clash_fields(), NO_GEOMETRY, crs)
+        if sink is not None:
+            write_clashes(came.merged, sink)
+            results["NAMES_TWICE"] = place
         return results
 
     def _take_in(

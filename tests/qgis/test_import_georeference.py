@@ -73,6 +73,27 @@ def test_a_log_and_a_table_become_one_layer(run: Any, tmp_path: Path) -> None:
     assert "accuracy stated by PROJ" in result["STATEMENTS"]
 
 
+def test_what_merging_finds_is_listed(run: Any, tmp_path: Path) -> None:
+    listener = Listener()
+    result = run(
+        "importpoints",
+        listener,
+        INPUT=write(tmp_path / "day1.csv", walk(10)),
+        MORE=[write(tmp_path / "day2.csv", walk(4, height=100.2))],
+        CRS="EPSG:25832",
+        OUTPUT="TEMPORARY_OUTPUT",
+        DIFFERENCES="TEMPORARY_OUTPUT",
+        NAMES_TWICE="TEMPORARY_OUTPUT",
+    )
+    rows = values(result["DIFFERENCES"], "first_source", "first_line", "second_name", "rise_m")
+    assert rows[1] == ("day1.csv", 3, "p1", pytest.approx(0.2))
+    assert len(rows) == 4
+    assert places(result["DIFFERENCES"])[0, 2] == pytest.approx(100.2)
+    assert len(values(result["NAMES_TWICE"], "name")) == 8
+    assert any("4 pairs of points" in text for text in listener.warnings)
+    assert any("4 point names" in text for text in listener.warnings)
+
+
 def test_a_projected_source_is_transformed(run: Any, tmp_path: Path) -> None:
     from pyproj import Transformer
 
