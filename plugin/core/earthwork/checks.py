@@ -8,7 +8,7 @@ from typing import List, Optional, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..surface.locate import heights_at
+from ..surface.raster import sample_grid
 from ..surface.tin import Tin
 from .centreline import make_stations
 from .partition import joined_bounds
@@ -51,7 +51,7 @@ BAD_CELL = Text(
 )
 
 _MOST_CELLS = 50_000_000
-_BLOCK = 500_000
+_BLOCK = 10_000_000
 
 
 @dataclass(frozen=True)
@@ -100,19 +100,19 @@ def grid_volume(existing: Tin, design: Tin, cell: float) -> Volume:
     count = (east - west) * (north - south) / cell**2 if cell > 0 else float("inf")
     if not count <= _MOST_CELLS:
         raise SurveyError(BAD_CELL, cell=cell, count=count, most=_MOST_CELLS)
-    columns = np.arange(np.floor(west / cell), np.ceil(east / cell)) * cell + cell / 2
-    rows = np.arange(np.floor(south / cell), np.ceil(north / cell)) * cell + cell / 2
+    first_column, first_row = np.floor(west / cell), np.floor(south / cell)
+    columns, rows = int(np.ceil(east / cell) - first_column), int(np.ceil(north / cell) - first_row)
     sums = np.zeros(7)
-    step = max(1, _BLOCK // len(columns))
-    for start in range(0, len(rows), step):
-        x, y = np.meshgrid(columns, rows[start : start + step])
-        xy = np.column_stack([x.ravel(), y.ravel()])
-        one, other = heights_at(existing, xy), heights_at(design, xy)
+    step = max(1, _BLOCK // columns)
+    for start in range(0, rows, step):
+        frame = first_column * cell, (first_row + start) * cell, cell, columns, min(step, rows - start)
+        one, other = sample_grid(existing, *frame), sample_grid(design, *frame)
         depth = other - one
         both = depth[np.isfinite(depth)]
         cut, fill = both < 0, both > 0
         only = [np.isfinite(a) & np.isnan(b) for a, b in ((one, other), (other, one))]
-        sums += [-both[cut].sum(), both[fill].sum(), cut.sum(), fill.sum(), len(both), only[0].sum(), only[1].sum()]
+        counts = [cut.sum(), fill.sum(), len(both), only[0].sum(), only[1].sum()]
+        sums += np.array([-both[cut].sum(), both[fill].sum(), *counts], float)
     cut, fill, cut_area, fill_area, common, first, second = (float(v) for v in sums * cell**2)
     return Volume(cut, fill, cut_area, fill_area, common, first, second)
 

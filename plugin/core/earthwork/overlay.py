@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from collections import deque
+from concurrent.futures import Future, ThreadPoolExecutor
 from dataclasses import dataclass
-from typing import Iterator, Optional, Tuple
+from typing import Callable, Deque, Iterator, Optional, Tuple, TypeVar
 
 import numpy as np
 
 from ..progress import Progress, silent
 from ..surface.cells import box_pairs
 from ..surface.tin import Tin
-from .polygons import areas, clip
+from .polygons import across, areas, clip
 
-_PART = 200_000  # candidate pairs handled at once: small enough for the processor's cache
+_THREADS = 2  # numpy lets go of Python's lock in long steps; more threads gain little
+_PART = 60_000  # candidate pairs handled at once: small enough for the processor's cache
+
+_Result = TypeVar("_Result")
 
 
 @dataclass(frozen=True)
@@ -47,14 +52,31 @@ def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Itera
 
     Pieces of no area are left out. The pieces do not overlap and together cover where both surfaces exist.
     """
+    for parts in map_pieces(first, second, list, progress):
+        yield from parts
+
+
+def map_pieces(
+    first: Tin, second: Tin, work: Callable[[Iterator[Pieces]], _Result], progress: Progress = silent
+) -> Iterator[_Result]:
+    """What ``work`` makes of the pieces of each part, in their order, two parts at a time."""
     base = np.minimum(first.origin, second.origin)
     a, b = Triangles(first, base), Triangles(second, base)
     done = 0
     total = max(1, len(first.triangles))
-    for i, j in box_pairs(a.low, a.high, b.low, b.high, _cell(a, b), _PART):
-        yield from _pieces(a, b, i, j, base)
-        done += len(i)
-        progress(min(0.99, done / (12.0 * total)), "earthwork")
+    waiting: Deque[Future[_Result]] = deque()
+    pool = ThreadPoolExecutor(_THREADS)
+    try:
+        for i, j in box_pairs(a.low, a.high, b.low, b.high, _cell(a, b), _PART):
+            waiting.append(pool.submit(lambda i, j: work(_pieces(a, b, i, j, base)), i, j))
+            if len(waiting) > 2 * _THREADS:
+                yield waiting.popleft().result()
+            done += len(i)
+            progress(min(0.99, done / (12.0 * total)), "earthwork")
+        while waiting:
+            yield waiting.popleft().result()
+    finally:
+        pool.shutdown(wait=True, cancel_futures=True)
     progress(1.0, "earthwork")
 
 
@@ -69,8 +91,8 @@ def split_pieces(
     if len(pieces) == 0 or len(tin.triangles) == 0:
         return
     cutter = Triangles(tin, pieces.origin)
-    low = np.column_stack([pieces.x.min(axis=1), pieces.y.min(axis=1)])
-    high = np.column_stack([pieces.x.max(axis=1), pieces.y.max(axis=1)])
+    low = np.column_stack([across(np.minimum, value) for value in (pieces.x, pieces.y)])
+    high = np.column_stack([across(np.maximum, value) for value in (pieces.x, pieces.y)])
     west, east = low.min(axis=0), high.max(axis=0)
     near = np.flatnonzero(np.all((cutter.low <= east) & (cutter.high >= west), axis=1))
     near_low, near_high = np.maximum(cutter.low[near], west), np.minimum(cutter.high[near], east)
@@ -89,8 +111,8 @@ def _cut_by(
     whole = np.ones(len(i), bool)
     for edge in range(3):
         side = _side(cutter, j, edge, pieces.x[i], pieces.y[i])
-        meets = side.max(axis=1) > 0
-        i, j, whole = i[meets], j[meets], whole[meets] & (side[meets].min(axis=1) >= 0)
+        meets = across(np.maximum, side) > 0
+        i, j, whole = i[meets], j[meets], whole[meets] & (across(np.minimum, side[meets]) >= 0)
     if np.any(whole):
         yield pieces.take(i[whole]), i[whole], j[whole]
     i, j = i[~whole], j[~whole]
@@ -113,8 +135,8 @@ class Triangles:
         self.x = corner[:, :, 0] + (tin.origin[0] - base[0])
         self.y = corner[:, :, 1] + (tin.origin[1] - base[1])
         self.z = corner[:, :, 2]
-        self.low = np.column_stack([self.x.min(axis=1), self.y.min(axis=1)])
-        self.high = np.column_stack([self.x.max(axis=1), self.y.max(axis=1)])
+        self.low = np.column_stack([across(np.minimum, value) for value in (self.x, self.y)])
+        self.high = np.column_stack([across(np.maximum, value) for value in (self.x, self.y)])
         dx, dy, dz = (value[:, 1:] - value[:, :1] for value in (self.x, self.y, self.z))
         area = dx[:, 0] * dy[:, 1] - dx[:, 1] * dy[:, 0]
         self.slope_x = (dz[:, 0] * dy[:, 1] - dz[:, 1] * dy[:, 0]) / area
@@ -136,7 +158,7 @@ def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.n
     for one, other, flip in ((a, b, False), (b, a, True)):  # drop pairs that an edge of one keeps apart
         for edge in range(3):
             p, q = (j, i) if flip else (i, j)
-            apart = np.all(_side(one, p, edge, other.x[q], other.y[q]) <= 0, axis=1)
+            apart = across(np.maximum, _side(one, p, edge, other.x[q], other.y[q])) <= 0
             i, j = i[~apart], j[~apart]
     x, y = a.x[i], a.y[i]
     for edge in range(3):

@@ -11,6 +11,17 @@ from typing import Iterator, Tuple
 import numpy as np
 
 
+def across(combine: np.ufunc, values: np.ndarray) -> np.ndarray:
+    """``combine`` (np.maximum, np.add ...) over the few columns of ``values`` (k, m): (k,).
+
+    Column by column this is several times as fast as numpy's reduction over a short last axis.
+    """
+    result: np.ndarray = values[:, 0].copy()
+    for column in range(1, values.shape[1]):
+        combine(result, values[:, column], out=result)
+    return result
+
+
 def clip(side: np.ndarray, *values: np.ndarray) -> Tuple[np.ndarray, ...]:
     """The parts of polygons where ``side`` >= 0; ``side`` (k, m) is a linear function at the corners.
 
@@ -44,13 +55,13 @@ def clip(side: np.ndarray, *values: np.ndarray) -> Tuple[np.ndarray, ...]:
 
 def areas(x: np.ndarray, y: np.ndarray) -> np.ndarray:
     """Signed areas (k,)."""
-    return 0.5 * _fan(x, y).sum(axis=1)
+    return 0.5 * across(np.add, _fan(x, y))
 
 
 def integrals(x: np.ndarray, y: np.ndarray, f: np.ndarray) -> np.ndarray:
     """Integral (k,) over each polygon of the linear function with values ``f`` (k, m) at the corners."""
     third = f[:, :1] + f[:, 1:-1] + f[:, 2:]
-    result: np.ndarray = np.sum(_fan(x, y) * third, axis=1) / 6
+    result: np.ndarray = across(np.add, _fan(x, y) * third) / 6
     return result
 
 
@@ -68,7 +79,7 @@ def positive_parts(
     Yields, for the polygons wholly so and for those cut at the line f = 0: their numbers, and ``f`` and ``values`` (as
     for :func:`clip`; x, y among them) at the corners of the parts.
     """
-    above, below = f.max(axis=1) > 0, f.min(axis=1) < 0
+    above, below = across(np.maximum, f) > 0, across(np.minimum, f) < 0
     whole, split = np.flatnonzero(above & ~below), np.flatnonzero(above & below)
     if len(whole):
         yield whole, f[whole], tuple(value[whole] for value in values)

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterable, Tuple
+from typing import Iterable, List, Tuple
 
 import numpy as np
 
 from ..progress import Progress, silent
 from ..surface.tin import Tin
-from .overlay import Pieces, common_pieces
+from .overlay import Pieces, map_pieces
 from .polygons import areas, integrals, positive_parts
 
 
@@ -50,7 +50,8 @@ def volume_between(existing: Tin, design: Tin, progress: Progress = silent) -> V
     """
     if _order_key(design) < _order_key(existing):
         return volume_between(design, existing, progress).reversed()
-    return sum_volumes(common_pieces(existing, design, progress), existing.plan_area, design.plan_area)
+    parts = map_pieces(existing, design, _sums, progress)
+    return _volume(list(parts), existing.plan_area, design.plan_area)
 
 
 def _order_key(tin: Tin) -> Tuple[bytes, ...]:
@@ -60,7 +61,18 @@ def _order_key(tin: Tin) -> Tuple[bytes, ...]:
 
 def sum_volumes(pieces: Iterable[Pieces], existing_area: float, design_area: float) -> Volume:
     """The volume over pieces (first surface existing, second design); the areas are of the surfaces as wholes."""
-    parts = [volumes_by_piece(part).sum(axis=1) for part in pieces]
+    return _volume([_sums(pieces)], existing_area, design_area)
+
+
+def _sums(pieces: Iterable[Pieces]) -> np.ndarray:
+    """Cut, fill, cut area, fill area and area (5,) of all pieces."""
+    total = np.zeros(5)
+    for part in pieces:
+        total += volumes_by_piece(part).sum(axis=1)
+    return total
+
+
+def _volume(parts: List[np.ndarray], existing_area: float, design_area: float) -> Volume:
     cut, fill, cut_area, fill_area, area = (float(v) for v in np.sum(np.reshape(parts, (-1, 5)), axis=0))
     return Volume(cut, fill, cut_area, fill_area, area, existing_area - area, design_area - area)
 
