@@ -7,6 +7,7 @@ import pytest
 
 from plugin.core.alignment.grades import crossfall_forms, crossfalls, grade_forms, grades, make_windows
 from plugin.core.alignment.line import make_alignment
+from plugin.core.alignment.slopes import HeightNoise
 from plugin.core.messages import SurveyError
 from plugin.core.surface.locate import heights_at
 from tests.core.surfaces import ORIGIN, delaunay_tin, random_tin, ring
@@ -102,6 +103,28 @@ def monte_carlo(tin, sigma, paths, rng, draws=3000, n=300):
         heights = base + noise[:, used] @ gain.T
         total += np.polyfit(s - s.mean(), heights.T, 1)[0]
     return total / len(paths)
+
+
+def test_sigma_with_drift_against_monte_carlo():
+    """Passes up and down at different times: the drift of each pass tilts the lane."""
+    rng = np.random.default_rng(11)
+    y, x = (v.ravel() for v in np.meshgrid(np.arange(0, 8.0), np.arange(0, 60.0)))
+    tin = delaunay_tin(np.column_stack([x, y]), 0.02 * y)
+    x, y = tin.vertices[:, 0], tin.vertices[:, 1]
+    time = 70 * y + np.where(y % 2, 60 - x, x)
+    time[5:9] = np.nan
+    line = make_alignment(ORIGIN + np.array([[5.0, 4.0], [55.0, 4.0]]))
+    forms = crossfall_forms(line, tin, np.array([10.0]), np.array([25.0]), -3.0, 3.0, between=1.0)
+    noise = HeightNoise(0.01, 0.007, 90.0, time)
+    order = np.flatnonzero(np.isfinite(time))[np.argsort(time[np.isfinite(time)])]
+    drift = rng.normal(0, 0.007, (6000, len(time)))
+    for before, k in zip(order[:-1], order[1:]):  # the process step by step, not by its covariance
+        keep = np.exp(-(time[k] - time[before]) / 90.0)
+        drift[:, k] = keep * drift[:, before] + np.sqrt(1 - keep**2) * drift[:, k]
+    heights = tin.vertices[:, 2] + drift + rng.normal(0, 0.01, drift.shape)
+    slopes = np.array([forms.values(replace(tin, vertices=np.column_stack([x, y, z])))[0] for z in heights])
+    assert slopes.std(ddof=1) == pytest.approx(forms.sigmas(noise)[0], rel=0.05)
+    assert forms.sigmas(noise)[0] > 1.3 * forms.sigmas(np.hypot(0.01, 0.007))[0]
 
 
 def test_sigma_of_one_span_by_hand():

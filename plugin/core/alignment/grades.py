@@ -80,7 +80,7 @@ def grades(
 ) -> WindowSlopes:
     """Grade by ``window`` (m) along the line's parallel at ``offset`` (m, right positive).
 
-    ``sigma``: standard deviation of the vertices' heights, metres, one or (n,). The run is measured along the parallel.
+    ``sigma``: noise of the vertices' heights (m), see :data:`.slopes.Sigma`. The run is measured along the parallel.
     Raises SurveyError for windows that do not fit and a missing sigma.
     """
     begin, end = make_windows(line, window, step)

@@ -4,8 +4,10 @@ The slope of a line is that of the straight line which fits the surface's height
 the whole length, not over samples): b = integral of (s - m) z ds / integral of (s - m)^2 ds, m the middle. Between
 two triangle edges z is linear in s and in the heights of three vertices, so b is a sum of heights with exact weights,
 and its variance the sum of squared weights times the heights' variances (law of propagation of uncertainty, JCGM
-100:2008, section 5.1.2; exact as the function is linear). Noise is taken as independent from point to point: an offset
-that all heights share falls out, one that drifts along the walk does not. Errors in plan are not part of it.
+100:2008, sections 5.1.2 and 5.2.2; exact as the function is linear). Noise is independent from point to point unless a
+drift is given as well (:class:`HeightNoise`): a receiver's heights wander within minutes, and passes on either side
+of a lane, walked at different times, then differ by more than the points' own noise. An offset that all share falls
+out of a slope. Errors in plan are not part of it.
 """
 
 from __future__ import annotations
@@ -24,8 +26,24 @@ from ..surface.locate import locate
 from ..surface.tin import Tin
 from .texts import NO_SIGMA
 
-#: Standard deviation of heights (m): one for all vertices, or one for each (n,).
-Sigma = Union[float, np.ndarray]
+
+@dataclass(frozen=True)
+class HeightNoise:
+    """Noise of the vertices' heights: a part of its own for each, and a part that drifts in time.
+
+    ``own``: standard deviation (m), one or (n,). ``drift``: standard deviation (m) of the part whose correlation
+    between two vertices recorded t seconds apart is exp(-t / ``drift_time``) (first-order Gauss-Markov process).
+    ``time``: (n,) seconds, nan where unknown: such a vertex drifts by itself.
+    """
+
+    own: Union[float, np.ndarray]
+    drift: float
+    drift_time: float
+    time: np.ndarray
+
+
+#: Noise of heights: a standard deviation (m) for all vertices, one for each (n,), or one with drift.
+Sigma = Union[float, np.ndarray, HeightNoise]
 
 
 @dataclass(frozen=True)
@@ -46,12 +64,28 @@ class LinearForms:
         return np.where(self.whole, result, np.nan)
 
     def sigmas(self, sigma: Sigma) -> np.ndarray:
-        """Standard deviations (q,) for independent heights with standard deviation ``sigma``.
+        """Standard deviations (q,) for heights with the noise ``sigma``.
 
         Raises SurveyError for a vertex without one.
         """
-        variance = vertex_sigmas(sigma, self.weights.shape[1]) ** 2
-        return np.where(self.whole, np.sqrt(self.weights.multiply(self.weights) @ variance), np.nan)
+        own = sigma.own if isinstance(sigma, HeightNoise) else sigma
+        variance = self.weights.multiply(self.weights) @ vertex_sigmas(own, self.weights.shape[1]) ** 2
+        if isinstance(sigma, HeightNoise) and sigma.drift > 0:
+            variance = variance + self._drift_variances(sigma)
+        return np.where(self.whole, np.sqrt(variance), np.nan)
+
+    def _drift_variances(self, noise: HeightNoise) -> np.ndarray:
+        """Row by row, as each has its own few vertices; those of unknown time are put farther apart than any drift."""
+        alone = ~np.isfinite(noise.time)
+        last = np.nanmax(noise.time, initial=0.0)
+        time = np.where(alone, last + 100 * noise.drift_time * (1 + np.cumsum(alone)), noise.time)
+        found = np.zeros(self.weights.shape[0])
+        for row in range(len(found)):
+            part = slice(self.weights.indptr[row], self.weights.indptr[row + 1])
+            weight, t = self.weights.data[part], time[self.weights.indices[part]]
+            apart = np.abs(t[:, None] - t) / noise.drift_time
+            found[row] = noise.drift**2 * (weight @ np.exp(-apart) @ weight)
+        return found
 
     @property
     def whole(self) -> np.ndarray:
@@ -70,7 +104,7 @@ class LinearForms:
         return LinearForms(csr_matrix(gather @ self.weights), (count > 0).astype(float))
 
 
-def vertex_sigmas(sigma: Sigma, n: int) -> np.ndarray:
+def vertex_sigmas(sigma: Union[float, np.ndarray], n: int) -> np.ndarray:
     """``sigma`` for each of ``n`` vertices; raises SurveyError where it is missing or negative."""
     values = np.broadcast_to(np.asarray(sigma, float), (n,))
     bad = ~(np.isfinite(values) & (values >= 0))

@@ -137,3 +137,93 @@ TOO_FEW_HEIGHTS = Text(
         "spacing or a longer part of the line.",
     ),
 )
+RULES_CANNOT_READ = Text(
+    "rules.cannot_read",
+    QT_TRANSLATE_NOOP("core", "{file}: the table of limits cannot be read ({reason}). Check the path and the file."),
+)
+RULES_NOT_TEXT = Text(
+    "rules.not_text",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: this is not a text table. Save the table of limits as CSV."),
+)
+RULES_EMPTY = Text(
+    "rules.empty",
+    QT_TRANSLATE_NOOP("core", "{file}: the table has no rows. Give a header with {columns} and at least one row."),
+)
+RULES_COLUMN_MISSING = Text(
+    "rules.column_missing",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: column {column} is missing. The header needs {columns}."),
+)
+RULES_COLUMN_STRANGE = Text(
+    "rules.column_strange",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: column {column} is unknown or twice. The columns are {columns}."),
+)
+RULES_TOO_LONG = Text(
+    "rules.too_long",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: more cells than columns. Put quotes around text that contains the separator."
+    ),
+)
+RULES_CELL_EMPTY = Text(
+    "rules.cell_empty", QT_TRANSLATE_NOOP("core", "{file}, line {line}: {column} is empty. Fill it in.")
+)
+RULES_TWICE = Text(
+    "rules.twice",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: {name} already stands in line {first}. Rename or remove one of them."
+    ),
+)
+RULES_QUANTITY = Text(
+    "rules.quantity",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: quantity {value} is unknown. Use one of {known}."),
+)
+RULES_NUMBER = Text(
+    "rules.number",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: {column} is {value}. Write a ratio such as 1:20, a percentage such as 5%, or a number, "
+        "not negative.",
+    ),
+)
+RULES_NO_LIMIT = Text(
+    "rules.no_limit",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: give either at_least or at_most, one of them and not both."),
+)
+RULES_WINDOW = Text(
+    "rules.window",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: window is {value}. Write metres above 0."),
+)
+RULES_APPLIES = Text(
+    "rules.applies",
+    QT_TRANSLATE_NOOP(
+        "core", '{file}, line {line}: applies is {value}. Write "always", "grade > 1:20" or "grade <= 1:20".'
+    ),
+)
+RULES_K_TABLE = Text(
+    "rules.k_table",
+    QT_TRANSLATE_NOOP("core", "{file}, line {line}: {column} is {value}. Write a number above 0 with a decimal point."),
+)
+SIGHT_CAUTION = Text(
+    "alignment.sight_caution",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Sight on crests is an indication only: it compares the K of a fitted curve with your table. It knows nothing "
+        "of bends, walls, hedges, or the eye and object heights that your table assumes.",
+    ),
+)
+GUTTER_CAUTION = Text(
+    "alignment.gutter_caution",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. "
+        "The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.",
+    ),
+)
+WINDOW_CAUTION = Text(
+    "alignment.window_caution",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be "
+        "judged wrongly. Drift of the receiver counts only where it was given."
+        "",
+    ),
+)
