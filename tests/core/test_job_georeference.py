@@ -88,6 +88,8 @@ def test_a_log_beside_a_table(tmp_path, capsys):
     assert {row["source"] for row in rows} == {"day1.csv", "day2.nmea"}
     text = told(tmp_path)
     assert "The files of the survey" in text
+    assert "How day2.nmea was read format receiver log, NMEA 0183" in text
+    assert "day2.nmea 37 the sentence has no checksum" in text
     assert "EPSG:4326" in text
     assert "What was done to the coordinates of the file" in text
     rejects = (tmp_path / "out" / "rejects.csv").read_text(encoding="utf-8").splitlines()

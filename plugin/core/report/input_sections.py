@@ -10,6 +10,7 @@ import numpy as np
 from ..georeference.crs import plan_unit
 from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message
+from ..points.delimited import PointFile
 from ..points.merge import SOURCE
 from ..points.pointset import Reason, Status
 from . import figures, markup
@@ -21,6 +22,7 @@ Section = Tuple[str, str, str]  # anchor, title, HTML
 
 _REJECTS_SHOWN = 50
 
+NOTICED = QT_TRANSLATE_NOOP("core", "Noticed on the way:")
 OTHER_LINES = QT_TRANSLATE_NOOP("core", "other sentences of a receiver log")
 
 REASONS = {
@@ -61,7 +63,8 @@ def survey_section(result: JobResult, words: Words) -> Section:
         rows,
         "hn",
     )
-    body += markup.facts(say(QT_TRANSLATE_NOOP("core", "How the file was read")), _format_facts(result, say))
+    for source in result.sources or (result.survey,):
+        body += markup.facts(_read_caption(result, source, say), _format_facts(source, say))
     body += _rejects_table(result, say)
     body += messages_list(result.survey.messages, say) + _recognition(result, say) + _differences_table(result, say)
     return "survey", say(QT_TRANSLATE_NOOP("core", "What came in")), body
@@ -92,7 +95,7 @@ def _recognition(result: JobResult, say: Words) -> str:
     if found is None or not found.guesses or not found.guesses[0].reasons:
         return ""
     lead = QT_TRANSLATE_NOOP("core", "Why the columns were taken so:")
-    return markup.paragraph(say(lead)) + messages_list(found.guesses[0].reasons, say)
+    return messages_list(found.guesses[0].reasons, say, lead)
 
 
 def _differences_table(result: JobResult, say: Words) -> str:
@@ -121,8 +124,20 @@ def _differences_table(result: JobResult, say: Words) -> str:
     )
 
 
-def _format_facts(result: JobResult, say: Words) -> List[Tuple[str, str]]:
-    shape = result.survey.format
+def _read_caption(result: JobResult, source: PointFile, say: Words) -> str:
+    if result.merged is None:
+        return say(QT_TRANSLATE_NOOP("core", "How the file was read"))
+    return say(QT_TRANSLATE_NOOP("core", "How {file} was read"), file=PurePath(source.points.source).name)
+
+
+def _format_facts(source: PointFile, say: Words) -> List[Tuple[str, str]]:
+    shape = source.format
+    if not shape.columns:
+        log = say(QT_TRANSLATE_NOOP("core", "receiver log, NMEA 0183"))
+        return [
+            (say(QT_TRANSLATE_NOOP("core", "format")), log),
+            (say(QT_TRANSLATE_NOOP("core", "text encoding")), shape.encoding.upper()),
+        ]
     delimiters = {
         ",": QT_TRANSLATE_NOOP("core", "comma"),
         ";": QT_TRANSLATE_NOOP("core", "semicolon"),
@@ -149,19 +164,21 @@ def _rejects_table(result: JobResult, say: Words) -> str:
     count = len(rejects.line)
     if count == 0:
         return markup.paragraph(say(QT_TRANSLATE_NOOP("core", "No line was rejected.")))
+    sources = [] if rejects.source is None else rejects.source.tolist()
     rows = [
-        (number(int(rejects.line[i])), say_message(rejects.reason[i], say), str(rejects.text[i])[:120])
+        (*sources[i : i + 1], number(int(rejects.line[i])), say_message(rejects.reason[i], say), rejects.text[i][:120])
         for i in range(min(count, _REJECTS_SHOWN))
     ]
     html = markup.table(
         say(QT_TRANSLATE_NOOP("core", "Rejected lines")),
         [
+            *([say(QT_TRANSLATE_NOOP("core", "File"))] if sources else []),
             say(QT_TRANSLATE_NOOP("core", "Line")),
             say(QT_TRANSLATE_NOOP("core", "Reason")),
             say(QT_TRANSLATE_NOOP("core", "As it stands in the file")),
         ],
         rows,
-        "nwt",
+        "wnwt" if sources else "nwt",
     )
     if count > _REJECTS_SHOWN:
         more = QT_TRANSLATE_NOOP("core", "{count} more rejected lines are in the table of rejects.")
@@ -211,7 +228,7 @@ def _what_was_done(result: JobResult, say: Words) -> str:
         )
         return markup.paragraph(say(text))
     lead = QT_TRANSLATE_NOOP("core", "What was done to the coordinates of the file, in this order:")
-    return markup.paragraph(say(lead)) + messages_list(result.statements, say)
+    return messages_list(result.statements, say, lead)
 
 
 def _control_table(result: JobResult, say: Words) -> str:
@@ -401,10 +418,11 @@ def linework_section(result: JobResult, words: Words) -> Section:
 # Remarks
 
 
-def messages_list(messages: Sequence[Message], say: Words) -> str:
+def messages_list(messages: Sequence[Message], say: Words, lead: str = NOTICED) -> str:
+    """The messages under ``lead``, "" where there are none."""
     if not messages:
         return ""
-    title = markup.paragraph(say(QT_TRANSLATE_NOOP("core", "Noticed on the way:")))
+    title = markup.paragraph(say(lead))
     return title + markup.bullets(say_message(message, say) for message in messages)
 
 
