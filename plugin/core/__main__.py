@@ -56,6 +56,7 @@ STAGES = {
     "points": QT_TRANSLATE_NOOP("core", "reading points"),
     "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
     "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
+    "quality": QT_TRANSLATE_NOOP("core", "looking at accuracy and coverage"),
     "contours": QT_TRANSLATE_NOOP("core", "tracing contours"),
     "findings": QT_TRANSLATE_NOOP("core", "looking the surface over"),
     "sheet": QT_TRANSLATE_NOOP("core", "finishing contours for the sheet"),
@@ -145,7 +146,8 @@ def _settings(options: argparse.Namespace) -> JobSettings:
         fit=ControlOptions(
             options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
         ),
-        ground=_ground(options),
+        ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
+        max_gap=options.max_gap,
     )  # fmt: skip
 
 
@@ -183,6 +185,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_main_options(parser)
     _add_reading_options(parser.add_argument_group("how the survey is read"))
     _add_place_options(parser.add_argument_group("where the survey lies"))
+    _add_quality_options(parser.add_argument_group("what the survey is worth"))
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
     return parser
@@ -242,6 +245,15 @@ def _add_place_options(group: Any) -> None:
     add("--ground-origin", metavar="E,N", help="origin of ground and grid, unit of the CRS (default: the middle)")
     add("--ground-factor", metavar="F", type=_positive("--ground-factor"), help="combined factor, if it is prescribed")
     add("--ground-shift", metavar="E,N", default="0,0", help="added to ground coordinates; as --ground-shift=-5e5,-5e6")
+
+
+def _add_quality_options(group: Any) -> None:
+    add = group.add_argument
+    add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
+    wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
+    add("--accuracy-class", metavar="CM", type=_positive("--accuracy-class"), help=wanted)
+    gap = "no place should be farther than this from a measured point, m; others are to be walked again (default: by "
+    add("--max-gap", metavar="M", type=_positive("--max-gap"), help=gap + "the distance of the passes)")
 
 
 def _add_surface_options(group: Any) -> None:

@@ -42,6 +42,9 @@ from .points.merge_table import write_clashes, write_differences
 from .points.pointset import PointSet
 from .points.table import write_points, write_rejects
 from .progress import Progress, part, silent
+from .quality.check_points import CheckPoints, read_check_points
+from .quality.coverage import CoverageOptions, write_places
+from .quality.judgement import judge
 from .report.html import write_report
 from .report.results import JobResult
 from .surface.build import Surface, SurfaceOptions
@@ -79,6 +82,10 @@ class JobSettings:
     ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
 
+    What the survey is worth: ``check_points``: file of independent check points in ``crs``; ``accuracy_class``:
+    vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured point, metres, None for
+    what the passes make usual.
+
     Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
     ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
@@ -114,6 +121,9 @@ class JobSettings:
     control: Optional[Path] = None
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None
+    check_points: Optional[Path] = None
+    accuracy_class: Optional[float] = None
+    max_gap: Optional[float] = None
 
 
 def run_job(
@@ -134,11 +144,21 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         raise SurveyError(NO_CRS, file=str(settings.survey))
     edits = () if settings.edits is None else read_edits(settings.edits)
     placed = _read(settings, part(progress, 0.0, 0.2))
+    checks = _check_points(settings, placed.points.crs)
     points, remarks = _decide(placed.points, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
     surface, edited = _build(points, linework, edits, settings, part(progress, 0.25, 0.65))
-    contours = trace_contours(surface.tin, settings.contours, part(progress, 0.65, 0.75))
+    progress(0.65, "quality")
+    quality = judge(
+        surface.tin,
+        edited.points,
+        checks=checks,
+        wanted_cm=settings.accuracy_class,
+        limits=CoverageOptions(max_radius=settings.max_gap),
+        unit=settings.contours.unit,
+    )
+    contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(
         survey=placed.intake.survey,
         sources=placed.intake.files,
@@ -156,8 +176,19 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         edits_file="" if settings.edits is None else str(settings.edits),
         edited=edited,
         options=settings.surface,
+        quality=quality,
     )
     return _finish(result, settings, part(progress, 0.75, 1.0))
+
+
+def _check_points(settings: JobSettings, crs: Optional[Any]) -> Optional[CheckPoints]:
+    """The independent check points, in ``crs``; on a local grid in the unit of the survey."""
+    if settings.check_points is None:
+        return None
+    if crs is not None:
+        return read_check_points(settings.check_points, crs=crs)
+    unit = settings.unit or LengthUnit.METRE
+    return read_check_points(settings.check_points, unit=unit, height_unit=settings.height_unit or unit)
 
 
 def _build(
@@ -299,6 +330,9 @@ def write_files(
     write_points(result.points, folder / "points.csv")
     write_rejects(result.survey.rejects, folder / "rejects.csv", translate)
     write_findings(result.findings, result.crs, folder / "findings.csv", translate)
+    if len(result.quality.coverage.walk_again):
+        written.append(folder / "places_to_walk.csv")
+        write_places(result.quality.coverage.walk_again, written[-1])
     written += _write_place(result, folder)
     progress(0.7, "report")
     report = folder / "report.html"

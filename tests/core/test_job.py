@@ -55,7 +55,7 @@ def test_the_files_are_written_and_named(tmp_path, capsys):
     assert all(re.fullmatch(r"  \S+ +[0-9.]+ (B|kB|MB)", line) for line in lines[at + 1 :])
     assert sorted(os.listdir(tmp_path / "out")) == sorted(FILES)
     assert said.err.splitlines() == [
-        STAGES[key] for key in ("points", "surface", "contours", "findings", "files", "report")
+        STAGES[key] for key in ("points", "surface", "quality", "contours", "findings", "files", "report")
     ]
 
 

@@ -118,19 +118,19 @@ def test_input_is_escaped(html, outline):
 def test_the_language_and_the_headings_are_there(outline):
     assert outline.all("html")[0]["lang"] == "en"
     assert len(outline.all("h1")) == 1
-    assert len(outline.all("h2")) == 10
+    assert len(outline.all("h2")) == 12
     assert len(outline.all("title")) == 1
     anchors = {attributes.get("id") for _, attributes, _ in outline.elements}
     links = [link["href"][1:] for link in outline.all("a")]
-    assert len(links) == 10
+    assert len(links) == 12
     assert set(links) <= anchors
 
 
 def test_figures_can_be_heard(outline):
     alts = [image["alt"] for image in outline.all("img")]
-    assert len(alts) == 6
+    assert len(alts) == 7
     assert all(len(alt) > 40 for alt in alts)
-    assert len(outline.all("figcaption")) == 6
+    assert len(outline.all("figcaption")) == 7
 
 
 def test_tables_say_what_their_cells_are(outline):
@@ -181,8 +181,11 @@ def test_doubt_follows_from_the_claimed_noise(result, outline):
     sigma = 1000 * float(np.median(result.points.sigma_v))
     text = " ".join(outline.text)
     assert f"a standard deviation of {significant(sigma / 3**0.5)} mm" in text
-    least = significant(3 * sigma / 1000)  # ASPRS 2014, annex B: interval = 3 RMSEz
-    assert f"intervals from {least} m" in text
+    supported = result.quality.interval
+    assert supported.rmse >= (2 / 3) ** 0.5 * sigma / 1000
+    assert supported.interval == pytest.approx(3 * supported.rmse)  # ASPRS 2014, annex B: interval = 3 RMSEz
+    assert f"Smallest contour interval the data support: {supported.usual:g} m" in text
+    assert "By that rule the survey supports the interval of 0.1 m." in text
 
 
 def test_an_interval_finer_than_the_noise_is_said_to_be_so(tmp_path):

@@ -14,6 +14,7 @@ from . import markup
 from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
 from .labels import Words, number, plain
 from .output_sections import cautions_section, contours_section, files_section, method_section
+from .quality_sections import accuracy_section, coverage_section
 from .results import JobResult
 from .surface_sections import findings_section, surface_section
 
@@ -30,6 +31,8 @@ CONTENTS = QT_TRANSLATE_NOOP("core", "Contents")
 
 SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     contours_section,
+    accuracy_section,
+    coverage_section,
     findings_section,
     survey_section,
     coordinates_section,

@@ -10,16 +10,15 @@ import numpy as np
 from ..contours.sheet import Sheet
 from ..contours.spots import find_spots
 from ..georeference.crs import plan_unit
-from ..messages import QT_TRANSLATE_NOOP
+from ..messages import QT_TRANSLATE_NOOP, message
+from ..quality.interval import NO_BASIS
 from . import figures, markup
-from .input_sections import Section, messages_list
+from .input_sections import Section, messages_list, say_message
 from .labels import Words, level_decimals, millimetres, number, plain, significant
 from .measures import claimed_sigma, plan_areas, plan_length, slopes, weighted_median
 from .results import JobResult
 
 _LEVELS_SHOWN = 80
-#: ASPRS Positional Accuracy Standards, edition 1 (2014), annex B: RMSEz = contour interval / 3.
-_INTERVAL_OVER_RMSE = 3.0
 
 
 # Contours
@@ -54,9 +53,8 @@ def contours_section(result: JobResult, words: Words) -> Section:
             times=number(picture.exaggeration),
         ),
     )
-    body += (
-        _sheet_shift(sheet, say) + _contour_doubt(result, say) + _levels_table(result, say, unit.symbol, unit.metres)
-    )
+    body += _sheet_shift(sheet, say) + _contour_doubt(result, say) + _interval_doubt(result, say)
+    body += _levels_table(result, say, unit.symbol, unit.metres)
     return "contours", say(QT_TRANSLATE_NOOP("core", "Contours")), body
 
 
@@ -78,11 +76,11 @@ def _sheet_shift(sheet: Optional[Sheet], say: Words) -> str:
 
 
 def _contour_doubt(result: JobResult, say: Words) -> str:
-    """How far noise moves a contour, and which interval the claimed noise carries."""
+    """How far noise moves a contour."""
     sigma, tin = claimed_sigma(result), result.surface.tin
     if not math.isfinite(sigma):
         return ""
-    unit, height = plan_unit(result.crs), result.shown_height_unit
+    unit = plan_unit(result.crs)
     slope = weighted_median(slopes(tin), plan_areas(tin))
     html = ""
     if slope > 0:
@@ -93,23 +91,23 @@ def _contour_doubt(result: JobResult, say: Words) -> str:
         )
         shift = significant(sigma / slope / unit.metres)
         html = markup.paragraph(say(text, slope=number(100 * slope, 1), shift=shift, unit=unit.symbol))
-    least = _INTERVAL_OVER_RMSE * sigma / height.metres
-    interval = result.contours.options.interval
-    if interval >= least:
-        text = QT_TRANSLATE_NOOP(
-            "core",
-            "By the rule that the RMSE of heights is at most a third of the interval (ASPRS 2014, annex B), the "
-            "claimed noise carries intervals from {least} {unit}; the interval of {interval} {unit} is not "
-            "finer than that. Check shots must confirm it.",
-        )
+    return html
+
+
+def _interval_doubt(result: JobResult, say: Words) -> str:
+    """Whether the interval drawn is one that the survey supports."""
+    supported = result.quality.interval
+    if supported is None:
+        return markup.paragraph(say_message(message(NO_BASIS), say))
+    height, interval = result.shown_height_unit, result.contours.options.interval
+    html = "".join(markup.paragraph(say_message(said, say)) for said in supported.messages[:1])
+    if interval * height.metres >= supported.interval:
+        text = QT_TRANSLATE_NOOP("core", "By that rule the survey supports the interval of {interval} {unit}.")
     else:
         text = QT_TRANSLATE_NOOP(
-            "core",
-            "By the rule that the RMSE of heights is at most a third of the interval (ASPRS 2014, annex B), the "
-            "claimed noise carries intervals from {least} {unit}; the interval of {interval} {unit} is finer "
-            "than the survey can support. Choose a larger one.",
+            "core", "The interval of {interval} {unit} is finer than the survey can support. Choose a larger one."
         )
-    return html + markup.paragraph(say(text, least=significant(least), interval=plain(interval), unit=height.symbol))
+    return html + markup.paragraph(say(text, interval=plain(interval), unit=height.symbol))
 
 
 def _levels_table(result: JobResult, say: Words, symbol: str, metres: float) -> str:
@@ -181,6 +179,7 @@ def files_section(result: JobResult, words: Words) -> Section:
         "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
         "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
         "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
+        "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),
         "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
     }
     said = {}

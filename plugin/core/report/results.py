@@ -15,6 +15,7 @@ from ..messages import Message
 from ..points.delimited import PointFile
 from ..points.merge import Merged
 from ..points.pointset import PointSet
+from ..quality.judgement import Judgement
 from ..surface.build import Surface, SurfaceOptions
 from ..surface.edited import EditReport
 from ..surface.edits import Edit
@@ -35,7 +36,8 @@ class JobResult:
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
     ``edits``: edits of the surface by hand, from ``edits_file`` ("" if there were none); ``edited``: what became of
-    them. ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
+    them. ``quality``: what the survey is worth.
+    ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
     surface with fewer vertices, ``dem``: frame of the grid of heights; None where not asked for. ``file_messages``:
     remarks on the files. ``files``: what has been written so far.
     """
@@ -46,6 +48,7 @@ class JobResult:
     surface: Surface
     contours: Contours
     edited: EditReport
+    quality: Judgement
     options: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     decisions_file: str = ""
     messages: Tuple[Message, ...] = ()

@@ -34,6 +34,22 @@ EDITS_LINE = Text("job.edits_line", QT_TRANSLATE_NOOP("core", "Edits     {applie
 FINDINGS_LINE = Text(
     "job.findings_line", QT_TRANSLATE_NOOP("core", "Findings  {count} places to look at, in the report")
 )
+ACCURACY_LINE = Text(
+    "job.accuracy_line",
+    QT_TRANSLATE_NOOP("core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points"),
+)
+SHOTS_LINE = Text(
+    "job.shots_line",
+    QT_TRANSLATE_NOOP(
+        "core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} own check shots; no test"
+    ),
+)
+COVERAGE_LINE = Text(
+    "job.coverage_line",
+    QT_TRANSLATE_NOOP(
+        "core", "Coverage  every {along:.2f} m, passes {across:.1f} m apart; {count} places to walk again"
+    ),
+)
 SHEET_LINE = Text(
     "job.sheet_line",
     QT_TRANSLATE_NOOP(
@@ -87,6 +103,13 @@ def _told_of_more(result: JobResult) -> List[Message]:
     sheet, thinned, more = result.sheet, result.thinned, []
     if result.edits:
         more.append(message(EDITS_LINE, applied=len(result.edited.applied), count=len(result.edits)))
+    accuracy, covered = result.quality.accuracy, result.quality.coverage
+    if accuracy is not None:
+        text = ACCURACY_LINE if accuracy.comparison.checks.independent else SHOTS_LINE
+        tested = accuracy.non_vegetated or accuracy.together
+        more.append(message(text, rmse=tested.rmse, mean=tested.mean, count=tested.count))
+    count = len(covered.walk_again)
+    more.append(message(COVERAGE_LINE, along=covered.along, across=covered.across, count=count))
     if result.findings:
         more.append(message(FINDINGS_LINE, count=len(result.findings)))
     if sheet is not None:

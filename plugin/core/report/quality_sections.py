@@ -1,0 +1,104 @@
+"""The sections of the report about what the survey is worth: accuracy and coverage."""
+
+from __future__ import annotations
+
+from pathlib import PurePath
+from typing import List, Tuple
+
+from ..georeference.crs import height_unit, plan_unit
+from ..messages import QT_TRANSLATE_NOOP, message
+from ..quality.interval import NO_BASIS
+from . import markup
+from .accuracy_page import accuracy_body
+from .input_sections import Section, say_message
+from .labels import Words, number
+from .quality_maps import coverage_map
+from .results import JobResult
+
+_PLACES_SHOWN = 50
+
+
+def accuracy_section(result: JobResult, words: Words) -> Section:
+    title, found = words(QT_TRANSLATE_NOOP("core", "Accuracy")), result.quality.accuracy
+    if found is None:
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "There are no check points on the surface, so nothing here tests it. Measure at least 30 points with an "
+            "independent, better method and give them with --check-points.",
+        )
+        return "accuracy", title, markup.paragraph(words(text))
+    text = QT_TRANSLATE_NOOP("core", "The surface against the check points of {file}.")
+    if not found.comparison.checks.independent:
+        text = QT_TRANSLATE_NOOP("core", "The surface against the check shots in {file}, which did not shape it.")
+    body = markup.paragraph(words(text, file=PurePath(found.comparison.checks.source).name))
+    return "accuracy", title, body + accuracy_body(found, result.surface.tin, words)
+
+
+def coverage_section(result: JobResult, words: Words) -> Section:
+    say, found, tin = words, result.quality.coverage, result.surface.tin
+    body = markup.bullets(say_message(said, say) for said in found.messages)
+    interval = result.quality.interval
+    told = (message(NO_BASIS),) if interval is None else interval.messages
+    body += markup.bullets(say_message(said, say) for said in told)
+    picture = coverage_map(tin, result.edited.points, found, say)
+    alt = QT_TRANSLATE_NOOP(
+        "core", "Map of the used points with {circles} empty circles and {places} places to walk again."
+    )
+    caption = QT_TRANSLATE_NOOP(
+        "core",
+        "Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in "
+        "radius; triangles are marked from an edge of {edge} m.",
+    )
+    count = {"circles": number(len(found.circles)), "places": number(len(found.walk_again))}
+    limits = {"limit": number(found.max_radius, 1), "edge": number(found.max_edge, 1)}
+    body += markup.figure(picture.uri, say(alt, **count), say(caption, **limits))
+    body += markup.facts(say(QT_TRANSLATE_NOOP("core", "Spacing and gaps")), _spacing(result, say))
+    return "coverage", say(QT_TRANSLATE_NOOP("core", "Coverage")), body + _places(result, say)
+
+
+def _spacing(result: JobResult, say: Words) -> List[Tuple[str, str]]:
+    found, unit = result.quality.coverage, plan_unit(result.crs)
+
+    def length(metres: float, decimals: int = 2) -> str:
+        return f"{number(metres / unit.metres, decimals)} {unit.symbol}"
+
+    share = number(100 * found.long_share, 1)
+    widest = length(float(found.circles.radius[0])) if len(found.circles) else say(_NONE)
+    return [
+        (say(QT_TRANSLATE_NOOP("core", "from record to record, median")), length(found.along)),
+        (say(QT_TRANSLATE_NOOP("core", "95 in 100 records are nearer than")), length(found.along_95)),
+        (say(QT_TRANSLATE_NOOP("core", "from pass to pass")), length(found.across)),
+        (say(QT_TRANSLATE_NOOP("core", "share of the site in triangles with a long edge")), f"{share} %"),
+        (say(QT_TRANSLATE_NOOP("core", "radius of the widest empty circle")), widest),
+    ]
+
+
+_NONE = QT_TRANSLATE_NOOP("core", "none over the limit")
+
+
+def _places(result: JobResult, say: Words) -> str:
+    places = result.quality.coverage.walk_again
+    if not len(places):
+        return markup.paragraph(say(QT_TRANSLATE_NOOP("core", "No place needs to be walked again.")))
+    plan, rise = plan_unit(result.crs), height_unit(result.crs)
+    shown = min(len(places), _PLACES_SHOWN)
+    rows = [
+        (
+            str(places.name[i]),
+            number(places.easting[i] / plan.metres, 3),
+            number(places.northing[i] / plan.metres, 3),
+            number(places.height[i] / rise.metres, 2),
+            number(places.extra["radius"][i] / plan.metres, 1),
+        )
+        for i in range(shown)
+    ]
+    head = [
+        say(QT_TRANSLATE_NOOP("core", "Name")),
+        say(QT_TRANSLATE_NOOP("core", "Easting ({unit})"), unit=plan.symbol),
+        say(QT_TRANSLATE_NOOP("core", "Northing ({unit})"), unit=plan.symbol),
+        say(QT_TRANSLATE_NOOP("core", "Height guessed ({unit})"), unit=rise.symbol),
+        say(QT_TRANSLATE_NOOP("core", "Nothing measured within ({unit})"), unit=plan.symbol),
+    ]
+    caption = QT_TRANSLATE_NOOP("core", "Places to walk again, in walking order: {shown} of {count}")
+    name = say(caption, shown=number(shown), count=number(len(places)))
+    return markup.table(name, head, rows, "hnnnn")

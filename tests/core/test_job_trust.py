@@ -1,0 +1,91 @@
+"""What the headless main job says of the survey's worth: check points, coverage, places to walk again."""
+
+import csv
+import re
+
+import numpy as np
+import pytest
+from test_job import hill, run, write
+
+
+def text_of(report):
+    html = re.sub(r'src="[^"]*"', "", report.read_text(encoding="utf-8"))
+    return " ".join(re.sub(r"<[^>]*>", " ", html).split())
+
+
+def test_check_points_are_compared_and_stated(tmp_path, capsys):
+    survey = write(tmp_path / "hill.csv", hill())
+    rows = [line.split(",") for line in hill()[5:140:5]]  # vertices: the surface has their heights
+    off = 0.02 * np.where(np.arange(len(rows)) % 2, 1.0, -1.0) + 0.01
+    shots = [f"{r[0]},{r[1]},{r[2]},{float(r[3]) - d:.4f},0.005,hard" for r, d in zip(rows, off)]
+    checks = write(tmp_path / "checks.csv", shots, "name,easting,northing,height,sigma_v,cover\n")
+    assert run(survey, tmp_path / "out", "--check-points", str(checks), "--accuracy-class", "2") == 0
+    rmse = float(np.sqrt(np.mean(off**2)))
+    said = capsys.readouterr().out
+    assert f"RMSE {rmse:.3f} m, mean {off.mean():+.3f} m against {len(rows)} check points" in said
+    text = text_of(tmp_path / "out" / "report.html")
+    # FGDC-STD-007.3-1998, 3.2.1: 1.9600 RMSEz
+    assert f"Tested {1.96 * rmse:.3f} metres vertical accuracy at 95 % confidence level" in text
+    assert "does not meet the 2-cm RMSEV" in text
+    assert f"only {len(rows)} checkpoints" in text  # ASPRS edition 2 asks for 30
+    assert f"The surface lies {off.mean():+.3f} m off the check points" in text, "a bias is said plainly"
+
+
+def test_check_points_in_feet_are_read_in_the_unit_of_the_crs(tmp_path, capsys):
+    foot = 1200 / 3937  # NIST SP 811
+    lines = hill(east=300000.0, north=60000.0, factor=foot)
+    survey = write(tmp_path / "feet.csv", lines)
+    checks = write(
+        tmp_path / "checks.csv", [line.rsplit(",", 1)[0] for line in lines[3:60:3]], "name,easting,northing,height\n"
+    )
+    assert run(survey, tmp_path / "out", "--check-points", str(checks), crs=("--crs", "EPSG:2263")) == 0
+    assert "RMSE 0.000 m" in capsys.readouterr().out
+
+
+def test_without_check_points_the_report_says_what_is_missing(tmp_path, capsys):
+    assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out") == 0
+    assert "Accuracy" not in capsys.readouterr().out
+    assert "There are no check points on the surface" in text_of(tmp_path / "out" / "report.html")
+
+
+def test_a_gap_gives_places_to_walk_again(tmp_path, capsys):
+    lines = [line for line in hill(side=16) if not near_the_middle(line)]
+    survey = write(tmp_path / "gap.csv", lines)
+    assert run(survey, tmp_path / "out", "--max-gap", "3") == 0
+    rows = list(csv.DictReader((tmp_path / "out" / "places_to_walk.csv").read_text(encoding="utf-8").splitlines()))
+    assert 1 <= len(rows) < 12
+    assert f"{len(rows)} places to walk again" in capsys.readouterr().out
+    measured = np.array([line.split(",")[1:3] for line in lines], float)
+    for row in rows:
+        place = np.array([float(row["easting"]), float(row["northing"])])
+        assert np.hypot(*(place - (500015.0, 5800015.0))) < 9.0
+        assert np.hypot(*(measured - place).T).min() > 3.0
+    text = text_of(tmp_path / "out" / "report.html")
+    assert all(row["name"] in text for row in rows)
+    assert "Places to walk again, in walking order" in text
+
+
+def near_the_middle(line):
+    east, north = (float(word) for word in line.split(",")[1:3])
+    return np.hypot(east - 500015.0, north - 5800015.0) < 8.0
+
+
+def test_full_ground_needs_no_second_walk(tmp_path):
+    assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out") == 0
+    assert not (tmp_path / "out" / "places_to_walk.csv").exists()
+    assert "No place needs to be walked again." in text_of(tmp_path / "out" / "report.html")
+
+
+@pytest.mark.parametrize(
+    ("more", "words"),
+    [
+        (("--accuracy-class", "0"), ["--accuracy-class"]),
+        (("--max-gap", "-1"), ["--max-gap"]),
+        (("--check-points", "nowhere.csv"), ["nowhere.csv"]),
+    ],
+)
+def test_mistakes_are_told_in_one_line(tmp_path, capsys, more, words):
+    assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out", *more) == 2
+    told = capsys.readouterr().err.splitlines()
+    assert all(word in told[-1] for word in words)
+    assert not (tmp_path / "out" / "report.html").exists()
