@@ -11,7 +11,7 @@ from qgis.PyQt.QtWidgets import QHBoxLayout, QLineEdit, QMessageBox, QPushButton
 
 from ..core.messages import SurveyError
 from ..processing.algorithm import say
-from ..processing.importoptions import chosen_files, chosen_options
+from ..processing.importoptions import OPERATIONS_APART, chosen_files, chosen_options
 from ..processing.parameters import UNITS
 from .preview import PreviewDialog
 from .previewdata import Choices, SurveyPreview
@@ -89,8 +89,10 @@ class ColumnsWrapper(WidgetWrapper):
         for name, unit in (("UNIT", choices.unit), ("HEIGHT_UNIT", choices.height_unit)):
             if name in self.others:
                 self.others[name].setParameterValue(None if unit is None else UNITS.index(unit), context)
-        if "CORRECT" in self.others:
-            self.others["CORRECT"].setParameterValue(choices.correct, context)
+        accepted = f" {OPERATIONS_APART} ".join(choices.accept)
+        for name, text in (("CORRECT", choices.correct), ("ACCEPT", accepted)):
+            if name in self.others:
+                self.others[name].setParameterValue(text, context)
 
 
 _OUTPUTS = ("OUTPUT", "REJECTS")

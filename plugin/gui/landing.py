@@ -42,28 +42,28 @@ class LandingMap(QgsMapCanvas):
         self.setCanvasColor(QColor("white"))
         self.setMinimumSize(280, 240)
         self.setAccessibleName(translate("hummock", "Where the points would land"))
-        self.pan = QgsMapToolPan(self)
-        self.setMapTool(self.pan)
-        self.layer: Optional[QgsVectorLayer] = None
+        self.hand = QgsMapToolPan(self)
+        self.setMapTool(self.hand)
+        self.shown: Optional[QgsVectorLayer] = None
 
     def show_points(self, points: Optional[PointSet], outside: Optional[np.ndarray] = None) -> None:
         """Draw ``points``, those of the mask ``outside`` in another colour; nothing for None."""
         if points is None or not len(points):
-            self.layer = None
+            self.shown = None
             self.setLayers([])
             self.refresh()
             return
         crs = qgis_crs(points.crs)
         away = np.zeros(len(points), bool) if outside is None or len(outside) != len(points) else outside
-        self.layer = _layer(points, away, crs)
+        self.shown = _layer(points, away, crs)
         self.setDestinationCrs(crs)
-        self.setLayers([self.layer, *_project_layers(crs)])
-        self.setExtent(_around(self.layer.extent()))
+        self.setLayers([self.shown, *_project_layers(crs)])
+        self.setExtent(_around(self.shown.extent()))
         self.refresh()
 
     def drawn(self) -> int:
         """How many points are drawn."""
-        return 0 if self.layer is None else int(self.layer.featureCount())
+        return 0 if self.shown is None else int(self.shown.featureCount())
 
 
 def _layer(points: PointSet, outside: np.ndarray, crs: QgsCoordinateReferenceSystem) -> QgsVectorLayer:

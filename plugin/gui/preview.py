@@ -24,9 +24,11 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
+from ..core.georeference.area import DEGREES, Cause, Suggestion
 from ..core.georeference.axes import to_lonlat
 from ..core.georeference.intake import Intake, suggestion_names
-from ..core.messages import Message
+from ..core.georeference.transform import BALLPARK, BALLPARK_LACKING, MISSING_GRID
+from ..core.messages import Message, SurveyError
 from ..core.points.columns import ROLES, coordinates_of
 from ..core.points.recognition import Alternative, Ambiguity, Question
 from ..core.units import LengthUnit
@@ -74,6 +76,7 @@ class PreviewDialog(QDialog):
         self.preview = preview
         self.touched = False
         self.correct = preview.options.correct
+        self.accepted = tuple(preview.options.accept)
         self.outcome: Optional[Outcome] = None
         self.combos: List[QComboBox] = []
         self.setWindowTitle(translate("hummock", "Preview of the survey"))
@@ -97,12 +100,12 @@ class PreviewDialog(QDialog):
         """What the drop-downs and buttons say; roles None while they are those recognised without doubt."""
         unit, height_unit = self._unit(self.unit), self._unit(self.height_unit)
         if self.preview.log or (self.preview.settled and not self.touched):
-            return Choices(None, unit, height_unit, self.correct)
+            return Choices(None, unit, height_unit, self.correct, self.accepted)
         found = self.preview.recognition
         if found is not None and found.guesses:  # columns by name are not asked for their unit once more
             unit = unit or found.guesses[0].unit
             height_unit = height_unit or found.guesses[0].height_unit
-        return Choices(self.roles(), unit, height_unit, self.correct)
+        return Choices(self.roles(), unit, height_unit, self.correct, self.accepted)
 
     def open_questions(self) -> List[Ambiguity]:
         """What only the user can say and has not said yet."""
@@ -146,7 +149,7 @@ class PreviewDialog(QDialog):
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, parent=self
         )
-        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setText(translate("hummock", "Take these columns"))
+        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setText(translate("hummock", "Use as shown"))
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
         layout.addWidget(self.buttons)
@@ -257,6 +260,7 @@ class PreviewDialog(QDialog):
         self._show_questions()
         if self.outcome.error is not None:
             self._note(self.preview.plain(say(self.outcome.error.message)), bad=True)
+            self._show_acceptance(self.outcome.error)
         if came is None:
             self.map.show_points(None)
             self.place.setText("")
@@ -423,6 +427,35 @@ class PreviewDialog(QDialog):
             for name, one in usable[:MOST_SUGGESTIONS]:
                 text = translate("hummock", "Read them so: {cause}").format(cause=_joined(one.messages))
                 self._button(text, self.correct == name, lambda _=False, name=name: self._correct(name))
+            for one in area.suggestions:
+                self._as_degrees(one)
+
+    def _as_degrees(self, suggestion: Suggestion) -> None:
+        """A button that reads easting and northing as longitude and latitude, or the other way round."""
+        roles = self.roles()
+        if suggestion.causes != (Cause.DEGREES,) or "easting" not in roles:
+            return
+        names = ("longitude", "latitude") if suggestion.messages[0].text == DEGREES else ("latitude", "longitude")
+        changed = dict(zip(names, (roles.pop("easting"), roles.pop("northing"))))
+        self._button(
+            translate("hummock", "Columns: {roles}").format(
+                roles=", ".join(f"{role_label(role)} {column}" for role, column in changed.items())
+            ),
+            False,
+            lambda: self._answer({**changed, **roles}),
+        )
+
+    def _show_acceptance(self, error: SurveyError) -> None:
+        """A button for the coordinate operation that is used only when its name is accepted."""
+        name = str(error.values.get("name", ""))
+        if error.code in (BALLPARK.code, BALLPARK_LACKING.code, MISSING_GRID.code) and name:
+            self._button(
+                translate("hummock", "Accept “{name}”").format(name=name), False, lambda: self._accept_operation(name)
+            )
+
+    def _accept_operation(self, name: str) -> None:
+        self.accepted = (*self.accepted, name)
+        self.refresh()
 
     def _correct(self, name: str) -> None:
         """A second click takes the correction back."""
@@ -432,6 +465,7 @@ class PreviewDialog(QDialog):
     def done(self, result: int) -> None:
         """Closed either way: the copies of long files go."""
         self.timer.stop()
+        self.map.stopRendering()
         self.preview.close()
         super().done(result)
 

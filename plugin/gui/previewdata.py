@@ -35,12 +35,15 @@ class Row:
 
 @dataclass(frozen=True)
 class Choices:
-    """What the user chose in the preview. ``roles``: role to column number from 1, None for as recognised."""
+    """What the user chose in the preview. ``roles``: role to column number from 1, None for as recognised.
+    ``correct``: the likely cause to mend; ``accept``: names of coordinate operations.
+    """
 
     roles: Optional[Dict[str, int]] = None
     unit: Optional[LengthUnit] = None
     height_unit: Optional[LengthUnit] = None
     correct: str = ""
+    accept: Tuple[str, ...] = ()
 
     @property
     def columns(self) -> str:
@@ -114,8 +117,9 @@ class SurveyPreview:
         """What would come in with ``choices``."""
         columns = parse_columns(choices.columns) if choices.roles else self.options.columns
         options = replace(
-            self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct
-        )
+            self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct,
+            accept=choices.accept,
+        )  # fmt: skip
         try:
             return Outcome(take_in(self.heads, options), None)
         except SurveyError as error:

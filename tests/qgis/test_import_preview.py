@@ -156,6 +156,31 @@ def test_a_unit_that_is_open_is_chosen_there(dialog_with: Any, tmp_path: Path) -
     assert dialog.mainWidget().createProcessingParameters()["UNIT"] == 1
 
 
+def test_degrees_read_as_lengths_are_offered_as_degrees(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "degrees.csv"
+    rows = [f"p{i},{51.45 + i * 1e-5:.7f},{9.0 + i * 1e-5:.7f},{100 + i * 0.1:.2f}" for i in range(30)]
+    path.write_text("\n".join(["point,one,two,three", *rows]) + "\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", COLUMNS="name,easting,northing,height"))
+    assert "degrees; read them as such" in said(preview)
+    (button,) = answers(preview, "Columns: latitude 2, longitude 3")
+    press(button)
+    assert "51.45" in preview.place.text()
+    assert preview.choices().columns == "name=1,latitude=2,longitude=3,height=4"
+
+
+def test_a_ballpark_operation_is_accepted_by_its_button(dialog_with: Any, tmp_path: Path) -> None:
+    dialog = dialog_with(INPUT=survey(tmp_path / "plain.txt"), SOURCE_CRS="EPSG:23032", CRS="EPSG:26732")
+    wrappers(dialog)["COLUMNS"].setValue("name,easting,northing,height,code")
+    preview = preview_of(dialog)
+    assert not ok(preview).isEnabled()
+    (button,) = answers(preview, "Accept “")
+    assert "allpark" in button.text()
+    press(button)
+    assert ok(preview).isEnabled()
+    wrappers(dialog)["COLUMNS"].take(preview.choices())
+    assert "allpark" in dialog.mainWidget().createProcessingParameters()["ACCEPT"]
+
+
 def test_long_files_are_shown_in_part(dialog_with: Any, tmp_path: Path) -> None:
     path = tmp_path / "long.csv"
     with open(path, "w", encoding="utf-8") as stream:
