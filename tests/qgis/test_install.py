@@ -10,6 +10,8 @@ from pathlib import Path
 from in_qgis import ROOT, Profile, build_zip
 
 ALGORITHMS = {
+    "hummock:fitcontrol",
+    "hummock:groundgrid",
     f"hummock:{name}"
     for name in (
         "importpoints",
