@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+import json
 import math
 from pathlib import Path
 from typing import Any, Dict, List
 
 import numpy as np
 import pytest
-from in_qgis import Listener, layer_of
+from in_qgis import Listener, Profile, layer_of
 from test_import_preview import log_text
 
 
@@ -189,6 +190,23 @@ def test_a_file_or_a_layer_but_not_both_or_none(run: Any, project: Any, tmp_path
     file = write(tmp_path / "a.csv", walk())
     assert "not both" in refused(run, "importpoints", INPUT=file, LAYER=layer.id(), CRS="EPSG:25832")
     assert "survey file" in refused(run, "importpoints", CRS="EPSG:25832")
+
+
+def test_plain_words_through_qgis_process(profile: Profile, tmp_path: Path) -> None:
+    """Columns, units, CRSs and further files as text, without a window."""
+    rows = [row.replace(",GR", "").split(",") for row in walk(20, 280000.0, 5700000.0, 328.0)]
+    first = write(tmp_path / "first.txt", [f"{n} {north} {east} {h}" for n, east, north, h in rows], "# no header")
+    second = write(tmp_path / "second.txt", [f"{n} {north} {east} {h}" for n, east, north, h in rows[:3]], "# none")
+    ran = profile.qgis_process(
+        "--json", "run", "hummock:importpoints", f"--INPUT={first}", f"--MORE={second}", "--CRS=EPSG:25832",
+        "--SOURCE_CRS=EPSG:25833", "--COLUMNS=name,northing,easting,height", "--UNIT=0", "--HEIGHT_UNIT=1",
+        f"--OUTPUT={tmp_path / 'points.gpkg'}",
+    )  # fmt: skip
+    assert ran.returncode == 0, ran.stdout + ran.stderr
+    results = json.loads(ran.stdout)["results"]
+    assert results["POINTS"] == 23
+    assert "EPSG:25833" in results["STATEMENTS"]
+    assert places(results["OUTPUT"])[0, 2] == pytest.approx(328.0 * 0.3048)
 
 
 # Control

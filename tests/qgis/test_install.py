@@ -10,11 +10,11 @@ from pathlib import Path
 from in_qgis import ROOT, Profile, build_zip
 
 ALGORITHMS = {
-    "hummock:fitcontrol",
-    "hummock:groundgrid",
     f"hummock:{name}"
     for name in (
         "importpoints",
+        "fitcontrol",
+        "groundgrid",
         "buildsurface",
         "inspectsurface",
         "coverage",
