@@ -219,4 +219,6 @@ def test_what_cannot_be_balanced():
 def test_design_volume_is_that_of_the_two_surfaces():
     ground = random_tin(300, 3)
     found = grade_pad(ground, PAD, 102.0)
-    assert volume_between(ground, found.design) == found.volume
+    again = volume_between(ground, found.design)
+    for name in ("cut", "fill", "cut_area", "fill_area", "common_area", "existing_only"):
+        assert getattr(found.volume, name) == pytest.approx(getattr(again, name), rel=1e-12)

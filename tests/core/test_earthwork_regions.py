@@ -6,10 +6,11 @@ import numpy as np
 import pytest
 
 from plugin.core.earthwork.depths import volumes_by_depth, volumes_in_depths
-from plugin.core.earthwork.layers import Layer, cut_by_layer
+from plugin.core.earthwork.layers import Layer, cut_by_layer, layers_in_cut
+from plugin.core.earthwork.overlay import common_pieces
 from plugin.core.earthwork.partition import Region
 from plugin.core.earthwork.plane import Plane, plane_pieces, volume_to_level
-from plugin.core.earthwork.regions import volumes_by_region, volumes_in_regions
+from plugin.core.earthwork.regions import pieces_by_region, volumes_by_region, volumes_in_regions
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.messages import SurveyError
 from tests.core.earthworks import FRUSTUM, frustum, square, surface
@@ -85,6 +86,26 @@ def test_regions_to_a_level():
     whole = volume_to_level(tin, 100)
     assert found.regions[0].cut + found.outside.cut == pytest.approx(whole.cut, rel=1e-10)
     assert 0 < found.regions[0].cut < whole.cut
+
+
+def test_exchanging_the_surfaces_by_region():
+    a, b = random_tin(200, 1), random_tin(150, 2)
+    regions = [box("w", -5, -5, 50, 120), box("e", 40, -5, 70, 120)]
+    one, other = volumes_by_region(a, b, regions), volumes_by_region(b, a, regions)
+    assert [(p.cut, p.fill) for p in one.regions] == [(p.fill, p.cut) for p in other.regions]
+    assert one.overlaps[0].net == -other.overlaps[0].net
+
+
+def test_depths_and_layers_of_one_region():
+    a, b = random_tin(200, 1), lifted(random_tin(150, 2), -0.5)
+    regions = [box("w", -5, -5, 50, 120), box("e", 45, -5, 70, 120)]
+    whole = volumes_by_region(a, b, regions)
+    parts = pieces_by_region(common_pieces(a, b), regions, a.bounds)
+    for part, region in zip(parts, whole.regions):
+        classes = volumes_in_depths(part, (0.2, 1.0))
+        assert sum(c.volume for c in classes if c.is_cut) == pytest.approx(region.cut, rel=1e-10)
+        layers = layers_in_cut(part, "soil", [Layer("rock", lifted(random_tin(100, 3), -0.4))])
+        assert sum(v.cut for v in layers.layers) + layers.unknown == pytest.approx(region.cut, rel=1e-10)
 
 
 def test_depth_classes_of_a_pyramid():

@@ -89,12 +89,13 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     zone[~_reached(partition.tin, zone)] = 0
     design = _design(partition.tin, platform, zone, heights, existing)
     kept = zone[zone > 0]
-    volume = volume_between(existing, design)
+    volume = volume_between(ground, design)
     if volume.common_area <= 0:
         raise SurveyError(NO_GROUND)
+    volume = replace(volume, existing_only=existing.plan_area - volume.common_area)
     outline = dissolve(design, np.zeros(len(design.triangles), np.int64))
     rings = [_with_heights(design, ring) for polygon in outline for ring in polygon.rings]
-    said = _messages(existing, platform, design, kept, volume)
+    said = _messages(ground, design, kept, volume)
     return Grading(design, kept, tuple(rings), volume, said)
 
 
@@ -320,15 +321,15 @@ def _with_heights(tin: Tin, ring: np.ndarray) -> np.ndarray:
     return np.column_stack([ring, z])
 
 
-def _messages(existing: Tin, platform: Platform, design: Tin, zone: np.ndarray, volume: Volume) -> Tuple[Message, ...]:
+def _messages(ground: Tin, design: Tin, zone: np.ndarray, volume: Volume) -> Tuple[Message, ...]:
     said: List[Message] = []
     triangle, side = np.nonzero((design.neighbours < 0) & (zone > PLATFORM)[:, None])
     ends = [design.triangles[triangle, side], design.triangles[triangle, (side + 1) % 3]]
     middle = design.vertices[ends].mean(axis=0)
-    level = heights_at(existing, middle[:, :2] + design.origin)
+    level = heights_at(ground, middle[:, :2] + design.origin)
     length = np.hypot(*(design.vertices[ends[1]] - design.vertices[ends[0]])[:, :2].T)
     # slopes that end beside the ground end at its rim, or at an end of the platform without slopes
-    off = (np.isnan(level) | _on_rim(existing, middle[:, :2] + design.origin)) & (np.abs(level - middle[:, 2]) > 1e-3)
+    off = (np.isnan(level) | _on_rim(ground, middle[:, :2] + design.origin)) & (np.abs(level - middle[:, 2]) > 1e-3)
     if np.any(off):
         first = middle[off][0, :2] + design.origin
         where = {"easting": float(first[0]), "northing": float(first[1])}

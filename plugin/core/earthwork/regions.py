@@ -11,7 +11,7 @@ from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .overlay import Pieces, common_pieces, split_pieces
 from .partition import Bounds, Partition, Region, joined_bounds, make_partition
-from .volume import volumes_by_piece
+from .volume import out_of_order, volumes_by_piece
 
 
 @dataclass(frozen=True)
@@ -31,6 +31,10 @@ class PartVolume:
     def net(self) -> float:
         """Fill less cut, cubic metres."""
         return self.fill - self.cut
+
+    def reversed(self) -> PartVolume:
+        """The same with existing and design exchanged."""
+        return PartVolume(self.name, self.fill, self.cut, self.fill_area, self.cut_area, self.common_area, self.area)
 
     @property
     def mean_cut_depth(self) -> float:
@@ -61,6 +65,12 @@ class RegionVolumes:
     overlaps: Tuple[PartVolume, ...]
     total: PartVolume
 
+    def reversed(self) -> RegionVolumes:
+        """The same with existing and design exchanged."""
+        several = (tuple(part.reversed() for part in parts) for parts in (self.regions, self.overlaps))
+        regions, overlaps = several
+        return RegionVolumes(regions, self.outside.reversed(), overlaps, self.total.reversed())
+
 
 def volumes_by_region(
     existing: Tin, design: Tin, regions: Sequence[Region], progress: Progress = silent
@@ -69,6 +79,8 @@ def volumes_by_region(
 
     Regions stand on the 0.1 mm grid of the surfaces. Raises SurveyError for a ring of fewer than three corners.
     """
+    if out_of_order(existing, design):
+        return volumes_by_region(design, existing, regions, progress).reversed()
     bounds = joined_bounds([existing, design])
     return volumes_in_regions(common_pieces(existing, design, progress), regions, bounds, existing.crs)
 
@@ -84,6 +96,21 @@ def volumes_in_regions(
             for row, values in enumerate(volumes_by_piece(small)):
                 sums[row] += np.bincount(triangle, values, sums.shape[1])
     return _report(partition, sums, [region.name for region in regions])
+
+
+def pieces_by_region(
+    pieces: Iterable[Pieces], regions: Sequence[Region], bounds: Bounds, crs: object = None
+) -> Tuple[Tuple[Pieces, ...], ...]:
+    """For each region, the parts of pieces in it, for depth classes, layers or doubts of one region alone."""
+    partition = make_partition(regions, bounds, crs)
+    found: List[List[Pieces]] = [[] for _ in regions]
+    for part in pieces:
+        for small, _, triangle in split_pieces(part, partition.tin):
+            for r, own in enumerate(found):
+                inside = np.flatnonzero(partition.inside[r, triangle])
+                if len(inside):
+                    own.append(small.take(inside))
+    return tuple(tuple(own) for own in found)
 
 
 def _report(partition: Partition, sums: np.ndarray, names: List[str]) -> RegionVolumes:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterable, List, Tuple
+from typing import Iterable, List
 
 import numpy as np
 
@@ -48,15 +48,16 @@ def volume_between(existing: Tin, design: Tin, progress: Progress = silent) -> V
     Exact on the common refinement of both triangulations, with each piece split at the line of no cut and no fill.
     Exchanging the surfaces exchanges cut and fill to the last digit.
     """
-    if _order_key(design) < _order_key(existing):
+    if out_of_order(existing, design):
         return volume_between(design, existing, progress).reversed()
     parts = map_pieces(existing, design, _sums, progress)
     return _volume(list(parts), existing.plan_area, design.plan_area)
 
 
-def _order_key(tin: Tin) -> Tuple[bytes, ...]:
-    """Something to order two surfaces by, whatever their roles."""
-    return tin.origin.tobytes(), tin.vertices.tobytes(), tin.triangles.tobytes()
+def out_of_order(existing: Tin, design: Tin) -> bool:
+    """Whether to compute with the surfaces exchanged, so that both ways come to the same last digits."""
+    keys = [(tin.origin.tobytes(), tin.vertices.tobytes(), tin.triangles.tobytes()) for tin in (existing, design)]
+    return keys[1] < keys[0]
 
 
 def sum_volumes(pieces: Iterable[Pieces], existing_area: float, design_area: float) -> Volume:
