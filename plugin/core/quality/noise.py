@@ -1,0 +1,113 @@
+"""How noisy the heights are and how rough the ground is, from the walk itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Tuple
+
+import numpy as np
+
+from .walk import Walk
+
+_MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
+_CUT = 3.0
+_CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3
+_LAGS = (1, 2, 4, 8, 16)
+
+
+@dataclass(frozen=True)
+class Roughness:
+    """How far the ground departs from straight interpolation (m): ``size`` at half-widths ``reach`` (m), rising."""
+
+    reach: np.ndarray
+    size: np.ndarray
+
+    def at(self, reach: np.ndarray) -> np.ndarray:
+        """Departure (m, one standard deviation) for half-widths ``reach`` (m); quadratic beyond what was seen."""
+        reach = np.maximum(np.asarray(reach, float), 1e-6)
+        inner = np.exp(np.interp(np.log(reach), np.log(self.reach), np.log(self.size)))
+        low, high = reach / self.reach[0], reach / self.reach[-1]
+        outer = np.where(low < 1, self.size[0] * low**2, inner)
+        result: np.ndarray = np.where(high > 1, self.size[-1] * high**1.5, outer)
+        return result
+
+
+def robust_sigma(values: np.ndarray) -> float:
+    """Standard deviation of a normal core: MAD first, then what lies within 3 of it. nan for fewer than 3 values."""
+    if len(values) < 3:
+        return float("nan")
+    centre = float(np.median(values))
+    sigma = _MAD * float(np.median(np.abs(values - centre)))
+    for _ in range(3):
+        core = np.abs(values - centre) <= _CUT * sigma
+        if sigma == 0 or np.count_nonzero(core) < 3:
+            return sigma
+        centre = float(values[core].mean())
+        sigma = float(values[core].std()) / _CUT_SHARE
+    return sigma
+
+
+def white_residuals(walk: Walk) -> np.ndarray:
+    """Each height less the cubic through its two neighbours on either side, scaled to the noise of one height (q,).
+
+    nan where there are not two neighbours on either side. The cubic follows slope, curvature and uneven steps, so
+    only what is new at every point is left.
+    """
+    n = len(walk)
+    result = np.full(n, np.nan)
+    i = np.flatnonzero((np.arange(n) - 2 >= walk.first) & (np.arange(n) + 2 < walk.last))
+    if not len(i):
+        return result
+    ahead_x, ahead_y = walk.x[i + 2] - walk.x[i - 2], walk.y[i + 2] - walk.y[i - 2]
+    length = np.maximum(np.hypot(ahead_x, ahead_y), 1e-9)
+    s = [
+        ((walk.x[i + k] - walk.x[i]) * ahead_x + (walk.y[i + k] - walk.y[i]) * ahead_y) / length for k in (-2, -1, 1, 2)
+    ]
+    straight = length > 3 * walk.spacing
+    ordered = straight & (s[0] < s[1]) & (s[1] < 0) & (s[2] > 0) & (s[3] > s[2])
+    residual, gain = walk.z[i].copy(), np.ones(len(i))
+    with np.errstate(divide="ignore", invalid="ignore"):
+        for a in range(4):
+            weight = np.ones(len(i))
+            for b in range(4):
+                if b != a:
+                    weight = weight * s[b] / (s[b] - s[a])
+            residual -= weight * walk.z[i + (-2, -1, 1, 2)[a]]
+            gain += weight**2
+        scaled = residual / np.sqrt(gain)
+    result[i[ordered]] = scaled[ordered]
+    return result
+
+
+def white_sigma(walk: Walk) -> Tuple[float, int]:
+    """Noise (m) that is new at every point, and how many residuals it rests on."""
+    residual = white_residuals(walk)
+    residual = residual[np.isfinite(residual)]
+    return robust_sigma(residual), len(residual)
+
+
+def roughness(walk: Walk, sigma: float) -> Roughness:
+    """Departure of the ground from a straight line between points 2 L apart along the passes, for several L."""
+    reach, size = [], []
+    here = np.arange(len(walk))
+    least = 0.05 * sigma
+    for lag in _LAGS:
+        i = here[(here - lag >= walk.first) & (here + lag < walk.last)]
+        if len(i) < 10:
+            break
+        back = np.hypot(walk.x[i] - walk.x[i - lag], walk.y[i] - walk.y[i - lag])
+        ahead = np.hypot(walk.x[i + lag] - walk.x[i], walk.y[i + lag] - walk.y[i])
+        whole = np.hypot(walk.x[i + lag] - walk.x[i - lag], walk.y[i + lag] - walk.y[i - lag])
+        straight = whole > 0.95 * (back + ahead)
+        if np.count_nonzero(straight) < 10:
+            break
+        i, back, ahead = i[straight], back[straight], ahead[straight]
+        share = back / np.maximum(back + ahead, 1e-9)
+        departure = walk.z[i] - (1 - share) * walk.z[i - lag] - share * walk.z[i + lag]
+        spread = robust_sigma(departure) ** 2 - 1.5 * sigma**2
+        least = max(least, np.sqrt(max(spread, 0.0)))
+        reach.append(float(np.median(np.minimum(back, ahead))))
+        size.append(least)
+    if not reach:
+        return Roughness(np.array([walk.spacing if walk.spacing > 0 else 1.0]), np.array([sigma]))
+    return Roughness(np.array(reach), np.array(size))

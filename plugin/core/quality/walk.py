@@ -1,0 +1,68 @@
+"""The walk behind a survey: auto-recorded points in recording order, cut into pieces where the chain breaks."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+#: A step longer than so many median steps is a gap: the rover did not store between.
+GAP_STEPS = 4.0
+#: Steps shorter than this share of the median step are no progress.
+STILL_SHARE = 0.3
+
+
+@dataclass(frozen=True)
+class Walk:
+    """q auto-recorded points in recording order.
+
+    ``index``: (q,) their place in the point set. ``x, y, z``: (q,) local metres. ``piece``: (q,) number of the
+    piece, which is a chain without gaps; ``first, last``: (q,) bounds [first, last) of each point's piece.
+    ``spacing``: median step, metres.
+    """
+
+    index: np.ndarray
+    x: np.ndarray
+    y: np.ndarray
+    z: np.ndarray
+    piece: np.ndarray
+    first: np.ndarray
+    last: np.ndarray
+    spacing: float
+
+    def __len__(self) -> int:
+        return len(self.index)
+
+    def take(self, keep: np.ndarray) -> "Walk":
+        """The walk without some points; pieces stay whole across what is left out."""
+        return chain(self.index[keep], self.x[keep], self.y[keep], self.z[keep], self.piece[keep], self.spacing)
+
+
+def median_step(x: np.ndarray, y: np.ndarray) -> float:
+    """Median distance of points that follow each other, standing still left out; nan without steps."""
+    step = np.hypot(np.diff(x), np.diff(y))
+    step = step[step > 0.02]
+    if not len(step):
+        return float("nan")
+    middle = float(np.median(step))
+    moving = step[step > STILL_SHARE * middle]
+    return float(np.median(moving))
+
+
+def chain(
+    index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, piece: np.ndarray, spacing: float
+) -> Walk:
+    """A walk from columns (q,) with known piece numbers, which never fall."""
+    starts = np.flatnonzero(np.append(True, np.diff(piece) != 0)) if len(piece) else np.empty(0, np.int64)
+    number = np.cumsum(np.append(True, np.diff(piece) != 0)) - 1 if len(piece) else np.empty(0, np.int64)
+    ends = np.append(starts[1:], len(piece))
+    return Walk(index, x, y, z, number, starts[number], ends[number], spacing)
+
+
+def make_walk(index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray) -> Walk:
+    """The walk through points ``index`` (q,) at local ``x, y, z``, broken at gaps."""
+    spacing = median_step(x, y)
+    step = np.hypot(np.diff(x), np.diff(y))
+    broken = step > GAP_STEPS * spacing
+    piece = np.append(0, np.cumsum(broken)) if len(index) else np.empty(0, np.int64)
+    return chain(index, x, y, z, piece, spacing)
