@@ -75,7 +75,7 @@ def _sums(pieces: Iterable[Pieces]) -> np.ndarray:
 
 def _volume(parts: List[np.ndarray], existing_area: float, design_area: float) -> Volume:
     cut, fill, cut_area, fill_area, area = (float(v) for v in np.sum(np.reshape(parts, (-1, 5)), axis=0))
-    return Volume(cut, fill, cut_area, fill_area, area, existing_area - area, design_area - area)
+    return Volume(cut, fill, cut_area, fill_area, area, max(0.0, existing_area - area), max(0.0, design_area - area))
 
 
 def volumes_by_piece(pieces: Pieces) -> np.ndarray:
