@@ -1,0 +1,47 @@
+"""Checking points a second time: what the last check said is undone, what a hand decided since is kept."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Tuple
+
+import numpy as np
+
+from ..points.decisions import STATUS_WORDS, Decisions, words_of_reasons
+from ..points.pointset import PointSet, Reason, Status
+from .overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand
+
+#: What codes and merging say of points; no check, and no hand either.
+_GIVEN = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND | Reason.DUPLICATE)
+_WORDS = np.array([next(word for word, status in STATUS_WORDS.items() if status == k) for k in range(3)], object)
+
+
+def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
+    """The points as no check had seen them, and the decisions by hand on them, for :func:`.overrides.with_overrides`.
+
+    A point whose status is not that of the columns ``check_status`` was decided by hand; without that column, each that
+    is flagged or rejected for more than its code. Where lines of the file are missing or not unique (several files
+    in one layer) the lines of what is returned are row numbers, from 1. Raises SurveyError for unknown words.
+    """
+    lines = points.source_line
+    if len(np.unique(lines)) < len(lines) or np.any(lines < 1):
+        points = replace(points, source_line=np.arange(1, len(points) + 1))
+    given = points.reasons.astype(np.uint32) & _GIVEN
+    extra = {name: values for name, values in points.extra.items() if name not in (CHECK_STATUS, CHECK_REASON)}
+    only_given = (given != 0) & (points.reasons == given)
+    columns = {
+        "line": points.source_line.tolist(),
+        "status": _WORDS[points.status].tolist(),
+        "reason": [words_of_reasons(reasons) for reasons in points.reasons.tolist()],
+    }
+    if CHECK_STATUS in points.extra:
+        columns[CHECK_STATUS] = points.extra[CHECK_STATUS].tolist()
+        columns[CHECK_REASON] = points.extra.get(CHECK_REASON, np.full(len(points), "", object)).tolist()
+    else:
+        columns[CHECK_STATUS] = np.where(only_given, _WORDS[points.status], "used").tolist()
+    decisions = changed_by_hand(columns, points.source)
+    by_hand = np.isin(points.source_line, decisions.line)
+    keep = (given != 0) & ~by_hand
+    status = np.where(keep, points.status, Status.USED)
+    fresh = replace(points, extra=extra).with_status(status, np.where(keep, given, 0))
+    return fresh, decisions
