@@ -126,7 +126,7 @@ class PreviewDialog(QDialog):
         self.summary.setWordWrap(True)
         self.summary.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         layout.addWidget(self.summary)
-        layout.addLayout(self._unit_row())
+        layout.addWidget(self._unit_row())
         self.table = QTableWidget()
         self.table.setAccessibleName(translate("hummock", "First lines of the file"))
         self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -154,8 +154,12 @@ class PreviewDialog(QDialog):
         self.buttons.rejected.connect(self.reject)
         layout.addWidget(self.buttons)
 
-    def _unit_row(self) -> QHBoxLayout:
-        row = QHBoxLayout()
+    def _unit_row(self) -> QWidget:
+        """Units of plan and height; a receiver log has its own."""
+        line = QWidget()
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 0, 0, 0)
+        line.setVisible(not self.preview.log)
         self.unit, self.height_unit = QComboBox(), QComboBox()
         options = self.preview.options
         for label, combo, given in (
@@ -170,7 +174,7 @@ class PreviewDialog(QDialog):
             row.addWidget(text)
             row.addWidget(combo)
         row.addStretch(1)
-        return row
+        return line
 
     def _notes_area(self) -> QScrollArea:
         """What is open, what was noticed, and buttons for what only the user can say."""
@@ -210,6 +214,7 @@ class PreviewDialog(QDialog):
             wide = max((metrics.boundingRect(text).width() for text in texts), default=0) + 24
             self.table.setColumnWidth(i, min(max(wide, MIN_COLUMN), MOST_COLUMN))
         self.table.setRowHeight(0, self.table.rowHeight(0) + 4)
+        self.table.setRowHidden(0, self.preview.log)
 
     def _role_combo(self, place: int) -> QComboBox:
         combo = QComboBox()

@@ -152,7 +152,10 @@ class GroundAndGrid(HummockAlgorithm):
                 True,
             ),
         ):
-            self.add(number(name, label, default), help_text, advanced=advanced)
+            parameter = number(name, label, default)
+            if name == "FACTOR":
+                parameter.setMetadata({"widget_wrapper": {"decimals": 12}})
+            self.add(parameter, help_text, advanced=advanced)
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

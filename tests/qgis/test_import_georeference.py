@@ -333,3 +333,15 @@ def test_ground_without_origin_or_crs_is_refused(run: Any, tmp_path: Path) -> No
     points = grid_points(run, tmp_path)
     assert "Origin" in refused(run, "groundgrid", INPUT=points, WAY=1)
     assert "combined factor of 0.2 cannot be right" in refused(run, "groundgrid", INPUT=points, FACTOR=0.2)
+
+
+def test_a_factor_is_typed_with_all_its_digits(application: Any) -> None:
+    """The spin box of QGIS would round it to six."""
+    from processing.gui.AlgorithmDialog import AlgorithmDialog
+    from qgis.core import QgsApplication, QgsProcessingContext
+
+    dialog = AlgorithmDialog(QgsApplication.processingRegistry().createAlgorithmById("hummock:groundgrid"))
+    wrapper = dialog.mainWidget().wrappers["FACTOR"]
+    wrapper.setParameterValue(0.999699746123, QgsProcessingContext())
+    assert wrapper.parameterValue() == 0.999699746123
+    dialog.close()

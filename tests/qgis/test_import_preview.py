@@ -209,6 +209,7 @@ def test_a_log_has_no_columns_to_assign(dialog_with: Any, tmp_path: Path) -> Non
     path.write_text(log_text(), encoding="ascii")
     preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258"))
     assert preview.combos == []
+    assert preview.table.isRowHidden(0)
     assert preview.map.drawn() == 5
     assert ok(preview).isEnabled()
     assert preview.choices().columns == ""
