@@ -380,8 +380,10 @@ class PreviewDialog(QDialog):
     def _show_questions(self) -> None:
         """What recognition leaves open, the likeliest answer first; each answer a button."""
         found = self.preview.recognition
-        if self.preview.recognition_error is not None:
-            self._note(self.preview.plain(say(self.preview.recognition_error.message)), bad=True)
+        error = self.preview.recognition_error
+        stopped = self.outcome.error if self.outcome is not None else None
+        if error is not None and (stopped is None or str(stopped) != str(error)):
+            self._note(self.preview.plain(say(error.message)), bad=True)
         if found is None:
             return
         for one in found.ambiguous:

@@ -197,6 +197,15 @@ def test_long_files_are_shown_in_part(dialog_with: Any, tmp_path: Path) -> None:
     assert not Path(copies).exists()
 
 
+def test_a_file_that_is_no_survey_is_shown_with_one_error(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "letter.txt"
+    path.write_text("Dear all\nmore tomorrow\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832"))
+    assert preview.table.item(2, 0).text() == "more tomorrow"
+    assert said(preview).count("no three columns") == 1
+    assert not ok(preview).isEnabled()
+
+
 def test_without_a_file_it_says_so(dialog_with: Any) -> None:
     from qgis.core import QgsProcessingException
 
