@@ -89,3 +89,23 @@ def test_mistakes_are_told_in_one_line(tmp_path, capsys, more, words):
     told = capsys.readouterr().err.splitlines()
     assert all(word in told[-1] for word in words)
     assert not (tmp_path / "out" / "report.html").exists()
+
+
+# Doubtful points
+
+
+def test_rejected_points_are_shown_along_the_walk(tmp_path):
+    survey = write(tmp_path / "hill.csv", hill())
+    rows = [f"{line},rejected,pole_height" for line in range(40, 46)] + ["90,flagged,tilt", "120,rejected,check_shot"]
+    decisions = write(tmp_path / "decisions.csv", rows, "line,status,reason\n")
+    assert run(survey, tmp_path / "out", "--decisions", str(decisions)) == 0
+    text = text_of(tmp_path / "out" / "report.html")
+    assert "Places with flagged or rejected points: 2 of 2" in text
+    assert re.search(r"40\u201345 0 6 pole lifted or its height wrong", text)
+    assert re.search(r"90 1 0 pole tilted", text)
+    assert "2 of 2 places with flagged or rejected points" in text
+
+
+def test_a_survey_without_doubts_says_so(tmp_path):
+    assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out") == 0
+    assert "No point was flagged or rejected" in text_of(tmp_path / "out" / "report.html")

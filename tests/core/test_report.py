@@ -118,11 +118,11 @@ def test_input_is_escaped(html, outline):
 def test_the_language_and_the_headings_are_there(outline):
     assert outline.all("html")[0]["lang"] == "en"
     assert len(outline.all("h1")) == 1
-    assert len(outline.all("h2")) == 12
+    assert len(outline.all("h2")) == 13
     assert len(outline.all("title")) == 1
     anchors = {attributes.get("id") for _, attributes, _ in outline.elements}
     links = [link["href"][1:] for link in outline.all("a")]
-    assert len(links) == 12
+    assert len(links) == 13
     assert set(links) <= anchors
 
 

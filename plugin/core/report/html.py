@@ -14,7 +14,7 @@ from . import markup
 from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
 from .labels import Words, number, plain
 from .output_sections import cautions_section, contours_section, files_section, method_section
-from .quality_sections import accuracy_section, coverage_section
+from .quality_sections import accuracy_section, coverage_section, doubts_section
 from .results import JobResult
 from .surface_sections import findings_section, surface_section
 
@@ -37,6 +37,7 @@ SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     survey_section,
     coordinates_section,
     points_section,
+    doubts_section,
     linework_section,
     surface_section,
     files_section,

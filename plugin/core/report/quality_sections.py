@@ -1,21 +1,79 @@
-"""The sections of the report about what the survey is worth: accuracy and coverage."""
+"""The sections of the report about what the survey is worth: doubtful points, accuracy, coverage."""
 
 from __future__ import annotations
 
 from pathlib import PurePath
 from typing import List, Tuple
 
+import numpy as np
+
 from ..georeference.crs import height_unit, plan_unit
 from ..messages import QT_TRANSLATE_NOOP, message
+from ..points.pointset import Status
 from ..quality.interval import NO_BASIS
 from . import markup
 from .accuracy_page import accuracy_body
-from .input_sections import Section, say_message
+from .input_sections import REASONS, Section, say_message
 from .labels import Words, number
+from .pass_figures import Place, most_telling, passes_figure, places_along
 from .quality_maps import coverage_map
 from .results import JobResult
 
 _PLACES_SHOWN = 50
+_PASSES_SHOWN = 10
+_FAULTS_SHOWN = 50
+
+
+def doubts_section(result: JobResult, words: Words) -> Section:
+    """Where points were flagged or rejected, seen along the walk."""
+    say, points = words, result.points
+    title = say(QT_TRANSLATE_NOOP("core", "Doubtful points along the walk"))
+    places = places_along(points)
+    if not places:
+        text = QT_TRANSLATE_NOOP("core", "No point was flagged or rejected for anything but its code.")
+        return "doubts", title, markup.paragraph(say(text))
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide "
+        "by hand with --decisions.",
+    )
+    chosen = most_telling(places, _PASSES_SHOWN)
+    picture = passes_figure(points, result.surface.tin, chosen, say)
+    alt = QT_TRANSLATE_NOOP(
+        "core", "Height over distance along the pass at {shown} places, with used, flagged and rejected points."
+    )
+    caption = QT_TRANSLATE_NOOP(
+        "core",
+        "Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind "
+        "before a second of its kind, the longest first.",
+    )
+    count = {"shown": number(len(chosen)), "count": number(len(places))}
+    body = markup.paragraph(say(text)) + markup.figure(picture.uri, say(alt, **count), say(caption, **count))
+    return "doubts", title, body + _doubts_table(result, places, say)
+
+
+def _doubts_table(result: JobResult, places: List[Place], say: Words) -> str:
+    points = result.points
+    rows = []
+    for place in places[:_FAULTS_SHOWN]:
+        lines, status = points.source_line[place.faults], points.status[place.faults]
+        rows.append(
+            (
+                f"{lines[0]}" if len(lines) == 1 else f"{lines[0]}\u2013{lines[-1]}",
+                number(int(np.count_nonzero(status == Status.FLAGGED))),
+                number(int(np.count_nonzero(status == Status.REJECTED))),
+                "; ".join(say(text) for reason, text in REASONS.items() if place.reasons & int(reason)),
+            )
+        )
+    head = [
+        say(QT_TRANSLATE_NOOP("core", "Lines of the file")),
+        say(QT_TRANSLATE_NOOP("core", "Flagged")),
+        say(QT_TRANSLATE_NOOP("core", "Rejected")),
+        say(QT_TRANSLATE_NOOP("core", "Reasons")),
+    ]
+    caption = QT_TRANSLATE_NOOP("core", "Places with flagged or rejected points: {shown} of {count}")
+    name = say(caption, shown=number(len(rows)), count=number(len(places)))
+    return markup.table(name, head, rows, "hnnw")
 
 
 def accuracy_section(result: JobResult, words: Words) -> Section:
