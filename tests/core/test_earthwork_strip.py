@@ -131,3 +131,23 @@ def test_profile_that_balances():
     found = balance_strip(tilted, STRAIGHT, level_profile(9), section, step=20.0)
     assert 9 + found.shift == pytest.approx(10.0, abs=1e-3)
     assert abs(found.rest) < 0.1
+
+
+def test_rising_strip_in_bends_both_ways_meets_the_ground():
+    """At inner bends of a rising edge the facets are carried on to where they meet: no steps, no gaps."""
+    ground = random_tin(1500, 0, 150.0)
+    t = np.linspace(0, 1, 25)
+    line = np.round(np.column_stack([15 + 120 * t, 75 + 20 * np.sin(6 * t + 3.8)]), 3) + ORIGIN
+    profile = np.array([[0, 100], [60, 103], [line_length(line), 104.0]])
+    found = grade_strip(ground, line, profile, LEVEL)
+    ring = np.vstack(found.daylight)
+    off = np.abs(heights_at(ground, ring[:, :2]) - ring[:, 2])
+    inner = np.array([np.hypot(*(ring[:, :2] - end).T) for end in line[[0, -1]]]).min(axis=0) > 14
+    assert np.count_nonzero(inner) > 200
+    assert np.count_nonzero(off[inner] > 2e-3) <= 2
+    corner = found.design.corners()
+    one, two = (corner[:, k, :2] - corner[:, 0, :2] for k in (1, 2))
+    large = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0] > 0.02
+    run = 1 / triangle_slopes(found.design)[0]
+    assert run[large & (found.zone == FILL_SLOPE)].max() < 2.001
+    assert run[large & (found.zone == CUT_SLOPE)].max() < 1.501

@@ -30,7 +30,8 @@ _MOST_STATIONS = 200_000
 @dataclass(frozen=True)
 class Stations:
     """s stations of a centreline: ``station`` (s,) metres from its beginning, ``xy`` (s, 2) in the CRS, and ``right``
-    (s, 2): where a place one metre right of the line is from it, longer at corners so that parallels stay parallel."""
+    (s, 2): where a place one metre right of the line is from it. It halves the angle at corners and turns square to the
+    line within a step from there, so that parallels stay parallel and sections near a corner do not cross."""
 
     station: np.ndarray
     xy: np.ndarray
@@ -71,14 +72,31 @@ def make_stations(line: np.ndarray, step: float, more: Sequence[float] = ()) -> 
     station = _distinct(np.concatenate([fixed, regular[free]]), at)
     along = steps / length[:, None]
     segment = np.clip(np.searchsorted(at, station + _SAME, "right") - 1, 0, len(length) - 1)
-    before = np.clip(np.searchsorted(at, station - _SAME, "right") - 1, 0, len(length) - 1)
-    right = (_right(along[segment]) + _right(along[before])) / 2
-    size = np.sum(right * right, axis=1)
+    walked = station - at[segment]
+    place = xy[segment] + walked[:, None] * along[segment]
+    lean = _lean(along, xy)
+    reach = np.minimum(length, step)[segment]
+    share = [np.maximum(0, 1 - way / reach) for way in (walked, length[segment] - walked)]
+    skew = lean[segment, 0] * share[0] + lean[segment, 1] * share[1]
+    return Stations(station, place, _right(along[segment]) + skew[:, None] * along[segment])
+
+
+def _lean(along: np.ndarray, xy: np.ndarray) -> np.ndarray:
+    """How far sections lean forward at the beginning and end of each segment (k - 1, 2), metres for each metre right.
+
+    At a corner the section halves the angle; it is square at the line's ends.
+    """
+    lean = np.zeros((len(along), 2))
+    right = _right(along)
+    both = (right[:-1] + right[1:]) / 2
+    size = np.sum(both * both, axis=1)
     if np.any(size < 0.01):
-        place = xy[segment[int(np.argmin(size))]]
+        place = xy[1 + int(np.argmin(size))]
         raise SurveyError(TURNS_BACK, easting=float(place[0]), northing=float(place[1]))
-    place = xy[segment] + (station - at[segment])[:, None] * along[segment]
-    return Stations(station, place, right / size[:, None])
+    middle = both / size[:, None]
+    lean[:-1, 1] = np.sum(middle * along[:-1], axis=1)
+    lean[1:, 0] = np.sum(middle * along[1:], axis=1)
+    return lean
 
 
 def _distinct(station: np.ndarray, at: np.ndarray) -> np.ndarray:

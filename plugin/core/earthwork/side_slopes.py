@@ -115,6 +115,7 @@ def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: 
     corners: List[np.ndarray] = []
     bases: List[np.ndarray] = []
     gradients: List[np.ndarray] = []
+    found: List[Fan]
     for i in np.flatnonzero(sloped):
         a, b, n = ring[i, :2], np.roll(ring, -1, axis=0)[i, :2], normal[i] * reach
         corners.append(np.array([a, a + n, b + n, b]))
@@ -123,11 +124,13 @@ def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: 
     for i in np.flatnonzero(sloped & np.roll(sloped, 1)):
         before, v = i - 1, ring[i]
         turn = along[before, 0] * along[i, 1] - along[before, 1] * along[i, 0]
-        if turn <= 1e-9 and along[before] @ along[i] > 0:
+        if abs(turn) <= 1e-9 and along[before] @ along[i] > 0:
             continue
         if turn < 0:
-            continue
-        for fan, slope in _corner(normal[before], normal[i], gradient[[before, i]], grade, slopes.corner):
+            found = _inward(normal[before], normal[i], gradient[[before, i]])
+        else:
+            found = _corner(normal[before], normal[i], gradient[[before, i]], grade, slopes.corner)
+        for fan, slope in found:
             last = v[:2] + reach * fan[1]
             corners.append(np.array([v[:2], v[:2] + reach * fan[0], last, last]))
             bases.append(v)
@@ -136,14 +139,35 @@ def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: 
     return Facets(sign, xy[:, :, 0], xy[:, :, 1], np.array(bases).reshape(-1, 3), np.array(gradients).reshape(-1, 2))
 
 
-def _corner(
-    before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: float, style: Corner
-) -> List[Tuple[Tuple[np.ndarray, np.ndarray], np.ndarray]]:
+Fan = Tuple[Tuple[np.ndarray, np.ndarray], np.ndarray]
+
+
+def _meeting_line(before: np.ndarray, after: np.ndarray, gradient: np.ndarray) -> np.ndarray:
+    """Direction (2,), outward, of the line along which the facets of two edges are of one height."""
+    difference = gradient[1] - gradient[0]
+    line = np.array([-difference[1], difference[0]])
+    line *= np.sign(line @ (before + after)) / max(float(np.hypot(*line)), 1e-300)
+    return line
+
+
+def _inward(before: np.ndarray, after: np.ndarray, gradient: np.ndarray) -> List[Fan]:
+    """What carries facets on to the line where they meet at an inward corner of edges that rise or fall.
+
+    Between level edges that line is well within both facets, and nothing is needed.
+    """
+    meeting = _meeting_line(before, after, gradient)
+    found: List[Fan] = []
+    if before[0] * meeting[1] - before[1] * meeting[0] > 1e-9 and meeting @ before > _LEAST_MITRE:
+        found.append(((before, meeting / (meeting @ before)), gradient[0]))
+    if meeting[0] * after[1] - meeting[1] * after[0] > 1e-9 and meeting @ after > _LEAST_MITRE:
+        found.append(((meeting / (meeting @ after), after), gradient[1]))
+    return found
+
+
+def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: float, style: Corner) -> List[Fan]:
     """Triangles at an outward corner: their two rays from it (for a reach of 1) and their gradients."""
     if style is Corner.MITRE:
-        difference = gradient[1] - gradient[0]
-        meeting = np.array([-difference[1], difference[0]])
-        meeting *= np.sign(meeting @ (before + after)) / max(np.hypot(*meeting), 1e-300)
+        meeting = _meeting_line(before, after, gradient)
         if min(meeting @ before, meeting @ after) > _LEAST_MITRE:
             return [
                 ((before, meeting / (meeting @ before)), gradient[0]),
@@ -155,7 +179,7 @@ def _corner(
     angle = start + sweep * np.arange(count + 1) / count
     rays = np.column_stack([np.cos(angle), np.sin(angle)])
     rays[0], rays[-1] = before, after
-    found = []
+    found: List[Fan] = []
     for one, other in zip(rays[:-1], rays[1:]):
         middle = one + other
         found.append(((one, other), grade * 2 * middle / (middle @ middle)))  # has ``grade`` along both rays
