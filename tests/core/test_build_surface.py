@@ -714,3 +714,12 @@ def test_a_line_passes_by_its_rejected_points():
     assert len(surface.tin.vertices) == 6
     assert surface.tin.height_range == (1.0, 2.0)
     assert surface.report.edges[LineKind.BREAKLINE] == 1
+
+
+def test_lines_without_any_point_may_share_a_place_at_two_heights():
+    none = make_points([], [], [])
+    lines = [[[0, 0, 1], [10, 0, 1]], [[0, 0, 2], [0, 10, 1]]]
+    constraints = Constraints(tuple(make_line(LineKind.BREAKLINE, np.array(line, float), "BL") for line in lines))
+    surface = build_surface(none, constraints)
+    assert [d.height for d in surface.report.duplicates] == [1.5]
+    assert surface.report.duplicates[0].source_lines == (0, 0)

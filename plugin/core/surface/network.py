@@ -195,7 +195,10 @@ def _merge_heights(
     mean = np.clip(np.add.reduceat(height[several], start) / count, lowest, highest)
     z[vertex[several[start]]] = mean
     place = grid[several[start]] * GRID + origin
-    line = np.where(source[several] >= 0, points.source_line[source[several]], 0).tolist()
+    of_point = source[several] >= 0
+    number = np.zeros(len(several), np.int64)
+    number[of_point] = points.source_line[source[several][of_point]]
+    line = number.tolist()
     lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
     columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
     found = map(Duplicate, *(c.tolist() for c in columns), lines)
