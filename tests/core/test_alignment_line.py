@@ -121,6 +121,7 @@ def test_repeated_vertices_are_left_out_and_said():
     [
         ([[3, 4], [3, 4], [3, 4]], "has no length: all its 3 vertices"),
         ([[3, 4]], "has no length"),
+        ([], "has no length: all its 0 vertices"),
         ([[0, 0], [np.nan, 1]], "vertex 2 has no finite"),
         ([[0, 0], [100, 0], [50, 0]], r"doubles back on itself at station 0\+100.00 \(E 100.000 N 0.000\)"),
         ([[0, 0], [10, 0], [10, 0.00001], [0, 0.00001]], "doubles back"),

@@ -157,8 +157,10 @@ def test_heights_and_differences_shown_are_those_of_the_surfaces(plane):
     line, ((name, tin),) = plane
     profile = make_profile(line, [(name, tin), ("Road", raised(tin, lambda x: 0.25 + 0 * x))])
     with page_style():
-        (page,) = profile_pages(profile, ProfileSheet(scale=1000))
+        (page,) = profile_pages(profile, ProfileSheet(scale=1000, title="A $1 and $2 road"))
+        assert overlaps(page) == []
     words = [text.get_text() for text in page.axes.texts]
+    assert r"A \$1 and \$2 road" in words  # matplotlib shows an escaped sign as it is, and else takes it for a formula
     for word in ("0+050.00", "55.00", "55.25", "+0.25", "50.00", "60.25"):
         assert word in words
 

@@ -32,7 +32,7 @@ from ..messages import SurveyError
 from .profile import HeightLine
 from .texts import TOO_FEW_HEIGHTS
 
-_LEAST = 8  # heights
+_LEAST, _MOST = 8, 3000  # heights
 _PLACES, _LENGTHS = 60, (0.02, 0.1, 0.25, 0.5, 0.9)  # grid of trials; lengths as shares of what is free
 _MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
 _LEAST_SHARE = 1e-4  # of the line: shortest grade or curve
@@ -114,13 +114,14 @@ def fit_curves(
 ) -> FittedProfile:
     """Fit grades and vertical curves to the heights of ``profile`` between two distances.
 
-    ``spacing`` (m): between the heights taken; take about the spacing of the survey's points. ``most``: curves at most;
+    ``spacing`` (m): between the heights taken; take about the spacing of the survey's points (along a long line it
+    is made wider, so that there are 3,000 heights at most). ``most``: curves at most;
     ``floor`` (m): departures not worth a curve. Parts off the surface are passed over. Raises SurveyError for fewer
     than 8 heights.
     """
     low, high = max(begin, float(profile.distance[0])), min(end, float(profile.distance[-1]))
     count = int(np.floor((high - low) / spacing)) + 1 if high > low and spacing > 0 else 0
-    s = np.linspace(low, high, max(count, 0))
+    s = np.linspace(low, high, min(max(count, 0), _MOST))
     z = profile.heights(s)
     return fit_heights(s[np.isfinite(z)], z[np.isfinite(z)], most, floor)
 

@@ -159,7 +159,7 @@ def make_alignment(
     so far is ``ahead`` from there on; all in ``unit``. Raises SurveyError for coordinates that are not finite, no
     length, a line that doubles back (turns by more than 179.5 degrees at a vertex), and equations out of order.
     """
-    plan = np.asarray(xy, float).reshape(len(xy), -1)[:, :2]
+    plan = np.asarray(xy, float).reshape(len(xy), -1)[:, :2] if len(xy) else np.empty((0, 2))
     bad = np.flatnonzero(~np.all(np.isfinite(plan), axis=1))
     if len(bad):
         raise SurveyError(NOT_FINITE, name=name, vertex=int(bad[0]) + 1)

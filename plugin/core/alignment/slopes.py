@@ -16,7 +16,7 @@ from dataclasses import dataclass
 from typing import Sequence, Tuple, Union
 
 import numpy as np
-from scipy.sparse import csr_matrix, diags
+from scipy.sparse import csr_matrix
 
 from ..messages import SurveyError
 from ..surface.along import LaidLines, lay_lines
@@ -77,7 +77,7 @@ class LinearForms:
     def _drift_variances(self, noise: HeightNoise) -> np.ndarray:
         """Row by row, as each has its own few vertices; those of unknown time are put farther apart than any drift."""
         alone = ~np.isfinite(noise.time)
-        last = np.nanmax(noise.time, initial=0.0)
+        last = float(np.max(noise.time[~alone])) if not np.all(alone) else 0.0
         time = np.where(alone, last + 100 * noise.drift_time * (1 + np.cumsum(alone)), noise.time)
         found = np.zeros(self.weights.shape[0])
         for row in range(len(found)):
@@ -148,11 +148,6 @@ def height_forms(tin: Tin, xy: np.ndarray) -> LinearForms:
     share = barycentric(tin.vertices[corner][:, :, :2], np.asarray(xy, float)[on] - tin.origin)
     entries = (share.ravel(), (np.repeat(on, 3), corner.ravel()))
     return LinearForms(csr_matrix(entries, shape=(len(xy), len(tin.vertices))), (triangle >= 0).astype(float))
-
-
-def scaled(forms: LinearForms, factor: np.ndarray) -> LinearForms:
-    """Each form times its factor (q,)."""
-    return LinearForms(csr_matrix(diags(factor) @ forms.weights), forms.covered)
 
 
 def _pieces(laid: LaidLines) -> Tuple[np.ndarray, np.ndarray]:

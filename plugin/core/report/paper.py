@@ -94,9 +94,10 @@ class Page:
         turn: float = 0.0, bold: bool = False, color: str = INK, box: bool = False,
     ) -> None:  # fmt: skip
         back = {"facecolor": "white", "edgecolor": "none", "pad": 0.8} if box else None
+        plain = text.replace("$", r"\$")  # no formulas
         self.axes.text(
-            x, y, text, fontsize=size, ha=across, va=up, rotation=turn, rotation_mode="default", color=color,
-            fontweight="bold" if bold else "normal", bbox=back, zorder=4, parse_math=False,
+            x, y, plain, fontsize=size, ha=across, va=up, rotation=turn, rotation_mode="default", color=color,
+            fontweight="bold" if bold else "normal", bbox=back, zorder=4,
         )  # fmt: skip
 
     def frame(self, x: float, y: float, width: float, height: float, line: float = 0.6) -> None:
