@@ -74,3 +74,16 @@ def test_round_after_round_says_the_same():
     assert told[0][2] == [11, 12]
     assert told[1:] == told[:1] * 2
     assert edited.extra["check_status"].tolist() == ["used", "rejected", "used", "flagged", "used", "used"]
+
+
+def test_moved_points_are_where_they_were_recorded_again():
+    nowhere = column("", "", "", "", "", "")
+    recorded = {"easting_recorded": nowhere.copy(), "northing_recorded": nowhere.copy()}
+    recorded["height_recorded"] = nowhere.copy()
+    for name, text in zip(recorded, ("7.25", "8.5", "9.125")):
+        recorded[name][2] = text
+    fresh, _ = before_checks(six([USED] * 6, [0] * 6, **recorded))
+    assert fresh.easting.tolist() == [0, 1, 7.25, 3, 4, 5]
+    assert fresh.northing.tolist() == [0, 1, 8.5, 3, 4, 5]
+    assert fresh.height.tolist() == [0, 1, 9.125, 3, 4, 5]
+    assert fresh.extra == {}

@@ -11,13 +11,19 @@ from ..points.decisions import STATUS_WORDS, Decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from .overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand
 
-#: What codes and merging say of points; no check, and no hand either.
-_GIVEN = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND | Reason.DUPLICATE)
+#: What codes say of points; no check, and no hand either.
+_GIVEN = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND)
+#: The same for points never checked: repeats may have been found when files were merged.
+_GIVEN_AT_FIRST = _GIVEN | np.uint32(Reason.DUPLICATE)
+#: Where a check keeps what was recorded of points it has moved.
+_RECORDED = ("easting_recorded", "northing_recorded", "height_recorded")
 _WORDS = np.array([next(word for word, status in STATUS_WORDS.items() if status == k) for k in range(3)], object)
 
 
 def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
-    """The points as no check had seen them, and the decisions by hand on them, for :func:`.overrides.with_overrides`.
+    """The points as no check had seen them, where they were recorded, and the decisions by hand on them.
+
+    The decisions are for :func:`.overrides.with_overrides`.
 
     A point whose status is not that of the columns ``check_status`` was decided by hand; without that column, each that
     is flagged or rejected for more than its code. Where lines of the file are missing or not unique (several files
@@ -26,15 +32,16 @@ def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
     lines = points.source_line
     if len(np.unique(lines)) < len(lines) or np.any(lines < 1):
         points = replace(points, source_line=np.arange(1, len(points) + 1))
-    given = points.reasons.astype(np.uint32) & _GIVEN
-    extra = {name: values for name, values in points.extra.items() if name not in (CHECK_STATUS, CHECK_REASON)}
+    first = CHECK_STATUS not in points.extra
+    given = points.reasons.astype(np.uint32) & (_GIVEN_AT_FIRST if first else _GIVEN)
+    points = _put_back(points)
     only_given = (given != 0) & (points.reasons == given)
     columns = {
         "line": points.source_line.tolist(),
         "status": _WORDS[points.status].tolist(),
         "reason": [words_of_reasons(reasons) for reasons in points.reasons.tolist()],
     }
-    if CHECK_STATUS in points.extra:
+    if not first:
         columns[CHECK_STATUS] = points.extra[CHECK_STATUS].tolist()
         columns[CHECK_REASON] = points.extra.get(CHECK_REASON, np.full(len(points), "", object)).tolist()
     else:
@@ -43,5 +50,28 @@ def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
     by_hand = np.isin(points.source_line, decisions.line)
     keep = (given != 0) & ~by_hand
     status = np.where(keep, points.status, Status.USED)
+    extra = {name: values for name, values in points.extra.items() if name not in (CHECK_STATUS, CHECK_REASON)}
     fresh = replace(points, extra=extra).with_status(status, np.where(keep, given, 0))
     return fresh, decisions
+
+
+def _put_back(points: PointSet) -> PointSet:
+    """Points that a check moved to the mean of a stop, at their own place again."""
+    if any(name not in points.extra for name in _RECORDED):
+        return points
+    east, north, height = (_numbers(points.extra[name]) for name in _RECORDED)
+    moved = np.isfinite(east + north + height)
+    return replace(
+        points,
+        easting=np.where(moved, east, points.easting),
+        northing=np.where(moved, north, points.northing),
+        height=np.where(moved, height, points.height),
+        extra={name: values for name, values in points.extra.items() if name not in _RECORDED},
+    )
+
+
+def _numbers(values: np.ndarray) -> np.ndarray:
+    """A column of numbers, or of texts such as a layer gives, as float64; nan for empty ones."""
+    if values.dtype.kind == "f":
+        return values
+    return np.array([float(text) if str(text).strip() else np.nan for text in values.tolist()], float)

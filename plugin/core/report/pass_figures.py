@@ -33,6 +33,7 @@ CLASSES = (
 
 _JOINED = 12  # records between two faults that still are one place
 _AROUND = 30  # records shown before and after
+_LEAST_SHOWN = 6
 _BREAK = 8.0  # steps as long as so many usual ones end a pass
 _NO_FAULT = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND)  # known by the code, nothing went wrong
 
@@ -69,10 +70,14 @@ def places_along(points: PointSet) -> List[Place]:
 
 
 def most_telling(places: Sequence[Place], count: int) -> List[Place]:
-    """At most ``count`` places: of each combination of reasons the longest first, then the longest of all."""
-    order = sorted(range(len(places)), key=lambda i: -len(places[i].faults))
+    """At most ``count`` places: of each combination of reasons the longest first, then the longest of all.
+
+    Single points, such as those of lines, come last: there is no pass to be seen around them.
+    """
+    alone = [len(place.shown) < _LEAST_SHOWN for place in places]
+    order = sorted(range(len(places)), key=lambda i: (alone[i], -len(places[i].faults)))
     first = {places[i].reasons: i for i in reversed(order)}
-    chosen = sorted(first.values(), key=lambda i: -len(places[i].faults))
+    chosen = sorted(first.values(), key=order.index)
     chosen += [i for i in order if i not in set(chosen)]
     return [places[i] for i in sorted(chosen[:count])]
 
