@@ -32,6 +32,11 @@ class Reason(IntFlag):
     DUPLICATE = 256
     CHECK_SHOT = 512
     NOT_GROUND = 1024
+    PDOP = 2048
+    CORRECTION_AGE = 4096
+    FEW_EPOCHS = 8192
+    OFF_LINE = 16384
+    DOUBTFUL_HEIGHT = 32768
 
 
 #: ``fix`` of a point whose file says nothing about it; other values are those of NMEA 0183 GGA

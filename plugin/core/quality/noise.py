@@ -82,8 +82,24 @@ def white_residuals(walk: Walk) -> np.ndarray:
 def white_sigma(walk: Walk) -> Tuple[float, int]:
     """Noise (m) that is new at every point, and how many residuals it rests on."""
     residual = white_residuals(walk)
-    residual = residual[np.isfinite(residual)]
-    return robust_sigma(residual), len(residual)
+    known = np.isfinite(residual)
+    sigma = robust_sigma(residual[known])
+    # A kerb or a fault spoils the residuals of its neighbours too, though less than would show.
+    calm = known & ~near_breaks(residual, sigma)
+    if np.count_nonzero(calm) >= 0.3 * np.count_nonzero(known):
+        sigma = robust_sigma(residual[calm])
+    return sigma, int(np.count_nonzero(calm))
+
+
+def near_breaks(residual: np.ndarray, sigma: float) -> np.ndarray:
+    """Mask (q,) of the points within three of one whose residual is no noise."""
+    with np.errstate(invalid="ignore"):
+        wild = np.abs(residual) > 3.7 * sigma
+    mask = wild.copy()
+    for shift in (1, 2, 3):
+        mask[shift:] |= wild[:-shift]
+        mask[:-shift] |= wild[shift:]
+    return mask
 
 
 def roughness(walk: Walk, sigma: float) -> Roughness:

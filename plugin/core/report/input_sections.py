@@ -37,6 +37,11 @@ REASONS = {
     Reason.DUPLICATE: QT_TRANSLATE_NOOP("core", "repeats another point"),
     Reason.CHECK_SHOT: QT_TRANSLATE_NOOP("core", "check shot, kept out to test the surface"),
     Reason.NOT_GROUND: QT_TRANSLATE_NOOP("core", "not on the ground, by its code"),
+    Reason.PDOP: QT_TRANSLATE_NOOP("core", "satellites badly spread (PDOP)"),
+    Reason.CORRECTION_AGE: QT_TRANSLATE_NOOP("core", "correction too old"),
+    Reason.FEW_EPOCHS: QT_TRANSLATE_NOOP("core", "too few observations"),
+    Reason.OFF_LINE: QT_TRANSLATE_NOOP("core", "off the line it is coded for"),
+    Reason.DOUBTFUL_HEIGHT: QT_TRANSLATE_NOOP("core", "height doubtful: look at it"),
 }
 
 

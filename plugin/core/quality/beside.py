@@ -1,0 +1,154 @@
+"""Every step of the walk held against the passes to its left and right."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..surface.delaunay import triangulate
+from ..surface.insert import insert_segments
+from ..surface.mesh import following
+from ..surface.tin import GRID
+from .noise import Roughness, robust_sigma
+from .walk import Walk
+
+_OTHER = 20  # points apart in the walk from which on a neighbour belongs to another pass
+
+
+@dataclass(frozen=True)
+class Beside:
+    """b steps from point ``at`` to the next one, with a neighbour on either side.
+
+    ``left, right``: (b,) number of the neighbour: a point of the walk, or at or above its length a coded point.
+    ``share``: (b,) weight of the left one. ``away``: (b,) height of the step's middle over the line between the two
+    (m). ``reach``: (b,) how far they are (m, geometric mean).
+    """
+
+    at: np.ndarray
+    left: np.ndarray
+    right: np.ndarray
+    share: np.ndarray
+    away: np.ndarray
+    reach: np.ndarray
+
+    def take(self, which: np.ndarray) -> Beside:
+        return Beside(*(getattr(self, c)[which] for c in ("at", "left", "right", "share", "away", "reach")))
+
+
+def look_beside(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> Beside:
+    """The neighbours of every step: the corners opposite to it in the triangulation of all points.
+
+    ``coded``: (c, 3) further points, local metres; ``lines``: (k, 2) pairs of them joined by a line, over which
+    nobody is a neighbour.
+    """
+    xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z]), coded])
+    grid = np.rint(xyz[:, :2] / GRID).astype(np.int64)
+    key = (grid[:, 0] << 31) | grid[:, 1]
+    _, first, number = np.unique(key, return_index=True, return_inverse=True)
+    mesh = triangulate(*grid[first].T.copy())
+    if len(lines) and mesh.triangle_count:
+        # A line that crosses another one is left out here; building the surface reports it.
+        insert_segments(mesh, number.ravel()[lines + len(walk)], np.ones(len(lines), np.uint8))
+    here, there = first[mesh.vertex], first[mesh.vertex[following(np.arange(len(mesh.vertex)))]]
+    n = len(walk)
+    step = np.flatnonzero((there == here + 1) & (there < n) & (mesh.twin >= 0))
+    step = step[walk.piece[here[step]] == walk.piece[there[step]]]
+    left, right = first[mesh.apex(step)], first[mesh.apex(mesh.twin[step])]
+    at = here[step]
+    other = ((left >= n) | (np.abs(left - at) > _OTHER)) & ((right >= n) | (np.abs(right - at) > _OTHER))
+    at, left, right = at[other], left[other], right[other]
+    order = np.argsort(at)
+    return _measure(xyz, at[order], left[order], right[order], _slopes(walk))
+
+
+def _slopes(walk: Walk) -> np.ndarray:
+    """Rise over run of each step (q,), the median of five, so that a fault at one point does not tell."""
+    n = len(walk)
+    run = np.hypot(np.diff(walk.x), np.diff(walk.y))
+    rise = np.append(np.diff(walk.z) / np.maximum(run, 0.5 * walk.spacing), 0.0)
+    if n < 6:
+        return np.full(n, float(np.median(rise)) if n else 0.0)
+    around = np.lib.stride_tricks.sliding_window_view(rise, 5)
+    result = np.empty(n)
+    result[2:-2] = np.median(around, axis=1)
+    result[:2], result[-2:] = result[2], result[-3]
+    return result
+
+
+def _measure(xyz: np.ndarray, at: np.ndarray, left: np.ndarray, right: np.ndarray, slope: np.ndarray) -> Beside:
+    a, b = xyz[at], xyz[at + 1]
+    ahead = b[:, :2] - a[:, :2]
+    length = np.maximum(np.hypot(*ahead.T), 1e-9)
+    ahead /= length[:, None]
+    middle = (a + b) / 2
+
+    def frame(p: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        d = p[:, :2] - middle[:, :2]
+        return np.einsum("ij,ij->i", d, ahead), d[:, 1] * ahead[:, 0] - d[:, 0] * ahead[:, 1]
+
+    (along_l, aside_l), (along_r, aside_r) = frame(xyz[left]), frame(xyz[right])
+    width = np.maximum(aside_l - aside_r, 1e-9)
+    share = np.clip(-aside_r / width, 0, 1)
+    # Where the line between the neighbours meets the track, up to half a step ahead or behind.
+    station = share * along_l + (1 - share) * along_r
+    own = middle[:, 2] + slope[at] * np.clip(station, -length / 2, length / 2)
+    away = own - share * xyz[left, 2] - (1 - share) * xyz[right, 2]
+    reach = np.sqrt(np.maximum(aside_l, 0) * np.maximum(-aside_r, 0))
+    return Beside(at, left, right, share, away, reach)
+
+
+@dataclass(frozen=True)
+class Aside:
+    """Heights over the neighbouring passes as running sums along the walk, to compare windows of it.
+
+    ``count, total, rough``: (q + 1,) running number, sum of ``away`` and sum of the ground's variance (m²).
+    """
+
+    count: np.ndarray
+    total: np.ndarray
+    rough: np.ndarray
+
+    def steps(self, low: np.ndarray, at: np.ndarray, high: np.ndarray, noise: float) -> tuple[np.ndarray, np.ndarray]:
+        """Step (m) of the height over the neighbours from points [low, at) to [at, high) and its standard deviation.
+
+        inf where fewer than two of either side have neighbours. The walk's own slope plays no part in it.
+        """
+        before, after = np.maximum(at - 1, low), np.maximum(high - 1, at)  # the step across ``at`` counts for neither
+        n = [self.count[before] - self.count[low], self.count[after] - self.count[at]]
+        known = (n[0] >= 2) & (n[1] >= 2)
+        a, b = np.maximum(n[0], 1), np.maximum(n[1], 1)
+        step = (self.total[after] - self.total[at]) / b - (self.total[before] - self.total[low]) / a
+        ground = (self.rough[after] - self.rough[at]) / b + (self.rough[before] - self.rough[low]) / a
+        variance = noise**2 * (1 / (a + 0.5) + 1 / (b + 0.5)) + 0.1 * ground
+        return np.where(known, step, 0.0), np.where(known, np.sqrt(variance), np.inf)
+
+
+def aside_of(walk: Walk, beside: Beside, rough: Roughness) -> Aside:
+    """Running sums over all steps of the walk that have neighbours."""
+    n = len(walk)
+    columns = []
+    for values in (np.ones(len(beside.at)), beside.away, rough.at(beside.reach) ** 2):
+        column = np.zeros(n + 1)
+        column[beside.at + 1] = values
+        columns.append(np.cumsum(column))
+    return Aside(*columns)
+
+
+def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndarray:
+    """Points (k,) before which the height over the neighbouring passes steps by more than ``limit`` usual deviations."""
+    at = np.arange(len(walk))
+    found = np.zeros(len(walk))
+    for reach in (4, 8):
+        low, high = np.maximum(at - reach, walk.first), np.minimum(at + reach, walk.last)
+        step, sigma = aside.steps(low, at, high, noise)
+        score = step / sigma
+        some = np.isfinite(sigma)
+        if np.count_nonzero(some) > 20:
+            found = np.maximum(found, np.abs(score) / max(1.0, robust_sigma(score[some])))
+    top = (found >= np.append(0.0, found[:-1])) & (found > np.append(found[1:], 0.0))
+    for back in (2, 3):  # the highest within three points
+        top[back:] &= found[back:] >= found[:-back]
+        top[:-back] &= found[:-back] > found[back:]
+    result: np.ndarray = np.flatnonzero(top & (found > limit) & (at > walk.first))
+    return result

@@ -1,0 +1,355 @@
+"""Check a survey: every point used, flagged or rejected with its reasons, and what was found on the way."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from typing import List, Optional, Tuple
+
+import numpy as np
+
+from ..linework.codes import CodeTable
+from ..linework.constraints import Constraints, LineKind
+from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
+from ..linework.join import PointRole, join_lines
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..points.decisions import Decisions, apply_decisions
+from ..points.pointset import PointSet, Reason, Status
+from ..progress import Progress, part, silent
+from .coded import find_spikes
+from .encounters import Encounters, find_encounters
+from .ground import pass_distance
+from .noise import roughness, white_sigma
+from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
+from .repeats import Stop, find_stops, repeated_records, with_means
+from .search import SURE, Found, search
+from .segments import around, whole_pieces
+from .stretches import Fixed, Scale
+from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
+from .walk import Walk, make_walk, median_step
+
+OFF_GROUND = Text(
+    "quality.off_ground",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} points from line {line} to {last} lie {size:+.3f} m off the ground around them: pole lifted or "
+        "of another height."
+    ),
+)  # fmt: skip
+FIX_STEP = Text(
+    "quality.fix_step",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground "
+        "around them: ambiguities fixed wrongly."
+    ),
+)  # fmt: skip
+DOUBTFUL = Text(
+    "quality.doubtful",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it."
+    ),
+)  # fmt: skip
+STOOD = Text(
+    "quality.stood",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread "
+        "{size:.3f} m in height."
+    ),
+)  # fmt: skip
+REPEATED = Text(
+    "quality.repeated", QT_TRANSLATE_NOOP("core", "{count} points from line {line} to {last} repeat earlier ones.")
+)
+BEYOND = Text(
+    "quality.beyond_tolerance",
+    QT_TRANSLATE_NOOP("core", "{count} points from line {line} to {last} are beyond the tolerances '{set}'."),
+)
+SPIKE = Text(
+    "quality.spike",
+    QT_TRANSLATE_NOOP("core", "The coded point of line {line} stands {size:+.3f} m off its line on either side."),
+)
+OVERRIDDEN = Text(
+    "quality.overridden",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} statuses were set by hand against the automatic checks, the first in line {line}."
+    ),
+)
+
+_PAUSE = 60.0  # seconds without a record that end a run
+_ROUNDS = 2
+_SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
+
+
+@dataclass(frozen=True)
+class Finding:
+    """One thing found: the ``reason`` it gives its points, the ``status`` it puts them in, ``indices`` (k,) of the points,
+    their ``run`` (-1 outside the walk), ``size`` (m, nan where none), ``significance`` (size over its standard
+    deviation, nan where none) and a message for people.
+    """
+
+    reason: Reason
+    status: Status
+    indices: np.ndarray
+    run: int
+    size: float
+    significance: float
+    message: Message
+
+
+@dataclass(frozen=True)
+class SurveyCheck:
+    """Result of :func:`check_survey` for n points.
+
+    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: in order of
+    recording. ``noise``: how heights repeat over all; ``runs``: the same run by run. ``run``: (n,) int64 number of each
+    point's run, -1 outside the walk. ``spacing``, ``passes``: median step and distance of the passes (m). ``stops``:
+    where the walker stood. ``automatic``: (n,) uint8 status before decisions by hand. ``messages``: overrides and
+    decisions that name no point. ``tolerances``: what the single points were held to.
+    """
+
+    points: PointSet
+    findings: Tuple[Finding, ...]
+    noise: Optional[Repeatability]
+    runs: Tuple[RunRepeatability, ...]
+    run: np.ndarray
+    spacing: float
+    passes: float
+    stops: Tuple[Stop, ...]
+    automatic: np.ndarray
+    messages: Tuple[Message, ...]
+    tolerances: ToleranceSet
+
+
+@dataclass
+class _Marks:
+    """Statuses and reasons being gathered."""
+
+    points: PointSet
+    status: np.ndarray
+    reasons: np.ndarray
+    run: np.ndarray
+    findings: List[Finding] = field(default_factory=list)
+
+    def put(
+        self, indices: np.ndarray, reason: Reason, status: Status, text: Text, size: float = float("nan"),
+        significance: float = float("nan"), **values: object,
+    ) -> None:  # fmt: skip
+        """Mark points; a status never gets milder."""
+        self.status[indices] = np.maximum(self.status[indices], np.uint8(status))
+        self.reasons[indices] |= np.uint32(reason)
+        lines = self.points.source_line[indices]
+        told = message(text, count=len(indices), line=int(lines[0]), last=int(lines[-1]), size=size, **values)
+        run = int(self.run[indices[0]])
+        self.findings.append(Finding(reason, status, indices, run, size, significance, told))
+
+    def now(self) -> PointSet:
+        return self.points.with_status(self.status, self.reasons)
+
+
+def check_survey(
+    points: PointSet,
+    table: Optional[CodeTable] = None,
+    tolerances: ToleranceSet = TOPOGRAPHIC,
+    decisions: Optional[Decisions] = None,
+    convention: FieldConvention = DEFAULT_CONVENTION,
+    progress: Progress = silent,
+) -> SurveyCheck:
+    """Find what auto-recorded points get wrong. Nothing is taken away; points rejected before stay so.
+
+    ``table``: the codes that make lines (None: every point counts as auto-recorded ground). ``decisions``: statuses set
+    by hand; they win, and what they change is said. Raises SurveyError as :func:`.join_lines` does.
+    """
+    points, marks = _single_points(points, tolerances)
+    auto, constraints = _auto_recorded(marks, table, convention)
+    spacing = median_step(points.easting[auto], points.northing[auto])
+    stops = find_stops(points, auto, spacing)
+    points, others = with_means(points, stops)
+    marks.points = points
+    walk, origin = _walk(points, auto[~others[auto]])
+    marks.run[walk.index] = _runs(points, walk)
+    _put_stops(marks, stops)
+    progress(0.1, "quality")
+    noise, runs, passes = _walked(marks, walk, _fixed(points, constraints, origin), part(progress, 0.1, 0.95))
+    _put_spikes(marks, constraints, noise)
+    marks.findings.sort(key=lambda each: int(each.indices[0]))
+    done, messages = _decided(marks, decisions)
+    progress(1.0, "quality")
+    return SurveyCheck(
+        done, tuple(marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops), marks.status.copy(),
+        messages, tolerances,
+    )  # fmt: skip
+
+
+# --- single points -------------------------------------------------------------------------------
+
+
+def _single_points(points: PointSet, tolerances: ToleranceSet) -> Tuple[PointSet, _Marks]:
+    marks = _Marks(points, points.status.copy(), points.reasons.astype(np.uint32), np.full(len(points), -1, np.int64))
+    repeated = repeated_records(points, points.used)
+    for block in _blocks(repeated):
+        marks.put(block, Reason.DUPLICATE, Status.REJECTED, REPEATED)
+    failing = np.where(marks.status == Status.REJECTED, 0, judge(points, tolerances))
+    status = status_of(failing)
+    for bits in np.unique(failing[failing != 0]).tolist():
+        for block in _blocks(failing == bits):
+            marks.put(block, Reason(bits), Status(int(status[block[0]])), BEYOND, set=tolerances.name)
+    return points, marks
+
+
+def _blocks(mask: np.ndarray) -> List[np.ndarray]:
+    """Indices of the points of a mask, split where they do not follow each other."""
+    index = np.flatnonzero(mask)
+    return np.split(index, np.flatnonzero(np.diff(index) > 1) + 1) if len(index) else []
+
+
+def _auto_recorded(
+    marks: _Marks, table: Optional[CodeTable], convention: FieldConvention
+) -> Tuple[np.ndarray, Constraints]:
+    """Indices of the points that are used and on no line, and the lines."""
+    now = marks.now()
+    placed = np.isfinite(now.easting + now.northing + now.height)
+    if table is None:
+        return np.flatnonzero(now.used & placed), Constraints()
+    linework = join_lines(now, table, convention)
+    return np.flatnonzero((linework.roles == PointRole.GROUND) & placed), linework.constraints
+
+
+def _put_stops(marks: _Marks, stops: List[Stop]) -> None:
+    for stop in stops:
+        marks.put(stop.indices[1:], Reason.STANDING_STILL, Status.REJECTED, STOOD, float(stop.spread[2]))
+
+
+# --- the walk ------------------------------------------------------------------------------------
+
+
+def _walk(points: PointSet, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
+    if not len(index):
+        nothing = np.empty(0)
+        return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
+    plan = np.column_stack([points.easting, points.northing])[points.used]
+    origin = np.floor(np.nanmin(plan, axis=0)) - 1
+    x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
+    return make_walk(index, x, y, points.height[index]), origin
+
+
+def _runs(points: PointSet, walk: Walk) -> np.ndarray:
+    """Run (q,) of each point of the walk: new after a gap, a pause, or another kind of fix."""
+    if not len(walk):
+        return np.empty(0, np.int64)
+    time, fix = points.time[walk.index], points.fix[walk.index]
+    with np.errstate(invalid="ignore"):
+        new = (np.diff(walk.piece) != 0) | (np.diff(time) > _PAUSE) | (np.diff(fix) != 0)
+    runs: np.ndarray = np.append(0, np.cumsum(new))
+    return runs
+
+
+def _fixed(points: PointSet, constraints: Constraints, origin: np.ndarray) -> Fixed:
+    """Coded points with heights, and the breaklines between them."""
+    xyz, pairs, start = [np.empty((0, 3))], [np.empty((0, 2), np.int64)], 0
+    for line in constraints.lines:
+        if line.kind & LineKind.VOID or not np.isfinite(line.xyz).all():
+            continue
+        xyz.append(line.xyz - np.append(origin, 0.0))
+        if line.kind & LineKind.BREAKLINE:
+            steps = np.arange(start, start + len(line.xyz) - 1)
+            pairs.append(np.column_stack([steps, steps + 1]))
+        start += len(line.xyz)
+    return Fixed(np.vstack(xyz), np.vstack(pairs))
+
+
+def _walked(
+    marks: _Marks, walk: Walk, fixed: Fixed, progress: Progress
+) -> Tuple[Optional[Repeatability], Tuple[RunRepeatability, ...], float]:
+    """Search the walk, mark what is off, and measure how the rest repeats."""
+    if len(walk) < 20 or not np.isfinite(walk.spacing):
+        return None, (), float("nan")
+    passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
+    off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
+    lost = _beside_lost_fix(marks, walk)
+    drift_share = 0.6
+    fresh = off
+    for turn in range(_ROUNDS):
+        kept = np.flatnonzero(~off)
+        rest = walk.take(~off)
+        noise, _ = white_sigma(rest)
+        if not noise > 0:
+            break
+        scale = Scale(noise, drift_share * noise, passes, roughness(rest, noise))
+        # The second time only near what was found: a fault may have hidden a smaller one.
+        where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
+        found = search(
+            rest, fixed, scale, _SURE[turn], where, part(progress, turn / _ROUNDS * 0.9, (turn + 1) / _ROUNDS * 0.9)
+        )
+        _put_found(marks, rest, found, lost[kept])
+        off[kept[found.off]] = True
+        fresh = _beside(off | doubtful | _at(walk, kept[found.doubtful]))
+        doubtful[kept[found.doubtful]] = True
+    return _measured(marks, walk, ~off & ~doubtful) + (passes,)
+
+
+def _at(walk: Walk, index: np.ndarray) -> np.ndarray:
+    mask = np.zeros(len(walk), bool)
+    mask[index] = True
+    return mask
+
+
+def _beside(mask: np.ndarray) -> np.ndarray:
+    """Mask of the points right before or after those of ``mask``."""
+    result: np.ndarray = np.append(mask[1:], False) | np.append(False, mask[:-1]) | mask
+    return result
+
+
+def _measured(marks: _Marks, walk: Walk, good: np.ndarray) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
+    kept = np.flatnonzero(good)
+    rest = walk.take(good)
+    noise, _ = white_sigma(rest)
+    meetings = find_encounters(rest, whole_pieces(rest), noise) if noise > 0 else _no_meetings()
+    everyone = np.ones(len(rest), bool)
+    whole = repeatability(rest, meetings, everyone)
+    index = walk.index[kept]
+    return whole, by_run(meetings, everyone, marks.run[index], marks.points.sigma_v[index], whole)
+
+
+def _no_meetings() -> Encounters:
+    return Encounters(np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0))
+
+
+def _beside_lost_fix(marks: _Marks, walk: Walk) -> np.ndarray:
+    """Mask (q,) of the points before or after which records without a fix were left out."""
+    bad = np.append(0, np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0))
+    between = bad[walk.index[1:]] > bad[walk.index[:-1]]
+    result: np.ndarray = np.append(between, False) | np.append(False, between)
+    return result
+
+
+def _put_found(marks: _Marks, walk: Walk, found: Found, lost: np.ndarray) -> None:
+    """Mark the groups of points off the ground and those in doubt."""
+    for mask, sure in ((found.off, True), (found.doubtful, False)):
+        group = np.where(mask, found.group, -1)
+        order = np.flatnonzero(group >= 0)
+        for some in np.split(order, np.flatnonzero(np.diff(group[order])) + 1) if len(order) else []:
+            size = float(np.median(found.offset[some]))
+            score = float(abs(size) / np.median(found.sigma[some]))
+            if not sure:
+                marks.put(walk.index[some], Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, size, score)
+            elif lost[some].any():
+                marks.put(walk.index[some], Reason.FIX_JUMP, Status.REJECTED, FIX_STEP, size, score)
+            else:
+                marks.put(walk.index[some], Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, size, score)
+
+
+def _put_spikes(marks: _Marks, constraints: Constraints, noise: Optional[Repeatability]) -> None:
+    level = noise.white if noise is not None and np.isfinite(noise.white) else 0.015
+    spikes = find_spikes(constraints, level)
+    for index, size, sigma, gross in zip(spikes.index, spikes.size, spikes.sigma, spikes.gross):
+        status = Status.REJECTED if gross else Status.FLAGGED
+        marks.put(np.array([index]), Reason.OFF_LINE, status, SPIKE, float(size), float(abs(size) / sigma))
+
+
+def _decided(marks: _Marks, decisions: Optional[Decisions]) -> Tuple[PointSet, Tuple[Message, ...]]:
+    done = marks.now()
+    if decisions is None:
+        return done, ()
+    decided, messages = apply_decisions(done, decisions)
+    changed = np.flatnonzero(decided.status != done.status)
+    if len(changed):
+        line = int(done.source_line[changed[0]])
+        messages = (*messages, message(OVERRIDDEN, count=len(changed), line=line, indices=changed))
+    return decided, messages

@@ -1,0 +1,97 @@
+"""Groups of points against the ground around them, each looked at without itself."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List
+
+import numpy as np
+from scipy.spatial import cKDTree
+
+from .ground import Ground, Prediction
+from .stretches import Fixed, Scale
+from .walk import Walk
+
+_COLOURS = 4
+
+
+@dataclass(frozen=True)
+class Departure:
+    """For each of g groups of points: mean ``offset`` (m) from the ground around it and its standard deviation ``sigma``
+    (m; inf where nobody knows).
+    """
+
+    offset: np.ndarray
+    sigma: np.ndarray
+
+
+def colours_of(x: np.ndarray, y: np.ndarray, reach: float) -> np.ndarray:
+    """A colour (g,) for each place so that places within ``reach`` of each other mostly differ."""
+    n = len(x)
+    colour = np.zeros(n, np.int64)
+    if n < 2 or not np.isfinite(reach):
+        return colour
+    pairs = cKDTree(np.column_stack([x, y])).query_pairs(reach, output_type="ndarray")
+    beside: List[List[int]] = [[] for _ in range(n)]
+    for a, b in np.sort(pairs, axis=1).tolist():
+        beside[b].append(a)
+    chosen = [0] * n
+    for k in range(n):
+        used = [0] * _COLOURS
+        for other in beside[k]:
+            used[chosen[other]] += 1
+        chosen[k] = used.index(min(used))
+    return np.array(chosen, np.int64)
+
+
+def ask_ground(walk: Walk, trusted: np.ndarray, asked: np.ndarray, fixed: Fixed, reach: float) -> Prediction:
+    """Predict at points ``asked`` (indices) from the points of mask ``trusted`` and the coded ones nearby."""
+    places = np.column_stack([walk.x, walk.y])
+    near = cKDTree(places[asked])
+    ring = max(4 * reach, 12 * walk.spacing) if np.isfinite(reach) else np.inf
+    base = np.flatnonzero(trusted)
+    if len(base) > 50_000:
+        base = base[np.isfinite(near.query(places[base], distance_upper_bound=ring)[0])]
+    xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z])[base], fixed.xyz])
+    return Ground(xyz, fixed.lines + len(base)).at(places[asked])
+
+
+def depart(walk: Walk, group: np.ndarray, count: int, trusted: np.ndarray, fixed: Fixed, scale: Scale) -> Departure:
+    """How far each group lies from the ground that the ``trusted`` points (q,) but itself and coded lines make.
+
+    ``group``: (q,) number of each point's group, -1 for none; ``count``: how many groups. A few other groups far
+    away are left out with each, so that four triangulations do for all.
+    """
+    point = np.flatnonzero(group >= 0)
+    height, gain, reach = (np.full(len(walk), np.nan) for _ in range(3))
+    if len(point):
+        size = np.maximum(np.bincount(group[point], minlength=count), 1)
+        x, y = (np.bincount(group[point], c[point], count) / size for c in (walk.x, walk.y))
+        colour = colours_of(x, y, 3 * scale.passes)[group[point]]
+        for each in range(_COLOURS):
+            asked = point[colour == each]
+            if len(asked):
+                known = trusted.copy()
+                known[asked] = False
+                said = ask_ground(walk, known, asked, fixed, scale.passes)
+                height[asked], gain[asked], reach[asked] = said.height, said.gain, said.reach
+    return _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
+
+
+def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Prediction, scale: Scale) -> Departure:
+    """Mean departure of each group, every place weighted by how well the ground is known there."""
+    known = point[np.isfinite(said.height[point])]
+    of = group[known]
+    away = walk.z[known] - said.height[known]
+    spread = scale.noise**2 * said.gain[known] + scale.rough.at(said.reach[known]) ** 2
+    spread += scale.drift**2 * (1 + said.gain[known])
+    number, weight = np.bincount(of, minlength=count), np.bincount(of, 1 / spread, count)
+    some = number > 0
+    offset, sigma = np.zeros(count), np.full(count, np.inf)
+    np.divide(np.bincount(of, away / spread, count), weight, out=offset, where=some)
+    reach = np.bincount(of, said.reach[known], count) / np.maximum(number, 1)
+    independent = np.clip(number * walk.spacing / (2 * np.maximum(reach, walk.spacing)), 1, 3)
+    sigma[some] = np.sqrt(
+        (scale.noise**2 / np.maximum(number, 1))[some] + (number / np.maximum(weight, 1e-12) / independent)[some]
+    )
+    return Departure(offset, sigma)

@@ -1,0 +1,64 @@
+"""Checking a large walked survey, against one Delaunay triangulation of its points by scipy.
+
+Both in one process, one after the other: ``python -m tests.benchmarks.bench_quality [POINTS]``.
+"""
+
+from __future__ import annotations
+
+import sys
+import time
+from typing import Dict
+
+import numpy as np
+from scipy.spatial import Delaunay
+
+from plugin.core.points.pointset import PointSet, Status, make_points
+from plugin.core.quality.check import check_survey
+from tests.benchmarks.bench_contours import rolling_ground
+
+SPACING, BETWEEN = 0.5, 4.0  # m, along and across the passes
+RUN = 20  # points of a lifted pole
+SIGMA = 0.015
+
+
+def walked_survey(n: int, seed: int = 1) -> PointSet:
+    """Passes to and fro over a square with a cross pass every 60 m; one point in two hundred is on a lifted pole."""
+    rng = np.random.default_rng(seed)
+    side = np.sqrt(n * SPACING / (1 / BETWEEN + 1 / 60))
+    along = np.arange(0, side, SPACING)
+    parts = []
+    for apart, cross in ((BETWEEN, False), (60.0, True)):
+        rows = np.arange(apart / 2, side, apart)
+        u = np.tile(along, (len(rows), 1)) + rng.uniform(0, 0.05, (len(rows), len(along)))
+        v = rows[:, None] + 0.15 * np.sin(u / 3.5 + rng.uniform(0, 6, (len(rows), 1)))
+        u[1::2], v[1::2] = u[1::2, ::-1].copy(), v[1::2, ::-1].copy()
+        x, y = (v, u) if cross else (u, v)
+        parts.append(np.column_stack([x.ravel(), y.ravel()]))
+    xy = np.vstack(parts)
+    wander = np.repeat(rng.normal(0, SIGMA / 2, len(xy) // 150 + 1), 150)[: len(xy)]
+    z = rolling_ground(xy[:, 0], xy[:, 1], rng) + wander
+    for start in rng.integers(0, len(xy) - RUN, len(xy) // (200 * RUN)):
+        z[start : start + RUN] += rng.uniform(0.1, 0.8)
+    time_ = 1.75e9 + np.arange(len(xy)) * 0.42
+    return make_points(xy[:, 0] + 5e5, xy[:, 1] + 5.7e6, z, time=time_, source_line=np.arange(len(xy)) + 1)
+
+
+def run(n: int = 1_000_000) -> Dict[str, float]:
+    """Seconds of both and their ratio; prints one line."""
+    points = walked_survey(n)
+    begin = time.perf_counter()
+    Delaunay(np.column_stack([points.easting - 5e5, points.northing - 5.7e6]))
+    theirs = time.perf_counter() - begin
+    begin = time.perf_counter()
+    check = check_survey(points)
+    ours = time.perf_counter() - begin
+    rejected = int(np.count_nonzero(check.points.status == Status.REJECTED))
+    print(
+        f"check of {len(points)} points: ours {ours:.1f} s, one scipy Delaunay {theirs:.1f} s, ratio {ours / theirs:.2f}, "
+        f"rejected {rejected}"
+    )
+    return {"ours": ours, "reference": theirs, "ratio": ours / theirs, "rejected": rejected}
+
+
+if __name__ == "__main__":
+    run(int(sys.argv[1]) if len(sys.argv) > 1 else 1_000_000)
