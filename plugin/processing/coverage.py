@@ -79,7 +79,8 @@ class CheckCoverage(SurfaceAlgorithm):
             "points tell more.</p>"
             "<p><b>What can go wrong:</b> without a limit an edge is long from about twice the distance of the passes: "
             "our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline "
-            "counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.</p>",
+            "counts as a long edge. Ground under a building stays empty unless the surface was built with a void "
+            "there.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:

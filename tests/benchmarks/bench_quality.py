@@ -54,8 +54,8 @@ def run(n: int = 1_000_000) -> Dict[str, float]:
     ours = time.perf_counter() - begin
     rejected = int(np.count_nonzero(check.points.status == Status.REJECTED))
     print(
-        f"check of {len(points)} points: ours {ours:.1f} s, one scipy Delaunay {theirs:.1f} s, ratio {ours / theirs:.2f}, "
-        f"rejected {rejected}"
+        f"check of {len(points)} points: ours {ours:.1f} s, one scipy Delaunay {theirs:.1f} s, "
+        f"ratio {ours / theirs:.2f}, rejected {rejected}"
     )
     return {"ours": ours, "reference": theirs, "ratio": ours / theirs, "rejected": rejected}
 

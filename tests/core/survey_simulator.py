@@ -2,7 +2,8 @@
 
 What a survey holds, so that nobody reads more into the bars than was tried:
 
-- Ground: a plane (up to 1:7) with waves (three, radius of curvature of each 90 to 500 m, along streets five times that) and one or two long features, straight
+- Ground: a plane (up to 1:7) with waves (three, radius of curvature of each 90 to 500 m, along streets five
+  times that) and one or two long features, straight
   or gently bent: street with kerbs (some lowered at a drive), ditch (sides 1:1.5 to 1:2.5), bank (1:2 to 1:3),
   low wall. Each is coded as lines or not coded at all.
 - Walk: to and fro with the short legs between the passes stored too, spacing and distance of the passes varied,
@@ -178,8 +179,8 @@ def _passes(rows: np.ndarray, length: float, across: bool = False) -> np.ndarray
     return xy[:, ::-1] if across else xy
 
 
-def _walk(random: np.random.Generator, layout: str, features: List[_Feature], size: Tuple[float, float], rows: np.ndarray,
-          spacing: float) -> _Walk:  # fmt: skip
+def _walk(random: np.random.Generator, layout: str, features: List[_Feature], size: Tuple[float, float],
+          rows: np.ndarray, spacing: float) -> _Walk:  # fmt: skip
     length, width = size
     x, y, time, code = [], [], [], []
     clock = 1.75e9

@@ -170,7 +170,8 @@ def comb(rng: np.random.Generator) -> Case:
     """Teeth from both sides between each other, a few tenths of a millimetre apart."""
     n, gap = int(rng.integers(2, 15)), int(rng.integers(1, 6))
     up = [np.array([[4 * gap * i, 100], [4 * gap * i, 90000 - int(rng.integers(0, 9))]]) for i in range(n)]
-    down = [np.array([[0, 100000], [0, 9000 + int(rng.integers(0, 9))]]) + [4 * gap * i + gap, 0] for i in range(n)]
+    foot = [np.array([[0, 100000], [0, 9000 + int(rng.integers(0, 9))]]) for _ in range(n)]
+    down = [place + np.array([4 * gap * i + gap, 0]) for i, place in enumerate(foot)]
     return from_lines(up + down, ground(rng, up, 20), rng)
 
 

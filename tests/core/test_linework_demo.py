@@ -7,10 +7,10 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from plugin.core.georeference.crs import projected_crs
 from plugin.core.linework.codes import default_code_table
 from plugin.core.linework.constraints import LineKind
 from plugin.core.linework.join import PointRole, join_lines
-from plugin.core.georeference.crs import projected_crs
 from plugin.core.points.delimited import read_points
 from plugin.core.points.pointset import Reason, Status
 

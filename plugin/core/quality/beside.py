@@ -136,7 +136,9 @@ def aside_of(walk: Walk, beside: Beside, rough: Roughness) -> Aside:
 
 
 def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndarray:
-    """Points (k,) before which the height over the neighbouring passes steps by more than ``limit`` usual deviations."""
+    """Points (k,) before which the height over the neighbouring passes steps by more than ``limit`` usual
+    deviations.
+    """
     at = np.arange(len(walk))
     found = np.zeros(len(walk))
     for reach in (4, 8):

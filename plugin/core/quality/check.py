@@ -30,27 +30,31 @@ from .walk import Walk, make_walk, median_step
 OFF_GROUND = Text(
     "quality.off_ground",
     QT_TRANSLATE_NOOP(
-        "core", "{count} points from line {line} to {last} lie {size:+.3f} m off the ground around them: pole lifted or "
+        "core",
+        "{count} points from line {line} to {last} lie {size:+.3f} m off the ground around them: pole lifted or "
         "of another height."
     ),
 )  # fmt: skip
 FIX_STEP = Text(
     "quality.fix_step",
     QT_TRANSLATE_NOOP(
-        "core", "{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground "
+        "core",
+        "{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground "
         "around them: ambiguities fixed wrongly."
     ),
 )  # fmt: skip
 DOUBTFUL = Text(
     "quality.doubtful",
     QT_TRANSLATE_NOOP(
-        "core", "{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it."
+        "core",
+        "{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it."
     ),
 )  # fmt: skip
 STOOD = Text(
     "quality.stood",
     QT_TRANSLATE_NOOP(
-        "core", "{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread "
+        "core",
+        "{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread "
         "{size:.3f} m in height."
     ),
 )  # fmt: skip
@@ -79,7 +83,8 @@ _SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
 
 @dataclass(frozen=True)
 class Finding:
-    """One thing found: the ``reason`` it gives its points, the ``status`` it puts them in, ``indices`` (k,) of the points,
+    """One thing found: the ``reason`` it gives its points, the ``status`` it puts them in, ``indices`` (k,) of
+    the points,
     their ``run`` (-1 outside the walk), ``size`` (m, nan where none), ``significance`` (size over its standard
     deviation, nan where none) and a message for people.
     """
@@ -281,7 +286,7 @@ def _walked(
         off[kept[found.off]] = True
         fresh = _beside(off | doubtful | _at(walk, kept[found.doubtful]))
         doubtful[kept[found.doubtful]] = True
-    return _measured(marks, walk, ~off & ~doubtful) + (passes,)
+    return (*_measured(marks, walk, ~off & ~doubtful), passes)
 
 
 def _at(walk: Walk, index: np.ndarray) -> np.ndarray:

@@ -15,7 +15,9 @@ _REJECT = 0.25  # m; no kerb stone or gully makes such a spike at one point of a
 
 @dataclass(frozen=True)
 class Spikes:
-    """k coded points off their line: ``index`` into the points, ``size`` (m), ``sigma`` (m), ``gross`` (bool: reject)."""
+    """k coded points off their line: ``index`` into the points, ``size`` (m), ``sigma`` (m), ``gross`` (bool:
+    reject).
+    """
 
     index: np.ndarray
     size: np.ndarray

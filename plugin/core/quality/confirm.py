@@ -19,8 +19,10 @@ _FAR = 25.0
 
 @dataclass(frozen=True)
 class Steps:
-    """e steps of height: place ``x, y`` (m), ``order`` (place in the walk), ``rise`` (e, 2): size times walking direction,
-    ``size`` (m) and ``sigma`` (m) of each. ``narrow``: (e,) bool, a step back of like size is at most three points away.
+    """e steps of height: place ``x, y`` (m), ``order`` (place in the walk), ``rise`` (e, 2): size times
+    walking direction,
+    ``size`` (m) and ``sigma`` (m) of each. ``narrow``: (e,) bool, a step back of like size is at most three
+    points away.
     """
 
     x: np.ndarray
@@ -35,8 +37,10 @@ class Steps:
 def seen_by_others(steps: Steps, passes: float, slack: float, ratio: float = RATIO) -> np.ndarray:
     """Size (e,) that other passes gave a step that lies on one line with theirs; nan for steps not seen so.
 
-    ``passes``: distance of the passes (m); two others within 3.5 of it make a line, or three within 25 of it. ``slack``:
-    how far (m) they may be off one line. Like: up towards the same side, sizes within ``ratio`` of each other and their noise.
+    ``passes``: distance of the passes (m); two others within 3.5 of it make a line, or three within 25 of it.
+    ``slack``:
+    how far (m) they may be off one line. Like: up towards the same side, sizes within ``ratio`` of each other
+    and their noise.
     """
     n = len(steps.x)
     told = np.full(n, np.nan)

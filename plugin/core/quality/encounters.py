@@ -20,7 +20,8 @@ _LONG = 40  # points after which a side-by-side run counts as a new encounter
 
 @dataclass(frozen=True)
 class Encounters:
-    """e places visited twice: points ``first < second`` (e,) of the walk there, ``difference`` (m) of second less first,
+    """e places visited twice: points ``first < second`` (e,) of the walk there, ``difference`` (m) of second
+    less first,
     ``variance`` (m²) of it as the noise of single points gives it (nothing that differs from visit to visit).
     """
 
@@ -65,7 +66,8 @@ def find_encounters(walk: Walk, segments: Segments, sigma: float) -> Encounters:
 
 
 def _bulge(walk: Walk, at: np.ndarray) -> np.ndarray:
-    """How far (m) the mean of a window of seven points stands over its middle because the ground is curved along the pass.
+    """How far (m) the mean of a window of seven points stands over its middle because the ground is curved
+    along the pass.
 
     From the second difference of means of three, six steps apart; for evenly spaced points on a parabola the mean of
     seven lies 4/72 of it above the middle. 0 near the ends of a piece, where the pass turns, and where the

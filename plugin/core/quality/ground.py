@@ -99,7 +99,8 @@ def _cross(px: np.ndarray, py: np.ndarray, a: int, b: int) -> np.ndarray:
 
 
 def pass_distance(x: np.ndarray, y: np.ndarray, order: np.ndarray, apart: int) -> float:
-    """Third quartile of the distance (m) from a point to the nearest one recorded at least ``apart`` places earlier or later.
+    """Third quartile of the distance (m) from a point to the nearest one recorded at least ``apart`` places
+    earlier or later.
 
     nan where no point has such a neighbour; taken from at most 2,000 points spread over the survey.
     """

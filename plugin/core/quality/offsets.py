@@ -27,7 +27,8 @@ _WHOLE = 40  # points of a group that is put back as a whole or not at all
 class Relations:
     """r observations (``difference``, m, give or take ``sigma``) of sums of offsets.
 
-    ``node``: (r, 3) numbers of segments, negative for none or known ground; ``factor``: (r, 3) what each is multiplied by.
+    ``node``: (r, 3) numbers of segments, negative for none or known ground; ``factor``: (r, 3) what each is
+    multiplied by.
     """
 
     node: np.ndarray

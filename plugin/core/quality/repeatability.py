@@ -1,4 +1,6 @@
-"""How well heights repeat: noise along the walk, differences where it was walked twice, and what the receiver claimed."""
+"""How well heights repeat: noise along the walk, differences where it was walked twice, and what the receiver
+claimed.
+"""
 
 from __future__ import annotations
 
@@ -36,7 +38,8 @@ class Repeatability:
 
 @dataclass(frozen=True)
 class RunRepeatability:
-    """The same for one run: its ``run`` number, ``sigma`` (m) from ``freedom`` encounters and its 95 % interval, what the
+    """The same for one run: its ``run`` number, ``sigma`` (m) from ``freedom`` encounters and its 95 %
+    interval, what the
     receiver ``claimed`` (m, root mean square), and whether that lies in the interval.
     """
 
@@ -92,7 +95,8 @@ def interval(sigma: float, freedom: float) -> Tuple[float, float]:
 def by_run(
     meetings: Encounters, good: np.ndarray, run: np.ndarray, claimed: np.ndarray, whole: Repeatability
 ) -> Tuple[RunRepeatability, ...]:
-    """Repeatability of each run from its encounters with others. ``run``: (q,) numbers, ``claimed``: (q,) m, nan unknown.
+    """Repeatability of each run from its encounters with others. ``run``: (q,) numbers, ``claimed``: (q,) m,
+    nan unknown.
 
     A difference holds both visits; half of its variance is put down to each. The plane's share of the white noise
     is scaled up to that of one point.

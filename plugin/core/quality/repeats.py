@@ -16,7 +16,8 @@ _GRID = 1e-4
 
 @dataclass(frozen=True)
 class Stop:
-    """Points stored in one place: ``indices`` (k,) in order, the first speaks for all. ``mean``: (3,) easting, northing,
+    """Points stored in one place: ``indices`` (k,) in order, the first speaks for all. ``mean``: (3,) easting,
+    northing,
     height, weighted by the stated sigmas; ``spread``: (3,) standard deviations of a record (m); ``sigma``: (3,)
     those of the mean as the spread gives it (neighbouring records are not independent: it is a lower bound).
     """

@@ -35,7 +35,9 @@ _SEEN_SHARE = 0.12  # how well the size of a step is known where others saw it
 
 @dataclass(frozen=True)
 class Fixed:
-    """Coded points that stand by themselves: ``xyz`` (c, 3) local metres, ``lines`` (k, 2) pairs of them joined by a line."""
+    """Coded points that stand by themselves: ``xyz`` (c, 3) local metres, ``lines`` (k, 2) pairs of them
+    joined by a line.
+    """
 
     xyz: np.ndarray
     lines: np.ndarray
@@ -59,7 +61,8 @@ class Scale:
 
 @dataclass(frozen=True)
 class Stretches:
-    """t stretches: points [start, end) of the walk (t,), the ``offset`` (m) of each and its standard deviation ``sigma``.
+    """t stretches: points [start, end) of the walk (t,), the ``offset`` (m) of each and its standard deviation
+    ``sigma``.
 
     ``of``: (q,) stretch of each point. ``step``: (t,) step (m) at the start of each, ``step_sigma`` its standard
     deviation (inf at the start of a piece). ``meetings``: places walked twice.
@@ -131,7 +134,9 @@ def _merged(
 def _scores(
     walk: Walk, segments: Segments, step: np.ndarray, spread: np.ndarray, aside: Aside, scale: Scale
 ) -> np.ndarray:
-    """Standard deviations of the step at the start of each segment, along the walk or against the neighbouring passes."""
+    """Standard deviations of the step at the start of each segment, along the walk or against the neighbouring
+    passes.
+    """
     score = np.where(segments.joined, np.abs(step) / spread, np.inf)
     k = np.flatnonzero(segments.joined)
     at = segments.start[k]
@@ -192,8 +197,8 @@ def _at_coded_line(walk: Walk, segments: Segments, fixed: Fixed) -> np.ndarray:
 
 
 def _joins(
-    walk: Walk, sums: Sums, segments: Segments, first: np.ndarray, last: np.ndarray, length: np.ndarray, told: np.ndarray,
-    at_line: np.ndarray, scale: Scale,
+    walk: Walk, sums: Sums, segments: Segments, first: np.ndarray, last: np.ndarray, length: np.ndarray,
+    told: np.ndarray, at_line: np.ndarray, scale: Scale,
 ) -> Relations:  # fmt: skip
     """Steps from each stretch to the next one and, over short ones, to some more."""
     barred = np.append(0, np.cumsum(at_line))

@@ -160,7 +160,9 @@ def judge(points: PointSet, limits: ToleranceSet) -> np.ndarray:
 
 
 def status_of(reasons: np.ndarray) -> np.ndarray:
-    """Status (n,) uint8 for reasons of :func:`judge`: no fix, tilt and sigma in plan or height reject, the rest flags."""
+    """Status (n,) uint8 for reasons of :func:`judge`: no fix, tilt and sigma in plan or height reject, the
+    rest flags.
+    """
     severe = np.uint32(Reason.NO_FIX | Reason.TILT | Reason.SIGMA_HORIZONTAL | Reason.SIGMA_VERTICAL)
     return np.where(reasons & severe != 0, Status.REJECTED, np.where(reasons != 0, Status.FLAGGED, Status.USED)).astype(
         np.uint8

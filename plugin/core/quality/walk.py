@@ -33,7 +33,7 @@ class Walk:
     def __len__(self) -> int:
         return len(self.index)
 
-    def take(self, keep: np.ndarray) -> "Walk":
+    def take(self, keep: np.ndarray) -> Walk:
         """The walk without some points; pieces stay whole across what is left out."""
         return chain(self.index[keep], self.x[keep], self.y[keep], self.z[keep], self.piece[keep], self.spacing)
 
@@ -49,9 +49,7 @@ def median_step(x: np.ndarray, y: np.ndarray) -> float:
     return float(np.median(moving))
 
 
-def chain(
-    index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, piece: np.ndarray, spacing: float
-) -> Walk:
+def chain(index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, piece: np.ndarray, spacing: float) -> Walk:
     """A walk from columns (q,) with known piece numbers, which never fall."""
     starts = np.flatnonzero(np.append(True, np.diff(piece) != 0)) if len(piece) else np.empty(0, np.int64)
     number = np.cumsum(np.append(True, np.diff(piece) != 0)) - 1 if len(piece) else np.empty(0, np.int64)
