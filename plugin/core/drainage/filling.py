@@ -7,8 +7,8 @@ both. The ground beyond the rim and in inlets is lower than everything: a pond t
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import List
+from dataclasses import dataclass, replace
+from typing import List, Tuple
 
 import numpy as np
 
@@ -24,7 +24,7 @@ class Filling:
     ``pit``: (g,) vertex of each ground; ``ground``: (n,) number of the ground of each vertex.
     ``parent``: (c,) the node of which it becomes a part, -1 for the last. ``saddle``: (c,) the vertex at which
     that happens. ``open``: (c,) bool, of the outside or joined with it;
-    ``over``: (c,) vertex at which water goes on that spills out of the node, -1 where it leaves the surface.
+    ``over``: (c,) vertex, past the brim, at which water goes on that spills, -1 where it leaves the surface.
     The last ground is the outside, with pit n.
     """
 
@@ -59,30 +59,98 @@ def fill_ground(flow: Flow) -> Filling:
     names = np.append(np.setdiff1d(np.unique(summit[np.append(flow.used, True)]), [n]), n)
     number = np.full(n + 1, -1, np.int64)
     number[names] = np.arange(len(names))
-    return _grown(names, number[summit[:n]], number, found, below)
+    filling = _grown(names, number[summit[:n]], number, found, below, flow.rank)
+    return replace(filling, over=_past_level_ground(flow, filling, below))
 
 
-def _grown(names, ground, number, found, below) -> Filling:  # type: ignore[no-untyped-def]
+def lowest_vertices(flow: Flow, filling: Filling) -> np.ndarray:
+    """The lowest vertex (c,) of each node; n for the outside."""
+    n = len(flow.rank)
+    rank = np.append(flow.rank, n)
+    least = [*rank[filling.pit].tolist(), *([n] * (len(filling.parent) - filling.grounds))]
+    for child, node in enumerate(filling.parent.tolist()):
+        if node >= 0 and least[child] < least[node]:
+            least[node] = least[child]
+    at_rank = np.append(np.argsort(flow.rank), n)
+    lowest: np.ndarray = at_rank[np.array(least)]
+    return lowest
+
+
+def last_shut_node(filling: Filling) -> np.ndarray:
+    """The last node (c,) that each is a part of before water finds a way off the surface; an open node itself."""
+    return _last_while(filling, (filling.parent >= 0) & ~filling.open[filling.parent])
+
+
+def last_as_deep_node(flow: Flow, filling: Filling) -> np.ndarray:
+    """The last node (c,) that each is a part of, shut and with the same lowest vertex: the hollow of its pit alone."""
+    lowest = lowest_vertices(flow, filling)
+    shut = (filling.parent >= 0) & ~filling.open[filling.parent]
+    return _last_while(filling, (lowest[filling.parent] == lowest) & shut)
+
+
+def _last_while(filling: Filling, on: np.ndarray) -> np.ndarray:
+    """The node (c,) to which each comes by going to the parent, and on, as long as the mask ``on`` (c,) says so."""
+    found = np.arange(len(filling.parent)).tolist()
+    goes, parent = on.tolist(), filling.parent.tolist()
+    for child in range(len(parent) - 1, -1, -1):
+        if goes[child]:
+            found[child] = found[parent[child]]
+    return np.array(found, np.int64)
+
+
+def _past_level_ground(flow: Flow, filling: Filling, below: np.ndarray) -> np.ndarray:
+    """``filling.over`` led on to where the ground is lower than the brim, or to the rim or an inlet.
+
+    A brim on level ground may have its shortest way down on the side the water comes from, so the vertex beyond the
+    saddle isn't always past it. Level ground is left by the lowest neighbours in the order of ``Flow.rank``, and by
+    the saddles of hollows that are none but for that order.
+    """
+    height, rank = np.append(flow.tin.vertices[:, 2], np.nan), flow.rank
+    outside, lowest = len(rank), height[lowest_vertices(flow, filling)]
+    shut = (filling.parent >= 0) & ~filling.open[filling.parent]
+    level_top = _last_while(filling, (lowest[filling.parent] == lowest) & shut)
+    over, brim = filling.over.copy(), height[filling.saddle]
+    active = np.flatnonzero((over >= 0) & (height[over] == brim))
+    limit = rank[filling.saddle[active]]
+    while len(active):
+        at = over[active]
+        after = below[at]
+        pit = np.flatnonzero(after == at)
+        top = level_top[filling.ground[at[pit]]]
+        before = rank[filling.saddle[top]] < limit[pit]
+        after[pit] = np.where(filling.over[top] >= 0, filling.over[top], filling.saddle[top])
+        after[pit[~before]] = outside
+        limit[pit] = rank[filling.saddle[top]]
+        on = np.flatnonzero(after != outside)
+        over[active[on]] = after[on]
+        on = on[height[after[on]] == brim[active[on]]]
+        active, limit = active[on], limit[on]
+    return over
+
+
+def _grown(names, ground, number, found, below, rank) -> Filling:  # type: ignore[no-untyped-def]
     """The tree, grown join by join. All that meet at one saddle become one node."""
-    grounds = len(names)
-    tree = _Tree([-1] * grounds, [-1] * grounds, [-1] * grounds, [False] * grounds)
+    grounds, outside = len(names), len(below) - 1
+    tree = _Tree([-1] * grounds, [-1] * grounds, [-1] * grounds, [False] * grounds, [*rank[names[:-1]].tolist(), -1])
     tree.open[-1] = True
     top = list(range(grounds))  # the node that the root ground of each group is in by now
     group = list(range(grounds))
-    outside, last = len(below) - 1, -1
+    node = last = -1
     rows = zip(
         number[found.one].tolist(), number[found.other].tolist(), number[found.saddle_summit].tolist(),
         found.saddle.tolist(), found.beyond.tolist(), below[found.saddle].tolist(),
     )  # fmt: skip
+    met: List[Tuple[int, int]] = []  # nodes that meet at the saddle, and the vertex at which water enters each
     for one, other, own, vertex, beyond, under in rows:
-        far = other if own == one else one
-        a, b = _root(group, own), _root(group, far)
-        # Out of the saddle's own ground water goes to the vertex beyond; out of the other to the saddle's lower side.
+        a, b = _root(group, own), _root(group, other if own == one else one)
         if vertex != last:
-            child, top[a], last = top[a], tree.add(), vertex
-            tree.join(child, top[a], vertex, -1 if beyond == outside else beyond)
-        tree.join(top[b], top[a], vertex, -1 if under == outside else under)
+            tree.join(met, node, last)
+            node, last = tree.add(), vertex
+            met = [(top[a], -1 if under == outside else under)]
+            top[a] = node
+        met.append((top[b], -1 if beyond == outside else beyond))
         group[b] = a
+    tree.join(met, node, last)
     return Filling(
         names, ground, np.array(tree.parent), np.array(tree.saddle), np.array(tree.open), np.array(tree.over)
     )
@@ -90,23 +158,35 @@ def _grown(names, ground, number, found, below) -> Filling:  # type: ignore[no-u
 
 @dataclass(frozen=True)
 class _Tree:
-    """A ``Filling`` in the making, as lists."""
+    """A ``Filling`` in the making, as lists; ``lowest``: rank of the lowest vertex of each node, -1 when open."""
 
     parent: List[int]
     saddle: List[int]
     over: List[int]
     open: List[bool]
+    lowest: List[int]
 
     def add(self) -> int:
         """A new node's number."""
-        for values in (self.parent, self.saddle, self.over):
+        for values in (self.parent, self.saddle, self.over, self.lowest):
             values.append(-1)
         self.open.append(False)
         return len(self.parent) - 1
 
-    def join(self, child: int, node: int, saddle: int, over: int) -> None:
-        self.parent[child], self.saddle[child], self.over[child] = node, saddle, over
-        self.open[node] = self.open[node] or self.open[child]
+    def join(self, met: List[Tuple[int, int]], node: int, saddle: int) -> None:
+        """Make nodes that have ``met`` at a saddle one ``node``; each comes with the vertex at which water enters it.
+
+        Of several, all spill to the one where water leaves the surface or, if none does, to the deepest.
+        """
+        if not met:
+            return
+        deepest = min(met, key=lambda each: self.lowest[each[0]])
+        second = min((each for each in met if each is not deepest), key=lambda each: self.lowest[each[0]])
+        for child, _ in met:
+            self.parent[child], self.saddle[child] = node, saddle
+            self.over[child] = (second if child == deepest[0] else deepest)[1]
+            self.open[node] = self.open[node] or self.open[child]
+        self.lowest[node] = self.lowest[deepest[0]]
 
 
 def _root(group: List[int], member: int) -> int:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import IntEnum
-from typing import Iterator, Sequence, Tuple
+from typing import Iterator, List, Sequence, Tuple
 
 import numpy as np
 
@@ -113,10 +113,13 @@ def trace_paths(flow: Flow, xy: np.ndarray, progress: Progress = silent) -> Flow
     return _assembled(flow.tin, np.concatenate(numbers), np.concatenate(places), ended)
 
 
-def find_ends(flow: Flow, state: State) -> Ends:
-    """Ends of paths that go on from ``state``."""
+def find_ends(flow: Flow, state: State, to_first_vertex: bool = False) -> Ends:
+    """Ends of paths that go on from ``state``; with ``to_first_vertex`` a path also ends, as a PIT, at a vertex."""
     ended = _no_ends(len(state.vertex))
-    for active, _, ends in _steps(flow, np.arange(len(state.vertex)), state):
+    for active, after, ends in _steps(flow, np.arange(len(state.vertex)), state):
+        if to_first_vertex:
+            there = np.flatnonzero((ends.end < 0) & (after.vertex >= 0))
+            ends.end[there], ends.vertex[there] = PathEnd.PIT, after.vertex[there]
         _note(ended, active, ends)
     return ended
 
@@ -373,3 +376,24 @@ def _inside(xy: np.ndarray, rings: Sequence[np.ndarray]) -> np.ndarray:
                 east = a[0] + (xy[:, 1] - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
             inside ^= spans & (xy[:, 0] < east)
     return inside
+
+
+def first_stretches(flow: Flow, vertex: np.ndarray) -> List[np.ndarray]:
+    """Places (q, 3) that water at each ``vertex`` (k,) passes up to the next vertex, or to where it ends.
+
+    Metres from the TIN's origin, and heights; without the vertex itself, empty for a pit.
+    """
+    state, ends = _from_vertices(flow, np.asarray(vertex, np.int64), arrived=False)
+    active = np.flatnonzero(ends.end < 0)
+    state = _snapped(flow, state.take(active))
+    numbers, places = [np.empty(0, np.int64)], [np.empty((0, 3))]
+    while len(active):
+        numbers.append(active)
+        places.append(place_of(flow, state))
+        on = np.flatnonzero(state.vertex < 0)
+        state, ends = _over_edges(flow, state.edge[on], state.along[on])
+        active = active[on][ends.end < 0]
+        state = _snapped(flow, state.take(np.flatnonzero(ends.end < 0)))
+    number, place = np.concatenate(numbers), np.concatenate(places)
+    order = np.argsort(number, kind="stable")
+    return np.split(place[order], np.cumsum(np.bincount(number, minlength=len(vertex)))[:-1])

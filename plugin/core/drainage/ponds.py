@@ -24,7 +24,7 @@ from scipy.special import ndtr
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
 from ..surface.tin import Tin
-from .filling import Filling, fill_ground
+from .filling import Filling, fill_ground, last_shut_node, lowest_vertices
 from .flow import Flow
 from .paths import PathEnd, follow_vertices
 
@@ -109,7 +109,7 @@ def find_ponds(flow: Flow, options: PondOptions = PondOptions(), progress: Progr
     at = _node_of_vertices(flow, filling)
     node, chance, count = _chosen(flow, filling, at, sigma, options)
     progress(0.7, "ponds")
-    z, pit = flow.tin.vertices[:, 2], _lowest(flow, filling, at)[node]
+    z, pit = flow.tin.vertices[:, 2], lowest_vertices(flow, filling)[node]
     depth = z[filling.saddle[node]] - z[pit]
     order = np.lexsort((flow.rank[pit], z[filling.saddle[node]], -depth))
     node, pit, depth, chance, count = node[order], pit[order], depth[order], chance[order], count[order]
@@ -165,19 +165,6 @@ def _node_of_vertices(flow: Flow, filling: Filling) -> np.ndarray:
     return np.where(join[node] <= flow.rank, jumps[0][node], node)
 
 
-def _lowest(flow: Flow, filling: Filling, at: np.ndarray) -> np.ndarray:
-    """The lowest vertex (c,) of each node."""
-    n = len(flow.rank)
-    rank = np.append(flow.rank, n)
-    least = [*rank[filling.pit].tolist(), *([n] * (len(filling.parent) - filling.grounds))]
-    for child, node in enumerate(filling.parent.tolist()):
-        if node >= 0 and least[child] < least[node]:
-            least[node] = least[child]
-    at_rank = np.append(np.argsort(flow.rank), n)
-    lowest: np.ndarray = at_rank[np.array(least)]
-    return lowest
-
-
 def _subtree_sums(filling: Filling, values: np.ndarray) -> np.ndarray:
     """Sums (c, q) of ``values`` (c, q) of each node and all its parts."""
     columns = []
@@ -201,7 +188,7 @@ def _chosen(
     own = [np.bincount(at[used], weight, count) for weight in (np.ones(len(used)), z[used] - base, sigma[used] ** 2)]
     vertices, height, variance = _subtree_sums(filling, np.stack(own, axis=1)).T
     level = np.append(z, np.nan)[filling.saddle]
-    depth = level - np.append(z, np.nan)[_lowest(flow, filling, at)]
+    depth = level - np.append(z, np.nan)[lowest_vertices(flow, filling)]
     with np.errstate(invalid="ignore", divide="ignore"):
         single = noise_chance(level - base - height / vertices, vertices, np.sqrt(variance / vertices))
     chance = -np.expm1((filling.grounds - 1) * np.log1p(-np.minimum(single, 1 - 1e-16)))
@@ -341,13 +328,3 @@ def _spills(flow: Flow, filling: Filling, node: np.ndarray) -> Tuple[np.ndarray,
         on = stays[pond[ground] < 0]  # a hollow that does not count: over its brim
         active, at = active[on], last_shut[filling.ground[ends.vertex[on]]]
     return end, goes, inlet
-
-
-def last_shut_node(filling: Filling) -> np.ndarray:
-    """The last node (c,) that each is a part of before water finds a way off the surface; an open node itself."""
-    found = np.arange(len(filling.parent)).tolist()
-    is_open, parent = filling.open.tolist(), filling.parent.tolist()
-    for child in range(len(parent) - 1, -1, -1):
-        if parent[child] >= 0 and not is_open[parent[child]]:
-            found[child] = found[parent[child]]
-    return np.array(found, np.int64)

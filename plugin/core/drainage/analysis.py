@@ -1,0 +1,192 @@
+"""All about the water of one surface, and what a change of the surface does to it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Optional, Tuple
+
+import numpy as np
+
+from ..progress import Progress, part, silent
+from ..surface.ask import barycentric
+from ..surface.locate import locate
+from ..surface.tin import Tin
+from .boundaries import strip_at
+from .catchments import Catchments, Outlet, find_catchments
+from .fates import Fates, find_fates
+from .flow import Flow, build_flow
+from .paths import in_polygons
+from .ponds import PondOptions, Ponds, find_ponds, members
+
+
+@dataclass(frozen=True)
+class Drainage:
+    """The way of water, ponds and catchments of one surface."""
+
+    flow: Flow
+    ponds: Ponds
+    fates: Fates
+    catchments: Catchments
+
+
+def analyse(
+    tin: Tin,
+    inlets: Optional[np.ndarray] = None,
+    options: PondOptions = PondOptions(),  # noqa: B008  frozen
+    overflow: bool = False,
+    progress: Progress = silent,
+) -> Drainage:
+    """Ponds and catchments of ``tin``; ``inlets``: (m,) inlet of each triangle, -1 none (:mod:`.inlets`).
+
+    ``overflow``: ponds are full and pass their water on, see ``find_catchments``.
+    """
+    flow = build_flow(tin, inlets)
+    ponds = find_ponds(flow, options, part(progress, 0.1, 0.3))
+    fates = find_fates(flow, part(progress, 0.3, 1.0))
+    return Drainage(flow, ponds, fates, find_catchments(fates, ponds, overflow))
+
+
+def catchment_at(catchments: Catchments, xy: np.ndarray) -> np.ndarray:
+    """Catchment (q,) to which each place ``xy`` (q, 2), metres of the CRS, drains; -1 off the surface."""
+    flow = catchments.fates.flow
+    triangle = locate(flow.tin, xy)
+    on = np.flatnonzero(triangle >= 0)
+    corner = flow.tin.vertices[flow.tin.triangles[triangle[on]], :2]
+    weight = barycentric(corner, np.asarray(xy, float)[on] - flow.tin.origin).clip(0.0)
+    stream = np.sum(weight * flow.stream[triangle[on]], axis=1) / weight.sum(axis=1)
+    result = np.full(len(triangle), -1, np.int64)
+    result[on] = catchments.of_strip[strip_at(catchments.fates, triangle[on], stream)]
+    return result
+
+
+def water_at(flow: Flow, ponds: Ponds, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """The outermost pond (q,) under which each place ``xy`` (q, 2), metres of the CRS, lies when all are full, -1 none,
+    and the depth of water there (q,), metres, 0 where it is dry."""
+    m = len(flow.level)
+    held = np.full(m, -1, np.int64)
+    part_of = members(flow, ponds)
+    top = np.where(ponds.parent < 0, np.arange(len(ponds)), -1)
+    for _ in range(len(ponds)):
+        open_ones = np.flatnonzero(top < 0)
+        if len(open_ones) == 0:
+            break
+        top[open_ones] = top[ponds.parent[open_ones]]
+    pond = top[part_of.pond] if len(ponds) else part_of.pond
+    order = np.argsort(ponds.level[pond]) if len(pond) else pond
+    held[part_of.triangle[order]] = pond[order]
+    triangle = locate(flow.tin, xy)
+    on = np.flatnonzero(triangle >= 0)
+    on = on[held[triangle[on]] >= 0]
+    result, depth = np.full(len(triangle), -1, np.int64), np.zeros(len(triangle))
+    corner = flow.tin.vertices[flow.tin.triangles[triangle[on]]]
+    weight = barycentric(corner[:, :, :2], np.asarray(xy, float)[on] - flow.tin.origin).clip(0.0)
+    height = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
+    under = ponds.level[held[triangle[on]]] - height
+    wet = on[under > 0]
+    result[wet], depth[wet] = held[triangle[wet]], under[under > 0]
+    return result, depth
+
+
+@dataclass(frozen=True)
+class PondChange:
+    """A pond ``before`` and ``after`` (numbers, -1 for none): what changes in depth (m), area (m²) and volume (m³)."""
+
+    before: int
+    after: int
+    depth: float
+    area: float
+    volume: float
+
+
+@dataclass(frozen=True)
+class Moved:
+    """Ground whose water goes elsewhere: kind and number of the old and the new outlet, and ``area`` m².
+
+    Inlets have their numbers, -1 stands for all of the rim (RIM) and for all hollows (POND).
+    """
+
+    before: Tuple[Outlet, int]
+    after: Tuple[Outlet, int]
+    area: float
+
+
+@dataclass(frozen=True)
+class DrainageChange:
+    """What a change of the surface does.
+
+    ``ponds``: outermost ponds, by size of the change in volume. ``moved``: by area, found at places ``spacing``
+    metres apart on the ground both surfaces cover, so in steps of ``spacing`` squared. ``common_area``: m², so counted.
+    ``standing_before``, ``standing_after``: m³ in full ponds; ``kept_before``, ``kept_after``: m² that drain nowhere.
+    """
+
+    ponds: Tuple[PondChange, ...]
+    moved: Tuple[Moved, ...]
+    spacing: float
+    common_area: float
+    standing_before: float
+    standing_after: float
+    kept_before: float
+    kept_after: float
+
+
+def compare(before: Drainage, after: Drainage, spacing: float) -> DrainageChange:
+    """The difference of two results, as of the ground and a design. Inlets keep their numbers."""
+    standing = [float(d.ponds.volume[d.ponds.outermost].sum()) for d in (before, after)]
+    kept = [float(d.catchments.area[d.catchments.drains_nowhere].sum()) for d in (before, after)]
+    west, south, east, north = before.flow.tin.bounds
+    ring = np.array([[west, south], [east, south], [east, north], [west, north]])
+    places = in_polygons([[ring]], spacing)
+    where = [catchment_at(d.catchments, places) for d in (before, after)]
+    common = np.flatnonzero((where[0] >= 0) & (where[1] >= 0))
+    moved = _moved([_outlets(d.catchments)[w[common]] for d, w in zip((before, after), where)], spacing)
+    return DrainageChange(
+        _pond_changes(before, after), moved, spacing, len(common) * spacing**2, *standing, *kept
+    )  # fmt: skip
+
+
+def _outlets(catchments: Catchments) -> np.ndarray:
+    """Kind and number (k, 2) of outlets that can be compared: inlets by number, the rim and hollows as a whole."""
+    kind = catchments.outlet.astype(np.int64)
+    kind[kind == Outlet.RIM_VERTEX] = Outlet.RIM
+    kind[kind == Outlet.PIT] = Outlet.POND
+    return np.column_stack([kind, np.where(kind == Outlet.INLET, catchments.number, -1)])
+
+
+def _moved(outlets: list, spacing: float) -> Tuple[Moved, ...]:
+    pairs = np.column_stack(outlets)
+    pairs = pairs[np.any(outlets[0] != outlets[1], axis=1)]
+    if len(pairs) == 0:
+        return ()
+    kinds, count = np.unique(pairs, axis=0, return_counts=True)
+    return tuple(
+        Moved((Outlet(kinds[i, 0]), int(kinds[i, 1])), (Outlet(kinds[i, 2]), int(kinds[i, 3])), count[i] * spacing**2)
+        for i in np.argsort(-count, kind="stable")
+    )
+
+
+def _pond_changes(before: Drainage, after: Drainage) -> Tuple[PondChange, ...]:
+    """Ponds matched where the pit of one lies under the other's water; the rest are gone or new."""
+    one, two = before.ponds, after.ponds
+    origin = before.flow.tin.origin
+    ours, theirs = one.outermost, two.outermost
+    under_two = water_at(after.flow, two, one.pit_xyz[ours, :2] + origin)[0]
+    under_one = water_at(before.flow, one, two.pit_xyz[theirs, :2] + after.flow.tin.origin)[0]
+    pairs = [(int(a), int(b)) for a, b in zip(ours, under_two) if b >= 0]
+    pairs += [(int(a), int(b)) for a, b in zip(under_one, theirs) if a >= 0]
+    match_one, match_two = {}, {}
+    for a, b in pairs:
+        if a not in match_one and b not in match_two:
+            match_one[a], match_two[b] = b, a
+    rows = [(int(a), match_one.get(int(a), -1)) for a in ours] + [
+        (-1, int(b)) for b in theirs if int(b) not in match_two
+    ]
+    changes = [
+        PondChange(a, b, *(_less(one, two, a, b, name) for name in ("depth", "area", "volume"))) for a, b in rows
+    ]
+    return tuple(sorted(changes, key=lambda change: -abs(change.volume)))
+
+
+def _less(one: Ponds, two: Ponds, a: int, b: int, name: str) -> float:
+    old = float(getattr(one, name)[a]) if a >= 0 else 0.0
+    new = float(getattr(two, name)[b]) if b >= 0 else 0.0
+    return new - old
