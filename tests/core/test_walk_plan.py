@@ -31,7 +31,8 @@ BAY = np.array([(0, 0), (100, 0), (100, 40), (40, 40), (40, 70), (110, 70), (110
 def star(seed, corners=14):
     """A crooked ring about the origin and a crooked hole in it."""
     rng = np.random.default_rng(seed)
-    angle = np.sort(rng.uniform(0, 2 * np.pi, corners)) + np.linspace(0, 1e-3, corners)
+    # One corner in each sector: a gap of half a turn would let the ring cross itself.
+    angle = (np.arange(corners) + rng.uniform(0, 0.99, corners)) * 2 * np.pi / corners
     out = rng.uniform(40, 100, corners)
     ring = np.column_stack([out * np.cos(angle), out * np.sin(angle)])
     turn = np.linspace(0, 2 * np.pi, 7, endpoint=False) + rng.uniform(0, 1)
