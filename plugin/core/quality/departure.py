@@ -17,7 +17,7 @@ _COLOURS = 4
 
 @dataclass(frozen=True)
 class Departure:
-    """For each of g groups of points: mean ``offset`` (m) from the ground around it and its standard deviation ``sigma``
+    """For each of g groups: mean ``offset`` (m) from the ground around it and its standard deviation ``sigma``
     (m; inf where nobody knows).
     """
 
