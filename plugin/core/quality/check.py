@@ -77,6 +77,7 @@ OVERRIDDEN = Text(
 )
 
 _PAUSE = 60.0  # seconds without a record that end a run
+_LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
 _ROUNDS = 2
 _SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
 
@@ -274,8 +275,9 @@ def _walked(
         kept = np.flatnonzero(~off)
         rest = walk.take(~off)
         noise, _ = white_sigma(rest)
-        if not noise > 0:
+        if np.isnan(noise):
             break
+        noise = max(noise, _LEAST_NOISE)
         scale = Scale(noise, drift_share * noise, passes, roughness(rest, noise))
         # The second time only near what was found: a fault may have hidden a smaller one.
         where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))

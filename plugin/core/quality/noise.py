@@ -25,7 +25,7 @@ class Roughness:
     def at(self, reach: np.ndarray) -> np.ndarray:
         """Departure (m, one standard deviation) for half-widths ``reach`` (m); quadratic beyond what was seen."""
         reach = np.maximum(np.asarray(reach, float), 1e-6)
-        inner = np.exp(np.interp(np.log(reach), np.log(self.reach), np.log(self.size)))
+        inner = np.exp(np.interp(np.log(reach), np.log(self.reach), np.log(np.maximum(self.size, 1e-9))))
         low, high = reach / self.reach[0], reach / self.reach[-1]
         outer = np.where(low < 1, self.size[0] * low**2, inner)
         result: np.ndarray = np.where(high > 1, self.size[-1] * high**1.5, outer)
