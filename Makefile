@@ -29,7 +29,7 @@ help:
 demo:
 	@.ci/setup demo
 	@$(PYTHON) -m plugin.core $(DEMO)/survey.csv --crs EPSG:25832 --interval 0.25 \
-		--decisions $(DEMO)/decisions.csv --check-points $(DEMO)/check_points.csv --rim-edge 10 \
+		--check-points $(DEMO)/check_points.csv --rim-edge 10 \
 		--smooth 0.25 --calm 0.015 --dem 0.5 --thin 0.03 --out $(OUT)
 
 test:

@@ -21,6 +21,7 @@ from .units import LengthUnit
 if TYPE_CHECKING:
     from .georeference.site import GroundOptions
     from .job import JobSettings
+    from .quality.tolerances import ToleranceSet
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 FAULT = Text(
@@ -54,6 +55,7 @@ PACKAGES = ("numpy", "scipy", "matplotlib", "pyproj")
 
 STAGES = {
     "points": QT_TRANSLATE_NOOP("core", "reading points"),
+    "check": QT_TRANSLATE_NOOP("core", "checking the points"),
     "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
     "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
     "quality": QT_TRANSLATE_NOOP("core", "looking at accuracy and coverage"),
@@ -147,7 +149,7 @@ def _settings(options: argparse.Namespace) -> JobSettings:
             options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
         ),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
-        max_gap=options.max_gap,
+        max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
     )  # fmt: skip
 
 
@@ -247,8 +249,25 @@ def _add_place_options(group: Any) -> None:
     add("--ground-shift", metavar="E,N", default="0,0", help="added to ground coordinates; as --ground-shift=-5e5,-5e6")
 
 
+def _tolerances(options: argparse.Namespace) -> ToleranceSet:
+    """The set by its name: of the file given, or of those shipped."""
+    from .quality.tolerances import SHIPPED, find_tolerances, read_tolerances
+
+    if options.tolerances is None:
+        return find_tolerances(SHIPPED, options.check or SHIPPED[0].name, "--check")
+    sets = read_tolerances(options.tolerances)
+    if options.check is None and len(sets) == 1:
+        return sets[0]
+    return find_tolerances(sets, options.check or "", str(options.tolerances))
+
+
 def _add_quality_options(group: Any) -> None:
     add = group.add_argument
+    check = group.add_mutually_exclusive_group()
+    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances; default: "
+    check.add_argument("--check", metavar="SET", help=named + "topographic)")
+    check.add_argument("--no-check", action="store_true", help="use every point that no hand or code rejects")
+    add("--tolerances", metavar="FILE", type=Path, help="tolerance sets of your own (JSON)")
     add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
     wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
     add("--accuracy-class", metavar="CM", type=_positive("--accuracy-class"), help=wanted)

@@ -31,7 +31,7 @@ from .handover.grid import large_grid, write_asc
 from .handover.mesh import write_2dm
 from .handover.projection import write_prj
 from .handover.tables import write_findings
-from .linework.codes import default_code_table, read_code_table
+from .linework.codes import CodeTable, default_code_table, read_code_table
 from .linework.constraints import Constraints
 from .linework.join import Linework, join_lines
 from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
@@ -42,9 +42,12 @@ from .points.merge_table import write_clashes, write_differences
 from .points.pointset import PointSet
 from .points.table import write_points, write_rejects
 from .progress import Progress, part, silent
+from .quality.check import SurveyCheck, check_survey
 from .quality.check_points import CheckPoints, read_check_points
 from .quality.coverage import CoverageOptions, write_places
 from .quality.judgement import judge
+from .quality.overrides import OverrideReport, with_overrides
+from .quality.tolerances import TOPOGRAPHIC, ToleranceSet
 from .report.html import write_report
 from .report.results import JobResult
 from .surface.build import Surface, SurfaceOptions
@@ -82,7 +85,8 @@ class JobSettings:
     ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
 
-    What the survey is worth: ``check_points``: file of independent check points in ``crs``; ``accuracy_class``:
+    What the survey is worth: ``check``: find and reject blunders before the surface is built, single points held to
+    ``tolerances``. ``check_points``: file of independent check points in ``crs``; ``accuracy_class``:
     vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured point, metres, None for
     what the passes make usual.
 
@@ -121,6 +125,8 @@ class JobSettings:
     control: Optional[Path] = None
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None
+    check: bool = True
+    tolerances: ToleranceSet = TOPOGRAPHIC
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None
@@ -143,12 +149,13 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     if not (settings.crs or "").strip():
         raise SurveyError(NO_CRS, file=str(settings.survey))
     edits = () if settings.edits is None else read_edits(settings.edits)
-    placed = _read(settings, part(progress, 0.0, 0.2))
+    placed = _read(settings, part(progress, 0.0, 0.15))
     checks = _check_points(settings, placed.points.crs)
-    points, remarks = _decide(placed.points, settings)
+    check = _check(placed.points, settings, _as("check", part(progress, 0.15, 0.3)))
+    points, remarks, overrides = _decide(placed.points if check is None else check.points, check, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
-    surface, edited = _build(points, linework, edits, settings, part(progress, 0.25, 0.65))
+    surface, edited = _build(points, linework, edits, settings, part(progress, 0.3, 0.65))
     progress(0.65, "quality")
     quality = judge(
         surface.tin,
@@ -156,6 +163,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         checks=checks,
         wanted_cm=settings.accuracy_class,
         limits=CoverageOptions(max_radius=settings.max_gap),
+        repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
@@ -177,6 +185,8 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         edited=edited,
         options=settings.surface,
         quality=quality,
+        check=check,
+        overrides=overrides,
     )
     return _finish(result, settings, part(progress, 0.75, 1.0))
 
@@ -297,17 +307,37 @@ def _intake_options(settings: JobSettings, crs: Optional[Any]) -> IntakeOptions:
     )
 
 
-def _decide(points: PointSet, settings: JobSettings) -> Tuple[PointSet, Tuple[Message, ...]]:
+def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optional[SurveyCheck]:
+    """The automatic checks, None where they are switched off."""
+    if not settings.check:
+        return None
+    progress(0.0, "check")
+    return check_survey(points, _code_table(settings), settings.tolerances, progress=progress)
+
+
+def _decide(
+    points: PointSet, check: Optional[SurveyCheck], settings: JobSettings
+) -> Tuple[PointSet, Tuple[Message, ...], Optional[OverrideReport]]:
+    """Decisions by hand on points; where they were checked, what the hand overrules is reported."""
     if settings.decisions is None:
-        return points, ()
-    return apply_decisions(points, read_decisions(settings.decisions))
+        return points, (), None
+    decisions = read_decisions(settings.decisions)
+    if check is None:
+        decided, missed = apply_decisions(points, decisions)
+        return decided, missed, None
+    decided, overrides = with_overrides(points, decisions)
+    return decided, overrides.messages, overrides
+
+
+def _code_table(settings: JobSettings) -> Optional[CodeTable]:
+    if not settings.use_codes:
+        return None
+    return default_code_table() if settings.codes is None else read_code_table(settings.codes)
 
 
 def _join(points: PointSet, settings: JobSettings) -> Optional[Linework]:
-    if not settings.use_codes:
-        return None
-    table = default_code_table() if settings.codes is None else read_code_table(settings.codes)
-    return join_lines(points, table)
+    table = _code_table(settings)
+    return None if table is None else join_lines(points, table)
 
 
 def write_files(

@@ -12,6 +12,7 @@ from qgis.PyQt.QtGui import QIcon
 from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
 from .buildsurface import BuildSurface
+from .checksurvey import CheckSurvey
 from .contours import DrawContours
 from .contoursheet import ContourSheet
 from .coverage import CheckCoverage
@@ -32,6 +33,7 @@ ALGORITHMS = (
     ImportPoints,
     FitControl,
     GroundAndGrid,
+    CheckSurvey,
     BuildSurface,
     InspectSurface,
     CheckCoverage,

@@ -38,6 +38,7 @@ TABLE_SOURCE = member(QgsProcessing, "SourceType", "TypeVector", "Vector")
 
 POINT = member(QgsWkbTypes, "Type", "Point")
 POINT_Z = member(QgsWkbTypes, "Type", "PointZ")
+MULTIPOINT_Z = member(QgsWkbTypes, "Type", "MultiPointZ")
 LINE = member(QgsWkbTypes, "Type", "LineString")
 LINE_Z = member(QgsWkbTypes, "Type", "LineStringZ")
 POLYGON = member(QgsWkbTypes, "Type", "Polygon")

@@ -30,6 +30,7 @@ def run(folder, decisions):
             contours=ContourOptions(0.25),
             crs="EPSG:25832",
             decisions=DEMO / "decisions.csv" if decisions else None,
+            check=False,
         )
     )
 

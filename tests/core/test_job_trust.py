@@ -2,6 +2,7 @@
 
 import csv
 import re
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -109,3 +110,80 @@ def test_rejected_points_are_shown_along_the_walk(tmp_path):
 def test_a_survey_without_doubts_says_so(tmp_path):
     assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out") == 0
     assert "No point was flagged or rejected" in text_of(tmp_path / "out" / "report.html")
+
+
+# Automatic checks
+
+DEMO = Path(__file__).parents[2] / "test_data" / "demo"
+
+
+@pytest.fixture(scope="module")
+def checked(tmp_path_factory):
+    """The demo checked without a hand, and with a hand that overrules the checks in one point of a fault."""
+    folder = tmp_path_factory.mktemp("checked")
+    decisions = write(
+        folder / "decisions.csv", ["1822,used,", "1823,rejected,pole_height", "20,rejected,"], "line,status,reason\n"
+    )
+    more = {"plain": (), "hand": ("--decisions", str(decisions))}
+    for name, words in more.items():
+        assert run(DEMO / "survey.csv", folder / name, "--rim-edge", "10", *words, check=True) == 0
+    return folder
+
+
+def table_of(path):
+    return {int(row["line"]): row for row in csv.DictReader(path.read_text(encoding="utf-8").splitlines())}
+
+
+def test_the_checks_reject_the_faults_of_the_demo(checked):
+    """Against the list of faults that the demo's generator wrote down."""
+    truth = csv.DictReader((DEMO / "truth.csv").read_text(encoding="utf-8").splitlines())
+    rows = table_of(checked / "plain" / "points.csv")
+    lifted = [int(row["line"]) for row in truth if row["fault"] in ("lifted_pole", "slipped_pole", "wrong_fix")]
+    assert len(lifted) > 20
+    out = [rows[line]["status"] == "rejected" for line in lifted]
+    assert sum(out) >= 0.95 * len(out)
+
+
+def test_the_hand_wins_and_is_reported(checked):
+    plain, hand = (table_of(checked / name / "points.csv") for name in ("plain", "hand"))
+    assert plain[1822]["status"] == plain[1823]["status"] == "rejected"
+    assert hand[1822]["status"] == "used"
+    assert (hand[1822]["check_status"], hand[1822]["check_reason"]) == ("rejected", "pole_height")
+    assert "by_hand" in hand[20]["reason"]
+    assert hand[20]["check_status"] == "used"
+    differ = [line for line in plain if plain[line]["status"] != hand[line]["status"]]
+    assert differ == [20, 1822]
+    text = text_of(checked / "hand" / "report.html")
+    assert "By hand 2 points have another status than the checks gave them; 1 decisions agree with them." in text
+    assert re.search(r"1822 rejected pole lifted or its height wrong used decided by hand", text)
+
+
+def test_the_report_tells_tolerances_findings_and_how_heights_repeat(checked):
+    text = text_of(checked / "plain" / "report.html")
+    assert "What single points are held to: the set \u201ctopographic\u201d" in text
+    assert "14 points from line 1822 to 1835 lie -0.2" in text
+    found = re.search(r"one height, both together ([0-9.]+) its 95 % interval ([0-9.]+) \u2013 ([0-9.]+)", text)
+    total, low, high = (float(word) for word in found.groups())
+    assert low < total < high
+    assert 10 < total < 20  # mm; the generator's noise
+    assert "Run by run, where a run met others" in text
+    assert "places with flagged or rejected points, each kind before" in text
+
+
+def test_tolerances_can_be_ones_own(tmp_path, capsys):
+    survey = write(tmp_path / "hill.csv", [f"{line}0.03" for line in hill()], "name,easting,northing,height,sigma_v\n")
+    sets = tmp_path / "sets.json"
+    sets.write_text('[{"name": "strict", "sigma_v": 0.02}, {"name": "mild", "sigma_v": 0.05}]', encoding="utf-8")
+    given = ("--tolerances", str(sets), "--check")
+    assert run(survey, tmp_path / "mild", *given, "mild", check=True) == 0
+    text = text_of(tmp_path / "mild" / "report.html")
+    assert "the set \u201cmild\u201d standard deviation of the height, at most 0.05 m" in text
+    assert run(survey, tmp_path / "strict", *given, "strict", check=True) == 2  # no point is left
+    assert run(survey, tmp_path / "none", *given, "other", check=True) == 2
+    assert "strict, mild" in capsys.readouterr().err.splitlines()[-1]
+    assert run(survey, tmp_path / "none", "--check", "--tolerances", check=True) == 2
+
+
+def test_without_checks_the_report_says_so(tmp_path):
+    assert run(write(tmp_path / "hill.csv", hill()), tmp_path / "out") == 0
+    assert "The points were not checked (--no-check)" in text_of(tmp_path / "out" / "report.html")

@@ -15,6 +15,7 @@ ALGORITHMS = {
         "importpoints",
         "fitcontrol",
         "groundgrid",
+        "checksurvey",
         "buildsurface",
         "inspectsurface",
         "coverage",

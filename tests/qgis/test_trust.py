@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import json
 import math
 import xml.etree.ElementTree as ET
 from pathlib import Path
@@ -10,10 +11,104 @@ from typing import Any, Dict, List
 
 import numpy as np
 import pytest
-from in_qgis import DEMO, Listener, layer_of, memory_layer, message_of
+from in_qgis import DEMO, SURVEY, Listener, layer_of, memory_layer, message_of
 from scipy.spatial import cKDTree
 
 EAST, NORTH = 548200.0, 5712300.0
+
+
+# Check of the survey
+
+
+@pytest.fixture(scope="module")
+def checked(chain: Dict[str, Any], tmp_path_factory: pytest.TempPathFactory) -> Dict[str, Any]:
+    """The demo survey, imported without decisions, checked."""
+    import processing
+
+    folder = tmp_path_factory.mktemp("checked")
+    given = {**SURVEY, "DECISIONS": None, "OUTPUT": str(folder / "points.gpkg")}
+    points = processing.run("hummock:importpoints", given, feedback=Listener().feedback)["OUTPUT"]
+    listener = Listener()
+    given = {"INPUT": points, "SAVE_TOLERANCES": str(folder / "sets.json")}
+    given.update({name: str(folder / f"{name}.gpkg") for name in ("OUTPUT", "FINDINGS")})
+    return {**processing.run("hummock:checksurvey", given, feedback=listener.feedback), "told": listener.infos}
+
+
+def rows_of(source: Any) -> Dict[int, Any]:
+    return {feature["line"]: feature for feature in layer_of(source).getFeatures()}
+
+
+def test_the_faults_of_the_demo_are_rejected_with_their_reason(checked: Dict[str, Any]) -> None:
+    """Against the list of faults that the demo's generator wrote down."""
+    rows = rows_of(checked["OUTPUT"])
+    truth = csv.DictReader((DEMO / "truth.csv").read_text(encoding="utf-8").splitlines())
+    faults = {int(row["line"]): row["fault"] for row in truth}
+    lifted = [line for line, fault in faults.items() if fault in ("lifted_pole", "slipped_pole", "wrong_fix")]
+    assert np.mean([rows[line]["status"] == "rejected" for line in lifted]) > 0.95
+    good = [line for line, fault in faults.items() if fault == "none" and rows[line]["code"] == "GR"]
+    assert np.mean([rows[line]["status"] == "rejected" for line in good]) < 0.005
+    counts = {name: checked[name] for name in ("USED", "FLAGGED", "REJECTED")}
+    assert counts == {name: sum(f["status"] == name.lower() for f in rows.values()) for name in counts}
+    assert all(rows[line]["check_status"] == rows[line]["status"] for line in rows)
+    assert 0.010 < checked["SIGMA"] < 0.020
+    assert any("degrees of freedom" in text for text in checked["told"])
+
+
+def test_findings_lie_at_their_points(checked: Dict[str, Any]) -> None:
+    rows = rows_of(checked["OUTPUT"])
+    findings = list(layer_of(checked["FINDINGS"]).getFeatures())
+    assert len(findings) > 10
+    for found in findings:
+        places = [(place.x(), place.y()) for place in found.geometry().vertices()]
+        assert len(places) == found["points"]
+        for line, place in ((found["from_line"], places[0]), (found["to_line"], places[-1])):
+            point = next(rows[line].geometry().vertices())
+            assert (point.x(), point.y()) == pytest.approx(place, abs=1e-6)
+            assert set(found["reason"].split("+")) <= set(rows[line]["reason"].split("+"))
+        assert found["text"]
+
+
+def test_a_status_changed_by_hand_is_kept_when_checked_again(run: Any, checked: Dict[str, Any], tmp_path: Path) -> None:
+    from qgis.core import edit
+
+    copy = tmp_path / "edited.gpkg"
+    copy.write_bytes(Path(checked["OUTPUT"]).read_bytes())
+    layer = layer_of(copy)
+    rows = rows_of(layer)
+    rejected = next(line for line, row in rows.items() if row["reason"] == "pole_height")
+    used = next(line for line, row in rows.items() if row["status"] == "used")
+    with edit(layer):
+        for line, status in ((rejected, "used"), (used, "rejected")):
+            layer.changeAttributeValue(rows[line].id(), layer.fields().indexFromName("status"), status)
+    listener = Listener()
+    again = run("checksurvey", listener, INPUT=layer, OUTPUT=str(tmp_path / "again.gpkg"), FINDINGS=None)
+    assert again["BY_HAND"] == 2
+    new = rows_of(again["OUTPUT"])
+    assert (new[rejected]["status"], new[rejected]["check_status"]) == ("used", "rejected")
+    assert new[rejected]["check_reason"] == "pole_height"
+    assert (new[used]["status"], new[used]["check_status"]) == ("rejected", "used")
+    assert {line for line in new if new[line]["status"] != rows[line]["status"]} == {rejected, used}
+    assert [new[line]["height"] for line in new] == pytest.approx([rows[line]["height"] for line in new])
+    told = [text for text in listener.warnings if text.startswith("By hand")]
+    assert len(told) == 2
+    assert f"line {rejected}" in told[0]
+
+
+def test_tolerances_written_can_be_changed_and_given_back(run: Any, checked: Dict[str, Any], tmp_path: Path) -> None:
+    sets = json.loads(Path(checked["SAVE_TOLERANCES"]).read_text(encoding="utf-8"))
+    assert sets[0]["name"] == "topographic"
+    sets[0]["tilt"] = 80
+    file = tmp_path / "mine.json"
+    file.write_text(json.dumps(sets), encoding="utf-8")
+    mild = run(
+        "checksurvey", INPUT=checked["OUTPUT"], TOLERANCE_FILE=str(file), OUTPUT="TEMPORARY_OUTPUT", FINDINGS=None
+    )
+    reasons = {feature["reason"] for feature in mild["OUTPUT"].getFeatures()}
+    assert not any("tilt" in reason for reason in reasons)
+    assert any("tilt" in row["reason"] for row in rows_of(checked["OUTPUT"]).values())
+    file.write_text('[{"name": "mine", "tilt": -1}]', encoding="utf-8")
+    given = {"INPUT": checked["OUTPUT"], "TOLERANCE_FILE": str(file), "OUTPUT": "TEMPORARY_OUTPUT"}
+    assert "mine.json" in message_of(run, "checksurvey", **given)
 
 
 # Coverage
@@ -260,7 +355,7 @@ def test_plan_refuses_what_the_rover_cannot_give(run: Any) -> None:
 # Styles
 
 
-@pytest.mark.parametrize("qml", ["circles", "long_triangles", "places", "check_points", "walk"])
+@pytest.mark.parametrize("qml", ["survey_findings", "circles", "long_triangles", "places", "check_points", "walk"])
 def test_styles_load(application: Any, qml: str) -> None:
     from plugin.processing.styles import apply_qml
 

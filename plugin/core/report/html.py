@@ -11,6 +11,7 @@ from ..files import PathLike, replace_file
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
+from .check_sections import check_section, repeatability_section
 from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
 from .labels import Words, number, plain
 from .output_sections import cautions_section, contours_section, files_section, method_section
@@ -37,7 +38,9 @@ SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     survey_section,
     coordinates_section,
     points_section,
+    check_section,
     doubts_section,
+    repeatability_section,
     linework_section,
     surface_section,
     files_section,

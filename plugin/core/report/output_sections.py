@@ -222,6 +222,11 @@ def method_section(result: JobResult, words: Words) -> Section:
             "Spot heights: summits, pits and saddles by T. Banchoff (1967, “Critical points and curvature for embedded "
             "polyhedra”); shown is what stands out by an interval or more.",
         ),
+        QT_TRANSLATE_NOOP(
+            "core",
+            "Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty "
+            "circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).",
+        ),
         *_optional_methods(result),
         QT_TRANSLATE_NOOP("core", "Feet: 0.3048 m (international) and 1200/3937 m (US survey), NIST SP 811."),
         QT_TRANSLATE_NOOP(
@@ -238,6 +243,15 @@ def method_section(result: JobResult, words: Words) -> Section:
 def _optional_methods(result: JobResult) -> List[str]:
     """Methods that were used only because the user asked for what they make."""
     texts = []
+    if result.check is not None:
+        texts.append(
+            QT_TRANSLATE_NOOP(
+                "core",
+                "Automatic checks: noise from the scatter about cubics through neighbouring points; offsets of "
+                "stretches of the walk by iteratively reweighted least squares over all places where passes meet or "
+                "run side by side; intervals of sigmas by chi-square. Limits are this program's own choice.",
+            )
+        )
     if result.options.max_rim_radius is not None:
         texts.append(
             QT_TRANSLATE_NOOP(

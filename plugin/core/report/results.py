@@ -15,7 +15,9 @@ from ..messages import Message
 from ..points.delimited import PointFile
 from ..points.merge import Merged
 from ..points.pointset import PointSet
+from ..quality.check import SurveyCheck
 from ..quality.judgement import Judgement
+from ..quality.overrides import OverrideReport
 from ..surface.build import Surface, SurfaceOptions
 from ..surface.edited import EditReport
 from ..surface.edits import Edit
@@ -36,7 +38,8 @@ class JobResult:
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
     ``edits``: edits of the surface by hand, from ``edits_file`` ("" if there were none); ``edited``: what became of
-    them. ``quality``: what the survey is worth.
+    them. ``quality``: what the survey is worth. ``check``: the automatic checks, None where switched off;
+    ``overrides``: where a hand overruled them, None without decisions or checks.
     ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
     surface with fewer vertices, ``dem``: frame of the grid of heights; None where not asked for. ``file_messages``:
     remarks on the files. ``files``: what has been written so far.
@@ -49,6 +52,8 @@ class JobResult:
     contours: Contours
     edited: EditReport
     quality: Judgement
+    check: Optional[SurveyCheck] = None
+    overrides: Optional[OverrideReport] = None
     options: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     decisions_file: str = ""
     messages: Tuple[Message, ...] = ()

@@ -34,6 +34,14 @@ EDITS_LINE = Text("job.edits_line", QT_TRANSLATE_NOOP("core", "Edits     {applie
 FINDINGS_LINE = Text(
     "job.findings_line", QT_TRANSLATE_NOOP("core", "Findings  {count} places to look at, in the report")
 )
+CHECKS_LINE = Text("job.checks_line", QT_TRANSLATE_NOOP("core", "Checks    {count} findings, in the report"))
+REPEAT_LINE = Text(
+    "job.repeat_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Checks    {count} findings, in the report; heights repeat to {sigma:.1f} mm",
+    ),
+)
 ACCURACY_LINE = Text(
     "job.accuracy_line",
     QT_TRANSLATE_NOOP("core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points"),
@@ -103,6 +111,12 @@ def _told_of_more(result: JobResult) -> List[Message]:
     sheet, thinned, more = result.sheet, result.thinned, []
     if result.edits:
         more.append(message(EDITS_LINE, applied=len(result.edited.applied), count=len(result.edits)))
+    if result.check is not None:
+        noise, count = result.check.noise, len(result.check.findings)
+        if noise is None or not noise.total > 0:
+            more.append(message(CHECKS_LINE, count=count))
+        else:
+            more.append(message(REPEAT_LINE, count=count, sigma=1000 * noise.total))
     accuracy, covered = result.quality.accuracy, result.quality.coverage
     if accuracy is not None:
         text = ACCURACY_LINE if accuracy.comparison.checks.independent else SHOTS_LINE

@@ -1,0 +1,220 @@
+"""The sections of the report about the automatic checks: what they found, and how heights repeat."""
+
+from __future__ import annotations
+
+import math
+from typing import List, Optional, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP
+from ..points.decisions import REASON_WORDS, STATUS_WORDS
+from ..points.pointset import Reason, Status
+from ..quality.check import Finding, SurveyCheck
+from ..quality.interval import claimed_sigma
+from ..quality.overrides import OverrideReport
+from ..quality.tolerances import ToleranceSet
+from . import figures, markup
+from .input_sections import REASONS, Section, say_message
+from .labels import NOT_KNOWN, Words, number, plain
+from .results import JobResult
+
+_FINDINGS_SHOWN = 100
+_OVERRIDES_SHOWN = 50
+_RUNS_SHOWN = 60
+_LEAST_MEETINGS = 3
+STATUS_NAMES = {Status.USED: figures.USED, Status.FLAGGED: figures.FLAGGED, Status.REJECTED: figures.REJECTED}
+
+
+def check_section(result: JobResult, words: Words) -> Section:
+    """Tolerances, what was found, and what a hand decided against it."""
+    title, check = words(QT_TRANSLATE_NOOP("core", "Automatic checks")), result.check
+    if check is None:
+        text = QT_TRANSLATE_NOOP(
+            "core", "The points were not checked (--no-check): what the receiver got wrong is in the surface."
+        )
+        return "checks", title, markup.paragraph(words(text))
+    limits = _limits(check.tolerances, words)
+    caption = QT_TRANSLATE_NOOP("core", "What single points are held to: the set “{name}”")
+    body = markup.facts(words(caption, name=check.tolerances.name), limits)
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, "
+        "places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one "
+        "line are ground: kerbs, walls, ditches.",
+    )
+    body += markup.paragraph(words(text)) + _findings_table(check, words)
+    return "checks", title, body + _overrides(result.overrides, words)
+
+
+def _limits(limits: ToleranceSet, words: Words) -> List[Tuple[str, str]]:
+    rows = [
+        (QT_TRANSLATE_NOOP("core", "standard deviation in plan, at most"), limits.sigma_h, "m"),
+        (QT_TRANSLATE_NOOP("core", "standard deviation of the height, at most"), limits.sigma_v, "m"),
+        (QT_TRANSLATE_NOOP("core", "tilt, at most"), limits.tilt, "°"),
+        (QT_TRANSLATE_NOOP("core", "PDOP, at most"), limits.pdop, ""),
+        (QT_TRANSLATE_NOOP("core", "age of the correction, at most"), limits.age, "s"),
+        (QT_TRANSLATE_NOOP("core", "observations, at least"), limits.epochs, ""),
+    ]
+    told = [(words(name), f"{plain(value)} {unit}".rstrip()) for name, value, unit in rows if value is not None]
+    if limits.fixes is not None:
+        name = QT_TRANSLATE_NOOP("core", "fixes accepted (numbers of NMEA 0183 GGA)")
+        told.insert(0, (words(name), ", ".join(str(fix) for fix in limits.fixes)))
+    return told
+
+
+def _findings_table(check: SurveyCheck, words: Words) -> str:
+    if not check.findings:
+        return markup.paragraph(words(QT_TRANSLATE_NOOP("core", "The checks found nothing.")))
+    rows = [_finding_row(found, words) for found in check.findings[:_FINDINGS_SHOWN]]
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Status")),
+        words(QT_TRANSLATE_NOOP("core", "Points")),
+        words(QT_TRANSLATE_NOOP("core", "Size (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "Size / its sigma")),
+        words(QT_TRANSLATE_NOOP("core", "What was found")),
+        words(QT_TRANSLATE_NOOP("core", "Reasons")),
+    ]
+    caption = QT_TRANSLATE_NOOP("core", "What the checks found, in the order of recording: {shown} of {count}")
+    name = words(caption, shown=number(len(rows)), count=number(len(check.findings)))
+    return markup.table(name, head, rows, "hnnnww")
+
+
+def _finding_row(found: Finding, words: Words) -> Tuple[str, ...]:
+    return (
+        words(STATUS_NAMES[found.status]),
+        number(len(found.indices)),
+        number(1000 * found.size),
+        number(found.significance, 1),
+        say_message(found.message, words),
+        "; ".join(words(text) for reason, text in REASONS.items() if found.reason & reason),
+    )
+
+
+def _overrides(report: Optional[OverrideReport], words: Words) -> str:
+    """Where the hand overruled the checks."""
+    if report is None:
+        return ""
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.",
+    )
+    said = markup.paragraph(words(text, changed=number(len(report)), same=number(report.confirmed)))
+    rows = [
+        (
+            str(row["line"]),
+            words(STATUS_NAMES[STATUS_WORDS[row["check_status"]]]),
+            _reasons(row["check_reason"], words),
+            words(STATUS_NAMES[STATUS_WORDS[row["status"]]]),
+            _reasons(row["reason"], words),
+        )
+        for row in report.rows()[:_OVERRIDES_SHOWN]
+    ]
+    if not rows:
+        return said
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Line")),
+        words(QT_TRANSLATE_NOOP("core", "By the checks")),
+        words(QT_TRANSLATE_NOOP("core", "Their reasons")),
+        words(QT_TRANSLATE_NOOP("core", "By hand")),
+        words(QT_TRANSLATE_NOOP("core", "Reasons given")),
+    ]
+    caption = QT_TRANSLATE_NOOP("core", "Decisions by hand against the checks: {shown} of {count}")
+    name = words(caption, shown=number(len(rows)), count=number(len(report)))
+    return said + markup.table(name, head, rows, "hwwww")
+
+
+def _reasons(text: str, words: Words) -> str:
+    """Reasons in words from their short words joined by +."""
+    known = [REASON_WORDS[word] for word in text.split("+") if word in REASON_WORDS]
+    return "; ".join(words(REASONS.get(Reason(reason), "")) for reason in known)
+
+
+# Repeatability
+
+
+def repeatability_section(result: JobResult, words: Words) -> Section:
+    """How heights repeat where the site was walked twice, against what the receiver claims."""
+    title, check = words(QT_TRANSLATE_NOOP("core", "How heights repeat")), result.check
+    if check is None or check.noise is None or not math.isfinite(check.noise.white):
+        text = QT_TRANSLATE_NOOP("core", "There is no walk long enough to tell how heights repeat.")
+        if check is None:
+            text = QT_TRANSLATE_NOOP("core", "The points were not checked, so nothing is said of how heights repeat.")
+        return "repeatability", title, markup.paragraph(words(text))
+    noise, claimed = check.noise, claimed_sigma(check.points)
+    rows = [
+        (QT_TRANSLATE_NOOP("core", "new at every point, along the passes"), _mm(noise.white)),
+        (QT_TRANSLATE_NOOP("core", "wandering, from one visit to another"), _mm(noise.drift)),
+        (QT_TRANSLATE_NOOP("core", "one height, both together"), _mm(noise.total)),
+        (QT_TRANSLATE_NOOP("core", "its 95 % interval"), f"{_mm(noise.low)} {NOT_KNOWN} {_mm(noise.high)}"),
+        (QT_TRANSLATE_NOOP("core", "degrees of freedom"), number(noise.freedom)),
+        (QT_TRANSLATE_NOOP("core", "places visited twice"), number(noise.encounters)),
+        (QT_TRANSLATE_NOOP("core", "claimed by the receiver, root mean square"), _mm(claimed)),
+    ]
+    caption = words(QT_TRANSLATE_NOOP("core", "Standard deviation of a height, found in this survey (mm)"))
+    body = markup.facts(caption, [(words(name), value) for name, value in rows])
+    return "repeatability", title, body + _against_claim(check, claimed, words) + _runs_table(check, words)
+
+
+def _mm(metres: float) -> str:
+    return number(1000 * metres, 1)
+
+
+def _against_claim(check: SurveyCheck, claimed: float, words: Words) -> str:
+    noise = check.noise
+    if noise is None or not math.isfinite(noise.total):
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "Too few places were visited twice to say how far heights wander. Walk a few passes across the others.",
+        )
+    elif not math.isfinite(claimed):
+        text = QT_TRANSLATE_NOOP("core", "The receiver claims nothing to compare with.")
+    elif claimed < noise.low:
+        text = QT_TRANSLATE_NOOP("core", "The receiver claims less noise than there is: do not rely on its claims.")
+    elif claimed > noise.high:
+        text = QT_TRANSLATE_NOOP(
+            "core", "The receiver claims more noise than was found: its claims are on the safe side."
+        )
+    else:
+        text = QT_TRANSLATE_NOOP("core", "What the receiver claims agrees with what was found.")
+    more = QT_TRANSLATE_NOOP(
+        "core",
+        "Errors that all visits share (base station, geoid, pole height) do not show here; check points show them.",
+    )
+    return markup.paragraph(words(text)) + markup.paragraph(words(more))
+
+
+def _runs_table(check: SurveyCheck, words: Words) -> str:
+    told = [run for run in check.runs if run.freedom >= _LEAST_MEETINGS]
+    if not told:
+        return ""
+    rows = []
+    for run in told[:_RUNS_SHOWN]:
+        lines = check.points.source_line[np.flatnonzero(check.run == run.run)]
+        verdict = (
+            QT_TRANSLATE_NOOP("core", "agrees") if run.agrees else QT_TRANSLATE_NOOP("core", "outside the interval")
+        )
+        known = math.isfinite(run.claimed)
+        rows.append(
+            (
+                f"{lines[0]}{NOT_KNOWN}{lines[-1]}",
+                number(run.freedom),
+                _mm(run.sigma),
+                f"{_mm(run.low)} {NOT_KNOWN} {_mm(run.high)}",
+                _mm(run.claimed),
+                words(verdict) if known else "",
+            )
+        )
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Lines of the file")),
+        words(QT_TRANSLATE_NOOP("core", "Places met")),
+        words(QT_TRANSLATE_NOOP("core", "Found (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "95 % interval (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "Claimed (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "The claim")),
+    ]
+    caption = QT_TRANSLATE_NOOP(
+        "core", "Run by run, where a run met others at {least} places or more: {shown} of {count} runs"
+    )
+    said = {"shown": number(len(rows)), "count": number(len(check.runs)), "least": number(_LEAST_MEETINGS)}
+    return markup.table(words(caption, **said), head, rows, "hnnnnw")

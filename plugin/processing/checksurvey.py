@@ -1,0 +1,344 @@
+"""What auto-recorded points get wrong, found and shown before the surface is built."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any, Dict, List, Optional
+
+import numpy as np
+from qgis.core import (
+    QgsFeatureSink,
+    QgsFields,
+    QgsGeometry,
+    QgsMultiPoint,
+    QgsPoint,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterField,
+    QgsProcessingParameterFile,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterString,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.points.decisions import words_of_reasons
+from ..core.points.pointset import PointSet, Status
+from ..core.progress import part
+from ..core.quality.check import SurveyCheck, check_survey
+from ..core.quality.interval import claimed_sigma
+from ..core.quality.overrides import OverrideReport, with_overrides
+from ..core.quality.rounds import before_checks
+from ..core.quality.tolerances import (
+    SHIPPED,
+    ToleranceSet,
+    find_tolerances,
+    read_tolerances,
+    write_tolerances,
+)
+from ..core.units import heights_to_crs_units, to_crs_units
+from .algorithm import HummockAlgorithm, progress_of, say
+from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
+from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
+from .sinks import add_feature, fields_of
+from .styles import POINTS, SURVEY_FINDINGS, dress_vector
+from .versions import ANY_FIELD, MULTIPOINT_Z, NUMERIC_FIELD, ONE_FILE, POINT_SOURCE, POINT_Z
+
+translate = QCoreApplication.translate
+
+_TOLD = 50  # findings in the log
+
+
+class CheckSurvey(HummockAlgorithm):
+    """``hummock:checksurvey``"""
+
+    NAME = "checksurvey"
+    ICON = "checksurvey.svg"
+    GROUP_ID = "quality"
+
+    def title(self) -> str:
+        return translate("hummock", "Check the survey")
+
+    def group(self) -> str:
+        return translate("hummock", "Quality")
+
+    def summary(self) -> str:
+        return translate(
+            "hummock", "Finds what auto-recorded points get wrong: lifted poles, lost fixes, stops, repeats."
+        )
+
+    def words(self) -> str:
+        return translate(
+            "hummock", "blunders,outliers,tolerances,pole height,fix,tilt,status,reject,flag,repeatability,noise"
+        )
+
+    def help_text(self) -> str:
+        return translate(
+            "hummock",
+            "<p>Gives every point a <b>status</b>: used, flagged (used, but look at it) or rejected (kept out of the "
+            "surface), with every <b>reason</b>. Nothing is deleted. The map tip of a point tells its reasons.</p>"
+            "<p>Single points are held to a <b>tolerance set</b>: fixes, standard deviations, tilt, PDOP, age of the "
+            "correction, observations. Heights are held against the walk, the passes beside it, places walked twice "
+            "and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while "
+            "standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in "
+            "the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</p>"
+            "<p><b>You decide:</b> change the field status of a point in the output, and run this on that output "
+            "again, or build the surface from it. Your decision stays: check_status and check_reason keep what the "
+            "checks said, and the log reports where you overruled them.</p>"
+            "<p><b>It assumes</b> points in the order of recording, such as the output of “Import survey points”, in a "
+            "projected CRS. Statuses that points bring along without check_status count as decisions by hand.</p>"
+            "<p><b>How heights repeat:</b> where passes cross or run side by side, the log gives the standard "
+            "deviation of a height found there, with its degrees of freedom, and what the receiver claims.</p>"
+            "<p><b>What can go wrong:</b> what no other pass and no line has seen can be a fault or a form of the "
+            "ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) "
+            "cannot show here: use check points. The tolerances are common practice, no standard.</p>",
+        )
+
+    def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
+        self.add(
+            QgsProcessingParameterFeatureSource("INPUT", translate("hummock", "Survey points"), [POINT_SOURCE]),
+            translate("hummock", "In the order of recording, such as the output of “Import survey points”."),
+        )
+        self.add(
+            QgsProcessingParameterEnum(
+                "TOLERANCES",
+                translate("hummock", "Tolerances"),
+                [
+                    translate("hummock", "topographic: single observations while walking"),
+                    translate("hummock", "control: several observations, points others are built on"),
+                ],
+                defaultValue=0,
+            ),
+            translate("hummock", "What single points are held to; a file of your own goes before."),
+        )
+        self._add_more_inputs()
+        self.add(
+            QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Checked points"), POINT_SOURCE),
+            translate("hummock", "All points, with status, reason, check_status and check_reason."),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSink(
+                "FINDINGS",
+                translate("hummock", "Findings of the checks"),
+                POINT_SOURCE,
+                optional=True,
+                createByDefault=True,
+            ),
+            translate("hummock", "A feature for each finding, at all of its points, the size in metres."),
+        )
+        self.add(
+            QgsProcessingParameterFileDestination(
+                "SAVE_TOLERANCES",
+                translate("hummock", "Tolerances as a file to edit"),
+                translate("hummock", "JSON files (*.json)"),
+                optional=True,
+                createByDefault=False,
+            ),
+            translate("hummock", "Writes the set that was used. Change the numbers and give the file back above."),
+        )
+        for name, label in (
+            ("USED", translate("hummock", "Points used")),
+            ("FLAGGED", translate("hummock", "Points flagged")),
+            ("REJECTED", translate("hummock", "Points rejected")),
+            ("BY_HAND", translate("hummock", "Points decided by hand against the checks")),
+            ("SIGMA", translate("hummock", "Standard deviation of a height, found in the survey (m)")),
+            ("FREEDOM", translate("hummock", "Its degrees of freedom")),
+        ):
+            self.addOutput(QgsProcessingOutputNumber(name, label))
+
+    def _add_more_inputs(self) -> None:
+        self.add(
+            QgsProcessingParameterFile(
+                "TOLERANCE_FILE",
+                translate("hummock", "Tolerance sets of your own (JSON)"),
+                behavior=ONE_FILE,
+                optional=True,
+                fileFilter=translate("hummock", "JSON files (*.json);;All files (*)"),
+            ),
+            translate("hummock", "A list of sets, each with a name; “Tolerances as a file to edit” writes one."),
+        )
+        self.add(
+            QgsProcessingParameterString("SET", translate("hummock", "Set of the file"), optional=True),
+            translate("hummock", "Its name; may be empty where the file holds one set."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterField(
+                "HEIGHT_FIELD",
+                translate("hummock", "Height field (in the unit of the CRS; empty: the points' Z)"),
+                parentLayerParameterName="INPUT",
+                type=NUMERIC_FIELD,
+                optional=True,
+            ),
+            translate("hummock", "Only for points whose geometry has no heights."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean("USE_CODES", translate("hummock", "Read the field codes"), True),
+            translate("hummock", "Points of lines were placed on purpose: they are held against their line only."),
+        )
+        self.add(
+            QgsProcessingParameterField(
+                "CODE_FIELD",
+                translate("hummock", "Code field (empty: “code” where there is one)"),
+                parentLayerParameterName="INPUT",
+                type=ANY_FIELD,
+                optional=True,
+            ),
+            translate("hummock", "The field that holds what the surveyor typed beside the point."),
+            advanced=True,
+        )
+        self.add(code_table_file("CODES"), code_table_help(), advanced=True)
+
+    def work(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Dict[str, Any]:
+        progress = progress_of(feedback)
+        progress(0.0, "points")
+        limits = self._tolerances(parameters, context)
+        source = self.parameterAsSource(parameters, "INPUT", context)
+        if source is None:
+            raise QgsProcessingException(self.invalidSourceError(parameters, "INPUT"))
+        names = source.fields().names()
+        code = self.parameterAsString(parameters, "CODE_FIELD", context) or ("code" if "code" in names else "")
+        columns = PointColumns(self.parameterAsString(parameters, "HEIGHT_FIELD", context), code)
+        label = source.sourceName() or "INPUT"
+        points = read_points_layer(source, columns, label, feedback, part(progress, 0.0, 0.2))
+        table = None
+        if code and self.parameterAsBool(parameters, "USE_CODES", context):
+            table = chosen_code_table(self, parameters, "CODES", context)
+        fresh, decisions = before_checks(points)
+        check = check_survey(fresh, table, limits, progress=part(progress, 0.2, 0.8))
+        decided, overrides = with_overrides(check.points, decisions)
+        decided = replace(decided, source_line=points.source_line)
+        results = self._write(decided, check, parameters, context, part(progress, 0.8, 1.0))
+        _tell(check, overrides, feedback)
+        path = self.parameterAsFileOutput(parameters, "SAVE_TOLERANCES", context)
+        if path:
+            write_tolerances([limits], path)
+            results["SAVE_TOLERANCES"] = path
+        return {**results, **_counts(decided), "BY_HAND": len(overrides), **_noise(check)}
+
+    def _tolerances(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ToleranceSet:
+        path = self.parameterAsFile(parameters, "TOLERANCE_FILE", context)
+        if not path:
+            return SHIPPED[self.parameterAsEnum(parameters, "TOLERANCES", context)]
+        sets = read_tolerances(path)
+        name = self.parameterAsString(parameters, "SET", context).strip()
+        return sets[0] if len(sets) == 1 and not name else find_tolerances(sets, name, path)
+
+    def _write(
+        self,
+        points: PointSet,
+        check: SurveyCheck,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        progress: Any,
+    ) -> Dict[str, Any]:
+        crs = qgis_crs(points.crs)
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, point_fields(points), POINT_Z, crs)
+        write_points(points, sink, progress)
+        dress_vector(context, place, POINTS)
+        results = {"OUTPUT": place}
+        sink, place = self.parameterAsSink(parameters, "FINDINGS", context, check_fields(), MULTIPOINT_Z, crs)
+        if sink is not None:
+            write_check(check, sink)
+            dress_vector(context, place, SURVEY_FINDINGS)
+            results["FINDINGS"] = place
+        return results
+
+
+def check_fields() -> QgsFields:
+    return fields_of(
+        (
+            ("status", "text"),
+            ("reason", "text"),
+            ("points", "whole"),
+            ("from_line", "whole"),
+            ("to_line", "whole"),
+            ("size_m", "real"),
+            ("over_sigma", "real"),
+            ("text", "text"),
+        )
+    )
+
+
+def write_check(check: SurveyCheck, sink: QgsFeatureSink) -> None:
+    """Put the findings into ``sink``, each as a multipoint of its points."""
+    points = check.points
+    plan = [to_crs_units(each, points.crs) for each in (points.easting, points.northing)]
+    places = np.column_stack([*plan, heights_to_crs_units(points.height, points.crs)])
+    for found in check.findings:
+        shape = QgsMultiPoint()
+        for place in places[found.indices].tolist():
+            shape.addGeometry(QgsPoint(*place))
+        lines = points.source_line[found.indices]
+        attributes = [
+            found.status.name.lower(),
+            words_of_reasons(int(found.reason)),
+            len(found.indices),
+            int(lines[0]),
+            int(lines[-1]),
+            *(None if value != value else float(value) for value in (found.size, found.significance)),
+            say(found.message),
+        ]
+        add_feature(sink, QgsGeometry(shape), attributes)
+
+
+def _counts(points: PointSet) -> Dict[str, int]:
+    return {status.name: int(np.count_nonzero(points.status == status)) for status in Status}
+
+
+def _noise(check: SurveyCheck) -> Dict[str, float]:
+    """The noise found, as far as there is one."""
+    if check.noise is None or not check.noise.total > 0:
+        return {}
+    return {"SIGMA": check.noise.total, "FREEDOM": check.noise.freedom}
+
+
+def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessingFeedback) -> None:
+    """The log: what was found, how heights repeat, where a hand overruled the checks."""
+    for found in check.findings[:_TOLD]:
+        feedback.pushInfo(say(found.message))
+    if len(check.findings) > _TOLD:
+        feedback.pushInfo(
+            translate("hummock", "More findings, all in the layer of findings: {count}.").format(
+                count=len(check.findings) - _TOLD
+            )
+        )
+    for text in _about_noise(check):
+        feedback.pushInfo(text)
+    for told in overrides.messages:
+        feedback.pushWarning(say(told))
+
+
+def _about_noise(check: SurveyCheck) -> List[str]:
+    noise = check.noise
+    if noise is None or not noise.white > 0:
+        return [translate("hummock", "There is no walk long enough to tell how heights repeat.")]
+    if not noise.total > 0:
+        return [
+            translate(
+                "hummock", "Noise from point to point {white:.1f} mm; no place was visited twice to tell more."
+            ).format(white=1000 * noise.white)
+        ]
+    claimed = claimed_sigma(check.points)
+    told = translate(
+        "hummock",
+        "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of "
+        "freedom, {places} places visited twice).",
+    ).format(
+        total=1000 * noise.total,
+        low=1000 * noise.low,
+        high=1000 * noise.high,
+        freedom=noise.freedom,
+        places=noise.encounters,
+    )
+    if not claimed > 0:
+        return [told]
+    return [told, translate("hummock", "The receiver claims {claimed:.1f} mm.").format(claimed=1000 * claimed)]
