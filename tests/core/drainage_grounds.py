@@ -91,4 +91,51 @@ def turn(xy: np.ndarray) -> np.ndarray:
     return np.column_stack([-xy[:, 1], xy[:, 0]])
 
 
-__all__ = ["ORIGIN", "cone", "faceted", "gridded", "octagon", "plane", "shuffled", "turn", "turned", "valley"]
+def fivefold(tin: Tin, rotate: bool) -> Tin:
+    """The surface five times as large in plan, and rotated by the angle of the 3-4-5 triangle, exactly on the grid."""
+    x, y = tin.grid.T
+    grid = np.column_stack([3 * x - 4 * y, 4 * x + 3 * y]) if rotate else 5 * tin.grid
+    return tin_of(grid, tin.vertices[:, 2], tin.triangles, tin.origin)
+
+
+def iris(rise: float) -> Tin:
+    """A ring of triangles like the blades of an iris, slanted so that water straight to or from the middle crosses
+    all in one sense around; it rises outward by ``rise`` a metre (falls when negative) about a pit (summit)."""
+    blades = 32
+    turn = 2 * np.pi * np.arange(blades) / blades
+    inner = np.column_stack([np.cos(turn), np.sin(turn)]) * 3
+    outer = np.column_stack([np.cos(turn + 0.7), np.sin(turn + 0.7)]) * 12
+    xy = np.concatenate([[[0, 0]], inner, outer]) + 20
+    z = rise * np.concatenate([[0], np.full(blades, 3.0), np.full(blades, 12.0)])
+    triangles = []
+    for i in range(blades):
+        j = (i + 1) % blades
+        a, b = (1 + i, 1 + j), (1 + blades + i, 1 + blades + j)
+        triangles += [(0, *a), (a[0], b[0], a[1]), (b[0], b[1], a[1])]
+    return tin_of(np.rint(xy / GRID).astype(np.int64), z, np.array(triangles))
+
+
+def gutter(seed: int, cross: float = 0.05, fall: float = 0.01, sigma: float = 0.01) -> Tin:
+    """A gutter along x = 25 that falls south between planes, with noise; points every half metre along it."""
+    rng = np.random.default_rng(seed)
+    xy = rng.uniform(0, 50, (6000, 2))
+    bed = np.column_stack([np.full(101, 25.0), np.linspace(0, 50, 101)])
+    xy = np.concatenate([xy[np.abs(xy[:, 0] - 25) > 0.35], bed])
+    return delaunay_tin(xy, np.abs(xy[:, 0] - 25) * cross + fall * xy[:, 1] + rng.normal(0, sigma, len(xy)))
+
+
+__all__ = [
+    "ORIGIN",
+    "cone",
+    "faceted",
+    "fivefold",
+    "gridded",
+    "gutter",
+    "iris",
+    "octagon",
+    "plane",
+    "shuffled",
+    "turn",
+    "turned",
+    "valley",
+]

@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, faceted, gridded, shuffled, turn, turned
+from drainage_grounds import cone, faceted, gridded, gutter, shuffled, turn, turned
 from scipy.spatial import ConvexHull, HalfspaceIntersection
 from shapely.geometry import Polygon, box
 from surfaces import delaunay_tin, random_tin
@@ -202,6 +202,14 @@ def test_hollows_that_noise_makes_are_not_reported():
     found = [len(ponds_of(level_noise(seed), sigma=0.015)) for seed in range(12)]
     assert sum(n > 0 for n in found) <= 2  # 3 or more of 12 has a probability of 2 % at 5 % each
     assert len(ponds_of(level_noise(0, 3000), sigma=0.0)) > 300
+
+
+@pytest.mark.parametrize(("cross", "fall"), [(0.05, 0.01), (0.02, 0.005), (0.05, 0.002)])
+def test_dams_of_noise_in_a_gutter_are_no_ponds(cross, fall):
+    """The gutter falls all the way but for 10 mm of noise, which dams it many times."""
+    grounds = [build_flow(gutter(seed, cross, fall)) for seed in range(8)]
+    assert all(find_ponds(flow).depth.max() > 0.02 for flow in grounds)
+    assert sum(len(find_ponds(flow, PondOptions(sigma=0.01))) > 0 for flow in grounds) <= 2
 
 
 def test_a_real_hollow_stands_out_from_the_noise():

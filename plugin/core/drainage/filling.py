@@ -8,7 +8,7 @@ both. The ground beyond the rim and in inlets is lower than everything: a pond t
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import List, Tuple
+from typing import Callable, List, Tuple
 
 import numpy as np
 
@@ -44,13 +44,10 @@ def fill_ground(flow: Flow) -> Filling:
     """Let water rise on ``flow.tin``."""
     n = len(flow.rank)
     # Turned over, pits are summits; the outside is one more place, the highest then, beside all open vertices.
-    vertex = flow.tin.triangles.ravel().astype(np.int64)
-    once = np.flatnonzero(flow.twin < np.arange(len(flow.twin)))
-    one, other = vertex[once], vertex[following(once)]
-    rising = flow.rank[one] < flow.rank[other]
+    lower, upper = _edges_by_rank(flow)
     leaves = np.flatnonzero(flow.used & (flow.on_rim | (flow.vertex_sink >= 0)))
-    low = np.concatenate([np.where(rising, other, one), leaves])
-    high = np.concatenate([np.where(rising, one, other), np.full(len(leaves), n)])
+    low = np.concatenate([upper, leaves])
+    high = np.concatenate([lower, np.full(len(leaves), n)])
     turned = np.append(n - 1 - flow.rank, n)
     summit = climb(turned, low, high)
     found = joins(turned, summit, low, high)
@@ -61,6 +58,15 @@ def fill_ground(flow: Flow) -> Filling:
     number[names] = np.arange(len(names))
     filling = _grown(names, number[summit[:n]], number, found, below, flow.rank)
     return replace(filling, over=_past_level_ground(flow, filling, below))
+
+
+def _edges_by_rank(flow: Flow) -> Tuple[np.ndarray, np.ndarray]:
+    """The lower and the higher end of each edge."""
+    vertex = flow.tin.triangles.ravel().astype(np.int64)
+    once = np.flatnonzero(flow.twin < np.arange(len(flow.twin)))
+    one, other = vertex[once], vertex[following(once)]
+    rising = flow.rank[one] < flow.rank[other]
+    return np.where(rising, one, other), np.where(rising, other, one)
 
 
 def lowest_vertices(flow: Flow, filling: Filling) -> np.ndarray:
@@ -86,6 +92,73 @@ def last_as_deep_node(flow: Flow, filling: Filling) -> np.ndarray:
     lowest = lowest_vertices(flow, filling)
     shut = (filling.parent >= 0) & ~filling.open[filling.parent]
     return _last_while(filling, (lowest[filling.parent] == lowest) & shut)
+
+
+def brim_counts(flow: Flow, filling: Filling, window: np.ndarray) -> np.ndarray:
+    """How many vertices (c,) of the brim of each hollow are at most ``window`` (n,) metres higher than its level.
+
+    A vertex counts for the hollows it parts from the ground of its lowest neighbour in another ground than its own.
+    """
+    n, c = len(flow.rank), len(filling.parent)
+    low, high = _edges_by_rank(flow)
+    apart = filling.ground[low] != filling.ground[high]
+    low, high = low[apart], high[apart]
+    order = np.lexsort((flow.rank[low], high))
+    first = order[np.append(True, np.diff(high[order]) != 0)[: len(order)]]
+    vertex, one, other = high[first], filling.ground[high[first]], filling.ground[low[first]]
+    z = np.append(flow.tin.vertices[:, 2], np.inf)
+    level = z[np.where(filling.saddle < 0, n, filling.saddle)]
+    tree = _Ancestors(filling.parent)
+    change = np.zeros(c + 1)
+    for near, far in ((one, other), (other, one)):
+        begin = tree.first(near, lambda node: level[node] >= (z[vertex] - window[vertex]))
+        apart_last = tree.first(near, lambda node: tree.contains(node, far))  # noqa: B023
+        some = tree.depth[begin] > tree.depth[apart_last]
+        change[:c] += np.bincount(begin[some], minlength=c) - np.bincount(apart_last[some], minlength=c)
+    total = change.tolist()
+    for child, node in enumerate(filling.parent.tolist()):
+        if node >= 0:
+            total[node] += total[child]
+    return np.array(total[:c])
+
+
+class _Ancestors:
+    """Questions about the ancestors of nodes of a tree, by jumps of powers of two."""
+
+    def __init__(self, parent: np.ndarray) -> None:
+        c = len(parent)
+        self.jumps = [np.where(parent < 0, c - 1, parent)]
+        while np.any(self.jumps[-1] != c - 1):
+            self.jumps.append(self.jumps[-1][self.jumps[-1]])
+        size, depth = [1] * c, [0] * c
+        up = parent.tolist()
+        for child, node in enumerate(up):
+            if node >= 0:
+                size[node] += size[child]
+        begin, free = [0] * c, [1] * c  # where the numbers of a node begin, and the next free one below it
+        for child in range(c - 1, -1, -1):
+            node = up[child]
+            if node >= 0:
+                depth[child] = depth[node] + 1
+                begin[child] = free[node]
+                free[node] += size[child]
+            free[child] = begin[child] + 1
+        self.depth, self.begin, self.size = np.array(depth), np.array(begin), np.array(size)
+
+    def contains(self, node: np.ndarray, other: np.ndarray) -> np.ndarray:
+        """Whether each ``node`` (k,) is ``other`` (k,) or above it."""
+        inside: np.ndarray = (self.begin[node] <= self.begin[other]) & (
+            self.begin[other] < self.begin[node] + self.size[node]
+        )
+        return inside
+
+    def first(self, node: np.ndarray, holds: Callable[[np.ndarray], np.ndarray]) -> np.ndarray:
+        """The first (k,) of each ``node``, its parent and so on that ``holds``, which then holds of all above."""
+        at = node.copy()
+        for jump in reversed(self.jumps):
+            further = jump[at]
+            at = np.where(holds(further) | holds(at), at, further)
+        return np.where(holds(at), at, self.jumps[0][at])
 
 
 def _last_while(filling: Filling, on: np.ndarray) -> np.ndarray:

@@ -8,9 +8,12 @@ as ponds; of two that join of which only one counts, that one takes the other in
 Chance. Level ground measured with independent errors of standard deviation sigma is full of hollows too. By simulation
 (the test of this module repeats it) the vertices under water in a hollow lie on average ``_NOISE_DEPTH`` sigma below
 its brim or less, and this mean of k vertices scatters by less than ``_NOISE_SCATTER`` sigma / sqrt(k). From the normal
-distribution follows how probable a mean depth as great as the pond's is in one hollow of noise; ``chance`` is the
-probability of at least one such among as many hollows as the survey has. Errors that neighbours share (one bad fix
-over a minute) make wider hollows than this allows for, and ``min_depth`` is there for those.
+distribution follows how probable a mean depth as great as the pond's is in one hollow of noise. In a gutter one height
+too high is a dam: that the brim is too high by the mean depth, or by the depth of the pit with the pit's own error, is
+the more improbable the more vertices of it lie within sigma of the lowest; ``_BRIM`` of them count as one, which in
+simulated gutters keeps dams of noise out. The greater of the two probabilities counts; ``chance`` is that of at
+least one such among as many hollows as the survey has. Errors that neighbours share (one bad fix over a minute) make
+wider hollows than this allows for, and ``min_depth`` is there for those.
 """
 
 from __future__ import annotations
@@ -24,11 +27,11 @@ from scipy.special import ndtr
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
 from ..surface.tin import Tin
-from .filling import Filling, fill_ground, last_shut_node, lowest_vertices
+from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices
 from .flow import Flow
 from .paths import PathEnd, follow_vertices
 
-_NOISE_DEPTH, _NOISE_SCATTER = 0.8, 0.8
+_NOISE_DEPTH, _NOISE_SCATTER, _BRIM = 0.8, 0.8, 3.0
 
 BAD_POND_OPTIONS = Text(
     "bad_pond_options",
@@ -124,11 +127,19 @@ def find_ponds(flow: Flow, options: PondOptions = PondOptions(), progress: Progr
     )  # fmt: skip
 
 
-def noise_chance(mean_depth: np.ndarray, vertices: np.ndarray, sigma: np.ndarray) -> np.ndarray:
-    """Probability (k,) that noise of ``sigma`` (k,) makes ``vertices`` (k,) lie ``mean_depth`` (k,) under water."""
+def noise_chance(
+    mean_depth: np.ndarray, depth: np.ndarray, vertices: np.ndarray, brim: np.ndarray, sigma: np.ndarray
+) -> np.ndarray:
+    """Probability (k,) that noise of ``sigma`` (k,) makes one hollow as deep on average, see the module's text.
+
+    ``mean_depth``, ``depth``: (k,) of its ``vertices`` (k,) under water and of its pit; ``brim``: (k,) vertices of the
+    brim that are hardly higher than the lowest.
+    """
     with np.errstate(divide="ignore", invalid="ignore"):
-        over = (mean_depth / sigma - _NOISE_DEPTH) * np.sqrt(vertices) / _NOISE_SCATTER
-    chance: np.ndarray = np.where(sigma > 0, ndtr(-over), np.where(mean_depth > 0, 0.0, 1.0))
+        level = ndtr(-(mean_depth / sigma - _NOISE_DEPTH) * np.sqrt(vertices) / _NOISE_SCATTER)
+        dam = ndtr(-mean_depth / (sigma * np.sqrt(1 + 1 / vertices)))
+        dam = np.minimum(dam, vertices * ndtr(-depth / (sigma * np.sqrt(2.0)))) ** np.maximum(brim / _BRIM, 1.0)
+    chance: np.ndarray = np.where(sigma > 0, np.maximum(level, dam), np.where(mean_depth > 0, 0.0, 1.0))
     return chance
 
 
@@ -190,7 +201,9 @@ def _chosen(
     level = np.append(z, np.nan)[filling.saddle]
     depth = level - np.append(z, np.nan)[lowest_vertices(flow, filling)]
     with np.errstate(invalid="ignore", divide="ignore"):
-        single = noise_chance(level - base - height / vertices, vertices, np.sqrt(variance / vertices))
+        spread = np.sqrt(variance / vertices)
+        brim = brim_counts(flow, filling, sigma) if np.any(sigma > 0) else np.ones(count)
+        single = noise_chance(level - base - height / vertices, depth, vertices, brim, spread)
     chance = -np.expm1((filling.grounds - 1) * np.log1p(-np.minimum(single, 1 - 1e-16)))
     chance[filling.open] = 1.0
     kept: List[int] = []
