@@ -2,12 +2,13 @@
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, gridded, iris, plane, shuffled, turn, turned, valley
+from drainage_grounds import cone, gridded, gutter, iris, plane, shuffled, turn, turned, valley
 from surfaces import random_tin
 
 from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles
 from plugin.core.drainage.paths import PathEnd, along_lines, flow_arrows, in_polygons, trace_paths
+from plugin.core.drainage.ponds import PondOptions, find_ponds
 
 
 def local_paths(tin, xy, **more):
@@ -172,6 +173,31 @@ def test_starts_along_lines_and_in_polygons():
     places = in_polygons([[ring, hole]], 1.0)
     assert len(places) == 15
     assert [2.0, 2.0] not in places.tolist()
+
+
+def test_paths_go_on_over_hollows_that_do_not_count():
+    """Down a noisy gutter to the rim, though it has dozens of pits; over a pond only when it overflows."""
+    flow = build_flow(gutter(6))
+    ponds = find_ponds(flow, PondOptions(sigma=0.01))
+    starts = np.column_stack([np.full(20, 25.0), np.linspace(10, 45, 20)]) + flow.tin.origin
+    assert np.all(trace_paths(flow, starts).end == PathEnd.PIT)
+    paths = trace_paths(flow, starts, ponds.passages(flow))
+    assert np.all(paths.end == PathEnd.RIM)
+    np.testing.assert_allclose(last(paths)[:, :2], [[25, 0]] * 20, atol=1)
+    funnel = build_flow(cone(-4.0))
+    ponds = find_ponds(funnel)
+    start = np.array([[24.0, 21.0]]) + funnel.tin.origin
+    assert trace_paths(funnel, start, ponds.passages(funnel)).end[0] == PathEnd.PIT
+    full = trace_paths(funnel, start, ponds.passages(funnel, overflow=True))
+    assert full.end[0] == PathEnd.RIM
+    np.testing.assert_allclose(full.xyz[-2:], [[20, 20, -4], ponds.spill_xyz[0]], atol=1e-9)
+
+
+def test_arrows_of_a_mean_gradient_are_free_of_noise():
+    tin = gutter(3, cross=0.0, fall=0.02)
+    alone, mean = flow_arrows(tin, 5.0), flow_arrows(tin, 5.0, window=6.0)
+    assert np.median(np.abs(alone.direction - 180)) > 10
+    assert np.median(np.abs(mean.direction - 180)) < 6
 
 
 def test_arrows_point_down_with_the_slope():

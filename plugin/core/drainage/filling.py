@@ -14,7 +14,7 @@ import numpy as np
 
 from ..surface.basins import climb, highest_neighbour, joins
 from ..surface.mesh import following
-from .flow import Flow
+from .flow import Flow, Passages
 
 
 @dataclass(frozen=True)
@@ -159,6 +159,16 @@ class _Ancestors:
             further = jump[at]
             at = np.where(holds(further) | holds(at), at, further)
         return np.where(holds(at), at, self.jumps[0][at])
+
+
+def passages_over(flow: Flow, filling: Filling, pits: np.ndarray) -> Passages:
+    """Let the water of ``pits`` (k,) go on over the brims of their own hollows, be they full."""
+    n = len(flow.rank)
+    saddle, to = np.full(n, -1, np.int64), np.full(n, -1, np.int64)
+    node = last_as_deep_node(flow, filling)[filling.ground[pits]]
+    saddle[pits] = filling.saddle[node]
+    to[pits] = np.where(filling.over[node] >= 0, filling.over[node], filling.saddle[node])
+    return Passages(saddle, to)
 
 
 def _last_while(filling: Filling, on: np.ndarray) -> np.ndarray:

@@ -83,6 +83,15 @@ class Flow:
 
 
 @dataclass(frozen=True)
+class Passages:
+    """Pits that let water pass: ``saddle`` (n,) over which it leaves the hollow, and ``to`` (n,) the vertex past the
+    brim to which it goes on; -1 for all other vertices."""
+
+    saddle: np.ndarray
+    to: np.ndarray
+
+
+@dataclass(frozen=True)
 class _Level:
     """Ways on level ground: ``distance`` (n,) to the nearest way down, metres; ``next``: (n,) vertex, -1 none."""
 

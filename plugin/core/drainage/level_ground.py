@@ -24,7 +24,7 @@ def flat_areas(tin: Tin, limit: float, window: float = 0.0, min_area: float = 0.
     """Connected areas whose slope (fall over run) is below ``limit``, those of at least ``min_area`` m², largest first.
 
     Single triangles of a survey with points every half metre are as steep as its noise, some percent. With ``window``
-    metres the slope is that of the mean gradient around each triangle, see ``mean_slopes``.
+    metres the slope is that of the mean gradient around each triangle, see ``mean_gradients``.
     Raises SurveyError for a limit or window that is negative or not finite.
     """
     for name, value in (("limit", limit), ("window", window)):
@@ -35,14 +35,19 @@ def flat_areas(tin: Tin, limit: float, window: float = 0.0, min_area: float = 0.
 
 
 def mean_slopes(tin: Tin, window: float) -> np.ndarray:
-    """Slope (m,) of the mean gradient, by area, of the triangles around each triangle; of its own for window 0.
+    """Slope (m,) of the mean gradient around each triangle, see ``mean_gradients``."""
+    return np.hypot(*mean_gradients(tin, window).T)
+
+
+def mean_gradients(tin: Tin, window: float) -> np.ndarray:
+    """Mean gradient (m, 2), by area, of the triangles around each triangle; its own for ``window`` 0.
 
     Around: with their centroids in the nine squares, each a third of ``window`` metres wide, about its own
     centroid's. The squares lie along the axes of the CRS.
     """
     gradient = triangle_gradients(tin)
     if window == 0 or len(gradient) == 0:
-        return np.hypot(*gradient.T)
+        return gradient
     corner = tin.corners()
     u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
     area = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / 2
@@ -57,5 +62,5 @@ def mean_slopes(tin: Tin, window: float) -> np.ndarray:
         there = names[place] == names + step
         total[there] += own[place[there]]
     mean = total[:, 1:] / total[:, :1]
-    result: np.ndarray = np.hypot(*mean.T)[number.ravel()]
+    result: np.ndarray = mean[number.ravel()]
     return result

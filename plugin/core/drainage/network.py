@@ -10,7 +10,6 @@ import numpy as np
 from ..progress import Progress, silent
 from .boundaries import watersheds
 from .fates import Fates, find_first_vertices
-from .filling import last_as_deep_node
 from .flow import Flow
 from .paths import first_stretches
 from .ponds import Ponds
@@ -101,11 +100,8 @@ def _drained(firsts: Fates, ponds: Optional[Ponds], overflow: bool) -> Drained:
     after = np.where(firsts.vertex < n, firsts.vertex, np.arange(n))
     through = np.full(n, -1, np.int64)
     if ponds is not None:
-        filling = ponds.filling
-        passing = flow.pits if overflow else np.setdiff1d(flow.pits, ponds.pit)
-        node = last_as_deep_node(flow, filling)[filling.ground[passing]]
-        through[passing] = filling.saddle[node]
-        after[passing] = np.where(filling.over[node] >= 0, filling.over[node], filling.saddle[node])
+        passages = ponds.passages(flow, overflow)
+        through, after = passages.saddle, np.where(passages.to >= 0, passages.to, after)
     return Drained(_summed(area, after), after, through)
 
 

@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import IntEnum
-from typing import Iterator, List, Sequence, Tuple
+from typing import Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..progress import Progress, silent
-from ..surface.ask import ask_surface, barycentric, heights_in
+from ..surface.ask import barycentric, heights_in, slope_and_aspect
 from ..surface.locate import locate
 from ..surface.mesh import following
 from ..surface.tin import Tin
-from .flow import CROSS, RIM, SINK, VERTEX, Flow
+from .flow import CROSS, RIM, SINK, VERTEX, Flow, Passages
+from .level_ground import mean_gradients
 
 #: A path nearer to a vertex or, at its start, to an edge than this (m) is on it.
 SNAP = 1e-10
@@ -85,32 +86,61 @@ class Ends:
     inlet: np.ndarray
 
 
-def trace_paths(flow: Flow, xy: np.ndarray, progress: Progress = silent) -> FlowPaths:
+def trace_paths(
+    flow: Flow, xy: np.ndarray, passages: Optional[Passages] = None, progress: Progress = silent
+) -> FlowPaths:
     """Follow water from places ``xy`` (k, 2), metres of the CRS, to a pit, the rim or an inlet.
 
     A path that comes to the rim ends there; one that begins at a vertex of the rim with a way down the surface takes
-    it. The rules are those of :mod:`.flow`. ``progress`` is called with stage ``"paths"``.
+    it. The rules are those of :mod:`.flow`. ``passages``: pits at which paths do not end but go straight to the saddle
+    of the hollow and on, see ``Ponds.passages``. ``progress`` is called with stage ``"paths"``.
     """
     xy = np.asarray(xy, float).reshape(-1, 2)
     triangle = locate(flow.tin, xy)
     on = np.flatnonzero(triangle >= 0)
     local, triangle = xy[on] - flow.tin.origin, triangle[on]
-    ended = _no_ends(len(xy))
-    ended.end[:] = PathEnd.OUTSIDE
-    numbers, places = [on], [np.column_stack([local, heights_in(flow.tin, triangle, local)])]
+    trace = _Trace(flow, len(xy))
+    trace.ended.end[:] = PathEnd.OUTSIDE
+    trace.pass_by(on, np.column_stack([local, heights_in(flow.tin, triangle, local)]))
     state, ends = _begin(flow, triangle, local)
-    _note(ended, on, ends)
+    _note(trace.ended, on, ends)
     going = np.flatnonzero(ends.end < 0)
-    state = _snapped(flow, state.take(going))
-    numbers.append(on[going])
-    places.append(place_of(flow, state))
-    for active, after, ends in _steps(flow, on[going], state):
-        _note(ended, active, ends)
-        moved = np.flatnonzero(ends.end < 0)
-        numbers.append(active[moved])
-        places.append(place_of(flow, after.take(moved)))
-        progress(1 - len(moved) / len(on), "paths")
-    return _assembled(flow.tin, np.concatenate(numbers), np.concatenate(places), ended)
+    trace.follow(on[going], state.take(going))
+    while passages is not None:
+        pit = trace.ended.vertex
+        held = np.flatnonzero((trace.ended.end == PathEnd.PIT) & (pit >= 0))
+        held = held[passages.to[pit[held]] >= 0]
+        if len(held) == 0:
+            break
+        progress(1 - len(held) / len(on), "paths")
+        trace.pass_by(held, flow.tin.vertices[passages.saddle[pit[held]]])
+        none = np.full(len(held), -1, np.int64)
+        state = State(passages.to[pit[held]], none, np.zeros(len(held)))
+        trace.ended.vertex[held] = -1
+        trace.follow(held, state)
+    return _assembled(flow.tin, np.concatenate(trace.numbers), np.concatenate(trace.places), trace.ended)
+
+
+class _Trace:
+    """Paths in the making: the places they pass and their ends."""
+
+    def __init__(self, flow: Flow, count: int) -> None:
+        self.flow, self.ended = flow, _no_ends(count)
+        self.numbers: List[np.ndarray] = []
+        self.places: List[np.ndarray] = []
+
+    def pass_by(self, number: np.ndarray, place: np.ndarray) -> None:
+        self.numbers.append(number)
+        self.places.append(place)
+
+    def follow(self, number: np.ndarray, state: State) -> None:
+        """Follow paths ``number`` (q,) from ``state`` to their ends."""
+        state = _snapped(self.flow, state)
+        self.pass_by(number, place_of(self.flow, state))
+        for active, after, ends in _steps(self.flow, number, state):
+            _note(self.ended, active, ends)
+            moved = np.flatnonzero(ends.end < 0)
+            self.pass_by(active[moved], place_of(self.flow, after.take(moved)))
 
 
 def find_ends(flow: Flow, state: State, to_first_vertex: bool = False) -> Ends:
@@ -168,14 +198,20 @@ class FlowArrows:
     slope: np.ndarray
 
 
-def flow_arrows(tin: Tin, spacing: float) -> FlowArrows:
-    """The way down and the slope at the places of a square grid of ``spacing`` metres; none on level ground."""
+def flow_arrows(tin: Tin, spacing: float, window: float = 0.0) -> FlowArrows:
+    """The way down and the slope at the places of a square grid of ``spacing`` metres; none on level ground.
+
+    ``window``: metres over which the gradient is averaged, as for ``level_ground.mean_gradients``; 0 takes that of
+    the triangle alone, which in a dense survey is much the noise of its points.
+    """
     west, south, east, north = tin.bounds
     ring = np.array([[west, south], [east, south], [east, north], [west, north]])
     xy = in_polygons([[ring + spacing * np.sign(ring - ring.mean(axis=0))]], spacing)
-    answers = ask_surface(tin, xy)
-    some = np.flatnonzero(answers.slope > 0)
-    return FlowArrows(xy[some], answers.aspect[some], answers.slope[some])
+    triangle = locate(tin, xy)
+    xy, triangle = xy[triangle >= 0], triangle[triangle >= 0]
+    slope, aspect = slope_and_aspect(mean_gradients(tin, window)[triangle])
+    some = np.flatnonzero(slope > 0)
+    return FlowArrows(xy[some], aspect[some], slope[some])
 
 
 # ------------------------------------------------------------------------------------------- starts

@@ -27,8 +27,8 @@ from scipy.special import ndtr
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
 from ..surface.tin import Tin
-from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices
-from .flow import Flow
+from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices, passages_over
+from .flow import Flow, Passages
 from .paths import PathEnd, follow_vertices
 
 _NOISE_DEPTH, _NOISE_SCATTER, _BRIM = 0.8, 0.8, 3.0
@@ -94,6 +94,10 @@ class Ponds:
     def outermost(self) -> np.ndarray:
         """Numbers of the ponds that are part of no other: together, all water that can stand."""
         return np.flatnonzero(self.parent < 0)
+
+    def passages(self, flow: Flow, overflow: bool = False) -> Passages:
+        """Ways out of all hollows of ``flow`` that do not count as ponds; with ``overflow``, of the ponds too."""
+        return passages_over(flow, self.filling, flow.pits if overflow else np.setdiff1d(flow.pits, self.pit))
 
     def pond_of_nodes(self) -> np.ndarray:
         """The smallest pond (c,) that each node of ``filling`` is a part of, -1 none."""
