@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from scipy.spatial import cKDTree
 
 from ..surface.delaunay import triangulate
 from ..surface.insert import insert_segments
@@ -13,6 +14,8 @@ from ..surface.tin import GRID
 from .noise import Roughness, robust_sigma
 from .walk import Walk
 
+_AROUND = 48  # steps asked about the ground around
+_FEW = 8
 _OTHER = 20  # points apart in the walk from which on a neighbour belongs to another pass
 
 
@@ -153,4 +156,31 @@ def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndar
         top[back:] &= found[back:] >= found[:-back]
         top[:-back] &= found[:-back] > found[back:]
     result: np.ndarray = np.flatnonzero(top & (found > limit) & (at > walk.first))
+    return result
+
+
+def unevenness(
+    walk: Walk, beside: Beside, asked: np.ndarray, trusted: np.ndarray, reach: float, usual: float
+) -> np.ndarray:
+    """How far (m) the ground around points ``asked`` (k,) departs from straight lines between passes.
+
+    From the steps of other passes within ``reach`` (m) whose points and neighbours are ``trusted`` (q,): what nine in
+    ten of them stay within, less ``usual`` (m), which is noise. 0 where too few are near. A bank or a ditch
+    that no code tells shows in all passes that cross it.
+    """
+    whole = np.append(trusted, np.ones(int(max(beside.left.max(initial=0), beside.right.max(initial=0))) + 1, bool))
+    fine = whole[beside.at] & whole[beside.at + 1] & whole[beside.left] & whole[beside.right]
+    at = beside.at[fine]
+    if len(at) < _FEW or not len(asked) or not np.isfinite(reach):
+        return np.zeros(len(asked))
+    places = np.column_stack([walk.x, walk.y])
+    distance, found = cKDTree(places[at]).query(places[asked], k=min(_AROUND, len(at)), distance_upper_bound=reach)
+    near = np.isfinite(distance)
+    found = np.where(near, found, 0)
+    near &= np.abs(at[found] - asked[:, None]) > _OTHER
+    away = np.sort(np.where(near, np.abs(beside.away[fine][found]), np.inf), axis=1)
+    count = near.sum(axis=1)
+    high = away[np.arange(len(asked)), np.maximum((0.9 * count).astype(np.int64) - 1, 0)]
+    high = np.where(count >= _FEW, high, 0.0)
+    result: np.ndarray = np.sqrt(np.maximum(high**2 - (2.1 * usual) ** 2, 0.0))
     return result

@@ -76,6 +76,8 @@ OVERRIDDEN = Text(
     ),
 )
 
+_BETWEEN = 45  # points between two groups that may be one
+_SAME = 0.35  # of their offset: how well the two agree
 _PAUSE = 60.0  # seconds without a record that end a run
 _LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
 _ROUNDS = 2
@@ -267,7 +269,7 @@ def _walked(
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None, (), float("nan")
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
+    off, doubtful, level = np.zeros(len(walk), bool), np.zeros(len(walk), bool), np.zeros(len(walk))
     lost = _beside_lost_fix(marks, walk)
     drift_share = 0.6
     fresh = off
@@ -288,7 +290,28 @@ def _walked(
         off[kept[found.off]] = True
         fresh = _beside(off | doubtful | _at(walk, kept[found.doubtful]))
         doubtful[kept[found.doubtful]] = True
+        level[kept[found.off | found.doubtful]] = found.offset[found.off | found.doubtful]
+    doubtful |= _put_between(marks, walk, off, doubtful, level)
     return (*_measured(marks, walk, ~off & ~doubtful), passes)
+
+
+def _put_between(marks: _Marks, walk: Walk, off: np.ndarray, doubtful: np.ndarray, level: np.ndarray) -> np.ndarray:
+    """Flag what lies between two groups that are off by the same: likely one fault that the ground hid in part.
+
+    Returns the mask (q,) of those points.
+    """
+    between = np.zeros(len(walk), bool)
+    marked = np.flatnonzero(off | doubtful)
+    gap = np.diff(marked)
+    a, b = marked[:-1], marked[1:]
+    near = (gap > 1) & (gap <= _BETWEEN) & (off[a] | off[b])
+    near &= np.abs(level[a] - level[b]) < _SAME * np.maximum(np.abs(level[a]), np.abs(level[b]))
+    for k in np.flatnonzero(near):
+        some = np.arange(a[k] + 1, b[k])
+        between[some] = True
+        size = float((level[a[k]] + level[b[k]]) / 2)
+        marks.put(walk.index[some], Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, size)
+    return between
 
 
 def _at(walk: Walk, index: np.ndarray) -> np.ndarray:

@@ -8,21 +8,25 @@ from typing import List
 import numpy as np
 from scipy.spatial import cKDTree
 
+from .beside import Beside, unevenness
 from .ground import Ground, Prediction
 from .stretches import Fixed, Scale
 from .walk import Walk
 
 _COLOURS = 4
+_AROUND = 2.2  # distances of the passes
 
 
 @dataclass(frozen=True)
 class Departure:
-    """For each of g groups: mean ``offset`` (m) from the ground around it and its standard deviation ``sigma``
-    (m; inf where nobody knows).
+    """For each of g groups of points: mean ``offset`` (m) from the ground around it and its standard deviation
+    ``sigma``
+    (m; inf where nobody knows). ``uneven``: how far (m) the ground around departs from straight lines between passes.
     """
 
     offset: np.ndarray
     sigma: np.ndarray
+    uneven: np.ndarray
 
 
 def colours_of(x: np.ndarray, y: np.ndarray, reach: float) -> np.ndarray:
@@ -56,26 +60,40 @@ def ask_ground(walk: Walk, trusted: np.ndarray, asked: np.ndarray, fixed: Fixed,
     return Ground(xyz, fixed.lines + len(base)).at(places[asked])
 
 
-def depart(walk: Walk, group: np.ndarray, count: int, trusted: np.ndarray, fixed: Fixed, scale: Scale) -> Departure:
+def depart(
+    walk: Walk,
+    group: np.ndarray,
+    count: int,
+    trusted: np.ndarray,
+    fixed: Fixed,
+    scale: Scale,
+    beside: Beside,
+    together: bool = False,
+) -> Departure:
     """How far each group lies from the ground that the ``trusted`` points (q,) but itself and coded lines make.
 
     ``group``: (q,) number of each point's group, -1 for none; ``count``: how many groups. A few other groups far
-    away are left out with each, so that four triangulations do for all.
+    away are left out with each, so that four triangulations do for all; ``together``: all groups are left out at once.
     """
     point = np.flatnonzero(group >= 0)
     height, gain, reach = (np.full(len(walk), np.nan) for _ in range(3))
     if len(point):
         size = np.maximum(np.bincount(group[point], minlength=count), 1)
         x, y = (np.bincount(group[point], c[point], count) / size for c in (walk.x, walk.y))
-        colour = colours_of(x, y, 3 * scale.passes)[group[point]]
-        for each in range(_COLOURS):
+        colour = np.zeros(len(point), np.int64) if together else colours_of(x, y, 3 * scale.passes)[group[point]]
+        for each in range(1 if together else _COLOURS):
             asked = point[colour == each]
             if len(asked):
                 known = trusted.copy()
                 known[asked] = False
                 said = ask_ground(walk, known, asked, fixed, scale.passes)
                 height[asked], gain[asked], reach[asked] = said.height, said.gain, said.reach
-    return _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
+    plain = _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
+    if not len(point):
+        return plain
+    uneven = unevenness(walk, beside, point, trusted & (group < 0), _AROUND * scale.passes, scale.total)
+    mean = np.bincount(group[point], uneven, count) / size
+    return Departure(plain.offset, np.hypot(plain.sigma, mean), mean)
 
 
 def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Prediction, scale: Scale) -> Departure:
@@ -94,4 +112,4 @@ def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Pr
     sigma[some] = np.sqrt(
         (scale.noise**2 / np.maximum(number, 1))[some] + (number / np.maximum(weight, 1e-12) / independent)[some]
     )
-    return Departure(offset, sigma)
+    return Departure(offset, sigma, np.zeros(count))

@@ -12,13 +12,14 @@ from dataclasses import dataclass
 from typing import Sequence, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix, diags
+from scipy.sparse import coo_matrix, csc_matrix, diags
 from scipy.sparse.csgraph import connected_components
 from scipy.sparse.linalg import splu
 
 _CAP = 3.2  # standard deviations where an observation begins to lose its say
-_PRICE = 5.0  # what an offset costs, in half squares of standardised departures
+_PRICE = 4.0  # what an offset costs, in half squares of standardised departures
 _ROUNDS = 34
+_AGREED = 3  # differences that have to agree on an offset
 _PRUNINGS = 4
 _WHOLE = 40  # points of a group that is put back as a whole or not at all
 
@@ -27,7 +28,7 @@ _WHOLE = 40  # points of a group that is put back as a whole or not at all
 class Relations:
     """r observations (``difference``, m, give or take ``sigma``) of sums of offsets.
 
-    ``node``: (r, 3) numbers of segments, negative for none or known ground; ``factor``: (r, 3) what each is
+    ``node``: (r, 4) numbers of segments, negative for none or known ground; ``factor``: (r, 4) what each is
     multiplied by.
     """
 
@@ -48,46 +49,129 @@ def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) ->
     """Offset (m) of each of ``count`` nodes and its standard deviation (inf where nothing was observed).
 
     ``length``: (count,) points of each node, the longer the less likely off. ``sigma``: metres below which an
-    offset is none.
+    offset is none. Reweighting finds a local optimum; so it starts from two sides, and what differs is decided
+    group by group by the cost of either; further proposals are tried likewise.
     """
-    row, column = np.nonzero(relations.node >= 0)
-    design = coo_matrix(
-        (relations.factor[row, column], (row, relations.node[row, column])), shape=(len(relations.node), count)
-    ).tocsc()
-    offset = np.zeros(count)
+    design = _design(relations, count)
     price = _PRICE * (1 + np.minimum(length, 400) / 100.0)
-    heavy = np.clip(length / 8.0, 1.0, 6.0)
+    offset, seen = _reweighted(relations, design, price, np.clip(length / 8.0, 1.0, 6.0), sigma)
+    other, _ = _reweighted(relations, design, price, np.ones(count), sigma)
+    offset = _fused(relations, offset, other, price, sigma)
+    offset = _fused(relations, offset, _from_steps(relations, offset, sigma), price, sigma)
+    for _ in range(_PRUNINGS):
+        gone = _needless(relations, offset, price, length, sigma)
+        if not gone.any():
+            break
+        offset = np.where(gone, 0.0, offset)
+    spread = np.full(count, np.inf)
+    spread[seen > 0] = 1 / np.sqrt(seen[seen > 0])
+    return offset, spread
+
+
+def _design(relations: Relations, count: int) -> csc_matrix:
+    row, column = np.nonzero(relations.node >= 0)
+    entries = (relations.factor[row, column], (row, relations.node[row, column]))
+    return coo_matrix(entries, shape=(len(relations.node), count)).tocsc()
+
+
+def _reweighted(
+    relations: Relations, design: csc_matrix, price: np.ndarray, heavy: np.ndarray, sigma: float
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Offsets by reweighted least squares, and the weight of the observations of each.
+
+    ``heavy``: how much the convex beginning, which takes absolute values, holds each offset back.
+    """
+    count = design.shape[1]
+    offset = np.zeros(count)
     weight = 1 / relations.sigma**2
     for turn in range(_ROUNDS):
         residual = (relations.difference - design @ offset) / relations.sigma
-        if turn < 12:  # convex first: absolute values on both
+        if turn < 12:
             say = 1 / np.maximum(np.abs(residual) / 1.5, 1.0)
-            prior = (
-                price * heavy / (16 * sigma) / np.maximum(np.abs(offset), 0.25 * sigma)
-                if turn > 2
-                else np.full(count, 4.0)
-            )
+            prior = price * heavy / (16 * sigma) / np.maximum(np.abs(offset), 0.25 * sigma)
+            prior = prior if turn > 2 else np.full(count, 4.0)
         else:
             cap = _CAP * max(1.0, 8 * 0.7 ** (turn - 11))
             say = 1 / (1 + (residual / cap) ** 2) ** 2
             scale = 2 * sigma
             prior = 2 * price * scale**2 / (offset**2 + scale**2) ** 2
         normal = (design.T @ diags(weight * say) @ design + diags(prior)).tocsc()
-        factor = splu(normal)
-        fresh = factor.solve(design.T @ (weight * say * relations.difference))
+        fresh = splu(normal).solve(design.T @ (weight * say * relations.difference))
         done = np.max(np.abs(fresh - offset), initial=0.0) < 1e-5
         offset = fresh
         if done and turn > 20:
             break
-    seen = np.asarray(design.power(2).T @ (weight * say)).ravel()
-    spread = np.full(count, np.inf)
-    spread[seen > 0] = 1 / np.sqrt(seen[seen > 0])
-    for _ in range(_PRUNINGS):
-        gone = _needless(relations, offset, price, length, sigma)
-        if not gone.any():
-            break
-        offset = np.where(gone, 0.0, offset)
-    return offset, spread
+    return offset, np.asarray(design.power(2).T @ (weight * say)).ravel()
+
+
+def _fused(
+    relations: Relations, current: np.ndarray, proposal: np.ndarray, price: np.ndarray, sigma: float
+) -> np.ndarray:
+    """The cheaper of two sets of offsets, chosen for each group of nodes that differ and are observed together."""
+    count = len(current)
+    differs = np.abs(current - proposal) > 0.25 * sigma
+    if not differs.any():
+        return current
+    a, b = _pairs(relations)
+    both = differs[a] & differs[b]
+    graph = coo_matrix((np.ones(both.sum(), bool), (a[both], b[both])), shape=(count, count))
+    group = connected_components(graph, directed=False)[1]
+    row, column = np.nonzero(relations.node >= 0)
+    node = relations.node[row, column]
+    touched = differs[node]
+    pair = np.unique(row[touched] * count + group[node[touched]])
+    at, which = pair // count, pair % count
+    mixed = np.where(differs, proposal, current)
+    gain = _cost(_residuals(relations, mixed)[at]) - _cost(_residuals(relations, current)[at])
+    held = _held(mixed, price, sigma) - _held(current, price, sigma)
+    change = np.bincount(which, gain, count) + np.bincount(group[differs], held[differs], count)
+    return np.where(differs & (change < 0)[group], proposal, current)
+
+
+def _from_steps(relations: Relations, current: np.ndarray, sigma: float) -> np.ndarray:
+    """Offsets as most of a node's differences to single others agree on when those others lie right.
+
+    A long stretch that is off and a few short ones across it that are off the other way look much alike.
+    """
+    count = len(current)
+    two = np.all(relations.node[:, 2:] < 0, axis=1) & (relations.node[:, 0] >= 0) & (relations.node[:, 1] >= 0)
+    a, b, d = relations.node[two, 0], relations.node[two, 1], relations.difference[two]
+    node, value = np.concatenate([a, b]), np.concatenate([-d, d])
+    order = np.lexsort((value, node))
+    node, value, spread = node[order], value[order], np.tile(relations.sigma[two], 2)[order]
+    number = np.bincount(node, minlength=count)
+    start = np.cumsum(number) - number
+    some = number >= _AGREED
+    middle = np.zeros(count)
+    middle[some] = (value[(start + (number - 1) // 2)[some]] + value[(start + number // 2)[some]]) / 2
+    agree = np.bincount(node, np.abs(value - middle[node]) < 2.5 * spread, count)
+    moved = some & (np.abs(current) < sigma) & (np.abs(middle) > 2.5 * sigma) & (agree > 0.6 * number)
+    cleared = np.zeros(count, bool)
+    cleared[b[moved[a]]] = True
+    cleared[a[moved[b]]] = True
+    return np.where(moved, middle, np.where(cleared, 0.0, current))
+
+
+def _residuals(relations: Relations, offset: np.ndarray) -> np.ndarray:
+    """Residuals (r,) in standard deviations."""
+    padded = np.append(offset, 0.0)  # the last answers for no node
+    told = np.sum(relations.factor * padded[relations.node], axis=1)
+    result: np.ndarray = (relations.difference - told) / relations.sigma
+    return result
+
+
+def _held(offset: np.ndarray, price: np.ndarray, sigma: float) -> np.ndarray:
+    result: np.ndarray = price * offset**2 / (offset**2 + 4 * sigma**2)
+    return result
+
+
+def _pairs(relations: Relations) -> Tuple[np.ndarray, np.ndarray]:
+    """Nodes that one observation holds together, each pair of different ones."""
+    width = relations.node.shape[1]
+    pairs = [relations.node[:, [j, k]] for j in range(width) for k in range(j + 1, width)]
+    a, b = np.concatenate(pairs).T
+    fits = (a >= 0) & (b >= 0) & (a != b)
+    return a[fits], b[fits]
 
 
 def _needless(
@@ -108,11 +192,10 @@ def _needless(
     pair, of_pair = np.unique(row * count + group[node], return_inverse=True)
     gain = np.bincount(of_pair, factor * offset[node], len(pair))
     at, which = pair // count, pair % count
-    padded = np.append(offset, 0.0)
-    residual = relations.difference - np.sum(relations.factor * padded[relations.node], axis=1)
-    before, after = residual[at] / relations.sigma[at], (residual[at] + gain) / relations.sigma[at]
+    before = _residuals(relations, offset)[at]
+    after = before + gain / relations.sigma[at]
     worse = np.bincount(which, _cost(after) - _cost(before), count)
-    held = price * offset**2 / (offset**2 + 4 * sigma**2)
+    held = _held(offset, price, sigma)
     saved = 0.3 * np.bincount(group[off], held[off], count)  # what lies off together costs less than each by itself
     np.maximum.at(saved, group[off], held[off])
     whole = np.bincount(group[off], length[off], count) >= _WHOLE
@@ -127,11 +210,7 @@ def _cost(score: np.ndarray) -> np.ndarray:
 
 def _groups(relations: Relations, offset: np.ndarray, off: np.ndarray, sigma: float) -> np.ndarray:
     """A group number (count,) for offsets: those observed together and about as large are one group."""
-    first, second = relations.node[:, 0], relations.node
-    pairs = [np.column_stack([first, second[:, k]]) for k in range(1, second.shape[1])]
-    a, b = np.concatenate(pairs).T
-    fits = (a >= 0) & (b >= 0) & (a != b)
-    a, b = a[fits], b[fits]
+    a, b = _pairs(relations)
     alike = off[a] & off[b] & (np.abs(offset[a] - offset[b]) < 3 * sigma)
     graph = coo_matrix((np.ones(alike.sum(), bool), (a[alike], b[alike])), shape=(len(offset), len(offset)))
     result: np.ndarray = connected_components(graph, directed=False)[1]

@@ -65,7 +65,7 @@ class Stretches:
     ``sigma``.
 
     ``of``: (q,) stretch of each point. ``step``: (t,) step (m) at the start of each, ``step_sigma`` its standard
-    deviation (inf at the start of a piece). ``meetings``: places walked twice.
+    deviation (inf at the start of a piece). ``meetings``: places walked twice; ``beside``: neighbours of every step.
     """
 
     start: np.ndarray
@@ -76,6 +76,7 @@ class Stretches:
     step: np.ndarray
     step_sigma: np.ndarray
     meetings: Encounters
+    beside: Beside
 
     def __len__(self) -> int:
         return len(self.start)
@@ -102,7 +103,9 @@ def lay_out(walk: Walk, segments: Segments, fixed: Fixed, scale: Scale) -> Stret
         _neighbours(walk, beside, of, np.isfinite(told)[first] | at_line[first], len(fixed.xyz), scale),
     ]
     offset, sigma = solve(joined(parts), len(first), length, scale.total)
-    return Stretches(segments.start[first], segments.end[last], of, offset, sigma, step[first], spread[first], meetings)
+    return Stretches(
+        segments.start[first], segments.end[last], of, offset, sigma, step[first], spread[first], meetings, beside
+    )
 
 
 def _steps(walk: Walk, sums: Sums, segments: Segments, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
