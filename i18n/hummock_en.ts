@@ -15,6 +15,11 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs.py" />
+      <source>'{crs}' ({name}) is not in degrees; positions in degrees need a geographic CRS, such as EPSG:4326.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs.py" />
       <source>'{crs}' is in {unit}; only metres, feet and US survey feet are read. Choose another CRS.</source>
       <translation type="unfinished" />
     </message>
@@ -64,8 +69,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>1.9600 × RMSE (NSSDA, 95 %)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>95 % interval (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>95 in 100 are below</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>95 in 100 records are nearer than</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>95th percentile of the absolute values</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -79,6 +109,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>A contour interval of {interval:g} m asks for a height error of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>A contour interval of {interval} {unit} is too small to tell levels apart at heights near {high:.3f} m; give a larger interval.</source>
       <translation type="unfinished" />
@@ -86,6 +121,16 @@
     <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>A contour interval of {interval} {unit} makes {count} levels from {low:.3f} m to {high:.3f} m, more than {most}; give a larger interval, or look for a wrong height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>A cross-section cannot reach {left} to the left and {right} to the right. Give widths of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/storage.py" />
+      <source>A curve of {count} steps cannot be made; give 1 to {most}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -114,8 +159,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>A grid knows the depth at cell middles only. Along rims, breaklines and the line of no cut nor fill a cell is counted wholly or not at all: {area:.1f} m² were compared by the grid, {exact:.1f} m² exactly.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>A height error of {error:.3f} m cannot be had with heights good to {sigma:.3f} m: their noise alone gives {least:.3f} m. Ask for less, or observe each point longer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A plane for heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -129,8 +194,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/side_slopes.py" />
+      <source>A slope of {run} (metres out for each metre up) cannot be graded; give more than 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A standard deviation of {value} m is none; give one above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Accuracy</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} own check shots; no test</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Accuracy statement: {file}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -155,7 +255,52 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>Apart in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Area in plan ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Area on the slope ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>At scale {scale} for heights the profile does not fit on {paper}: one sheet spans {range:.2f} m. Choose {fit} or a larger paper.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>At scale {scale} the sheets would be {count}; the most is {most}. Choose a smaller scale, such as {fit}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Automatic checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Automatic checks: noise from the scatter about cubics through neighbouring points; offsets of stretches of the walk by iteratively reweighted least squares over all places where passes meet or run side by side; intervals of sigmas by chi-square. Limits are this program's own choice.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>Base {height}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -169,18 +314,113 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
-      <source>By the rule that the RMSE of heights is at most a third of the interval (ASPRS 2014, annex B), the claimed noise carries intervals from {least} {unit}; the interval of {interval} {unit} is finer than the survey can support. Choose a larger one.</source>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>By hand</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand {count} points are flagged or no longer flagged, the first in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand {count} points are in the surface that the checks rejected, the first in line {line} ({reasons}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand {count} points are out of the surface that the checks let pass, the first in line {line}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>By the rule that the RMSE of heights is at most a third of the interval (ASPRS 2014, annex B), the claimed noise carries intervals from {least} {unit}; the interval of {interval} {unit} is not finer than that. Check shots must confirm it.</source>
+      <source>By that rule the survey supports the interval of {interval} {unit}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>By the checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} doubles back on itself at station {station} (E {easting:.3f} N {northing:.3f}), so that left and right are not defined there. Remove the vertex or split the line there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} has no length: all its {vertices} vertices are at one place. Draw the line again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} has no station {station}; its stations are {ranges}. Give one of those.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} has station {station} more than once, in the numberings {parts}. Say which one is meant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} is nowhere on the surface {surface} (the line begins at E {easting:.1f} N {northing:.1f}, the surface reaches from E {west:.1f} N {south:.1f} to E {east:.1f} N {north:.1f}). Check that both are of one site and in one CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). A place there has two stations; the lower one is given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: station equation {number} (back {back} = ahead {ahead}) is not on the line beyond the one before; the numbering there runs from {low} to {high}. Correct the back station or the order.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: vertex {vertex} has no finite coordinates. Draw the line again or repair its layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: {count} repeated vertices (closer than 0.1 mm) were left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Check point</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>Check shots kept out of the surface: {count}, first {point} (line {line}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    {count} findings, in the report</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    {count} findings, in the report; heights repeat to {sigma:.1f} mm</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Claimed (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Classes of slope</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -230,7 +470,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>Contours are exact on that surface and not smoothed. Ground exactly at a level counts as above it.</source>
+      <source>Contours are exact on that surface. Ground exactly at a level counts as above it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -249,6 +489,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Contours of the sheet: low-pass filter of G. Taubin (1995, “A signal processing approach to fair surface design”), for heights with the weights of U. Pinkall and K. Polthier (1993); lines are then drawn as Bézier curves inside corridors that do not meet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Control point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>Control point '{name}' was surveyed {count} times; the mean is used, the farthest in plan is {plan_mm} mm from it, in height {height_mm} mm.</source>
       <translation type="unfinished" />
@@ -264,6 +514,46 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Cover</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Coverage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Coverage  every {along:.2f} m, passes {across:.1f} m apart; {count} places to walk again</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>Cross-sections of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Crossfall cannot be found from offset {low} m to {high} m. Give the lower one first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/balance.py" />
+      <source>Cut and fill jump at the balanced height, where slopes run on over a brow or reach other ground: {rest:.1f} m³ are left over.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>DEM: the plane of the triangle under each cell's centre.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Decisions by hand against the checks: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Decisions made by hand were read from {file}.</source>
       <translation type="unfinished" />
@@ -274,14 +564,61 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>Difference ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Differences are those at all {count} vertices of the full surface, checked on the finished one. Rim and breaklines are kept as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Differences of height (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>Distance along the pass ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>Distance to the point recorded before ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/figures.py" />
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Doubtful points along the walk</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>East, mm</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <location filename="../plugin/core/report/drawing.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Easting ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Easting and northing are as in the file. Heights too: this program has not changed their datum and does not know it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Edit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -365,8 +702,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Edits     {applied} of {count} applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Edits by hand from {file}: {applied} of {count} applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/heights.py" />
       <source>Ellipsoidal heights changed to orthometric ones: height minus geoid separation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>End areas take the area to change evenly between sections. Where it grows with the square of the depth this counts too much; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Errors that all visits share (base station, geoid, pole height) do not show here; check points show them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Every check point, largest differences first</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -385,6 +752,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
       <source>File</source>
       <translation type="unfinished" />
@@ -405,8 +773,53 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Findings  {count} places to look at, in the report</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Findings by kind, the greatest value first: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>First file, line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>First line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Fits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Flagged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>For a height error of {error:.3f} m with heights good to {sigma:.3f} m on ground that bends {curvature:.4f} 1/m, passes may be {spacing:.1f} m apart: error² = 2/3 sigma² + (bend × spacing² / (2 √30))² (reasoned here, no standard).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Found (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/storage.py" />
+      <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -450,8 +863,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>Give one of: the contour interval, the height error or the pass spacing wanted.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>Grade (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <source>Grid coordinates changed to ground: distances from the origin (easting {easting} m, northing {northing} m) divided by the combined factor, then {shift_e} m added to the eastings and {shift_n} m to the northings. Heights are untouched.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/site.py" />
+      <source>Ground and grid need the CRS of the grid; give it as --crs, not a local grid.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -460,13 +888,45 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/site.py" />
+      <source>Ground coordinates need the origin about which they were made; give its easting and northing as --ground-origin.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/pass_figures.py" />
       <source>Height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Height guessed ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Height of the surface less that of the check point, in millimetres; those outside have no figure.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Height over distance along the pass at {shown} places, with used, flagged and rejected points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Height over distance along the pass: {shown} of {count} places with flagged or rejected points, each kind before a second of its kind, the longest first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Height, mm</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -477,11 +937,6 @@
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>Heights are as in the file: this program has not changed their datum and does not know it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -510,12 +965,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Heights of the used points.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Highest ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -525,7 +980,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Histogram of the heights of the used points, from {low} to {high} {unit}.</source>
       <translation type="unfinished" />
     </message>
@@ -535,13 +990,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Hollow outline: what is left is the alpha shape of Edelsbrunner, Kirkpatrick and Seidel (1983).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>How heights repeat</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>How the file was read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>How {file} was read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>In words</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -575,13 +1050,28 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Its height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Its own sigma (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>K {k} {unit}/%</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Kind</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Least redundancy</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -616,8 +1106,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>Line {first}: {reason}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -642,7 +1138,9 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Lines of the file</source>
       <translation type="unfinished" />
     </message>
@@ -662,13 +1160,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>Lines {first} to {last}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Local codes, the contract and a licensed professional decide; this report does not.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Low points are found along the line alone: water may leave sideways, over a lowered kerb or into an inlet. The deepest place of a noisy profile is a little too deep; depths below 2 standard deviations are not told.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Lowest ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Map of the slopes in {count} classes, the steeper the darker, with rim and breaklines.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -677,12 +1190,27 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
-      <source>Map of {count} contour lines every {interval} {unit} over the shaded surface, with rim and breaklines.</source>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Map of the used points with {circles} empty circles and {places} places to walk again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Map of the {count} places to look at over the shaded surface, by kind and number.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Map of {count} check points over the shaded surface with their differences.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>Map of {count} contour lines every {interval} {unit} over the shaded surface, with their heights, spot heights, rim and breaklines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Mean, used ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -694,6 +1222,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Method and sources</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Name</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -722,6 +1255,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/balance.py" />
+      <source>No height between {low:.1f} m and {high:.1f} m balances cut and fill with a surplus of {surplus:.1f} m³. Check the surplus.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>No level meets the surface; choose a smaller interval or another base.</source>
       <translation type="unfinished" />
@@ -732,8 +1270,28 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No place needs to be walked again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>No point lies outside the area of use of its CRS, so '{name}' is not applied; leave --correct out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No point was flagged or rejected for anything but its code.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>No two used points have the same place.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>No.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -747,8 +1305,20 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/figures.py" />
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>None of the {count} cross-sections is on the surface {surface}. Check line and CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>North, mm</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <location filename="../plugin/core/report/drawing.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Northing ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -768,8 +1338,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Note</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Nothing measured within ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -793,8 +1383,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Outcome</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <source>Over the site the factor runs from {least} to {most}; with one factor a line of 100 m is wrong by up to {worst_mm} mm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>PDOP, at most</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -803,13 +1403,53 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>Passes {spacing:.2f} m apart would be {count} on this area; ask for less or plan parts of it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>Peak flows by the rational method (Kuichling 1889) are an indication: they hold as far as the runoff coefficients, the intensity and its duration do that were given, and do not replace a drainage design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Place     {statement}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Places met</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Places recorded more than once, largest differences first: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Places to look at</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Places to look at, numbered as in the table.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Places to walk again, in walking order: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Places with flagged or rejected points: {shown} of {count}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -819,7 +1459,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>Plan coordinates are whole tenths of a millimetre; which points form triangles is decided on these whole numbers exactly. Heights are never rounded.</source>
+      <source>Plan coordinates are whole tenths of a millimetre; which points form triangles is decided on these whole numbers exactly. Heights are never rounded. Where rounding could decide, bounds of J. R. Shewchuk (1997, “Adaptive Precision Floating-Point Arithmetic and Fast Robust Geometric Predicates”) tell when whole numbers must.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -828,6 +1468,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Points</source>
       <translation type="unfinished" />
@@ -878,8 +1519,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>Profile of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Quantity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>RMSE</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>RMSEV with that error in quadrature (mm)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -888,8 +1544,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Reasons</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Reasons (a point can have several)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Reasons given</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -898,8 +1565,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/partition.py" />
+      <source>Region {name} has a ring of {count} corners with coordinates; a ring needs three.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Rejected</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Rejected lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Remark</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -913,18 +1595,113 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Residuals at the control points: fitted minus control</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/walk_area.py" />
+      <source>Ring {number} of the area encloses nothing: {count} corners; draw a polygon of three corners or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/walk_area.py" />
+      <source>Ring {number} of the area has a corner without finite coordinates; draw it again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Rule: the height of the line that comes first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Rule: the mean of the two heights, however much they differ.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Rule: the mean of the two heights; a larger difference than the tolerance would have been refused.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Run by run, where a run met others at {least} places or more: {shown} of {count} runs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Same place, different heights: the largest differences</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <source>Sample line {start} to {end}: {grid_m} m in the grid, {ground_m} m on the ground, {difference_mm} mm apart ({ppm} ppm).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Second file, line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Second line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Second minus first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/sections.py" />
+      <source>Sections of {width} m to each side cannot be drawn; give a width above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Share of the plan (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Sheet     contours shifted by at most {shifted:.3f} m, {labels} labels for 1 : {scale:g}, {spots} spots</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/paper.py" />
+      <source>Sheet {page} of {pages}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Sight on crests is an indication only: it compares the K of a fitted curve with your table. It knows nothing of bends, walls, hedges, or the eye and object heights that your table assumes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Size (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Size / its sigma</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Slope</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Slope of the triangles; a slope on a limit belongs to the flatter class.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -943,6 +1720,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Spacing and gaps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_spikes.py" />
       <source>Spike at E {easting:.3f} N {northing:.3f}: {value:+.3f} m off the plane of its {count:.0f} neighbours, {ratio:.0f} times the scatter there.</source>
       <translation type="unfinished" />
@@ -953,6 +1735,37 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Spikes: points off the plane through their neighbours by several times the scatter of the survey, estimated from the median of absolute residuals (Rousseeuw and Croux 1993). The limits of all findings are this program's own choice, from no standard.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Spot heights: summits, pits and saddles by T. Banchoff (1967, “Critical points and curvature for embedded polyhedra”); shown is what stands out by an interval or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Standard deviation of a height, found in this survey (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>Station ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>Station {station}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/centreline.py" />
+      <source>Stations every {step} m cannot be set along {length:.1f} m; give a step above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Status</source>
       <translation type="unfinished" />
@@ -968,13 +1781,28 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Surface</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Surface   {triangles} triangles, {area:.1f} m², heights {low:.3f} to {high:.3f} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Surface ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Surface less check (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>Surface less check point</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -988,6 +1816,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/grid.py" />
+      <source>The DEM of {columns} x {rows} cells is a text of about {size:.0f} MB; a larger cell makes it smaller.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
       <translation type="unfinished" />
@@ -998,8 +1831,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/storage.py" />
+      <source>The basin spills at the edge of the surface (E {easting:.3f} N {northing:.3f}); its true brim may be elsewhere. Survey beyond it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/raster.py" />
       <source>The cell size is {cell} m; give a number above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/centreline.py" />
+      <source>The centreline has {count} different places; it needs two or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The centreline is in {line} but the surface in {surface}. Reproject the line's layer to the surface's CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/centreline.py" />
+      <source>The centreline turns back on itself at E {easting:.3f} N {northing:.3f}; redraw it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1015,6 +1868,21 @@
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>The check shots were taken with the receiver of the survey: an error they share (base station, pole height, geoid) does not show. Points from an independent, better source are needed for a statement by a standard.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The checks found nothing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The claim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The coded point of line {line} stands {size:+.3f} m off its line on either side.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1038,8 +1906,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>The cross-section at station {station} does not fit on {paper} at {scale} (it is {width:.1f} m wide and {height:.1f} m high). Choose {fit} or a larger paper.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/depths.py" />
+      <source>The depth limits {limits} (metres) must be above 0 and rise; mend their list.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>The depth of topsoil (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>The factor from bank to compacted volume</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>The factor from bank to loose volume</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/balance.py" />
+      <source>The factor from cut to fill is {factor}; give a number above 0 (1 where volumes do not change).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The file gives no standard deviations, so this report cannot say how uncertain a single height is. Independent check shots can.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>The files of the survey</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1053,8 +1956,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The interval of cross-sections is {interval}; give a length above 0 that makes at most {most} of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>The interval of {interval} {unit} is finer than the survey can support. Choose a larger one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/contours/smooth.py" />
       <source>The largest shift for smoothing contours is {max_shift} m; give a number of metres from 0 up.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The level or plane has a value that is no number ({values}); give numbers.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1064,8 +1982,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>The load of a truck (m³ loose)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are for drawing only; lengths, areas and the table below are of the exact contours.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>The map shows the exact contours, which are not smoothed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pad.py" />
+      <source>The outline of the pad crosses or touches itself; draw it as one ring without holes or loops.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1079,8 +2017,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/storage.py" />
+      <source>The place of the basin, E {easting:.3f} N {northing:.3f}, is outside the surface. Give one inside.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>The platform is wholly outside the existing surface. Check its place and the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_beside.py" />
       <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The points were not checked (--no-check): what the receiver got wrong is in the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The points were not checked, so nothing is said of how heights repeat.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>The prismoidal formula is exact where the ground between sections is ruled; what is left comes from ground that changes between the sections, and from bends ({overlap:.1f} m² of the strip lie in several sections).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/strip.py" />
+      <source>The profile must give heights at rising stations that cover the centreline from 0 to {length:.2f} m; it covers {low:.2f} to {high:.2f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The receiver claims less noise than there is: do not rely on its claims.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The receiver claims more noise than was found: its claims are on the safe side.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>The receiver claims nothing to compare with.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1094,18 +2077,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>The share of cut that cannot be used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/slopes.py" />
       <source>The slope limits {limits} (percent) must rise and be 0 or more; mend their list.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>The slopes do not meet the ground along {length:.1f} m, since the surface ends there, first near E {easting:.3f} N {northing:.3f}. Volumes stop at its rim; survey farther out or use steeper slopes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>The spacing is held at {spacing:.1f} m: {widest:.1f} m by the formula would miss forms a surveyor is expected to show.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/strip.py" />
+      <source>The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend or narrow the section.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>The surface (TIN)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>The surface against the check points of {file}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>The surface against the check shots in {file}, which did not shape it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>The surface is the Delaunay triangulation of the used points; lines that it must hold to are edges of it (constrained Delaunay triangulation), with no points added along them. Between points it is plane.</source>
+      <source>The surface is the Delaunay triangulation of the used points; lines that it must hold to are edges of it (constrained Delaunay triangulation), with no points added along them but where lines cross. Tiles of points are triangulated by Qhull, joined, and corrected by Lawson's flips until every edge is right. Between points the surface is plane.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1114,8 +2127,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>The surface was searched for level spots, gaps in lines, ground where nothing was recorded, spikes, and points beside lines at another height: none were found.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The survey points by what became of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>The thinned surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/plane.py" />
+      <source>The three points of the plane lie on one straight line; give others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/ring.py" />
+      <source>The toe or rim line has no heights; it was laid on the surface ({count} vertices).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/ring.py" />
+      <source>The toe or rim line has {count} different corners; a ring needs three or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/ring.py" />
+      <source>The toe or rim line leaves the surface for {length:.2f} m, first near E {easting:.3f} N {northing:.3f}, and has no heights of its own there. Draw it on the surface or give it heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/strip.py" />
+      <source>The typical section needs widths above 0 on both sides and a ditch of depth above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1154,6 +2202,41 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/linework/convention.py" />
+      <source>The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. Leave one empty where the field has none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Their reasons</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>There are no check points on the surface, so nothing here tests it. Measure at least 30 points with an independent, better method and give them with --check-points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/walk_area.py" />
+      <source>There is no area to walk; give a polygon.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>There is no survey file to merge; give at least one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>There is no survey to read; give at least one file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>There is no walk long enough to tell how heights repeat.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>There is not enough memory for this survey; split the file.</source>
       <translation type="unfinished" />
@@ -1161,6 +2244,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Thinning: greedy insertion by M. Garland and P. S. Heckbert (1995, “Fast Polygonal Approximation of Terrains and Height Fields”), many points a round.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1179,13 +2272,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>This is a computation, not a certificate: a licensed professional decides what may be stated for a contract.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>To be known with it:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>To have it read so, repeat with --correct {name}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>Value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Vertices</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>What</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>What a surveyor would look at again before handing this surface on. Each may be right: the ground decides, and nothing was changed.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1199,8 +2332,43 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>What single points are held to: the set “{name}”</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>What the checks found, in the order of recording: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>What the class rests on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>What the receiver claims agrees with what was found.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>What was done to the coordinates of the file, in this order:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>What was found</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>Where lines cross and were joined; {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in radius; triangles are marked from an edge of {edge} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1209,7 +2377,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Why the columns were taken so:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>With the claimed noise of {sigma} (median standard deviation of a height), the height in the middle of a triangle has a standard deviation of {middle} from noise alone. What the ground does between points comes on top.</source>
       <translation type="unfinished" />
     </message>
@@ -1224,12 +2397,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <location filename="../plugin/core/points/merge.py" />
+      <source>a local grid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>age of the correction, at most</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>agrees</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>all</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>area in plan</source>
       <translation type="unfinished" />
     </message>
@@ -1237,6 +2436,11 @@
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
       <source>as given</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>average end areas every {step:g} m</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1250,7 +2454,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/drawing.py" />
       <source>breakline</source>
       <translation type="unfinished" />
     </message>
@@ -1265,6 +2469,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>check points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>check points' own error (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>check shot</source>
       <translation type="unfinished" />
@@ -1275,32 +2489,47 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/__main__.py" />
+      <source>checking the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>claimed by the receiver, root mean square</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/height_columns.py" />
+      <source>column {columns} may be the height, but its header word '{word}' is not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/other_columns.py" />
       <source>column {column} is the code: a few texts repeat</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/height_columns.py" />
       <source>column {column} is the height: no other column can be</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/other_columns.py" />
       <source>column {column} is the name: all texts differ</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/other_columns.py" />
       <source>column {column} is the name: whole numbers that only grow</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>column {column} is {role}: its angles have the letters {letters}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/reading.py" />
       <source>column {column} is {role}: its header word is '{word}'</source>
       <translation type="unfinished" />
     </message>
@@ -1315,22 +2544,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} are {first_role} and {second_role}: no other reading lands in the area of use of the CRS ({area})</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} look like degrees but may be lengths</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} make a compact cloud</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>columns {first} and {second} may be easting and northing or the other way round</source>
       <translation type="unfinished" />
     </message>
@@ -1351,7 +2580,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>contour lines with level, index and depression</source>
+      <source>contour lines with level, index and depression; exact</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1360,13 +2589,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: points follow each other at {step}, as a rover on foot stores them</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>correction too old</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>cut {cut} {unit}²   fill {fill} {unit}²</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1380,6 +2619,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>degrees of freedom</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>delimiter</source>
       <translation type="unfinished" />
@@ -1390,23 +2634,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
+      <source>easting and northing do not lie where longitude and latitude do in this CRS, but {distance_km} km away, so they are of another CRS or exchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>edge swapped</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>edges forced</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>edges held by boundaries</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>edges held by breaklines</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>edges held by voids</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>ellipsoidal</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_maps.py" />
+      <source>empty circle</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1415,13 +2684,54 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/figures.py" />
-      <source>flagged, still used</source>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>finest class met (cm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>finishing contours for the sheet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>fixes accepted (numbers of NMEA 0183 GGA)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>flagged, still used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>format</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>from pass to pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>from record to record, median</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>gap in a line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
       <source>grid north</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>grid of {cell:g} m</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1431,12 +2741,32 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <source>height doubtful: look at it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <source>height less certain than allowed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>height of a point changed</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>height of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>heights {scale}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1455,8 +2785,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>international and U.S. survey foot cannot be told apart by the values, they differ by 2 mm in a kilometre; coordinates are read in {unit}, the unit of the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>its 95 % interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its coordinate system</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1465,13 +2805,38 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>labels of the index contours, for a sheet at 1 : {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>lands in the area of use of the CRS ({area})</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>lands outside the area of use of the CRS ({area})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>largest difference found</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>left</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>lengths {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>level spot</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1480,8 +2845,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
-      <source>long triangles taken off the rim</source>
+      <location filename="../plugin/core/report/quality_maps.py" />
+      <source>long triangle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking at accuracy and coverage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking the surface over</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>mean (bias)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1495,7 +2875,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>median</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>median slope, by area</source>
       <translation type="unfinished" />
     </message>
@@ -1505,7 +2890,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>new at every point, along the passes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>no</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/height_columns.py" />
       <source>no column can be the height</source>
       <translation type="unfinished" />
     </message>
@@ -1515,8 +2910,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>no geoid separation was sent, so the ellipsoidal height is unknown</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/heights.py" />
       <source>no grid of a kind it knows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>no surface here</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>non-vegetated</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>none over the limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>normalised median absolute deviation</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1530,28 +2950,114 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>not on the ground, by its code</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>nothing recorded</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says for sure whether coordinates are in {units}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>nothing says for sure which columns are which</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says in which unit the coordinates are; they are read in {unit}, as a local grid is</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>observations, at least</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>of a kind that nothing says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>off the line it is coded for</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>on {paper}, printed at 100 %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>one height, both together</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>orthometric</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>other sentences of a receiver log</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>outside the interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>outside the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>over {low} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>over {width} {unit} of {whole}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/figures.py" />
+      <source>pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>places of the surface to look at</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>places to walk again, for the data collector</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>places visited twice</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1565,22 +3071,32 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>point added</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>point beside a line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>points</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>points follow each other at {step} in columns {first} and {second}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>points kept out</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>points that shape it</source>
       <translation type="unfinished" />
     </message>
@@ -1595,8 +3111,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/checks.py" />
+      <source>prismoidal formula every {step:g} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>radius of the widest empty circle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>reading points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>receiver log, NMEA 0183</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1606,6 +3137,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/pass_figures.py" />
       <source>rejected</source>
       <translation type="unfinished" />
     </message>
@@ -1630,8 +3162,53 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>right</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
       <source>rim of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>rim: longest edge allowed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>rim: widest angle allowed opposite an outer edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>rim: widest circumcircle allowed (radius)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>root mean square of all differences</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/figures.py" />
+      <source>saddle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>satellites badly spread (PDOP)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>scale {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>seen in the way of rising stations; offsets and heights in {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1640,13 +3217,28 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/height_columns.py" />
       <source>several columns may be the height: {columns}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>share in the SW, SE, NW and NE quarter (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>share of the site in triangles with a long edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>smallest and largest</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1655,13 +3247,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>spike</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>spot heights at summits, pits and saddles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>standard deviation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>standard deviation in plan</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>standard deviation in plan, at most</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>standard deviation of a height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>standard deviation of the height, at most</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/figures.py" />
+      <source>summit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>surface above the check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>surface below the check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>surface from the used points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1672,6 +3309,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>text encoding</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1700,7 +3342,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>the easting is usually written first</source>
       <translation type="unfinished" />
     </message>
@@ -1715,22 +3357,27 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/pointlayer.py" />
+      <source>the feature has no place or no height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the file ends within the line, in column {count} of {width}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>the header names columns {first} and {second} as {first_role} and {second_role}, but read so the points lie outside the area of use of the CRS ({area}), and exchanged or otherwise read inside it</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation type="unfinished" />
     </message>
@@ -1745,6 +3392,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the line is no NMEA sentence</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation type="unfinished" />
@@ -1755,13 +3407,38 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/length_units.py" />
       <source>the points lie outside the area of use of the CRS in any unit; they are read in {unit}, the unit of the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the receiver had no position</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the receiver sent a position without a height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the same epoch as line {line}, which is used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the same finished for the sheet; for drawing only</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>the sentence has no checksum</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1775,6 +3452,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the thinned surface as a mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation type="unfinished" />
@@ -1785,7 +3467,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognise.py" />
+      <location filename="../plugin/core/points/other_columns.py" />
       <source>the values of column {column} are such as {role} has</source>
       <translation type="unfinished" />
     </message>
@@ -1795,8 +3477,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>thinning the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>tilt, at most</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>together</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>together, the lines of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>tolerance in height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>too few observations</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1805,13 +3512,38 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>triangle added</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>triangle removed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>triangles in a polygon dropped</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles outside the boundary or in voids</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>triangles taken off the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>true RMSE, 95 % confidence</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1832,12 +3564,28 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/pass_figures.py" />
       <source>used</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/quality_maps.py" />
+      <source>used point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/accuracy_page.py" />
+      <source>vegetated</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
       <source>vertices</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>vertices kept</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1846,8 +3594,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/quality_maps.py" />
+      <source>walk again</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>wandering, from one visit to another</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/interval.py" />
       <source>what the receiver states</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/section_sheets.py" />
+      <source>widths {along}   heights {up}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1861,8 +3624,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/output_sections.py" />
       <source>yes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading.py" />
+      <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>{back} back = {ahead} ahead</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>{count} catchments are larger than 80 ha; the rational method is not commonly used for such areas.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1878,6 +3657,11 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1906,13 +3690,63 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{count} pairs of cross-sections cross each other in tight bends, first those at stations {first} and {second}, {offset:.2f} m to the {side}. Ground beyond the crossings is counted twice: make the sections narrower there or fewer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{count} pairs of points of {first} and {second} lie within {distance_m} m and differ in height by more than {height_m} m, on average by {mean_m} m, at most by {most_m} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{count} point names occur in more than one file, such as '{name}'; all points are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} lie {size:+.3f} m off the ground around them: pole lifted or of another height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} repeat earlier ones.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread {size:.3f} m in height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground around them: ambiguities fixed wrongly.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} statuses were set by hand against the automatic checks, the first in line {line}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1923,6 +3757,21 @@
     <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{count} vertices are outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/doubt.py" />
+      <source>{count} vertices of the surface have no standard deviation of height (or one below 0), and no value stands in. Give the standard deviation of a height of this survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{count} vertices of the surface have no standard deviation of height (or one below 0). Give the standard deviation of a height of this survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1948,6 +3797,11 @@
     <message>
       <location filename="../plugin/core/georeference/axes.py" />
       <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{field} cannot be read: '{value}'</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2041,6 +3895,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: applies is {value}. Write "always", "grade &gt; 1:20" or "grade &lt;= 1:20".</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: close is {close} for code {code}. Write yes, no or nothing.</source>
       <translation type="unfinished" />
@@ -2076,8 +3935,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: column {column} is missing. The header needs {columns}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: column {column} is unknown or twice. The columns are code, kind, layer and close.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: column {column} is unknown or twice. The columns are {columns}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2096,11 +3965,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: give either at_least or at_most, one of them and not both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: kind {kind} of code {code} is unknown. Use one of {kinds}.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: more cells than columns. Put quotes around text that contains the separator.</source>
       <translation type="unfinished" />
@@ -2128,6 +4003,11 @@
     <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}, line {line}: none of the {count} data lines is a point with delimiter {delimiter} and decimal mark '{decimal}' (here: {reason}); check --columns, --delimiter and --decimal.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: quantity {value} is unknown. Use one of {known}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2171,6 +4051,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}, line {line}: this is no JSON ({reason}); mend the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/edits.py" />
       <source>{file}, line {line}: this is not a list of edits; "format" must be "{format}".</source>
       <translation type="unfinished" />
@@ -2178,6 +4063,11 @@
     <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: this is not a text table. Save the code table as CSV.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: this is not a text table. Save the table of limits as CSV.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2191,8 +4081,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: window is {value}. Write metres above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: {column} is empty. Fill it in.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: {column} is {value}. Write a number above 0 with a decimal point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: {column} is {value}. Write a ratio such as 1:20, a percentage such as 5%, or a number, not negative.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{file}, line {line}: {count} columns and no decimal point in a coordinate: comma as delimiter and as decimal mark? Give --delimiter or --decimal, or name every column.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}, line {line}: {name} already stands in line {first}. Rename or remove one of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2216,6 +4131,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
       <translation type="unfinished" />
@@ -2228,6 +4153,11 @@
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
       <source>{file}: PROJ cannot read this as a grid of geoid separations ({reason}); give a GTX or GeoTIFF grid, or a constant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: a list of tolerance sets is expected, each with a name; write [ and ] around them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2281,6 +4211,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: heights are above mean sea level as the receiver sent them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{file}: holds positions in degrees and {first} in lengths, or the other way round; transform the degrees before they are merged.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: is a binary file, not text; export the survey as delimited text (CSV).</source>
       <translation type="unfinished" />
@@ -2291,8 +4236,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/survey.py" />
+      <source>{file}: is a receiver log with latitudes and longitudes, but plan coordinates are needed here; transform them to a projected CRS first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: is empty; export the survey again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{file}: is given twice; give each file once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{file}: is in {crs}, but {first} is in {first_crs}; transform one of them before they are merged.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2306,8 +4266,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its columns hold eastings and northings, but {crs}, given as --source-crs, is in degrees; give the projected CRS they are in, or name the columns latitude and longitude in --columns.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its heights are taken as {heights}, as said, though the file itself says {found}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its heights are taken as {heights}, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, or say with --heights-are what they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>{file}: its heights are {heights}, those of {first} {first_heights}; bring them to one kind first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: its positions are in degrees, but {crs}, given as --source-crs, is projected; give a geographic CRS, such as EPSG:4326.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/place.py" />
+      <source>{file}: its positions are in degrees; give the projected CRS they are wanted in, not a local grid.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/place.py" />
+      <source>{file}: its positions are taken as {source}, as receivers send them; a correction service may work in another datum, which the file does not tell.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2321,8 +4331,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: no tolerance set is called '{name}'; there are {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: no triangle is left inside the boundary and outside the voids with rim edges up to the limit. Check the boundary's place and the maximum rim edge.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2343,6 +4368,16 @@
     <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: set '{name}': '{key}' is no tolerance; use {keys}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: set '{name}': {key} is {value}; it must be {wanted}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2401,6 +4436,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}: the table has no rows. Give a header with {columns} and at least one row.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: the tolerances cannot be read ({reason}); check the path and the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>{file}: there is no column {column} for the linework. Columns kept: {columns}.</source>
       <translation type="unfinished" />
@@ -2416,6 +4466,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: two sets are called '{name}'; rename one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
       <translation type="unfinished" />
@@ -2423,6 +4478,11 @@
     <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: {count} lines are no points, the first is line {line}; the rejects give each line with its reason.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2463,6 +4523,11 @@
     <message>
       <location filename="../plugin/core/points/recognition.py" />
       <source>{file}: {question}; type one of: {options}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2617,6 +4682,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{length:.1f} m of centreline {name} are outside the surface {surface}, in {count} stretches, the first from station {first} to {last}; nothing is said about them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_maps.py" />
+      <source>{low} to {high} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>{low} to {high} {unit}</source>
       <translation type="unfinished" />
@@ -2632,13 +4707,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>{name} is {value}: a runoff coefficient is above 0 and at most 1, an intensity is above 0. Correct it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/ponds.py" />
+      <source>{name} is {value}: ponds need a standard deviation and a least depth of 0 m or more, and a chance between 0 and 1. Correct it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/level_ground.py" />
+      <source>{name} is {value}: the slope limit and the window for flat areas must be finite and not negative. Correct it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/materials.py" />
+      <source>{name} is {value}; give a number {least} or more, up to {most}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>{off}, at E {easting} N {northing}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>{option} is for the sheet, which is made with --smooth; give that too, 0 to smooth nothing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
+      <source>{option} must be a number from zero up, not {value}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
       <source>{option} must be a number, not {value}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/site.py" />
+      <source>{option} must be two numbers such as 500000,5700000, not '{value}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{option} of the walking plan is {value}; give a number in its range.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2682,6 +4802,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/pass_figures.py" />
+      <source>{reason}, and more</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>{reason}; see --help.</source>
       <translation type="unfinished" />
@@ -2721,12 +4846,73 @@
       <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation type="unfinished" />
     </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>{source}: row {row} was changed by hand but has no line of the survey file; import the points again, so that the decision can be kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>{source}: the point of line {line} has '{word}' in column {column}; use one of {words}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>{source}: the point of line {line} was changed in two rows (the second is row {row}); keep one of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/profile_sheets.py" />
+      <source>{surface} ({unit})</source>
+      <translation type="unfinished" />
+    </message>
   </context>
   <context>
     <name>hummock</name>
     <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>&amp;Unit of easting and northing:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>, and </source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>0.02 is usual for a fixed solution on a pole that is walked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>2DM meshes (*.2dm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>&lt;p&gt;A projection changes lengths, and so does the height above the ellipsoid. The combined factor (grid distance over ground distance) is computed at the origin: projection scale factor times height factor. Distances from the origin are divided by it to get ground coordinates, and multiplied to get back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; one factor for the whole site; how much it varies over the site is told, and what that makes of a line of 100 m. A sample line is shown with both of its distances. Heights stay as they are. The mean height of the points is used for the height factor, plus the geoid separation if you give it.&lt;/p&gt;&lt;p&gt;Ground coordinates belong to no CRS: the layer has none. Add a shift so that nobody takes them for grid coordinates, and note origin, factor and shift: the way back needs the same ones.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without the geoid separation the height is wrong by it, which makes some 5 mm in a kilometre for 30 m. Ground coordinates need the origin about which they were made; with another one everything is shifted by the factor's share of the distance between the two.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>&lt;p&gt;Asks the surface at each point and adds columns: &lt;b&gt;tin_height&lt;/b&gt;, the height on the surface in the unit of its CRS; &lt;b&gt;slope_pct&lt;/b&gt; and &lt;b&gt;slope_deg&lt;/b&gt;, the slope of the triangle; &lt;b&gt;aspect_deg&lt;/b&gt;, the way down in degrees clockwise from grid north; &lt;b&gt;triangle&lt;/b&gt;, its number. Points with heights of their own also get &lt;b&gt;over_tin&lt;/b&gt;: their height less the surface's, in the same unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Points in another CRS are asked at their place in the surface's CRS and stay as they are; their heights are taken to be in the surface's unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;On an edge&lt;/b&gt; the triangle of lower number answers. A level triangle has no aspect.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points off the surface get empty columns and are counted in the log. Between the survey's points the height is interpolated: it is no measurement.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>&lt;p&gt;Compares a surface with check points and says what that shows: bias, RMSE, the 95 % accuracy of the NSSDA (FGDC-STD-007.3-1998), and the vertical class of the ASPRS Positional Accuracy Standards, edition 2 (2023), with the check points' own error in it. Where there are fewer check points than a standard asks for, it says so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and check points that did not shape it: a point layer, or a CSV file with the columns name, easting, northing, height and, where known, sigma_h, sigma_v and cover, in the CRS of the surface and its units. With neither, the check shots among the survey's points are taken (rejected as check_shot): those are of the same receiver, so the result is an internal check and no test by a standard.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cover:&lt;/b&gt; words such as hard, bare, short grass count as non-vegetated; tall grass, crops, brush, forest as vegetated. The two are reported apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Plan:&lt;/b&gt; with the survey's points, marks of the same name in both tell the accuracy in plan.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points from the same base station, pole or geoid share its errors and hide them. The sentences follow the standards in meaning; compare them with your copy before you sign. A licensed professional decides what may be stated for a contract.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>&lt;p&gt;Draws contours as a plan shows them: noise calmed, corners rounded, labels that read uphill on the straight places of the lines, and spot heights at summits, pits and saddles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and the scale at which the plan will be printed: labels keep their size on the ground, so that they fit at that scale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Calming&lt;/b&gt; moves no height by more than the tolerance you state; vertices on breaklines and on the rim stay. &lt;b&gt;Smoothing&lt;/b&gt; moves no place of a line by more than the distance you state; lines never cross each other or a breakline, rings stay closed, and each survey point stays on its side. The log says how much of both was used.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For half-foot contours&lt;/b&gt; choose interval 0.5, feet, and an index contour every 2.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; these lines are for drawing. Take numbers, volumes and hand-over from the surface, or from “Contours of a surface”. Labels for another scale are too large or too small: run it again for that scale. Short or crowded lines get no label.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2735,28 +4921,138 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>&lt;p&gt;Lays lines on a surface. They keep their place and their vertices in plan and get a new vertex wherever they cross an edge of a triangle: heights are those of the surface all along the line, not only at its vertices.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Lines in another CRS are brought into the surface's; curves become chords. Heights that the lines have are not used.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns added:&lt;/b&gt; part, the number of the piece of its line; start_m, its distance from the line's beginning, and plan_m and slope_m, its length in plan and on the ground, in metres.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what lies off the surface, over voids too, is left out: the line falls into several pieces. Each gap is a row of the second output. A line all off the surface gives none.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>&lt;p&gt;Looks a surface over and marks each place that a surveyor would ask about: &lt;b&gt;level spots&lt;/b&gt;, whose corners all lie on one level line; &lt;b&gt;gaps&lt;/b&gt; in breaklines that triangles bridge; &lt;b&gt;long triangles&lt;/b&gt;, over ground that nobody walked; &lt;b&gt;spikes&lt;/b&gt;, points far above or below their neighbours; &lt;b&gt;points beside a line&lt;/b&gt; at another height than its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Give the survey's points, and the “Lines of the surface” with their labels, too: gaps are only found among lines, and file lines are only named for points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; kind, value and unit (an area, a width, a length or a height), text, and lines, the lines of the survey file behind the place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a finding is a question, no verdict: a wall is a spike to this search. A surface without findings can still be wrong, where nothing was measured or all of it is off. The limits are our own choice for points stored every half metre; no standard sets them.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>&lt;p&gt;Makes a lighter surface: vertices are dropped as long as every one of them stays within the tolerance of the new surface. The rim, breaklines and their heights are kept.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and a tolerance in metres whatever the CRS. The result is a 2DM file with its CRS beside it as .prj.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What was reached&lt;/b&gt; is measured on the finished surface at every vertex of the given one and stands in the log and the results: the largest difference with its place, and the root of the mean square.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; between the vertices, where an old edge crosses a new one, the surfaces may be farther apart than the tolerance. A tolerance below the noise of the heights drops little. Volumes of a thinned surface differ: compute them from the full one.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Makes a triangulated irregular network (TIN) of the points that are not rejected. Breaklines, boundary and voids become edges exactly; no points are added along lines with heights.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that plan and heights are in the unit of the points' CRS. Lines come from the field codes of the points, in recording order, and from layers. A line without heights takes them from the surface around it and keeps its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Points at the same place&lt;/b&gt; (equal to 0.1 mm) count once, with their mean height, and are reported.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Kerbs and walls&lt;/b&gt; are drawn as one line with heights and the height of the face; each becomes two breaklines a small offset apart.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Edits&lt;/b&gt; by hand come from layers that you draw and from a file; they are replayed in their order at each run, and those that no longer apply are reported. Keep the file of edits that is written beside the survey, and give it to the next run instead of the layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; lines that cross at different heights are refused unless you choose a rule. Without a boundary or a longest rim edge, long flat triangles bridge the bays of the site's outline: their ground was not surveyed. A boundary drawn around nothing leaves no triangle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The mesh&lt;/b&gt; is a 2DM file, heights in the unit of the CRS. The format cannot hold the CRS, so it stands in a .prj file of the same name beside it; when you add the mesh by hand, give QGIS the CRS.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>&lt;p&gt;Puts each triangle of a surface into a class by its slope and joins the triangles of a class to areas. A slope equal to a limit belongs to the class below it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Slopes are rise over run in percent, the steepest way down each triangle. Limits are written such as 1; 2; 5; 8.33; 20; 50: 5 is 1 in 20, 8.33 is 1 in 12. They are no standard: set those of your site.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; class (from 0, the flattest), from_pct and to_pct (empty for the last class), label, plan_m2 and slope_m2, the area in plan and on the slope, in square metres.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; between points half a metre apart that are good to 15 mm the slope is only good to some 4 percent: noise speckles the map of nearly level ground. Thin the surface first, or judge larger areas. This map does not replace a check against the rules that apply to your site.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header) into a layer of points with heights. Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are easting, northing and height in the CRS that you give; nothing is reprojected. A CRS in degrees is refused. Heights are taken as they are: no geoid is applied.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a header the columns have to be named, and easting and northing can be swapped: look at the map. A wrong unit makes a surface of the right form and the wrong size. Where the file leaves a doubt about separator or decimal sign, choose it.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of the file.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>&lt;p&gt;Samples a surface at the centres of square cells, whose edges lie at whole multiples of the cell size. &lt;b&gt;Exact&lt;/b&gt;: the height on the triangle. &lt;b&gt;Smooth&lt;/b&gt;: a Clough-Tocher interpolant through the same vertices, sharp at breaklines: it is for drawing only, such as a hillshade, never for numbers; its largest difference from the surface is in the log.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Cells without the surface under their centre have no data (-9999).&lt;/p&gt;&lt;p&gt;&lt;b&gt;The file&lt;/b&gt; is a GeoTIFF of 32-bit numbers (rounded to 0.02 mm below 512 m, 0.3 mm below 8192 m), compressed without loss and tiled, with the CRS; the band names method and unit of the heights, which is that of the CRS.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a raster cannot hold a kerb: what is narrower than two cells is blurred. Take volumes and contours from the surface itself. Small cells make large files.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceinput.py" />
       <source>A 2DM file cannot hold its CRS. Without one given here it is read from the .prj file beside the mesh, or taken from the mesh layer.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>A feature for each class that occurs, from the flattest to the steepest.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A feature for each finding, at all of its points, the size in metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>A file of edits as this algorithm writes it; they come before those of the layers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A grid file of geoid separations; it must cover the whole site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>A hollow outline found from the points: triangles are taken off the rim while the circle through their corners is wider. About 1.5 times the distance of the passes follows the bays of a site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A list of sets, each with a name; “Tolerances as a file to edit” writes one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>A local grid: where it lies is not known.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceinput.py" />
       <source>A mesh layer or a mesh file, as “Build the surface” writes it.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>A point for each edit: whether it applied, and if not, why.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>A point for each finding, on the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>A point is stored every (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>A projected CRS; the one that the rover was set to. The file does not say it.</source>
+      <source>A projected CRS, or a compound one with heights; usually the one that the rover was set to. The file does not say it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>A projected CRS, which the fitted points get. Empty: that of the control layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A receiver log can give both; other files need a geoid separation to change them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>A spike is off its neighbours by more than this, and far more than they scatter.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>A surface has one height at a place, so faces lean by this much.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2770,23 +5066,129 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>A table of the stretches off the surface: feature, start and end along the line and length (m), and their places in the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>A table with the columns code, kind, layer and close. The kind says what a code means: ground, breakline, boundary, void, not_ground or check.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>About 4 walking; what you drive with a vehicle.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>About so far from one label to the next; a line shorter than that has one at most.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>About the spacing of the survey's points shows all that they know.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Accept “{name}”</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Accuracy at 95 % by NSSDA (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Accuracy statement</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>Add the surface to the map when done</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Added to ground coordinates, taken off on the way back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Added to the mean height of the points to get the ellipsoidal height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Adds the surface's height, slope, aspect and triangle to points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>All edits of this run in their order, for the next one, those that did not apply too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>All points of the survey in the CRS of the control.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>All points with their attributes; without a CRS where they are on the ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>All points, with status, reason, check_status and check_reason.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Any lines, such as a centreline or the edges of parcels.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Any points; a multipoint counts as its points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Area</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>As in 1.5 or 1,5.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>As you look along the line from its first vertex.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>At this scale labels have the size and spacing below.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Base (in the unit above)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Between several codes on one point</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2802,6 +5204,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <source>Breaklines without heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>Breaklines, boundary and voids from code and line number of the points.</source>
       <translation type="unfinished" />
     </message>
@@ -2811,18 +5218,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>By hand; the checks said:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>CRS of the coordinates</source>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>CRS of the control points</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>CRS of the coordinates in the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>CRS of the coordinates in the file, if another</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>CRS of the grid (empty: that of the points)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>CRS of the points wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceinput.py" />
       <source>CRS of the surface (empty: as stored with it)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>CSV files (*.csv)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Calm noise: move heights by up to (m; 0: not at all)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2831,7 +5273,79 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Cell size (in the unit of the surface's CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Cells on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Check points (CSV file)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Check points (layer)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Check points compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Check points on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Check the coverage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Check the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Checked points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/columns.py" />
+      <source>Choose a survey file first; then it can be shown here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Circles without a measured point, the widest first; they do not overlap.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Circles: at most so many</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Circles: wider than this radius (m; empty: half of that)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Classes that occur</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/pointsource.py" />
       <source>Code field (empty: “code” where there is one)</source>
       <translation type="unfinished" />
     </message>
@@ -2847,16 +5361,32 @@
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/surfaceraster.py" />
       <source>Columns</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Columns (empty: as the header names them)</source>
+      <source>Columns (empty: as recognised)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/gui/preview.py" />
+      <source>Columns: {roles}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Combined factor</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Combined factor (empty: computed at the origin)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>Comment lines start with</source>
       <translation type="unfinished" />
     </message>
@@ -2866,13 +5396,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Contour interval to expect (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Contour labels</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/contoursheet.py" />
       <source>Contours</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Contours every {interval} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Contours for the sheet</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2886,9 +5432,50 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Control points (CSV)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Control points left out of the fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Control points that do not fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Coordinate operations accepted by name</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Cover field (empty: the field cover, if there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Cross pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/trustlayers.py" />
+      <source>Cross passes: {count} lines, {length:.0f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
       <source>Decimal sign</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Decimals of spot heights</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2902,8 +5489,13 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Delimited text (*.csv *.txt);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Delimited text as the rover or its software wrote it. The file is only read.</source>
+      <source>Delimited text or a receiver log, as the rover or its software wrote it. It is only read.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2912,8 +5504,63 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Direction</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Direction of the passes (degrees from grid north)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Distance (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Distance of labels along a line on the plan (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Divides a surface into areas by classes of slope.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Drawn from point to point (snap to them); they become edges. A column “edit” may say swap_edge: the line then lies on the edge to be replaced by the other diagonal.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Draws calm, smooth contours with labels and spot heights for a plan.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Draws contours exactly on the triangles of a surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Drops vertices as long as the surface stays within a tolerance in height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>E</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Each check point with the height of the surface there; off_m is surface less check.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Each line becomes two breaklines a small offset apart, a vertical face between them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2922,24 +5569,379 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Easting of the origin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits (*.json)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits (*.json);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Edits applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits applied: {applied}, not applied: {missed}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits kept from before (JSON)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Edits that did not apply</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits to keep (JSON)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits: a point is meant from up to (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits: lines to force an edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits: points to add or move</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Edits: polygons to drop triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Ellipsoidal height of the site (m; empty: from the points)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Empty where a point never has several codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Empty: as many as tell the noise of the survey to 15 %, at most five.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Empty: so that the fewest passes are needed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Empty: that of the points wanted, WGS 84 for degrees. A geographic CRS for latitudes and longitudes or a receiver log, a projected one for eastings and northings; the coordinates are then transformed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Empty: the finest class of whole centimetres that is met.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Ends of lines farther apart are taken for different lines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Every so many contours one is drawn heavier and labelled.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Exact for all work; smooth for hillshades and pictures.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Field of the line number (empty: it stands in the code)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Field of the words (empty: they stand in the code)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Field with the height of the face (m; empty: as above)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Findings</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Findings of the checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Finds what auto-recorded points get wrong: lifted poles, lost fixes, stops, repeats.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Finest class met (cm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/importoptions.py" />
       <source>First line names the columns</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>First lines of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>First say what is open: press one of the answers above, or choose the roles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Fit a survey to control points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Fitted points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Flagged (used)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>For a survey that is fitted to control points in a later step.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>For drawing only: heights were moved by up to {moved:.3f} m, then lines by up to {shifted:.3f} m in plan. Contours: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointsource.py" />
+      <source>For points whose geometry has no heights. In the unit of the heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>For surveys that keep it in a column of its own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>For the accuracy in plan, and for the survey's own check shots.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>For the data collector.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>GPX files (*.gpx)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Gap in a breakline</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Gaps of the lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Geoid separation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Geoid separation (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Geoid separation, a constant (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Geoid separation, a grid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Give a file of control points, or a layer in its place (not both).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Give a survey file, or a layer of points in its place (not both).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Give check points as a layer or as a file, not as both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Gives lines the surface's heights, with a vertex at every triangle edge.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Grid distance over ground distance, where one is prescribed for the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Grids that PROJ reads (*.gtx *.tif *.tiff *.gsb);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Ground to grid and back</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>HTML files (*.html)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Height error to expect (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Height field (empty: Z)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointsource.py" />
+      <source>Height field (empty: the points' Z)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
       <source>Height field (in the unit of the CRS; empty: the points' Z)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Height of the faces (m; below 0: the second line is lower)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Height of the geoid above the ellipsoid: ellipsoidal height minus it is orthometric.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Heights (GeoTIFF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Heights and slopes at points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Heights are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Heights between the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights in the file are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Heights, smooth (drawing only)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>How far a summit stands above, or a pit below, the way to the next one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>How far an arc may stand off the chords that replace it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>How much the ground bends: our own choice of values, no standard.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2965,7 +5967,47 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>In file order, such as name,easting,northing,height,code with - for a column to skip and +word to keep one as it is; or by header, such as easting=X,northing=Y,height=Z.</source>
+      <source>In file order, such as name,easting,northing,height,code with - for a column to skip and +word to keep one as it is; or by header or number, such as easting=X,northing=Y,height=3. “Preview” fills it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>In place of the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>In the CRS wanted. Points without a height do not count in height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>In the grid, or on the ground; these may have no CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>In the order of recording, such as the output of “Import survey points”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>In the unit of the heights of the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>In the unit of the interval.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>In walking order.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>In {crs} the points are nowhere on the Earth.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2984,13 +6026,124 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Inspect a surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Interval (in the unit below)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Its degrees of freedom</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Its name; may be empty where the file holds one set.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>JSON files (*.json)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>JSON files (*.json);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Join lines by the field codes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Kerbs and walls (lines with heights)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Label index contours only</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Largest change of a height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Largest difference from the surface (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Largest difference in height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Largest empty circles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Largest shift of a line (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Lay lines on a surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Layer of control points in place of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Layer of points in place of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Least height of a spike (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Least prominence of spot heights (m; empty: the interval)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Length of the gaps (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Level spot</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Limits between the classes (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>Line of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Lines</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3000,7 +6153,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/inspectsurface.py" />
       <source>Lines of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Lines on the surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3010,7 +6169,17 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <source>Lines that become edges and take their heights from the surface around them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
       <source>Lines that cross are joined there by a new point; this gives its height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Lines to walk</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3024,8 +6193,65 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Lines with level, index and depression; for drawing only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Lines: {lines}, pieces on the surface: {pieces}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Link</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/trustlayers.py" />
+      <source>Links between them: {count} lines, {length:.0f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Long edges: longer than (m; empty: from the spacing)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Long edges: more than … times the distance of the passes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Long triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Lower it to see more of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Marks what a surveyor would warn of: spikes, gaps, long and level triangles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Mean difference, the bias (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Middle: {lat}° {north}, {lon}° {east} in {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3034,28 +6260,286 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>More files of the same site</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>More findings, all in the layer of findings: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>N</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointsource.py" />
+      <source>Name field (empty: “name” where there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Names in more than one file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Names parted by commas. Their residuals are shown all the same.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>No cell centre lies on the surface: the raster is empty. Choose smaller cells.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>No level lies between the lowest ({low:.3f} {unit}) and highest ({high:.3f} {unit}) height: there are no contours. Choose a smaller interval.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>No place of a line moves farther. In metres whatever the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>No place should be farther than this from a measured point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>No vertex of the given surface is farther above or below the new one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Noise from point to point {white:.1f} mm; no place was visited twice to tell more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Northing of the origin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/contoursheet.py" />
       <source>Number of contours</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <source>Number of triangles</source>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Number of findings</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Number of gaps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Number of labels</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Number of pieces on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Number of places to walk again</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Number of points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Number of spot heights</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Number of triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Of easting, northing and height as they stand in the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Of its easting, northing and height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Of several files: a table of the points that share a name. All of them are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Of several files: pairs of points at one place whose heights differ.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Of survey and control together. Empty: estimated from the residuals, which tells fewer errors.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Of the value.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Offset of the second line in plan (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>One band of heights in the unit of the CRS; the file's name ends in .tif.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>One row for each control point that was surveyed, at its known place.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
       <source>Only for points whose geometry has no heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Only the first part of a long file is shown and counted here.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Only where heights are in another unit than easting and northing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Only where the file does not say it and heights are to be changed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Open: {question}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Origin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Origin in the grid (empty: the middle of the points)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Other days or rovers. All points are kept with their file; names that occur twice and same places with different heights are reported.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Outside the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>PDOP</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>PROJ may have only a ballpark operation, or lack the grid file of a better one. Such an operation is used only when its name, as the refusal shows it, is written here; several are parted by |.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes across</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes are at most half of it apart.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes never farther apart than (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/trustlayers.py" />
+      <source>Passes: {count} lines, {length:.0f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Pattern of a code (regular expression; empty: code, line number, words)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Perimeter</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/trustlayers.py" />
+      <source>Perimeter: {count} lines, {length:.0f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Places to walk again</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Places to walk again as CSV</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Places to walk again as GPX</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3069,8 +6553,86 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Point beside a line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/groundgrid.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <source>Points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Points beside a line: nearer in plan than (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Points beside a line: off in height by more than (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Points changed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Points decided by hand against the checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Points flagged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Points of lines were placed on purpose: they are held against their line only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points off the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points off the surface or without a place, left empty: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Points on the ground carry none, so it has to be given for the way to the grid.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points on the surface: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Points outside the area of use of the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Points rejected</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Points so near to a breakline should have its height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3079,7 +6641,13 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points to ask at</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
       <source>Points used</source>
       <translation type="unfinished" />
     </message>
@@ -3094,6 +6662,31 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Points with Z or with a height field, in the CRS of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Points with a name, in walking order; radius_m is how far anything measured was.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>Points with heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Points with heights are added. A column “edit” may say move_point (a new height, or a “difference”), swap_edge, remove_triangle or add_triangle instead; “height” goes before Z, in the CRS's unit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Points with heights in the unit of the CRS, all columns of the file, and a status.</source>
       <translation type="unfinished" />
@@ -3101,6 +6694,11 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Points with heights, such as the output of “Import survey points”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Points with text, rotation (degrees clockwise) and size, styled to show the text.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3114,11 +6712,76 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Polygons, in a projected CRS; holes are left out. Select features to plan some only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/columns.py" />
+      <source>Preview</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Preview of the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/columns.py" />
+      <source>Preview…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Proposes where to walk on an area, how far and how long, before going out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Quality</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>RMSE (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Radius of the widest empty circle (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Raise it where edits were drawn without snapping to the points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Read coordinates outside the area of use as</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Read the field codes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Read them so: {cause}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Reads a survey file into a point layer and accounts for every line of it.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Rejected (not in the surface)</source>
       <translation type="unfinished" />
@@ -3129,34 +6792,298 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Residuals at control</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Rising numbers with semicolons or blanks between them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Role of column {number}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Root mean square difference (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Rows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>S</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Saddle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <source>Same places with different heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Sample line in the grid (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Sample line on the ground (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Scale of the plan, 1 : …</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Scales points between ground distances and the grid of the CRS about an origin.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Second line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
       <source>Separator</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>Such as utf-8 or latin-1.</source>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Set of the file</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>Such lines are counted, not read.</source>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Seven parameters also tilt the survey; level instruments need four.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Share of the site in long triangles (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Shift of ground eastings (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Shift of ground northings (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/columns.py" />
+      <source>Shows the file, the role of each column, rejected lines, and where points would land</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Shows where nothing was recorded, and lists the places to walk again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Size of the labels on the plan (mm)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <source>Slivers at the rim are taken off while it is wider; 165 is a good value.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Slope classes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>Slope map</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Smallest contour interval supported (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Smallest form to be shown (m wide)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at E {easting:.3f} N {northing:.3f} (m).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Smooth: move lines by up to (m in plan; 0: not at all)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Spacing along the passes (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Spacing of the passes (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Speed (km/h)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Spike</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Spikes: more than … times the scatter of the neighbours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Spot heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Standard deviation of a height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Standard deviation of a height, found in the survey (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of freedom, {places} places visited twice).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Standard deviation of a plan coordinate (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Standard deviation of one height of the rover (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Start</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Statement</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Statement (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Stopping, turning, looking for the next line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>Stretches off the surface, left out: {count}, together {length:.2f} m of line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Such as utf-8 or latin-1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Such as “Import survey points” makes them without a CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Such lines are counted, not read. With auto the sign is found from the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Summit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Summits, pits and saddles with height and prominence, on the surface as measured.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/drapelines.py" />
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/slopemap.py" />
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>Surface</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surfaceinput.py" />
       <source>Surface (2DM mesh)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Surface above the check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Surface as a raster (DEM)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Surface below the check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>Surface, for the next step</source>
       <translation type="unfinished" />
     </message>
@@ -3171,14 +7098,35 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/importpoints.py" />
+      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/landing.py" />
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/inspectsurface.py" />
       <source>Survey points</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Survey points in local coordinates</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>Switch it off for a step inside a model.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>Switch it off to label every contour.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3187,8 +7135,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Tests a surface against check points, by NSSDA and ASPRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3197,13 +7151,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>Text encoding (empty: found from the file)</source>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Text encoding (empty: found)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>Text files (*.csv *.txt *.asc *.xyz *.pts *.dat);;All files (*)</source>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>The coordinates are local or assumed: no CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>The difference from the height of the line there.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3212,8 +7171,30 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>The distance from pass to pass is found from the surface itself.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/pointsource.py" />
       <source>The field that holds what the surveyor typed beside the point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointsource.py" />
+      <source>The field that names the points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>The first line names the columns name, easting, northing and, where known, height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3222,13 +7203,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>The interval, error or spacing, in the unit below.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>The layer of that name from “Build the surface”, with the columns kind and label.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>The levels of the contours are whole multiples in this unit.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>The limits “{text}” are no list of numbers; write them such as 1; 2; 5; 8.33; 20.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The lines that the surface was asked to hold to, by kind.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>The lines with heights in the unit of the surface's CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3238,7 +7239,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/thinsurface.py" />
       <source>The mesh file; its CRS is written beside it as .prj.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. Nothing is corrected without it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3247,18 +7254,123 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>The points as they are, with the answers as columns.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The points have no code field: no lines are joined by codes.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>The points that the surface was built from, in the CRS of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>The points that the surface was built from; rejected ones do not count.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>The receiver claims {claimed:.1f} mm.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>The recording distance set in the receiver.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>The size of the typeface; figures are about 0.7 of it high.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>The statement with its statistics, a map and every check point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file, where it is not that of the CRS.</source>
+      <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>The widest ones are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>There are no check points; give a layer or a file of them, or the survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>There is no walk long enough to tell how heights repeat.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Thin a surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Thinned surface (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Thinned surface, height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Time (minutes)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Time for each turn (s)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Tolerance at crossings (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Tolerance in height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Tolerance of arcs (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Tolerance sets of your own (JSON)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Tolerances</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Tolerances as a file to edit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3272,8 +7384,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>Triangles whose centre lies inside are left out. A column “edit” may say remove_triangle (the one inside) or add_triangle (take back one that boundary, void or rim left out) instead.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Triangles with a longer edge count as ground that nobody walked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Triangles with an edge over the limit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangulates survey points with breaklines, boundary and voids into a mesh.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Turn (degrees, counter-clockwise)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Turns, scales and shifts a local survey onto control points by least squares.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Two geoid separations are given, a constant and a grid; give one of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3287,8 +7429,13 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Unit of &amp;heights:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Unit of easting and northing (empty: that of the CRS)</source>
+      <source>Unit of easting and northing</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3297,8 +7444,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Unit of the control file (empty: that of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>Unit of the heights (empty: that of the CRS, or as above)</source>
+      <source>Unit of the heights, if another</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Unit of the survey's coordinates</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Unit of the value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Unit: {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>Use as shown</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3307,8 +7479,34 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Value wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>Vertical class wanted (cm RMSE)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Vertices dropped</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Vertices kept</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3322,8 +7520,75 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/gui/preview.py" />
+      <source>W</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Walk the perimeter too</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Walking plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Wanted is</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildedits.py" />
+      <source>What became of the edits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>What grows at the point, such as hard, short grass, tall grass.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>What parts the columns.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>What single points are held to; a file of your own goes before.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>What the points are, and what they become.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>What the surveyor types beside a code where a line begins, ends, closes, or runs in an arc through the point. Commas between them; leave one empty where the field has no word.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>What the value below means.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/groundgrid.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>What was done to coordinates</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Whatever the formula allows.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>Where it is known otherwise than from the points.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3332,17 +7597,132 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>Where lines differ. A line whose field is empty takes the height above.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/landing.py" />
+      <source>Where the points would land</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Where you come from. Empty: the south-west.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>Whether the first line that is no comment is a header.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Widest angle opposite to an outer edge (degrees; empty: no limit)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Widest circle of triangles at the rim (radius in m; empty: no limit)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>Widest gap in a breakline (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>With the groups (?P&lt;code&gt;…) and, if there are any, (?P&lt;line&gt;…) and (?P&lt;words&gt;…), for codes that are written in another way.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Without it the surface ends at the outermost passes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/codeoptions.py" />
+      <source>Words for begin, end, close and arc</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>Writes the heights of a surface as a GeoTIFF, exact or smooth for drawing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Writes the set that was used. Change the numbers and give the file back above.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>a contour interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>a height error of the surface (RMSE)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>a spacing of the passes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>accuracy,check points,RMSE,bias,NSSDA,FGDC,ASPRS,vertical class,95 percent,test</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>as found</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>as in the file (with a geoid separation: orthometric)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/columns.py" />
+      <source>as recognised</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>as the file says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>blanks</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>blunders,outliers,tolerances,pole height,fix,tilt,status,reject,flag,repeatability,noise</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>broken: banks, mounds, building sites</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>check,quality,warnings,spikes,flat triangles,long triangles,gaps,breaklines,tin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>code</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>comma</source>
       <translation type="unfinished" />
     </message>
@@ -3352,8 +7732,103 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/contoursheet.py" />
+      <source>contour lines,smooth,labels,spot heights,summit,pit,plan,drawing,feet,half foot</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>control,helmert,similarity,transformation,local,site,calibration,residuals,least squares,outlier</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>control: several observations, points others are built on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>drape,lines,height,elevation,profile,z values,centreline,tin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>easting</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>ellipsoidal</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>ellipsoidal height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/accuracystatement.py" />
+      <source>en</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>even: fields, car parks, pitches</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>exact: linear on the triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>fix</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>found from the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>four parameters in plan, heights by themselves</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>from grid to ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>from ground to grid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>gaps,density,spacing,empty circles,walk again,waypoints,gpx,contour interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/groundgrid.py" />
+      <source>ground,grid,scale factor,combined factor,projection,distance,elevation factor</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceatpoints.py" />
+      <source>height,elevation,slope,aspect,sample,query,check points,triangle,tin</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3362,12 +7837,37 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>kept as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>latitude</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>left of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>longitude</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>metres (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/gui/preview.py" />
+      <source>name</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>no</source>
       <translation type="unfinished" />
     </message>
@@ -3378,12 +7878,38 @@
     </message>
     <message>
       <location filename="../plugin/processing/sinks.py" />
+      <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/gui/preview.py" />
+      <source>northing</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>orthometric (above a geoid)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>over {low:.4g} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>plan,passes,lines,spacing,before the survey,distance,time,contour interval,rover</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>pole height</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3392,8 +7918,63 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>right of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>role</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>rolling: parks, pastures</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>satellites</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>semicolon</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>seven parameters in space</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>shifted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>shifted and tilted (a plane)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>sigma in height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>sigma in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>slope,grade,gradient,steepness,classes,percent,areas,accessibility</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>smooth (Clough-Tocher): for drawing only</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3402,7 +7983,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/importoptions.py" />
       <source>tab</source>
       <translation type="unfinished" />
     </message>
@@ -3417,13 +7998,78 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/thinsurface.py" />
+      <source>thin,simplify,reduce,decimate,fewer points,tolerance,tin,mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>tilt</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>time</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>tin,triangulation,delaunay,terrain,dtm,mesh,breaklines,boundary,voids</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>topographic: single observations while walking</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>{columns} × {rows} cells, {filled} of them on the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>{files}: cannot be read so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>{files}: {lines} lines, {points} points, &lt;b&gt;{rejects} rejected&lt;/b&gt;, {others} others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/trustlayers.py" />
+      <source>{file}: cannot be written ({reason}); choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/geotiff.py" />
+      <source>{file}: the raster cannot be written ({reason}); choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceraster.py" />
+      <source>{file}: this makes a GeoTIFF; choose a name that ends in .tif.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{hours} h {minutes:02d} min</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildfaces.py" />
+      <source>{label}: the height of its face is not known; give one, or fill the field.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>{label}: {area:.1f} m² in plan, {share:.1f} % of the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3432,8 +8078,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>{layer}: control point {number} has no name; give it one, or choose the name field.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>{layer}: control point “{name}” occurs twice; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: features without a place or a height left out: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/drapelines.py" />
+      <source>{layer}: features without a usable line left out: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/inspectsurface.py" />
+      <source>{layer}: its CRS is not that of the surface; its points are compared as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surfaceinput.py" />
+      <source>{layer}: its CRS is {crs}, that of the surface {other}; reproject the layer first.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3453,12 +8129,42 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>{lines} lines: {points} points, {rejected} rejected lines, {others} comments, blanks and header.</source>
+      <source>{lines} lines: {points} points, {rejected} rejected lines, {others} comments, blanks, header and other sentences of a log.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/slopemap.py" />
+      <source>{low:.4g} to {high:.4g} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>{what}: the CRS is not known; choose a projected one, such as EPSG:25832.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/editlayers.py" />
+      <source>{where}: the edit needs a height; give a Z or fill the column height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/editlayers.py" />
+      <source>{where}: the edit “{kind}” is none of {known}; correct the column edit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/editlayers.py" />
+      <source>{where}: {value} in the column {name} is no number; correct it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/preview.py" />
+      <source>– (kept beside)</source>
       <translation type="unfinished" />
     </message>
   </context>
