@@ -25,11 +25,10 @@ from enum import IntEnum
 from typing import Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..progress import Progress, silent
 from ..surface.basins import RankedEdges, climb, height_order, joins, ranked_edges
+from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 
 
@@ -178,9 +177,7 @@ def _elders(one: np.ndarray, other: np.ndarray, rank: np.ndarray) -> np.ndarray:
 
 def _lowest_around(height: np.ndarray, edges: RankedEdges) -> np.ndarray:
     """The lowest height (n,) of the piece of the surface to which each vertex belongs."""
-    count = len(height)
-    graph = coo_matrix((np.ones(len(edges.low), dtype=bool), (edges.low, edges.high)), shape=(count, count))
-    pieces, piece = connected_components(graph, directed=False)
-    lowest = np.full(pieces, np.inf)
+    piece = connected_parts(len(height), edges.low, edges.high)
+    lowest = np.full(piece.max(initial=-1) + 1, np.inf)
     np.minimum.at(lowest, piece, height)
     return lowest[piece]

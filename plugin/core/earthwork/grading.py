@@ -6,14 +6,13 @@ from dataclasses import dataclass, replace
 from typing import List, Sequence, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.ask import triangle_gradients
 from ..surface.cells import box_pairs
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at
+from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from .overlay import common_pieces
 from .partition import Partition, Region, make_partition
@@ -263,12 +262,10 @@ def _zones(
 
 def _reached(tin: Tin, zone: np.ndarray) -> np.ndarray:
     """Mask (m,) of the triangles that hang together with the platform through triangles with a zone."""
-    m = len(zone)
     triangle, edge = np.nonzero(tin.neighbours >= 0)
     other = tin.neighbours[triangle, edge]
     both = (zone[triangle] > 0) & (zone[other] > 0)
-    graph = coo_matrix((np.ones(int(both.sum()), bool), (triangle[both], other[both])), shape=(m, m))
-    part = connected_components(graph, directed=False)[1]
+    part = connected_parts(len(zone), triangle[both], other[both])
     result: np.ndarray = np.isin(part, part[zone == PLATFORM])
     return result
 

@@ -6,14 +6,13 @@ from dataclasses import dataclass
 from typing import List, Sequence, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import make_points
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
+from ..surface.parts import connected_parts
 from ..surface.region import even_odd
 from ..surface.tin import GRID, Tin
 
@@ -90,9 +89,7 @@ def _finite(ring: np.ndarray, name: str) -> np.ndarray:
 def _parts(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
     """Number (m,) of the part between lines each triangle is in, and a place (p, 2) well inside each part."""
     triangle, edge = np.nonzero((tin.neighbours >= 0) & (tin.edge_kind == 0))
-    m = len(tin.triangles)
-    graph = coo_matrix((np.ones(len(triangle), bool), (triangle, tin.neighbours[triangle, edge])), shape=(m, m))
-    part: np.ndarray = connected_components(graph, directed=False)[1]
+    part = connected_parts(len(tin.triangles), triangle, tin.neighbours[triangle, edge])
     corner = tin.vertices[tin.triangles][:, :, :2]
     one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
     order = np.lexsort((one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0], part))

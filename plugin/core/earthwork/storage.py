@@ -7,10 +7,11 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import breadth_first_order, connected_components, minimum_spanning_tree
+from scipy.sparse.csgraph import breadth_first_order, minimum_spanning_tree
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.locate import locate
+from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from .polygons import areas, integrals, positive_parts
 
@@ -116,8 +117,7 @@ def wet_triangles(tin: Tin, level: float, pit: int) -> np.ndarray:
     over = np.minimum(z, np.roll(z, -1, axis=1))[low] < level
     row, edge = np.nonzero(over & (number[tin.neighbours[low]] >= 0))
     other = number[tin.neighbours[low[row], edge]]
-    graph = coo_matrix((np.ones(len(row), bool), (row, other)), shape=(len(low), len(low)))
-    part = connected_components(graph, directed=False)[1]
+    part = connected_parts(len(low), row, other)
     at_pit = np.unique(part[np.any(tin.triangles[low] == pit, axis=1)])
     result: np.ndarray = low[np.isin(part, at_pit)] if tin.vertices[pit, 2] < level else low[:0]
     return result

@@ -13,8 +13,9 @@ from typing import Sequence, Tuple
 
 import numpy as np
 from scipy.sparse import coo_matrix, csc_matrix, diags
-from scipy.sparse.csgraph import connected_components
 from scipy.sparse.linalg import splu
+
+from ..surface.parts import connected_parts
 
 _CAP = 3.2  # standard deviations where an observation begins to lose its say
 _PRICE = 4.0  # what an offset costs, in half squares of standardised departures
@@ -114,8 +115,7 @@ def _fused(
         return current
     a, b = _pairs(relations)
     both = differs[a] & differs[b]
-    graph = coo_matrix((np.ones(both.sum(), bool), (a[both], b[both])), shape=(count, count))
-    group = connected_components(graph, directed=False)[1]
+    group = connected_parts(count, a[both], b[both])
     row, column = np.nonzero(relations.node >= 0)
     node = relations.node[row, column]
     touched = differs[node]
@@ -212,6 +212,4 @@ def _groups(relations: Relations, offset: np.ndarray, off: np.ndarray, sigma: fl
     """A group number (count,) for offsets: those observed together and about as large are one group."""
     a, b = _pairs(relations)
     alike = off[a] & off[b] & (np.abs(offset[a] - offset[b]) < 3 * sigma)
-    graph = coo_matrix((np.ones(alike.sum(), bool), (a[alike], b[alike])), shape=(len(offset), len(offset)))
-    result: np.ndarray = connected_components(graph, directed=False)[1]
-    return result
+    return connected_parts(len(offset), a[alike], b[alike])

@@ -13,12 +13,11 @@ from concurrent.futures import ThreadPoolExecutor
 from typing import List, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..progress import Progress, part, silent
 from .insert import insert_segments
 from .mesh import Mesh, following
+from .parts import connected_parts
 from .pieces import triangulate_piece
 
 #: Points of one tile; measured to be about the cheapest for Qhull and the seams together.
@@ -130,8 +129,6 @@ def _half_edges(mesh: Mesh, start: np.ndarray, end: np.ndarray) -> np.ndarray:
 def _region_of(mesh: Mesh, seeds: np.ndarray) -> np.ndarray:
     """Mask of the triangles that can be reached from the triangles of half-edges ``seeds`` across free edges."""
     free = np.flatnonzero((mesh.twin >= 0) & (mesh.kind == 0))
-    m = mesh.triangle_count
-    graph = coo_matrix((np.ones(len(free), bool), (free // 3, mesh.twin[free] // 3)), shape=(m, m))
-    _, label = connected_components(graph, directed=False)
+    label = connected_parts(mesh.triangle_count, free // 3, mesh.twin[free] // 3)
     mask: np.ndarray = np.isin(label, label[seeds // 3])
     return mask

@@ -11,10 +11,9 @@ from dataclasses import dataclass
 from typing import Dict, List, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from .mesh import following
+from .parts import connected_parts
 from .tin import Tin
 
 
@@ -73,12 +72,9 @@ def _twins(tin: Tin) -> np.ndarray:
 
 def _parts(twin: np.ndarray, label: np.ndarray) -> np.ndarray:
     """Number (m,) of the connected part of equal label that each triangle is in."""
-    m = len(label)
     inner = np.flatnonzero(twin >= 0)
     inner = inner[label[inner // 3] == label[twin[inner] // 3]]
-    graph = coo_matrix((np.ones(len(inner), bool), (inner // 3, twin[inner] // 3)), shape=(m, m))
-    part: np.ndarray = connected_components(graph, directed=False)[1]
-    return part
+    return connected_parts(len(label), inner // 3, twin[inner] // 3)
 
 
 def _next_on_rim(rim: np.ndarray, twin: np.ndarray) -> np.ndarray:

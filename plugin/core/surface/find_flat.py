@@ -10,12 +10,11 @@ from __future__ import annotations
 from typing import List, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, Text
 from .findings import Facts, Finding, FindingKind, FindingOptions
+from .parts import connected_parts
 
 FLAT = Text(
     "findings.flat",
@@ -99,11 +98,10 @@ def groups_of_triangles(neighbours: np.ndarray, flat: np.ndarray, run: np.ndarra
     place[flat] = np.arange(len(flat))
     side, beyond = _pairs(place, neighbours[flat])
     same = run[side] == run[beyond]
-    graph = coo_matrix((np.ones(int(same.sum()), bool), (side[same], beyond[same])), shape=(len(flat),) * 2)
-    count, label = connected_components(graph, directed=False)
+    label = connected_parts(len(flat), side[same], beyond[same])
     order = np.argsort(label, kind="stable")
-    stops = np.cumsum(np.bincount(label, minlength=count))[:-1]
-    return [flat[part] for part in np.split(order, stops)] if count else []
+    stops = np.cumsum(np.bincount(label))[:-1]
+    return [flat[part] for part in np.split(order, stops)] if len(flat) else []
 
 
 def _pairs(place: np.ndarray, neighbours: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:

@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import List, Optional, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..linework.constraints import LineKind
 from .mesh import Mesh, following
+from .parts import connected_parts
 from .tin import GRID
 
 _EDGE_OF_REGION = int(LineKind.BOUNDARY | LineKind.VOID)
@@ -17,14 +16,8 @@ _EDGE_OF_REGION = int(LineKind.BOUNDARY | LineKind.VOID)
 
 def triangles_by_region(mesh: Mesh) -> np.ndarray:
     """Number (m,) of the region of each triangle; regions are divided by marked boundary and void edges."""
-    return _components(mesh, np.flatnonzero((mesh.twin >= 0) & (mesh.kind & _EDGE_OF_REGION == 0)))
-
-
-def _components(mesh: Mesh, passable: np.ndarray) -> np.ndarray:
-    m = mesh.triangle_count
-    graph = coo_matrix((np.ones(len(passable), bool), (passable // 3, mesh.twin[passable] // 3)), shape=(m, m))
-    label: np.ndarray = connected_components(graph, directed=False)[1]
-    return label
+    passable = np.flatnonzero((mesh.twin >= 0) & (mesh.kind & _EDGE_OF_REGION == 0))
+    return connected_parts(mesh.triangle_count, passable // 3, mesh.twin[passable] // 3)
 
 
 def inside_rings(mesh: Mesh, rings: Tuple[Tuple[LineKind, np.ndarray], ...]) -> np.ndarray:

@@ -15,8 +15,6 @@ from dataclasses import dataclass, replace
 from typing import Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import connected_components
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
@@ -25,6 +23,7 @@ from .delaunay import triangulate
 from .insert import insert_segments
 from .locate import heights_at, locate
 from .mesh import Mesh, following
+from .parts import connected_parts
 from .tin import Tin
 
 BAD_TOLERANCE = Text(
@@ -131,9 +130,7 @@ def _triangulated(tin: Tin, kept: np.ndarray, lines: _Lines) -> Tuple[Mesh, np.n
     n = len(x)
     inner = np.isin(start.astype(np.int64) * n + end, rim[:, 0] * n + rim[:, 1])
     free = np.flatnonzero((mesh.twin >= 0) & (mesh.kind & _RIM == 0))
-    m = mesh.triangle_count
-    graph = coo_matrix((np.ones(len(free), bool), (free // 3, mesh.twin[free] // 3)), shape=(m, m))
-    label = connected_components(graph, directed=False)[1]
+    label = connected_parts(mesh.triangle_count, free // 3, mesh.twin[free] // 3)
     return mesh, np.isin(label, label[np.flatnonzero(inner) // 3])
 
 
