@@ -14,8 +14,7 @@ from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles, joined, line_triangles
 from plugin.core.drainage.paths import Ends, trace_paths
 from plugin.core.drainage.ponds import PondOptions, find_ponds
-from plugin.core.surface.ask import barycentric
-from plugin.core.surface.locate import locate
+from plugin.core.surface.locate import barycentric, locate
 from plugin.core.surface.tin import Tin
 
 

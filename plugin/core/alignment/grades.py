@@ -14,6 +14,7 @@ from typing import Optional, Tuple
 import numpy as np
 
 from ..messages import SurveyError
+from ..surface.cells import runs
 from ..surface.tin import Tin
 from .line import Alignment
 from .slopes import LinearForms, Sigma, slope_forms
@@ -96,7 +97,7 @@ def crossfall_forms(
         raise SurveyError(BAD_RANGE, low=low, high=high)
     count = np.maximum(1, np.rint((end - begin) / between)).astype(int)
     window = np.repeat(np.arange(len(begin)), count)
-    within = np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
+    within = runs(np.zeros_like(count), count)
     distance = begin[window] + (within + 0.5) * ((end - begin) / count)[window]
     sections = np.stack([line.places(distance, low), line.places(distance, high)], axis=1)
     return slope_forms(tin, list(sections)).mean_by(window, len(begin))

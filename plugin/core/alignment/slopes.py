@@ -20,9 +20,8 @@ from scipy.sparse import csr_matrix
 
 from ..messages import SurveyError
 from ..surface.along import LaidLines, lay_lines
-from ..surface.ask import barycentric
 from ..surface.corridor import corridor
-from ..surface.locate import locate
+from ..surface.locate import barycentric, locate
 from ..surface.tin import Tin
 from .texts import NO_SIGMA
 

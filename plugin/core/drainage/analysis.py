@@ -8,8 +8,7 @@ from typing import Optional, Tuple
 import numpy as np
 
 from ..progress import Progress, part, silent
-from ..surface.ask import barycentric
-from ..surface.locate import locate
+from ..surface.locate import barycentric, locate
 from ..surface.tin import Tin
 from .boundaries import strip_at
 from .catchments import Catchments, Outlet, find_catchments

@@ -11,6 +11,7 @@ from typing import Dict, List, Tuple
 
 import numpy as np
 
+from ..surface.cells import runs
 from ..surface.mesh import following
 from .fates import Fates
 
@@ -145,7 +146,7 @@ def _along_edges(fates: Fates, label: np.ndarray, marks: _Marks) -> Tuple[np.nda
     first = np.searchsorted(marks.edge, wanted, "left")
     pieces = number + 1
     of = np.repeat(np.arange(len(wanted)), pieces)
-    place = np.arange(len(of)) - np.repeat(np.cumsum(pieces) - pieces, pieces)
+    place = runs(np.zeros_like(pieces), pieces)
     mark = first[of] + place
     node, share = np.append(marks.node, -1), np.append(marks.share, 1.0)
     last = place == number[of]

@@ -20,6 +20,7 @@ from scipy.sparse import coo_matrix
 from scipy.sparse.csgraph import connected_components
 
 from ..progress import Progress, silent
+from ..surface.cells import runs
 from ..surface.mesh import following
 from .flow import CROSS, RIM, SINK, VERTEX, Flow
 from .paths import Ends, PathEnd, State, find_ends, start_along
@@ -230,7 +231,7 @@ class _Sweep:
         which, side = np.nonzero(entered)
         edge = twin[which, side]
         bottom, top = stream[which, (side + 1) % 3], stream[which, side]
-        strip = _ranges(begin[which], number[which])
+        strip = runs(begin[which], number[which])
         of = np.repeat(np.arange(len(which)), number[which])
         width = (top - bottom)[of]
         upto = ((high[strip] - bottom[of]) / width).clip(0.0, 1.0)
@@ -253,7 +254,7 @@ class _Sweep:
         side = (first[row] + second) % 3
         edge = 3 * triangle[row] + side
         count = self.count[edge]
-        piece = _ranges(self.first[edge], count)
+        piece = runs(self.first[edge], count)
         of = np.repeat(np.arange(len(edge)), count)
         begin, finish = stream[row, side], stream[row, (side + 1) % 3]
         reach, end = self.pieces.columns[0][piece], self.pieces.columns[1][piece]
@@ -387,14 +388,7 @@ def _last(group: np.ndarray) -> np.ndarray:
     return np.append(group[1:] != group[:-1], True)[: len(group)]
 
 
-def _ranges(first: np.ndarray, count: np.ndarray) -> np.ndarray:
-    """Concatenated ranges first[i], first[i] + 1, ... of length count[i]."""
-    total = np.cumsum(count)
-    result: np.ndarray = np.arange(int(total[-1]) if len(total) else 0) + np.repeat(first - total + count, count)
-    return result
-
-
 def _matches(key: np.ndarray, value: np.ndarray, wanted: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Of sorted ``key`` the ``value`` of all that are ``wanted``, and the wanted one of each."""
     low, high = np.searchsorted(key, wanted, "left"), np.searchsorted(key, wanted, "right")
-    return value[_ranges(low, high - low)], np.repeat(wanted, high - low)
+    return value[runs(low, high - low)], np.repeat(wanted, high - low)

@@ -9,8 +9,8 @@ from typing import Iterator, List, Optional, Sequence, Tuple
 import numpy as np
 
 from ..progress import Progress, silent
-from ..surface.ask import barycentric, heights_in, slope_and_aspect
-from ..surface.locate import locate
+from ..surface.ask import slope_and_aspect
+from ..surface.locate import barycentric, heights_in, locate
 from ..surface.mesh import following
 from ..surface.tin import Tin
 from .flow import CROSS, RIM, SINK, VERTEX, Flow, Passages

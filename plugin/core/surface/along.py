@@ -14,9 +14,8 @@ from typing import Iterator, List, Sequence, Tuple
 import numpy as np
 
 from ..progress import Progress, silent
-from .ask import heights_in
 from .cells import candidate_pairs
-from .locate import RIM, locate
+from .locate import RIM, heights_in, locate
 from .tin import Tin
 
 #: Closer than this (m) counts as one place: a thousandth of the plan grid, and a hundred times the rounding of

@@ -7,7 +7,7 @@ from typing import Tuple
 
 import numpy as np
 
-from .locate import locate
+from .locate import heights_in, locate
 from .tin import Tin
 
 
@@ -76,25 +76,6 @@ def slope_in_degrees(slope: np.ndarray) -> np.ndarray:
     """Rise over run as an angle from level, degrees."""
     degrees: np.ndarray = np.degrees(np.arctan(slope))
     return degrees
-
-
-def heights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
-    """Heights (k,) at places ``local`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,).
-
-    A place a little outside (``locate.RIM``) gets a height of the triangle's near side, not one beyond it.
-    """
-    corner = tin.vertices[tin.triangles[triangle]]
-    weight = barycentric(corner[:, :, :2], local).clip(0.0)
-    height: np.ndarray = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
-    return height
-
-
-def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
-    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2)."""
-    a, b, c = (corner[:, i] - place for i in range(3))
-    weight = np.column_stack([p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0] for p, q in ((b, c), (c, a), (a, b))])
-    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
 
 
 def _gradients(corner: np.ndarray) -> np.ndarray:

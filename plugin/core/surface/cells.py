@@ -36,12 +36,12 @@ def candidate_pairs(
     start = 0
     for stop in stops:
         part = slice(start, min(int(stop), len(count)))
-        yield item[_runs(low[part], count[part])], np.repeat(touched[part], count[part])
+        yield item[runs(low[part], count[part])], np.repeat(touched[part], count[part])
         start = part.stop
 
 
-def _runs(first: np.ndarray, count: np.ndarray) -> np.ndarray:
-    """Concatenated ranges first[i], first[i] + 1, ... of length count[i]."""
+def runs(first: np.ndarray, count: np.ndarray) -> np.ndarray:
+    """Concatenated ranges first[i], first[i] + 1, ... of length count[i], (sum of count,) int64."""
     ends = np.cumsum(count)
     total = int(ends[-1]) if len(ends) else 0
     return np.arange(total) + np.repeat(first - (ends - count), count)
@@ -51,7 +51,7 @@ def _cells(x: np.ndarray, y: np.ndarray, cell: float) -> Tuple[np.ndarray, np.nd
     """Every cell that each figure may meet: figure number and cell key."""
     item, row, first, last = _rows(x, y, cell)
     count = last - first + 1
-    return np.repeat(item, count), np.repeat(row * _ROW, count) + _runs(first, count)
+    return np.repeat(item, count), np.repeat(row * _ROW, count) + runs(first, count)
 
 
 def _rows(x: np.ndarray, y: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
@@ -60,7 +60,7 @@ def _rows(x: np.ndarray, y: np.ndarray, cell: float) -> Tuple[np.ndarray, np.nda
     low, high = np.floor(y.min(axis=1) - 1e-6), np.floor(y.max(axis=1) + 1e-6)
     count = (high - low + 1).astype(np.int64)
     item = np.repeat(np.arange(len(x)), count)
-    row = _runs(low.astype(np.int64), count)
+    row = runs(low.astype(np.int64), count)
     west, east = x.min(axis=1)[item], x.max(axis=1)[item]
     many = np.flatnonzero(count[item] > 1)
     if len(many) and x.shape[1] > 1:
@@ -109,7 +109,7 @@ def box_pairs(
     while start < len(count):
         stop = max(start + 1, int(np.searchsorted(total, total[start] + pairs, "right")) - 1)
         n = count[start:stop]
-        i, j = item_a[_runs(low[start:stop], n)], np.repeat(item_b[start:stop], n)
+        i, j = item_a[runs(low[start:stop], n)], np.repeat(item_b[start:stop], n)
         corner = np.maximum(a_low[i], b_low[j])
         meet = np.all(corner <= np.minimum(a_high[i], b_high[j]), axis=1)
         # A pair shares many cells; it counts in the one that holds the south-west corner of the common box.
@@ -129,6 +129,6 @@ def _box_cells(low: np.ndarray, high: np.ndarray, cell: float) -> Tuple[np.ndarr
     first, last = np.floor(low / cell).astype(np.int64), np.floor(high / cell).astype(np.int64)
     rows = last[:, 1] - first[:, 1] + 1
     item = np.repeat(np.arange(len(low)), rows)
-    row = _runs(first[:, 1], rows)
+    row = runs(first[:, 1], rows)
     columns = (last[:, 0] - first[:, 0] + 1)[item]
-    return np.repeat(item, columns), np.repeat(row * _ROW, columns) + _runs(first[item, 0], columns)
+    return np.repeat(item, columns), np.repeat(row * _ROW, columns) + runs(first[item, 0], columns)

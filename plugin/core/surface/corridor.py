@@ -8,6 +8,7 @@ from typing import Sequence, Tuple
 import numpy as np
 from scipy.ndimage import binary_dilation
 
+from .cells import runs
 from .tin import Tin
 
 _SMALL = 20_000  # triangles; fewer are not worth sorting out
@@ -54,7 +55,7 @@ def _places(lines: Sequence[np.ndarray], spacing: float, zero: np.ndarray) -> np
         return np.full((1, 2), np.nan)
     count = np.ceil(span / spacing).astype(np.int64) + 1
     segment = np.repeat(np.arange(len(count)), count)
-    step = np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count)
+    step = runs(np.zeros_like(count), count)
     share = step / np.maximum(count[segment] - 1, 1)
     found: np.ndarray = starts[segment] + share[:, None] * (ends - starts)[segment] - zero
     return found

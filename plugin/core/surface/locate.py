@@ -25,7 +25,7 @@ def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     place = np.maximum(local[near] - low, 0.0)
     cell = max(1e-3, float(np.sqrt(np.prod(high - low) / max(1, min(len(corner), len(place)) / 2))))
     for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
-        weight = _weights(corner[t], place[i])
+        weight = barycentric(corner[t], place[i])
         within = np.all(weight >= -1e-9, axis=1)
         np.minimum.at(found, near[i[within]], t[within])
     lost = near[found[near] == len(tin.triangles)]
@@ -60,20 +60,24 @@ def heights_at(tin: Tin, xy: np.ndarray) -> np.ndarray:
     triangle = locate(tin, xy)
     height = np.full(len(triangle), np.nan)
     on = np.flatnonzero(triangle >= 0)
-    corner = tin.vertices[tin.triangles[triangle[on]]]
-    weight = _weights(corner[:, :, :2], np.asarray(xy, float)[on] - tin.origin).clip(0.0)  # below 0 beside the rim
-    height[on] = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
+    height[on] = heights_in(tin, triangle[on], np.asarray(xy, float)[on] - tin.origin)
     return height
 
 
-def _weights(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
-    """Barycentric coordinates (k, 3) of places (k, 2) in triangles (k, 3, 2)."""
+def heights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
+    """Heights (k,) at places ``local`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,).
+
+    A place a little outside (``RIM``) gets a height of the triangle's near side, not one beyond it.
+    """
+    corner = tin.vertices[tin.triangles[triangle]]
+    weight = barycentric(corner[:, :, :2], local).clip(0.0)
+    height: np.ndarray = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
+    return height
+
+
+def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
+    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2)."""
     a, b, c = (corner[:, i] - place for i in range(3))
-    weight = np.column_stack([_cross(b, c), _cross(c, a), _cross(a, b)])
+    weight = np.column_stack([p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0] for p, q in ((b, c), (c, a), (a, b))])
     result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
-
-
-def _cross(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-    result: np.ndarray = a[:, 0] * b[:, 1] - a[:, 1] * b[:, 0]
     return result

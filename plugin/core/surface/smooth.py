@@ -16,7 +16,8 @@ from typing import Optional
 
 import numpy as np
 
-from .ask import barycentric, triangle_gradients
+from .ask import triangle_gradients
+from .locate import barycentric
 from .tin import Tin
 
 

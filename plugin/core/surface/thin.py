@@ -18,10 +18,9 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
-from .ask import heights_in
 from .delaunay import triangulate
 from .insert import insert_segments
-from .locate import heights_at, locate
+from .locate import heights_at, heights_in, locate
 from .mesh import Mesh, following
 from .parts import connected_parts
 from .tin import Tin
