@@ -1,12 +1,14 @@
-"""Writing files so that a reader never meets half of one."""
+"""Small tables read by their lines, and files written so that a reader never meets half of one."""
 
 from __future__ import annotations
 
 import contextlib
+import csv
 import os
 import secrets
+from io import StringIO
 from pathlib import Path
-from typing import Iterator, Union
+from typing import Iterator, List, Tuple, Union
 
 from .messages import QT_TRANSLATE_NOOP, SurveyError, Text
 
@@ -18,6 +20,41 @@ CANNOT_WRITE = Text(
         "core", "{file}: cannot be written ({reason}); check the folder, its permissions and the space left."
     ),
 )
+
+
+def read_table(path: PathLike, cannot_read: Text, not_text: Text) -> List[Tuple[int, List[str]]]:
+    """Line number and cells of every line of a small CSV file that is neither blank nor a comment (``#``).
+
+    Separated by commas, semicolons or tabs, whichever the first line has most of; UTF-8 (with or without BOM) or
+    Latin-1. Raises SurveyError with ``cannot_read`` (file, reason) or ``not_text`` (file, line).
+    """
+    text = _table_text(path, cannot_read, not_text)
+    lines = [line if not line.lstrip().startswith("#") else "" for line in text.splitlines()]
+    first = next((line for line in lines if line.strip()), "")
+    reader = csv.reader(StringIO("\n".join(lines)), delimiter=max(",;\t", key=first.count), skipinitialspace=True)
+    found: List[Tuple[int, List[str]]] = []
+    try:
+        for cells in reader:
+            cells = [cell.strip() for cell in cells]
+            if any(cells):
+                found.append((reader.line_num, cells))
+    except csv.Error:
+        raise SurveyError(not_text, file=str(path), line=reader.line_num) from None
+    return found
+
+
+def _table_text(path: PathLike, cannot_read: Text, not_text: Text) -> str:
+    try:
+        data = Path(path).read_bytes()
+    except (OSError, ValueError) as error:  # ValueError: a NUL in the path
+        reason = getattr(error, "strerror", None) or str(error)
+        raise SurveyError(cannot_read, file=str(path), reason=reason) from None
+    if b"\0" in data:
+        raise SurveyError(not_text, file=str(path), line=data[: data.index(b"\0")].count(b"\n") + 1)
+    try:
+        return data.decode("utf-8-sig")
+    except UnicodeDecodeError:
+        return data.decode("latin-1")
 
 
 @contextlib.contextmanager

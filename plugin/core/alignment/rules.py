@@ -7,11 +7,10 @@ import math
 import re
 from dataclasses import dataclass
 from enum import Enum
-from io import StringIO
 from pathlib import Path
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, read_table, replace_file
 from ..messages import SurveyError
 from .texts import (
     RULES_APPLIES,
@@ -198,7 +197,7 @@ class _Table:
 
     def rows(self, key: str) -> List[Tuple[int, Dict[str, str]]]:
         """Line number and cells by column of each row; ``key`` may neither be empty nor come twice."""
-        records = self._records()
+        records = read_table(self.file, RULES_CANNOT_READ, RULES_NOT_TEXT)
         if len(records) < 2:
             raise SurveyError(RULES_EMPTY, file=self.file, columns=", ".join(self.columns))
         place = self._header(*records[0])
@@ -216,34 +215,6 @@ class _Table:
                 raise SurveyError(RULES_TWICE, file=self.file, line=line, name=row[key], first=first)
             found.append((line, row))
         return found
-
-    def _records(self) -> List[Tuple[int, List[str]]]:
-        """Line number and cells of what is neither blank nor a comment."""
-        lines = [line if not line.lstrip().startswith("#") else "" for line in self._text().splitlines()]
-        head = next((line for line in lines if line.strip()), "")
-        reader = csv.reader(StringIO("\n".join(lines)), delimiter=max(",;\t", key=head.count), skipinitialspace=True)
-        found = []
-        try:
-            for cells in reader:
-                cells = [cell.strip() for cell in cells]
-                if any(cells):
-                    found.append((reader.line_num, cells))
-        except csv.Error:
-            raise SurveyError(RULES_NOT_TEXT, file=self.file, line=reader.line_num) from None
-        return found
-
-    def _text(self) -> str:
-        try:
-            data = Path(self.file).read_bytes()
-        except (OSError, ValueError) as error:  # ValueError: a NUL in the path
-            reason = getattr(error, "strerror", None) or str(error)
-            raise SurveyError(RULES_CANNOT_READ, file=self.file, reason=reason) from None
-        if b"\0" in data:
-            raise SurveyError(RULES_NOT_TEXT, file=self.file, line=data[: data.index(b"\0")].count(b"\n") + 1)
-        try:
-            return data.decode("utf-8-sig")
-        except UnicodeDecodeError:
-            return data.decode("latin-1")
 
     def _header(self, line: int, cells: Sequence[str]) -> Dict[str, int]:
         place: Dict[str, int] = {}

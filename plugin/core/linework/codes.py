@@ -2,17 +2,14 @@
 
 from __future__ import annotations
 
-import csv
 from dataclasses import dataclass, field
 from enum import Enum
-from io import StringIO
 from pathlib import Path
-from typing import Dict, Iterable, List, Mapping, Optional, Sequence, Tuple, Union
+from typing import Dict, Iterable, List, Mapping, Optional, Sequence, Tuple
 
+from ..files import PathLike, read_table
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .constraints import LineKind
-
-PathLike = Union[str, Path]
 
 #: The table that ships with the program; a good start for one's own.
 DEFAULT_CODES = Path(__file__).with_name("default_codes.csv")
@@ -156,7 +153,7 @@ def read_code_table(path: PathLike) -> CodeTable:
     lines that start with ``#`` are comments. Raises :class:`SurveyError` naming file and line.
     """
     reader = _Reader(str(path))
-    records = reader.records(_text(path))
+    records = read_table(path, CANNOT_READ, NOT_TEXT)
     if not records:
         raise SurveyError(NO_ROWS, file=reader.file)
     columns = reader.header(*records[0])
@@ -166,40 +163,11 @@ def read_code_table(path: PathLike) -> CodeTable:
     return CodeTable(rows, reader.file)
 
 
-def _text(path: PathLike) -> str:
-    try:
-        data = Path(path).read_bytes()
-    except OSError as error:
-        raise SurveyError(CANNOT_READ, file=str(path), reason=error.strerror or str(error)) from None
-    if b"\0" in data:
-        raise SurveyError(NOT_TEXT, file=str(path), line=data[: data.index(b"\0")].count(b"\n") + 1)
-    try:
-        return data.decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return data.decode("latin-1")
-
-
 class _Reader:
-    """Turns the text of one table into rows, with the file's name at hand for errors."""
+    """Turns the lines of one table into rows, with the file's name at hand for errors."""
 
     def __init__(self, file: str) -> None:
         self.file = file
-
-    def records(self, text: str) -> List[Tuple[int, List[str]]]:
-        """Line number and cells of every line that is neither blank nor a comment."""
-        lines = [line if not line.lstrip().startswith("#") else "" for line in text.splitlines()]
-        first = next((line for line in lines if line.strip()), "")
-        delimiter = max(",;\t", key=first.count)
-        reader = csv.reader(StringIO("\n".join(lines)), delimiter=delimiter, skipinitialspace=True)
-        found: List[Tuple[int, List[str]]] = []
-        try:
-            for cells in reader:
-                cells = [cell.strip() for cell in cells]
-                if any(cells):
-                    found.append((reader.line_num, cells))
-        except csv.Error:
-            raise SurveyError(NOT_TEXT, file=self.file, line=reader.line_num) from None
-        return found
 
     def header(self, line: int, cells: Sequence[str]) -> Dict[str, int]:
         """Place of each column by name."""
