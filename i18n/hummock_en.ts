@@ -5343,8 +5343,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/pointsource.py" />
       <source>Code field (empty: “code” where there is one)</source>
       <translation type="unfinished" />
@@ -5877,8 +5875,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/pointsource.py" />
       <source>Height field (in the unit of the CRS; empty: the points' Z)</source>
       <translation type="unfinished" />
     </message>
@@ -6427,8 +6424,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/pointsource.py" />
       <source>Only for points whose geometry has no heights.</source>
       <translation type="unfinished" />
     </message>
@@ -7181,8 +7177,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/buildsurface.py" />
-      <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/pointsource.py" />
       <source>The field that holds what the surveyor typed beside the point.</source>
       <translation type="unfinished" />

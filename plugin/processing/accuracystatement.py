@@ -9,7 +9,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
@@ -148,14 +147,13 @@ class StateAccuracy(SurfaceAlgorithm):
             translate("hummock", "The statement with its statistics, a map and every check point."),
         )
         self.addOutput(QgsProcessingOutputString("STATEMENT", translate("hummock", "Statement")))
-        for name, label in (
+        self.add_numbers(
             ("COUNT", translate("hummock", "Check points on the surface")),
             ("MEAN", translate("hummock", "Mean difference, the bias (m)")),
             ("RMSE", translate("hummock", "RMSE (m)")),
             ("ACCURACY_95", translate("hummock", "Accuracy at 95 % by NSSDA (m)")),
             ("CLASS_CM", translate("hummock", "Finest class met (cm)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

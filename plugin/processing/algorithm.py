@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import traceback
 from pathlib import Path
-from typing import Any, Dict, Iterable, List
+from typing import Any, Dict, Iterable, List, Tuple
 
 from qgis.core import (
     QgsMessageLog,
@@ -13,6 +13,7 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
+    QgsProcessingOutputNumber,
     QgsProcessingParameterDefinition,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -117,6 +118,11 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         if advanced:
             parameter.setFlags(parameter.flags() | ADVANCED)
         self.addParameter(parameter)
+
+    def add_numbers(self, *outputs: Tuple[str, str]) -> None:
+        """Adds results that are numbers, each by its name and label."""
+        for name, label in outputs:
+            self.addOutput(QgsProcessingOutputNumber(name, label))
 
 
 def say(message: Message) -> str:

@@ -9,12 +9,10 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputMapLayer,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -36,12 +34,11 @@ from .codeoptions import add_convention_parameters, read_convention
 from .layers import line_fields, read_drawn, triangle_fields, write_lines, write_triangles
 from .parameters import chosen_code_table, code_table_file, code_table_help, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
+from .pointsource import add_code_field, add_height_field, chosen_source
 from .styles import LINES, TRIANGLES, dress_vector, load_mesh
 from .versions import (
-    ANY_FIELD,
     LINE_SOURCE,
     LINE_Z,
-    NUMERIC_FIELD,
     POINT_SOURCE,
     POLYGON_SOURCE,
     POLYGON_Z,
@@ -115,32 +112,12 @@ class BuildSurface(HummockAlgorithm):
             QgsProcessingParameterFeatureSource("INPUT", translate("hummock", "Survey points"), [POINT_SOURCE]),
             translate("hummock", "Points with heights, such as the output of “Import survey points”."),
         )
-        self.add(
-            QgsProcessingParameterField(
-                "HEIGHT_FIELD",
-                translate("hummock", "Height field (in the unit of the CRS; empty: the points' Z)"),
-                parentLayerParameterName="INPUT",
-                type=NUMERIC_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "Only for points whose geometry has no heights."),
-            advanced=True,
-        )
+        add_height_field(self)
         self.add(
             QgsProcessingParameterBoolean("USE_CODES", translate("hummock", "Join lines by the field codes"), True),
             translate("hummock", "Breaklines, boundary and voids from code and line number of the points."),
         )
-        self.add(
-            QgsProcessingParameterField(
-                "CODE_FIELD",
-                translate("hummock", "Code field (empty: “code” where there is one)"),
-                parentLayerParameterName="INPUT",
-                type=ANY_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "The field that holds what the surveyor typed beside the point."),
-            advanced=True,
-        )
+        add_code_field(self)
         self.add(code_table_file("CODES"), code_table_help())
         add_convention_parameters(self)
 
@@ -249,14 +226,13 @@ class BuildSurface(HummockAlgorithm):
             )
         add_edit_outputs(self)
         self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
-        for name, label in (
+        self.add_numbers(
             ("POINTS_USED", translate("hummock", "Points used")),
             ("TRIANGLE_COUNT", translate("hummock", "Number of triangles")),
             ("AREA", translate("hummock", "Plan area (m²)")),
             ("EDITS_APPLIED", translate("hummock", "Edits applied")),
             ("EDITS_MISSED", translate("hummock", "Edits that did not apply")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -312,9 +288,7 @@ class BuildSurface(HummockAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> Tuple[PointSet, Constraints]:
-        source = self.parameterAsSource(parameters, "INPUT", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "INPUT"))
+        source = chosen_source(self, parameters, "INPUT", context)
         names = [field.name() for field in source.fields()]
         code = self.parameterAsString(parameters, "CODE_FIELD", context) or ("code" if "code" in names else "")
         columns = PointColumns(self.parameterAsString(parameters, "HEIGHT_FIELD", context), code)

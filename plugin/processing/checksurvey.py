@@ -13,14 +13,11 @@ from qgis.core import (
     QgsMultiPoint,
     QgsPoint,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterString,
@@ -45,9 +42,10 @@ from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
 from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
+from .pointsource import add_code_field, add_height_field, chosen_source
 from .sinks import add_feature, fields_of
 from .styles import POINTS, SURVEY_FINDINGS, dress_vector
-from .versions import ANY_FIELD, MULTIPOINT_Z, NUMERIC_FIELD, ONE_FILE, POINT_SOURCE, POINT_Z
+from .versions import MULTIPOINT_Z, ONE_FILE, POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -141,15 +139,14 @@ class CheckSurvey(HummockAlgorithm):
             ),
             translate("hummock", "Writes the set that was used. Change the numbers and give the file back above."),
         )
-        for name, label in (
+        self.add_numbers(
             ("USED", translate("hummock", "Points used")),
             ("FLAGGED", translate("hummock", "Points flagged")),
             ("REJECTED", translate("hummock", "Points rejected")),
             ("BY_HAND", translate("hummock", "Points decided by hand against the checks")),
             ("SIGMA", translate("hummock", "Standard deviation of a height, found in the survey (m)")),
             ("FREEDOM", translate("hummock", "Its degrees of freedom")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def _add_more_inputs(self) -> None:
         self.add(
@@ -167,32 +164,12 @@ class CheckSurvey(HummockAlgorithm):
             translate("hummock", "Its name; may be empty where the file holds one set."),
             advanced=True,
         )
-        self.add(
-            QgsProcessingParameterField(
-                "HEIGHT_FIELD",
-                translate("hummock", "Height field (in the unit of the CRS; empty: the points' Z)"),
-                parentLayerParameterName="INPUT",
-                type=NUMERIC_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "Only for points whose geometry has no heights."),
-            advanced=True,
-        )
+        add_height_field(self)
         self.add(
             QgsProcessingParameterBoolean("USE_CODES", translate("hummock", "Read the field codes"), True),
             translate("hummock", "Points of lines were placed on purpose: they are held against their line only."),
         )
-        self.add(
-            QgsProcessingParameterField(
-                "CODE_FIELD",
-                translate("hummock", "Code field (empty: “code” where there is one)"),
-                parentLayerParameterName="INPUT",
-                type=ANY_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "The field that holds what the surveyor typed beside the point."),
-            advanced=True,
-        )
+        add_code_field(self)
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
 
     def work(
@@ -201,9 +178,7 @@ class CheckSurvey(HummockAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "points")
         limits = self._tolerances(parameters, context)
-        source = self.parameterAsSource(parameters, "INPUT", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "INPUT"))
+        source = chosen_source(self, parameters, "INPUT", context)
         names = source.fields().names()
         code = self.parameterAsString(parameters, "CODE_FIELD", context) or ("code" if "code" in names else "")
         columns = PointColumns(self.parameterAsString(parameters, "HEIGHT_FIELD", context), code)

@@ -8,7 +8,6 @@ from typing import Any, Dict, Optional
 from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterFeatureSink,
 )
@@ -136,14 +135,13 @@ class ContourSheet(ContourAlgorithm):
             ),
             translate("hummock", "Summits, pits and saddles with height and prominence, on the surface as measured."),
         )
-        for name, label in (
+        self.add_numbers(
             ("CONTOURS", translate("hummock", "Number of contours")),
             ("LABEL_COUNT", translate("hummock", "Number of labels")),
             ("SPOT_COUNT", translate("hummock", "Number of spot heights")),
             ("LARGEST_CHANGE", translate("hummock", "Largest change of a height (m)")),
             ("LARGEST_SHIFT", translate("hummock", "Largest shift of a line (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

@@ -6,9 +6,7 @@ from typing import Any, Dict, Optional
 
 from qgis.core import (
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFileDestination,
@@ -28,6 +26,7 @@ from ..core.surface.tin import Tin
 from .algorithm import progress_of, say
 from .parameters import number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
+from .pointsource import chosen_source
 from .styles import CIRCLES, LONG_TRIANGLES, PLACES, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .trustlayers import (
@@ -141,15 +140,14 @@ class CheckCoverage(SurfaceAlgorithm):
                 QgsProcessingParameterFileDestination(name, label, kinds, optional=True, createByDefault=False),
                 translate("hummock", "For the data collector."),
             )
-        for name, label in (
+        self.add_numbers(
             ("PLACES", translate("hummock", "Number of places to walk again")),
             ("LARGEST_RADIUS", translate("hummock", "Radius of the widest empty circle (m)")),
             ("LONG_SHARE", translate("hummock", "Share of the site in long triangles (%)")),
             ("ALONG", translate("hummock", "Spacing along the passes (m)")),
             ("ACROSS", translate("hummock", "Spacing of the passes (m)")),
             ("INTERVAL", translate("hummock", "Smallest contour interval supported (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -190,9 +188,7 @@ class CheckCoverage(SurfaceAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> PointSet:
-        source = self.parameterAsSource(parameters, "POINTS", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "POINTS"))
+        source = chosen_source(self, parameters, "POINTS", context)
         same_crs(source, tin, source.sourceName() or "POINTS")
         return read_points_layer(source, PointColumns(), source.sourceName() or "POINTS", feedback, progress)
 

@@ -13,9 +13,7 @@ from qgis.core import (
     QgsGeometry,
     QgsLineString,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
 )
@@ -29,6 +27,7 @@ from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import progress_of
 from .layers import parts_of
 from .parameters import qgis_crs
+from .pointsource import chosen_source
 from .sinks import add_feature, counted, fields_of
 from .styles import DRAPED, dress_vector
 from .surfaceinput import SurfaceAlgorithm
@@ -99,12 +98,11 @@ class DrapeLines(SurfaceAlgorithm):
                 "their places in the CRS.",
             ),
         )
-        for name, label in (
+        self.add_numbers(
             ("PIECES", translate("hummock", "Number of pieces on the surface")),
             ("GAP_COUNT", translate("hummock", "Number of gaps")),
             ("GAP_LENGTH", translate("hummock", "Length of the gaps (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -112,9 +110,7 @@ class DrapeLines(SurfaceAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        source = self.parameterAsSource(parameters, "LINES", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "LINES"))
+        source = chosen_source(self, parameters, "LINES", context)
         lines = _collect(source, tin, context, feedback, part(progress, 0.3, 0.5))
         laid = lay_lines(tin, [line.xy for line in lines], part(progress, 0.5, 0.7))
         results = self._write_lines(tin, source.fields(), lines, laid, parameters, context, part(progress, 0.7, 1.0))

@@ -11,7 +11,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
@@ -195,11 +194,10 @@ class FitControl(HummockAlgorithm):
             QgsProcessingParameterFeatureSink("RESIDUALS", translate("hummock", "Residuals at control"), POINT_SOURCE),
             translate("hummock", "One row for each control point that was surveyed, at its known place."),
         )
-        for name, label in (
+        self.add_numbers(
             ("SCALE", translate("hummock", "Scale")),
             ("TURN", translate("hummock", "Turn (degrees, counter-clockwise)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
         for name, label in (
             ("DOES_NOT_FIT", translate("hummock", "Control points that do not fit")),
             ("STATEMENTS", translate("hummock", "What was done to coordinates")),

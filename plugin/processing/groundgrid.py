@@ -9,7 +9,6 @@ from pyproj import CRS
 from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
@@ -104,14 +103,13 @@ class GroundAndGrid(HummockAlgorithm):
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Points changed"), POINT_SOURCE),
             translate("hummock", "All points with their attributes; without a CRS where they are on the ground."),
         )
-        for name, label in (
+        self.add_numbers(
             ("FACTOR_USED", translate("hummock", "Combined factor")),
             ("ORIGIN_EASTING", translate("hummock", "Easting of the origin")),
             ("ORIGIN_NORTHING", translate("hummock", "Northing of the origin")),
             ("SAMPLE_GRID", translate("hummock", "Sample line in the grid (m)")),
             ("SAMPLE_GROUND", translate("hummock", "Sample line on the ground (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
         self.addOutput(QgsProcessingOutputString("STATEMENTS", translate("hummock", "What was done to coordinates")))
 
     def _add_numbers(self) -> None:

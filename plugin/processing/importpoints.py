@@ -9,7 +9,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
     QgsProcessingParameterFeatureSink,
@@ -209,14 +208,13 @@ class ImportPoints(HummockAlgorithm):
             self.add(
                 QgsProcessingParameterFeatureSink(name, label, kind, optional=True, createByDefault=False), help_text
             )
-        for name, label in (
+        self.add_numbers(
             ("LINES", translate("hummock", "Lines in the file")),
             ("POINTS", translate("hummock", "Points")),
             ("REJECTED_LINES", translate("hummock", "Rejected lines")),
             ("POINTS_USED", translate("hummock", "Points that may shape the surface")),
             ("POINTS_OUTSIDE", translate("hummock", "Points outside the area of use of the CRS")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
         self.addOutput(QgsProcessingOutputString("STATEMENTS", translate("hummock", "What was done to coordinates")))
 
     def work(

@@ -42,21 +42,44 @@ def add_field_parameters(algorithm: HummockAlgorithm, layer: str, prefix: str = 
             translate("hummock", "The field that names the points."),
         ),
     ]
-    if code:
-        fields.append(
-            (
-                "CODE_FIELD",
-                translate("hummock", "Code field (empty: “code” where there is one)"),
-                ANY_FIELD,
-                translate("hummock", "The field that holds what the surveyor typed beside the point."),
-            )
-        )
     for name, label, kind, help_text in fields:
         algorithm.add(
             QgsProcessingParameterField(prefix + name, label, parentLayerParameterName=layer, type=kind, optional=True),
             help_text,
             advanced=True,
         )
+    if code:
+        add_code_field(algorithm, layer, prefix)
+
+
+def add_height_field(algorithm: HummockAlgorithm) -> None:
+    """HEIGHT_FIELD of the survey points INPUT, in the unit of their CRS."""
+    algorithm.add(
+        QgsProcessingParameterField(
+            "HEIGHT_FIELD",
+            translate("hummock", "Height field (in the unit of the CRS; empty: the points' Z)"),
+            parentLayerParameterName="INPUT",
+            type=NUMERIC_FIELD,
+            optional=True,
+        ),
+        translate("hummock", "Only for points whose geometry has no heights."),
+        advanced=True,
+    )
+
+
+def add_code_field(algorithm: HummockAlgorithm, layer: str = "INPUT", prefix: str = "") -> None:
+    """The field with the codes of the parameter ``layer``, as ``<prefix>CODE_FIELD``."""
+    algorithm.add(
+        QgsProcessingParameterField(
+            prefix + "CODE_FIELD",
+            translate("hummock", "Code field (empty: “code” where there is one)"),
+            parentLayerParameterName=layer,
+            type=ANY_FIELD,
+            optional=True,
+        ),
+        translate("hummock", "The field that holds what the surveyor typed beside the point."),
+        advanced=True,
+    )
 
 
 def chosen_source(

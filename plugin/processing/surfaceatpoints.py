@@ -14,7 +14,6 @@ from qgis.core import (
     QgsPoint,
     QgsPointXY,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
     QgsProcessingParameterFeatureSink,
@@ -30,6 +29,7 @@ from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
 from .algorithm import progress_of
 from .parameters import qgis_crs
+from .pointsource import chosen_source
 from .sinks import add_feature, counted
 from .surfaceinput import SurfaceAlgorithm
 from .versions import NEW_KEYS, POINT, POINT_SOURCE, POINT_Z, field
@@ -100,9 +100,7 @@ class SurfaceAtPoints(SurfaceAlgorithm):
         progress = progress_of(feedback)
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
-        source = self.parameterAsSource(parameters, "POINTS", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "POINTS"))
+        source = chosen_source(self, parameters, "POINTS", context)
         asked = _collect(source, part(progress, 0.3, 0.5))
         answers = ask_surface(tin, _places_on(tin, asked.places, source, context) * metres_per_unit(tin.crs))
         has_z = QgsWkbTypes.hasZ(source.wkbType())

@@ -10,7 +10,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterEnum,
     QgsProcessingParameterRasterDestination,
 )
@@ -86,13 +85,12 @@ class SurfaceRaster(SurfaceAlgorithm):
             QgsProcessingParameterRasterDestination("OUTPUT", translate("hummock", "Heights (GeoTIFF)")),
             translate("hummock", "One band of heights in the unit of the CRS; the file's name ends in .tif."),
         )
-        for name, label in (
+        self.add_numbers(
             ("COLUMNS", translate("hummock", "Columns")),
             ("ROWS", translate("hummock", "Rows")),
             ("CELLS_ON_SURFACE", translate("hummock", "Cells on the surface")),
             ("LARGEST_DIFFERENCE", translate("hummock", "Largest difference from the surface (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

@@ -8,7 +8,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingOutputMapLayer,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterFileDestination,
 )
@@ -78,14 +77,13 @@ class ThinSurface(SurfaceAlgorithm):
             translate("hummock", "The mesh file; its CRS is written beside it as .prj."),
         )
         self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
-        for name, label in (
+        self.add_numbers(
             ("VERTEX_COUNT", translate("hummock", "Vertices kept")),
             ("DROPPED", translate("hummock", "Vertices dropped")),
             ("TRIANGLE_COUNT", translate("hummock", "Number of triangles")),
             ("LARGEST_DIFFERENCE", translate("hummock", "Largest difference in height (m)")),
             ("RMS_DIFFERENCE", translate("hummock", "Root mean square difference (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback

@@ -9,9 +9,7 @@ from qgis.core import (
     QgsFeatureRequest,
     QgsGeometry,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingOutputNumber,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
@@ -26,6 +24,7 @@ from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, say
 from .layers import parts_of
 from .parameters import chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
+from .pointsource import chosen_source
 from .sinks import counted
 from .styles import WALK, dress_vector
 from .trustlayers import walk_counts, walk_fields, write_walk
@@ -135,15 +134,14 @@ class PlanWalk(HummockAlgorithm):
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Lines to walk"), LINE_SOURCE),
             translate("hummock", "In walking order."),
         )
-        for name, label in (
+        self.add_numbers(
             ("SPACING", translate("hummock", "Spacing of the passes (m)")),
             ("DISTANCE", translate("hummock", "Distance (m)")),
             ("MINUTES", translate("hummock", "Time (minutes)")),
             ("POINT_COUNT", translate("hummock", "Number of points")),
             ("ERROR", translate("hummock", "Height error to expect (m)")),
             ("INTERVAL", translate("hummock", "Contour interval to expect (m)")),
-        ):
-            self.addOutput(QgsProcessingOutputNumber(name, label))
+        )
 
     def _add_more(self, usual: WalkOptions) -> None:
         self.add(
@@ -186,9 +184,7 @@ class PlanWalk(HummockAlgorithm):
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
-        source = self.parameterAsSource(parameters, "INPUT", context)
-        if source is None:
-            raise QgsProcessingException(self.invalidSourceError(parameters, "INPUT"))
+        source = chosen_source(self, parameters, "INPUT", context)
         crs = core_crs(source.sourceCrs(), source.sourceName() or "INPUT")
         rings = _rings(source, metres_per_unit(crs), part(progress, 0.0, 0.2))
         options = self._options(crs, parameters, context)
