@@ -24,3 +24,8 @@ def part(progress: Progress, start: float, end: float) -> Progress:
         progress(start + (end - start) * fraction, stage)
 
     return report
+
+
+def named(stage: str, progress: Progress) -> Progress:
+    """``progress`` told under the name of one ``stage``."""
+    return lambda fraction, _: progress(fraction, stage)

@@ -23,6 +23,7 @@ STAGES = [
     {"handover"},
     {"report"},
     {"job"},
+    {"arguments"},
     {"__main__"},
 ]
 RANK = {name: rank for rank, names in enumerate(STAGES) for name in names}

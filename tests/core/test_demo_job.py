@@ -9,7 +9,8 @@ import pytest
 
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.handover.mesh import read_2dm
-from plugin.core.job import JobSettings, run_job
+from plugin.core.job.run import run_job
+from plugin.core.job.settings import JobSettings
 from plugin.core.points.pointset import Reason, Status
 from plugin.core.surface.locate import heights_at
 

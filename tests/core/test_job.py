@@ -15,7 +15,8 @@ import pytest
 from plugin.core.__main__ import STAGES, ProgressLine, main
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.handover.mesh import read_2dm
-from plugin.core.job import JobSettings, run_job
+from plugin.core.job.run import run_job
+from plugin.core.job.settings import JobSettings
 from plugin.core.progress import Cancelled
 from plugin.core.units import LengthUnit
 
@@ -203,7 +204,7 @@ def test_a_fault_of_the_program_is_one_line_and_status_3(tmp_path, capsys, monke
     def fail(*_):
         raise ZeroDivisionError("made\nto fail")
 
-    monkeypatch.setattr("plugin.core.job.build_surface_with_edits", fail)
+    monkeypatch.setattr("plugin.core.job.run.build_surface_with_edits", fail)
     survey = write(tmp_path / "hill.csv", hill())
     assert run(survey, tmp_path / "out") == 3
     said = capsys.readouterr().err

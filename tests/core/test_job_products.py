@@ -12,7 +12,8 @@ from plugin.core.__main__ import STAGES
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.handover.grid import large_grid
 from plugin.core.handover.mesh import read_2dm
-from plugin.core.job import JobSettings, compute
+from plugin.core.job.run import compute
+from plugin.core.job.settings import JobSettings
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.raster import GridFrame
 

@@ -16,7 +16,8 @@ from matplotlib.figure import Figure
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.contours.sheet import SheetOptions
 from plugin.core.contours.spots import find_spots
-from plugin.core.job import JobSettings, compute
+from plugin.core.job.run import compute
+from plugin.core.job.settings import JobSettings
 from plugin.core.report import drawing, figures, surface_maps, surface_sections
 from plugin.core.report.html import report_html, write_report
 from plugin.core.report.labels import Words, nice_step, number, significant

@@ -15,8 +15,9 @@ from ..quality.interval import claimed_sigma
 from ..quality.overrides import OverrideReport
 from ..quality.tolerances import ToleranceSet
 from . import figures, markup
-from .input_sections import REASONS, Section, say_message
+from .input_sections import REASONS, say_message
 from .labels import NOT_KNOWN, Words, number, plain
+from .markup import Section
 from .results import JobResult
 
 _FINDINGS_SHOWN = 100

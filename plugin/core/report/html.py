@@ -12,8 +12,9 @@ from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .check_sections import check_section, repeatability_section
-from .input_sections import Section, coordinates_section, linework_section, points_section, survey_section
+from .input_sections import coordinates_section, linework_section, points_section, survey_section
 from .labels import Words, number, plain
+from .markup import Section
 from .output_sections import cautions_section, contours_section, files_section, method_section
 from .quality_sections import accuracy_section, coverage_section, doubts_section
 from .results import JobResult
@@ -30,8 +31,9 @@ CAUTION = QT_TRANSLATE_NOOP(
 )
 CONTENTS = QT_TRANSLATE_NOOP("core", "Contents")
 
+#: Before the answers to what was asked of the surface, and after them.
+RESULTS: Sequence[Callable[[JobResult, Words], Section]] = (contours_section,)
 SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
-    contours_section,
     accuracy_section,
     coverage_section,
     findings_section,
@@ -66,7 +68,9 @@ def report_html(result: JobResult, words: Words, language: str = "en") -> str:
     """The report as text."""
     file = PurePath(result.survey.points.source).name
     title = words(TITLE, file=file)
-    sections = [make(result, words) for make in SECTIONS]
+    sections = [make(result, words) for make in RESULTS]
+    sections += [section for answer in result.answers for section in answer.sections(words)]
+    sections += [make(result, words) for make in SECTIONS]
     lead = markup.paragraph(_lead(result, file, words)) + markup.caution([words(CAUTION)])
     lead += markup.contents(words(CONTENTS), [(anchor, name) for anchor, name, _ in sections])
     main = "".join(markup.section(*section) for section in sections)

@@ -15,10 +15,9 @@ from ..points.merge import SOURCE
 from ..points.pointset import Reason, Status
 from . import figures, markup
 from .labels import Words, crs_name, millimetres, number
+from .markup import Section
 from .measures import plan_length
 from .results import JobResult
-
-Section = Tuple[str, str, str]  # anchor, title, HTML
 
 _REJECTS_SHOWN = 50
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 from html import escape
 from typing import Iterable, Sequence, Tuple
 
+Section = Tuple[str, str, str]  # anchor, title, HTML
+
 STYLE = """
 :root { color-scheme: light; }
 body { font: 1rem/1.5 "Segoe UI", "Noto Sans", "DejaVu Sans", Arial, sans-serif; color: #252525; background: #fff;

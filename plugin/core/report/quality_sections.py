@@ -13,8 +13,9 @@ from ..points.pointset import Status
 from ..quality.interval import NO_BASIS
 from . import markup
 from .accuracy_page import accuracy_body
-from .input_sections import REASONS, Section, say_message
+from .input_sections import REASONS, say_message
 from .labels import Words, number
+from .markup import Section
 from .pass_figures import Place, most_telling, passes_figure, places_along
 from .quality_maps import coverage_map
 from .results import JobResult

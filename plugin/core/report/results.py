@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Optional, Tuple
+from typing import Any, Callable, Optional, Protocol, Sequence, Tuple
 
 from ..contours.lines import Contours
 from ..contours.sheet import Sheet
@@ -25,6 +25,30 @@ from ..surface.findings import Finding
 from ..surface.raster import GridFrame
 from ..surface.thin import Thinned
 from ..units import LengthUnit
+from .labels import Words
+from .markup import Section
+
+
+class Answer(Protocol):
+    """What was found out about the finished surface beyond its contours: volumes, water, grades."""
+
+    @property
+    def messages(self) -> Tuple[Message, ...]:
+        """What was noticed, for the remarks of the report."""
+        ...
+
+    @property
+    def lines(self) -> Tuple[Message, ...]:
+        """The answer in a line or a few for a terminal, in the form of the other lines of the summary."""
+        ...
+
+    def sections(self, words: Words) -> Sequence[Section]:
+        """Sections for the report."""
+        ...
+
+    def write(self, folder: Path, translate: Callable[[str], str]) -> Sequence[Path]:
+        """Write its files into ``folder``; their paths. Each file appears only when it is whole."""
+        ...
 
 
 @dataclass(frozen=True)
@@ -42,7 +66,7 @@ class JobResult:
     ``overrides``: where a hand overruled them, None without decisions or checks.
     ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
     surface with fewer vertices, ``dem``: frame of the grid of heights; None where not asked for. ``file_messages``:
-    remarks on the files. ``files``: what has been written so far.
+    remarks on the files. ``answers``: to the questions asked of the surface. ``files``: what has been written so far.
     """
 
     survey: PointFile
@@ -70,6 +94,7 @@ class JobResult:
     georeference: Tuple[Georeference, ...] = ()
     fitted: Optional[Fitted] = None
     place_messages: Tuple[Message, ...] = ()
+    answers: Tuple[Answer, ...] = ()
 
     @property
     def crs(self) -> Optional[Any]:
@@ -93,4 +118,5 @@ class JobResult:
         linework = () if self.linework is None else self.linework.messages
         surface = (*self.surface.report.messages, *self.edited.messages)
         place = self.place_messages
-        return (*self.survey.messages, *place, *self.messages, *linework, *surface, *self.file_messages)
+        answers = tuple(said for answer in self.answers for said in answer.messages)
+        return (*self.survey.messages, *place, *self.messages, *linework, *surface, *answers, *self.file_messages)

@@ -97,6 +97,7 @@ def summary(result: JobResult, folder: Path) -> List[str]:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
     told += _told_of_more(result)
+    told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:

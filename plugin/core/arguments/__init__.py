@@ -1,0 +1,1 @@
+"""The command line: its options, and what they ask of the main job."""

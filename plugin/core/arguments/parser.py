@@ -1,0 +1,146 @@
+"""The options of the command line.
+
+Nothing heavy is imported here: mistakes are told at once, and a missing package in one line.
+"""
+
+from __future__ import annotations
+
+import argparse
+from pathlib import Path
+from typing import Any, NoReturn
+
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..units import LengthUnit
+from .numbers import number, positive
+
+BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
+
+USAGE = "python -m plugin.core SURVEY --crs CRS --interval N --out DIR [more]"
+SHEET_SCALE = 500
+DESCRIPTION = "Make a surface, contours and a report from the points of a survey."
+EPILOG = "Example: python -m plugin.core survey.csv --crs EPSG:25832 --interval 0.25 --out results"
+
+
+class _Parser(argparse.ArgumentParser):
+    """Mistakes become a SurveyError: one line, without the usage text."""
+
+    def error(self, text: str) -> NoReturn:
+        raise SurveyError(BAD_ARGUMENTS, reason=text)
+
+
+def make_parser() -> argparse.ArgumentParser:
+    """The parser of all options; mistakes become a SurveyError."""
+    parser = _Parser(
+        prog="python -m plugin.core", allow_abbrev=False, description=DESCRIPTION, epilog=EPILOG, usage=USAGE,
+        add_help=False,
+    )  # fmt: skip
+    _add_main_options(parser)
+    _add_reading_options(parser.add_argument_group("how the survey is read"))
+    _add_place_options(parser.add_argument_group("where the survey lies"))
+    _add_quality_options(parser.add_argument_group("what the survey is worth"))
+    _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
+    _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
+    return parser
+
+
+def _add_main_options(parser: argparse.ArgumentParser) -> None:
+    add = parser.add_argument
+    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183); several files become one survey"
+    add("survey", metavar="SURVEY", type=Path, nargs="+", help=survey)
+    add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
+    add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
+    add("--interval", metavar="N", type=positive("--interval"), required=True, help="height between contours")
+    units = [unit.value for unit in LengthUnit]
+    add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
+    add("--base", metavar="N", type=number("--base"), default=0.0, help="a height that has a contour (default: 0)")
+    add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
+    add("--debug", action="store_true", help="show where the program failed, if it does")
+    add("-h", "--help", action="help", help="show this help and stop")
+
+
+def _add_reading_options(group: Any) -> None:
+    add = group.add_argument
+    units = [unit.value for unit in LengthUnit]
+    add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
+    add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
+    add("--height-unit", choices=units, help="unit of its heights, if another")
+    add("--delimiter", metavar="C", help="what separates columns; found if left out")
+    add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
+    add("--encoding", metavar="NAME", help="text encoding; found if left out")
+    add("--decisions", metavar="FILE", type=Path, help="decisions by hand on single points (CSV)")
+    codes = group.add_mutually_exclusive_group()
+    codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
+    codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")
+
+
+def _add_place_options(group: Any) -> None:
+    add = group.add_argument
+    source = "CRS of the coordinates in the files, if another; geographic for degrees (default for these: EPSG:4326)"
+    add("--source-crs", metavar="CRS", help=source)
+    accept = "coordinate operation to accept though a better one is known; may be given again"
+    add("--accept", metavar="NAME", action="append", default=[], help=accept)
+    correct = "read coordinates outside the area of use as this cause says, such as swapped; nothing is corrected else"
+    add("--correct", metavar="CAUSE", default="", help=correct)
+    kinds = ["orthometric", "ellipsoidal"]
+    add("--heights", choices=kinds, help="heights wanted (default: as in the file; with --geoid: orthometric)")
+    add("--heights-are", choices=kinds, help="what the heights in text files are, where they do not say it")
+    add("--geoid", metavar="M|FILE", help="geoid separation: metres, or a grid that PROJ reads; see --heights")
+    add("--control", metavar="FILE", type=Path, help="control points (CSV); the survey is local and is fitted to them")
+    fits = ["plan", "space"]
+    add("--control-fit", choices=fits, default=fits[0], help="four parameters in plan, or seven in space")
+    heights = ["shift", "plane", "keep"]
+    add("--control-heights", choices=heights, default=heights[0], help="what a fit in plan does to heights")
+    add("--leave-out", metavar="NAME", action="append", default=[], help="control point not used; may be given again")
+    grid = group.add_mutually_exclusive_group()
+    grid.add_argument("--ground-to-grid", action="store_true", help="the survey is on the ground; bring it to the grid")
+    grid.add_argument("--grid-to-ground", action="store_true", help="bring it from the grid of --crs to the ground")
+    add("--ground-origin", metavar="E,N", help="origin of ground and grid, unit of the CRS (default: the middle)")
+    add("--ground-factor", metavar="F", type=positive("--ground-factor"), help="combined factor, if it is prescribed")
+    add("--ground-shift", metavar="E,N", default="0,0", help="added to ground coordinates; as --ground-shift=-5e5,-5e6")
+
+
+def _add_quality_options(group: Any) -> None:
+    add = group.add_argument
+    check = group.add_mutually_exclusive_group()
+    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances; default: "
+    check.add_argument("--check", metavar="SET", help=named + "topographic)")
+    check.add_argument("--no-check", action="store_true", help="use every point that no hand or code rejects")
+    add("--tolerances", metavar="FILE", type=Path, help="tolerance sets of your own (JSON)")
+    add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
+    wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
+    add("--accuracy-class", metavar="CM", type=positive("--accuracy-class"), help=wanted)
+    gap = "no place should be farther than this from a measured point, m; others are to be walked again (default: by "
+    add("--max-gap", metavar="M", type=positive("--max-gap"), help=gap + "the distance of the passes)")
+
+
+def _add_surface_options(group: Any) -> None:
+    def limit(name: str, unit: str, text: str) -> None:
+        group.add_argument(name, metavar=unit, type=positive(name), help=f"{text} (default: none)")
+
+    group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
+    limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
+    limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")
+    limit(
+        "--rim-angle",
+        "DEG",
+        "slivers: triangles with a wider angle opposite their outer edge are taken off; 165 is good",
+    )
+    rules = ["refuse", "mean", "first"]
+    crossings = "height where lines cross: refuse those that differ, the mean, or the first line's (default: refuse)"
+    group.add_argument("--crossings", choices=rules, default=rules[0], help=crossings)
+    name, small = "--crossing-tolerance", "a difference up to this is not refused, the mean is taken (default: 0.05)"
+    group.add_argument(name, metavar="M", type=positive(name, zero=True), default=0.05, help=small)
+
+
+def _add_sheet_options(group: Any) -> None:
+    def length(name: str, text: str, zero: bool = False) -> None:
+        group.add_argument(name, metavar="M", type=positive(name, zero), help=text)
+
+    length(
+        "--smooth", "also contours for the sheet, smoothed by at most this in plan, with labels and spot heights", True
+    )
+    length("--calm", "move heights by at most this for the sheet's contours, to calm noise (default: 0)", True)
+    scale = f"scale 1 : N of the sheet, for which labels are placed (default: {SHEET_SCALE})"
+    group.add_argument("--scale", metavar="N", type=positive("--scale"), help=scale)
+    length("--dem", "also a grid of heights (DEM) with cells of this size")
+    length("--thin", "also a surface with fewer points, within this in height", True)

@@ -1,0 +1,89 @@
+"""What the options of the command line ask of the main job."""
+
+from __future__ import annotations
+
+import argparse
+from typing import Optional
+
+from ..contours.lines import ContourOptions
+from ..contours.sheet import SheetOptions
+from ..georeference.control_fit import HeightFit
+from ..georeference.crs import metres_per_unit, read_crs
+from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
+from ..job.settings import JobSettings
+from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..points.geographic import HeightKind
+from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_tolerances
+from ..surface.build import SurfaceOptions
+from ..surface.crossings import CrossingRule
+from ..units import LengthUnit
+from .parser import SHEET_SCALE
+
+NEEDS_SMOOTH = Text(
+    "job.needs_smooth",
+    QT_TRANSLATE_NOOP(
+        "core", "{option} is for the sheet, which is made with --smooth; give that too, 0 to smooth nothing."
+    ),
+)
+
+
+def job_settings(options: argparse.Namespace) -> JobSettings:
+    """The settings of the job; raises SurveyError where options do not fit together."""
+
+    if options.smooth is None:
+        for name in ("calm", "scale"):
+            if getattr(options, name) is not None:
+                raise SurveyError(NEEDS_SMOOTH, option=f"--{name}")
+        sheet = None
+    else:
+        sheet = SheetOptions(options.smooth, options.calm or 0.0, options.scale or SHEET_SCALE)
+    unit = LengthUnit(options.interval_unit)
+    return JobSettings(
+        survey=options.survey[0], out=options.out, crs=options.crs, columns=options.columns,
+        contours=ContourOptions(options.interval, options.base, unit, options.index_every),
+        delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
+        unit=LengthUnit(options.unit) if options.unit else None,
+        height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
+        decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
+        surface=SurfaceOptions(
+            options.rim_edge, options.rim_radius, options.rim_angle, CrossingRule(options.crossings),
+            options.crossing_tolerance,
+        ),
+        edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
+        heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),
+        more=tuple(options.survey[1:]), correct=options.correct.strip(), geoid=options.geoid, control=options.control,
+        heights_are=HeightKind(options.heights_are) if options.heights_are else None,
+        fit=ControlOptions(
+            options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
+        ),
+        ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
+        max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
+    )  # fmt: skip
+
+
+def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:
+    """Ground and grid as the options ask for them; lengths there are in the unit of the CRS."""
+
+    if not (options.ground_to_grid or options.grid_to_ground):
+        return None
+    metres = metres_per_unit(read_crs(options.crs)) if options.crs else 1.0
+    east, north = parse_place(options.ground_shift, "--ground-shift")
+    origin = None
+    if options.ground_origin is not None:
+        origin = parse_place(options.ground_origin, "--ground-origin")
+        origin = (origin[0] * metres, origin[1] * metres)
+    return GroundOptions(
+        GroundWay.TO_GRID if options.ground_to_grid else GroundWay.TO_GROUND, origin, options.ground_factor,
+        shift=(east * metres, north * metres),
+    )  # fmt: skip
+
+
+def _tolerances(options: argparse.Namespace) -> ToleranceSet:
+    """The set by its name: of the file given, or of those shipped."""
+
+    if options.tolerances is None:
+        return find_tolerances(SHIPPED, options.check or SHIPPED[0].name, "--check")
+    sets = read_tolerances(options.tolerances)
+    if options.check is None and len(sets) == 1:
+        return sets[0]
+    return find_tolerances(sets, options.check or "", str(options.tolerances))

@@ -1,0 +1,94 @@
+"""What the user asks of the main job."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Optional, Protocol, Tuple
+
+from ..contours.lines import ContourOptions
+from ..contours.sheet import SheetOptions
+from ..georeference.site import ControlOptions, GroundOptions
+from ..points.geographic import HeightKind
+from ..progress import Progress
+from ..quality.tolerances import TOPOGRAPHIC, ToleranceSet
+from ..report.results import Answer, JobResult
+from ..surface.build import SurfaceOptions
+from ..units import LengthUnit
+
+
+class Question(Protocol):
+    """What is asked of the finished surface: a volume, where water runs, whether a road meets its grades.
+
+    Each kind is a module of this folder. ``stage``: its name in progress.
+    """
+
+    @property
+    def stage(self) -> str: ...
+
+    def answer(self, result: JobResult, progress: Progress) -> Answer:
+        """The answer from what the job has found so far; raises SurveyError."""
+        ...
+
+
+@dataclass(frozen=True)
+class JobSettings:
+    """What the user asks for.
+
+    ``survey``: the file. ``out``: folder of the results, made if missing. ``crs``: an authority code, WKT or
+    the like, ``"local"`` for a local grid, None where the user said nothing (an error). ``columns``,
+    ``delimiter``, ``decimal``, ``encoding``: as the reader takes them, None to find out.
+    ``unit``: of the file, that of the CRS where None; ``height_unit``: of its heights, where None the same as
+    ``unit`` if that is given, else that of the CRS. ``decisions``: file of decisions by hand. ``codes``: code
+    table, the one shipped where None; ``use_codes`` False reads no field codes. ``surface``: rim and crossings.
+    ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
+    a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
+
+    What the survey is worth: ``check``: find and reject blunders before the surface is built, single points held to
+    ``tolerances``. ``check_points``: file of independent check points in ``crs``; ``accuracy_class``:
+    vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured point, metres, None for
+    what the passes make usual.
+
+    Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
+    coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
+    ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
+    ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
+    ``fit`` says. ``ground``: to or from distances on the ground.
+
+    ``questions``: what is asked of the finished surface, answered in this order.
+    """
+
+    survey: Path
+    out: Path
+    contours: ContourOptions
+    crs: Optional[str] = None
+    columns: Optional[str] = None
+    delimiter: Optional[str] = None
+    decimal: Optional[str] = None
+    encoding: Optional[str] = None
+    unit: Optional[LengthUnit] = None
+    height_unit: Optional[LengthUnit] = None
+    decisions: Optional[Path] = None
+    codes: Optional[Path] = None
+    use_codes: bool = True
+    surface: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
+    edits: Optional[Path] = None
+    sheet: Optional[SheetOptions] = None
+    dem: Optional[float] = None
+    thin: Optional[float] = None
+    source_crs: Optional[str] = None
+    heights: Optional[HeightKind] = None
+    accept: Tuple[str, ...] = ()
+    more: Tuple[Path, ...] = ()
+    heights_are: Optional[HeightKind] = None
+    geoid: Optional[str] = None
+    correct: str = ""
+    control: Optional[Path] = None
+    fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
+    ground: Optional[GroundOptions] = None
+    check: bool = True
+    tolerances: ToleranceSet = TOPOGRAPHIC
+    check_points: Optional[Path] = None
+    accuracy_class: Optional[float] = None
+    max_gap: Optional[float] = None
+    questions: Tuple[Question, ...] = ()
