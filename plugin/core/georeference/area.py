@@ -9,7 +9,6 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from enum import Enum
-from itertools import product
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -25,7 +24,7 @@ from ..points.pointset import PointSet
 from ..units import LengthUnit, axis_unit, metres_per_unit
 from .axes import flat, horizontal
 from .record import Georeference, Georeferenced, Step, crs_name
-from .transform import in_area
+from .whereabouts import in_area, net_over
 
 OUTSIDE = Text(
     "area.outside",
@@ -280,10 +279,7 @@ def _surely_inside(crs: Any, box: Sequence[float], easting: np.ndarray, northing
     """
     if not (np.isfinite(easting).all() and np.isfinite(northing).all()):
         return False
-    e = np.linspace(easting.min(), easting.max(), 9)
-    n = np.linspace(northing.min(), northing.max(), 9)
-    grid = np.array(list(product(e, n)))
-    return bool(_landing(crs, box, grid[:, 0], grid[:, 1], margin=0.0)[0].all())
+    return bool(_landing(crs, box, *net_over(easting, northing), margin=0.0)[0].all())
 
 
 def _landing(

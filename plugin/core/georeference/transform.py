@@ -20,8 +20,9 @@ from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.geographic import HeightKind
 from ..points.pointset import PointSet
 from ..units import metres_per_height_unit, metres_per_unit
-from .axes import check_axes, flat, from_degrees, from_lonlat, has_heights, lonlat_box, solid, to_lonlat
+from .axes import check_axes, flat, from_degrees, from_lonlat, has_heights, solid
 from .record import Georeference, Georeferenced, Step, crs_name
+from .whereabouts import Box, Whereabouts, in_area, of_degrees, of_plan
 
 NO_OPERATION = Text(
     "transform.no_operation",
@@ -144,7 +145,7 @@ class Operation:
     name: str
     accuracy_m: Optional[float]
     area_name: str
-    area: Optional[Tuple[float, float, float, float]]
+    area: Optional[Box]
     ballpark: bool
     missing_grids: Tuple[str, ...]
     definition: str
@@ -155,7 +156,7 @@ class Operation:
         """Accuracy with its unit, or the text that says it is unknown."""
         return UNKNOWN_ACCURACY if self.accuracy_m is None else f"{self.accuracy_m:g} m"
 
-    def covers(self, box: Optional[Tuple[float, float, float, float]]) -> bool:
+    def covers(self, box: Optional[Box]) -> bool:
         """Whether the middle of ``box`` (west, south, east, north in degrees) lies in its area."""
         if self.area is None or box is None:
             return True
@@ -198,17 +199,7 @@ def without_network() -> Iterator[None]:
         network.set_network_enabled(active=before)
 
 
-def in_area(area: Sequence[float], lon: np.ndarray, lat: np.ndarray, margin: float = 0.0) -> np.ndarray:
-    """Mask of positions in degrees within west, south, east, north, which may span the 180th meridian."""
-    west, south, east, north = area
-    width = (east - west) % 360.0 if east - west < 360.0 else 360.0
-    with np.errstate(invalid="ignore"):
-        along = (lon - west + margin) % 360.0
-        inside = (along <= width + 2 * margin) & (lat >= south - margin) & (lat <= north + margin)
-    return np.asarray(inside & np.isfinite(lon) & np.isfinite(lat))
-
-
-def find_operations(source: Any, target: Any, box: Optional[Tuple[float, float, float, float]] = None) -> Operations:
+def find_operations(source: Any, target: Any, box: Optional[Box] = None) -> Operations:
     """Operations from ``source`` to ``target`` that touch ``box`` (west, south, east, north in degrees)."""
     with without_network(), warnings.catch_warnings():
         warnings.simplefilter("ignore")  # of missing grids: they are returned
@@ -231,14 +222,14 @@ def _accuracy(value: Any) -> Optional[float]:
     return None if value is None or not value >= 0 else float(value)
 
 
-def _area(described: Any) -> Tuple[str, Optional[Tuple[float, float, float, float]]]:
+def _area(described: Any) -> Tuple[str, Optional[Box]]:
     area = described.area_of_use
     if area is None:
         return "", None
     return str(area.name or ""), (area.west, area.south, area.east, area.north)
 
 
-def _ready(transformer: Any, source: Any, target: Any, box: Optional[Tuple[float, float, float, float]]) -> Operation:
+def _ready(transformer: Any, source: Any, target: Any, box: Optional[Box]) -> Operation:
     parts = transformer.operations or ()
     name = transformer.description
     ballpark = "ballpark" in name.lower() or any(part.has_ballpark_transformation for part in parts)
@@ -252,9 +243,7 @@ def _ready(transformer: Any, source: Any, target: Any, box: Optional[Tuple[float
     )
 
 
-def _loses_heights(
-    transformer: Any, source: Any, target: Any, box: Optional[Tuple[float, float, float, float]]
-) -> bool:
+def _loses_heights(transformer: Any, source: Any, target: Any, box: Optional[Box]) -> bool:
     """Whether heights pass unchanged though the two CRSs count them from different levels.
 
     PROJ 7 does so without a word where a geoid grid is missing.
@@ -289,9 +278,7 @@ def _lacking(operation: Any) -> Operation:
     )  # fmt: skip
 
 
-def choose_operation(
-    source: Any, target: Any, box: Optional[Tuple[float, float, float, float]] = None, accept: Sequence[str] = ()
-) -> Choice:
+def choose_operation(source: Any, target: Any, box: Optional[Box] = None, accept: Sequence[str] = ()) -> Choice:
     """The operation to take from ``source`` to ``target`` for positions in ``box`` (degrees).
 
     ``accept``: names of operations (:attr:`Operation.name`) that the user takes though they are ballpark, or
@@ -356,10 +343,10 @@ def transform_points(points: PointSet, target: Any, accept: Sequence[str] = ()) 
         raise SurveyError(NO_SOURCE_CRS)
     source = points.crs
     metres, metres_up = metres_per_unit(source), metres_per_height_unit(source)
-    lon, lat = to_lonlat(source, points.easting, points.northing)
     done = _transform(
         points.easting / metres, points.northing / metres, points.height / metres_up, source, target,
-        _Place(lon, lat, points.source, points.source_line), HeightKind.UNKNOWN, accept, metres_up,
+        of_plan(source, points.easting, points.northing, points.source, points.source_line), HeightKind.UNKNOWN, accept,
+        metres_up,
     )  # fmt: skip
     moved = replace(points, easting=done.easting, northing=done.northing, height=done.height, crs=target)
     return Georeferenced(moved, done.record)
@@ -386,25 +373,16 @@ def transform_geographic(
     x, y = from_degrees(flat(source), lon, lat, from_greenwich=False)
     use = solid(flat(source)) if heights is HeightKind.ELLIPSOIDAL else flat(source)
     lines = np.zeros(len(lon), np.int64) if lines is None else np.asarray(lines)
-    place = _Place(lon, lat, file, lines)
+    place = of_degrees(lon, lat, file, lines)
     return _transform(x, y, np.asarray(height, float), use, target, place, heights, accept, 1.0)
 
 
-class _Place(NamedTuple):
-    """Roughly where the positions are, and where they stood in the file."""
-
-    lon: np.ndarray
-    lat: np.ndarray
-    file: str
-    lines: np.ndarray
-
-
 def _transform(
-    x: np.ndarray, y: np.ndarray, z: np.ndarray, source: Any, target: Any, place: _Place, kind: HeightKind,
+    x: np.ndarray, y: np.ndarray, z: np.ndarray, source: Any, target: Any, place: Whereabouts, kind: HeightKind,
     accept: Sequence[str], metres_up: float,
 ) -> Transformed:  # fmt: skip
     """``x``, ``y``, ``z`` in the units of ``source``, x before y."""
-    box = lonlat_box(place.lon, place.lat)
+    box = place.box
     notes = () if box is None else check_axes(target, box[0], (box[1] + box[3]) / 2.0)
     with_heights = has_heights(source) and has_heights(target)
     ends = (source, target) if with_heights else (flat(source), flat(target))
@@ -434,7 +412,7 @@ def _run(
 
 
 def _check_finite(
-    east: np.ndarray, north: np.ndarray, height: Optional[np.ndarray], z: np.ndarray, place: _Place, source: Any,
+    east: np.ndarray, north: np.ndarray, height: Optional[np.ndarray], z: np.ndarray, place: Whereabouts, source: Any,
     target: Any,
 ) -> None:  # fmt: skip
     bad = ~(np.isfinite(east) & np.isfinite(north))
@@ -449,7 +427,7 @@ def _check_finite(
 
 
 def _statements(
-    choice: Choice, source: Any, target: Any, place: _Place, kind: HeightKind, with_heights: bool
+    choice: Choice, source: Any, target: Any, place: Whereabouts, kind: HeightKind, with_heights: bool
 ) -> Tuple[Message, ...]:
     operation = choice.operation
     said = [
@@ -462,7 +440,7 @@ def _statements(
         said.append(message(ACCEPTED))
     said.append(message(HEIGHTS_TOO if with_heights else _KEPT[kind]))
     if operation.area is not None:
-        outside = int((~in_area(operation.area, place.lon, place.lat)).sum())
+        outside = place.outside(operation.area)
         if outside:
-            said.append(message(BEYOND_AREA, count=outside, total=len(place.lon), area=operation.area_name))
+            said.append(message(BEYOND_AREA, count=outside, total=len(place), area=operation.area_name))
     return tuple(said)
