@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from pyproj import CRS
+from pyproj import CRS, Transformer
 from scipy import stats
 from scipy.optimize import least_squares
 from scipy.spatial.transform import Rotation
@@ -92,6 +92,62 @@ def test_a_textbook_example():
     assert fit.plan.shift == pytest.approx([1050003.715, 50542.131], abs=0.002)
     assert fit.plan.turn_degrees % 360 == pytest.approx(183 + 13 / 60 + 5.0 / 3600, abs=0.1 / 3600)
     assert round(fit.scale, 5) == 4.51962
+
+
+#: WGS 72 to WGS 84: 0, 0, +4.5 m; turn about Z +0.554"; +0.219 ppm (position vector; the sign of the turn is the
+#: other for a coordinate frame rotation), and the worked example of IOGP publication 373-7-2 (EPSG Guidance Note
+#: 7-2), methods 1033 and 1032. Figures from memory; that PROJ meets the printed result speaks for them. Both ends are
+#: printed to a centimetre, so each coordinate is sure to one.
+EXAMPLE_FROM, EXAMPLE_TO = [3657660.66, 255768.55, 5201382.11], [3657660.78, 255778.43, 5201387.75]
+EXAMPLE = "+proj=helmert +x=0 +y=0 +z=4.5 +rx=0 +ry=0 +rz={} +s=0.219 +convention={}"
+
+
+@pytest.mark.parametrize(("turn", "convention"), [(0.554, "position_vector"), (-0.554, "coordinate_frame")])
+@pytest.mark.parametrize("exact", ["", " +exact"])
+def test_seven_parameters_of_the_guidance_note_are_found_again(turn, convention, exact):
+    """Places all over the Earth, and the example's own, through the published transformation."""
+    there = Transformer.from_pipeline(EXAMPLE.format(turn, convention) + exact)
+    assert there.transform(*EXAMPLE_FROM) == pytest.approx(EXAMPLE_TO, abs=0.01)
+    lon, lat = np.array([-120.0, -40, 5, 60, 130, 170, 20]), np.array([50.0, -30, 10, 70, -45, 0, 55])
+    earth = Transformer.from_crs(4979, 4978, always_xy=True)
+    places = np.vstack((np.column_stack(earth.transform(lon, lat, np.full(7, 100.0))), EXAMPLE_FROM))
+    fit = fit_space(matched(places, np.column_stack(there.transform(*places.T))))
+    # Without "exact" PROJ leaves out the square of the turn as the formulas of the note do: 0.02 mm on the Earth.
+    slack = 1e-8 if exact else 5e-5
+    assert fit.space.apply(np.zeros((1, 3)))[0] == pytest.approx([0.0, 0.0, 4.5], abs=slack)
+    turns = Rotation.from_matrix(fit.space.rotation).as_rotvec()
+    assert np.degrees(turns) * 3600 == pytest.approx([0.0, 0.0, 0.554], abs=1e-6)
+    assert 1e6 * (fit.scale - 1) == pytest.approx(0.219, abs=1e-5)
+    assert fit.apply(*np.transpose([EXAMPLE_FROM]))[0] == pytest.approx(EXAMPLE_TO, abs=0.01)
+    assert np.abs(fit.residuals).max() < slack
+    assert fit.suspects == ()
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_seven_parameters_agree_with_proj_and_a_closed_solution_to_1e_9(seed):
+    """A local site turned by any angle: the rigorous Helmert transformation of PROJ, then scipy's best rotation."""
+    rng = np.random.default_rng(400 + seed)
+    survey = rng.uniform(-200, 200, (4 + seed % 5, 3)) * [1, 1, 0.2]
+    shifts, turns, ppm = rng.uniform(-500, 500, 3), rng.uniform(-300_000, 300_000, 3), rng.uniform(-400, 400)
+    words = [
+        f"+{name}={value:.12f}" for name, value in zip(("x", "y", "z", "rx", "ry", "rz", "s"), (*shifts, *turns, ppm))
+    ]
+    there = Transformer.from_pipeline(f"+proj=helmert {' '.join(words)} +convention=position_vector +exact")
+    control = np.column_stack(there.transform(*survey.T))
+    fit = fit_space(matched(survey, control))
+    assert fit.scale == pytest.approx(1 + 1e-6 * ppm, abs=1e-9)
+    assert fit.space.apply(np.zeros((1, 3)))[0] == pytest.approx(shifts, abs=1e-9)
+    np.testing.assert_allclose(fit.apply(*survey.T), control, rtol=0, atol=1e-9)
+
+    control += rng.normal(0, 0.02, control.shape)
+    fit = fit_space(matched(survey, control))
+    p, q = survey - survey.mean(axis=0), control - control.mean(axis=0)
+    best, _ = Rotation.align_vectors(q, p)
+    turned = best.apply(p)
+    scale = (turned * q).sum() / (p**2).sum()
+    assert fit.scale == pytest.approx(scale, abs=1e-9)
+    np.testing.assert_allclose(fit.space.rotation, best.as_matrix(), rtol=0, atol=1e-9)
+    np.testing.assert_allclose(fit.residuals, scale * turned - q, rtol=0, atol=1e-9)
 
 
 def test_the_adjustment_against_nist_certified_values():
