@@ -9,13 +9,14 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.ask import triangle_gradients
-from ..surface.cells import box_pairs
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from .overlay import common_pieces
 from .partition import Partition, Region, make_partition
+from .rim import Rim, check_changes, most_slopes
+from .segments import edge_segments, split_at
 from .side_slopes import Facets, SideSlopes, crease_lines, make_facets, reach_needed
 from .volume import Volume, volume_between
 from .zero_line import lines_of_no_depth
@@ -39,19 +40,21 @@ NO_GROUND = Text(
     QT_TRANSLATE_NOOP("core", "The platform is wholly outside the existing surface. Check its place and the CRS."),
 )
 
-_ON_LINE = 2e-5  # a place so near to a line (m) is on it but for rounding
 _FLAT = 1e-6  # gradients that differ less make no breakline
 PLATFORM, CUT_SLOPE, FILL_SLOPE = 1, 2, 3
 
 
 @dataclass(frozen=True)
 class Platform:
-    """What is graded: its surface ``tin``, its outer ``ring`` (k, 3) in the CRS, counter-clockwise and not closed, and
-    whether slopes run from each edge (k,); edge i goes from corner i to the next."""
+    """What is graded: its surface ``tin`` and its ``rims``, the outline first, then its holes."""
 
     tin: Tin
-    ring: np.ndarray
-    sloped: np.ndarray
+    rims: Tuple[Rim, ...]
+
+    @property
+    def outline(self) -> np.ndarray:
+        """The outer ring (k, 3)."""
+        return self.rims[0].ring
 
 
 @dataclass(frozen=True)
@@ -77,14 +80,14 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     up to it, as far as this goes on without a break from the platform. Vertices stand on the 0.1 mm grid.
     Raises SurveyError for a platform that is outside the existing surface.
     """
-    reach = reach_needed(_local(platform.ring, existing), slopes, existing.corners())
-    ground = _crop(existing, platform.ring, reach)
+    corners = np.vstack([_local(rim.ring, existing) for rim in platform.rims])
+    reach = reach_needed(corners, most_slopes(platform.rims, slopes), existing.corners())
+    ground = _crop(existing, platform.outline, reach)
     if len(ground.triangles) == 0:
         raise SurveyError(NO_GROUND)
-    ring = _local(platform.ring, ground)
-    facets = [make_facets(ring, platform.sloped, slopes, sign, reach) for sign in (1.0, -1.0)]
-    partition = _grading_partition(ground, platform, facets)
-    zone, heights = _zones(ground, platform, facets, partition)
+    sides = _sides(platform, ground, slopes, reach)
+    partition = _grading_partition(ground, platform, sides)
+    zone, heights = _zones(ground, platform, sides, partition)
     zone[~_reached(partition.tin, zone)] = 0
     design = _design(partition.tin, platform, zone, heights, existing)
     kept = zone[zone > 0]
@@ -98,6 +101,37 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     return Grading(design, kept, tuple(rings), volume, said)
 
 
+@dataclass(frozen=True)
+class _Side:
+    """Slopes of cut or of fill from one rim; they count where the rim's platform is not, beyond ring ``rim``."""
+
+    facets: Facets
+    rim: int
+
+    def beyond(self, partition: Partition) -> np.ndarray:
+        """Mask (m,) of the triangles of a partition (of :func:`_regions`) on the rim's own side of the platform."""
+        within = partition.inside[1 + self.rim]
+        return within if self.rim else ~within
+
+
+def _sides(platform: Platform, ground: Tin, slopes: SideSlopes, reach: float) -> Tuple[_Side, ...]:
+    found = []
+    for number, rim in enumerate(platform.rims):
+        check_changes(rim, slopes, reach)
+        runs, ring = rim.edge_runs(slopes), _local(rim.ring, ground)
+        for column, sign in enumerate((1.0, -1.0)):
+            facets = make_facets(ring, rim.sloped, runs[:, column], sign, reach, slopes.corner)
+            if len(facets):
+                found.append(_Side(facets, number))
+    return tuple(found)
+
+
+def _regions(platform: Platform) -> List[Region]:
+    """The platform, then what each of its rings encloses."""
+    rings = tuple(rim.ring[:, :2] for rim in platform.rims)
+    return [Region("platform", rings), *(Region("rim", (ring,)) for ring in rings)]
+
+
 def _local(ring: np.ndarray, tin: Tin) -> np.ndarray:
     result: np.ndarray = ring - np.append(tin.origin, 0.0)
     return result
@@ -108,52 +142,43 @@ def _crop(tin: Tin, ring: np.ndarray, reach: float) -> Tin:
     xy = ring[:, :2] - tin.origin
     low, high = xy.min(axis=0) - reach - 1, xy.max(axis=0) + reach + 1
     corner = tin.vertices[tin.triangles][:, :, :2]
-    near = np.flatnonzero(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
-    number = np.full(len(tin.triangles) + 1, -1, np.int32)
-    number[near] = np.arange(len(near), dtype=np.int32)
-    return replace(
-        tin,
-        triangles=tin.triangles[near],
-        neighbours=number[tin.neighbours[near]],
-        edge_kind=tin.edge_kind[near],
-    )
+    return tin.part(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
 
 
-def _grading_partition(ground: Tin, platform: Platform, facets: Sequence[Facets]) -> Partition:
+def _grading_partition(ground: Tin, platform: Platform, sides: Sequence[_Side]) -> Partition:
     """The plane cut along the platform's edges, the creases of the slopes, where they meet the ground, its rim."""
-    region = Region("platform", (platform.ring[:, :2],))
+    regions = _regions(platform)
     lines: List[np.ndarray] = []
     creases: List[np.ndarray] = []
     places: List[np.ndarray] = []
-    for side in facets:
-        if len(side):
-            soup, segments = _slope_soup(side, region, ground)
-            daylight = [line[:, :2] for line in lines_of_no_depth(common_pieces(ground, soup))]
-            lines += daylight
-            places += [*daylight, segments.reshape(-1, 2)]
-            creases.append(segments)
+    for side in sides:
+        soup, segments = _slope_soup(side, regions, ground)
+        meeting = lines_of_no_depth(common_pieces(ground, soup)) if len(soup.triangles) else ()
+        daylight = [line[:, :2] for line in meeting]
+        lines += daylight
+        places += [*daylight, segments.reshape(-1, 2)]
+        creases.append(segments)
     # every line gets a vertex where another ends on it: rounded to the grid, the end would miss it
     known = np.concatenate([np.empty((0, 2)), *places])
-    for side, segments in zip((side for side in facets if len(side)), creases):
-        parts = _split_at(segments, known)
-        lines += list(parts[_in_earth(parts, side, ground)])
-    lines += list(_split_at(np.concatenate([_edges(platform.tin), _rim_near(ground, facets)]), known))
-    west, south = platform.ring[:, :2].min(axis=0)
-    east, north = platform.ring[:, :2].max(axis=0)
-    return make_partition([region], (west, south, east, north), ground.crs, lines)
+    for side, segments in zip(sides, creases):
+        parts, _ = split_at(segments, known)
+        lines += list(parts[_in_earth(parts, side.facets, ground)])
+    lines += list(split_at(np.concatenate([edge_segments(platform.tin)[0], _rim_near(ground, sides)]), known)[0])
+    return make_partition(regions, regions[0].bounds, ground.crs, lines)
 
 
-def _slope_soup(side: Facets, region: Region, ground: Tin) -> Tuple[Tin, np.ndarray]:
+def _slope_soup(side: _Side, regions: Sequence[Region], ground: Tin) -> Tuple[Tin, np.ndarray]:
     """The slopes outside the platform as loose triangles, and their creases (s, 2, 2) in the CRS."""
-    lines = [segment + ground.origin for segment in crease_lines(side)]
-    cells = make_partition([region], region.bounds, ground.crs, lines)
-    tin = cells.tin
+    facets = side.facets
+    lines = [segment + ground.origin for segment in crease_lines(facets)]
+    cells = make_partition(regions, regions[0].bounds, ground.crs, lines)
+    tin, free = cells.tin, side.beyond(cells)
     corner = tin.vertices[tin.triangles][:, :, :2] + (tin.origin - ground.origin)
-    facet, _ = side.nearest(corner.mean(axis=1))
-    use = np.flatnonzero((facet >= 0) & ~cells.inside[0])
-    soup = _soup(corner[use], side.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
+    facet, _ = facets.nearest(corner.mean(axis=1))
+    use = np.flatnonzero((facet >= 0) & free)
+    soup = _soup(corner[use], facets.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
     once = (tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None])
-    outer = ~(cells.inside[0][:, None] | ((tin.neighbours >= 0) & cells.inside[0][tin.neighbours]))
+    outer = free[:, None] & ((tin.neighbours < 0) | free[tin.neighbours])
     triangle, edge = np.nonzero(once & outer & (tin.edge_kind > 0))
     ends = [tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]]
     return soup, np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
@@ -166,38 +191,6 @@ def _in_earth(segments: np.ndarray, side: Facets, ground: Tin) -> np.ndarray:
     with np.errstate(invalid="ignore"):
         mask: np.ndarray = side.sign * (heights_at(ground, middle) - height) > 0
     return mask
-
-
-def _split_at(segments: np.ndarray, places: np.ndarray) -> np.ndarray:
-    """Segments (s, 2, 2) cut at the places (q, 2) that lie on them."""
-    if len(segments) == 0 or len(places) == 0:
-        return segments
-    shift = np.minimum(segments.reshape(-1, 2).min(axis=0), places.min(axis=0)) - 1
-    low, high = segments.min(axis=1) - shift - _ON_LINE, segments.max(axis=1) - shift + _ON_LINE
-    cell = max(1e-2, float(np.median((high - low).max(axis=1))))
-    found = []
-    for i, j in box_pairs(low, high, places - shift, places - shift, cell):
-        a, step = segments[i, 0], segments[i, 1] - segments[i, 0]
-        length = np.maximum(np.hypot(*step.T), 1e-300)
-        to = places[j] - a
-        along = np.sum(to * step, axis=1) / length
-        on = np.abs(step[:, 0] * to[:, 1] - step[:, 1] * to[:, 0]) / length < _ON_LINE
-        inner = on & (along > _ON_LINE) & (along < length - _ON_LINE)
-        found.append((i[inner], along[inner], j[inner]))
-    i, along, j = (np.concatenate(column) for column in zip(*found))
-    order = np.lexsort((along, i))
-    i, along, j = i[order], along[order], j[order]
-    again = np.append(False, (np.diff(i) == 0) & (np.diff(along) < _ON_LINE)) if len(i) else np.zeros(0, bool)
-    i, j = i[~again], j[~again]
-    # each segment's first end, the places on it, its last end, in one list
-    number = np.arange(len(segments))
-    of = np.concatenate([number, i, number])
-    rank = np.concatenate([np.zeros(len(segments)), np.arange(1, len(i) + 1), np.full(len(segments), len(i) + 1)])
-    xy = np.concatenate([segments[:, 0], places[j], segments[:, 1]])
-    order = np.lexsort((rank, of))
-    of, xy = of[order], xy[order]
-    same = of[:-1] == of[1:]
-    return np.stack([xy[:-1][same], xy[1:][same]], axis=1)
 
 
 def _soup(corner: np.ndarray, height: np.ndarray, like: Tin) -> Tin:
@@ -213,20 +206,12 @@ def _soup(corner: np.ndarray, height: np.ndarray, like: Tin) -> Tin:
     )
 
 
-def _edges(tin: Tin) -> np.ndarray:
-    """Segments (e, 2, 2) in the CRS of all edges, each once."""
-    triangle, side = np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))
-    ends = [tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]]
-    result: np.ndarray = np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
-    return result
-
-
-def _rim_near(ground: Tin, facets: Sequence[Facets]) -> np.ndarray:
+def _rim_near(ground: Tin, sides: Sequence[_Side]) -> np.ndarray:
     """Segments (s, 2, 2) in the CRS of the ground's rim near the slopes."""
     triangle, side = np.nonzero(ground.neighbours < 0)
     ends = [ground.triangles[triangle, side], ground.triangles[triangle, (side + 1) % 3]]
     segments = np.stack([ground.vertices[v, :2] for v in ends], axis=1)
-    boxes = [side.boxes() for side in facets if len(side)]
+    boxes = [side.facets.boxes() for side in sides]
     if not boxes:
         return np.empty((0, 2, 2))
     low, high = np.vstack([b[0] for b in boxes]).min(axis=0), np.vstack([b[1] for b in boxes]).max(axis=0)
@@ -236,7 +221,7 @@ def _rim_near(ground: Tin, facets: Sequence[Facets]) -> np.ndarray:
 
 
 def _zones(
-    ground: Tin, platform: Platform, facets: Sequence[Facets], partition: Partition
+    ground: Tin, platform: Platform, sides: Sequence[_Side], partition: Partition
 ) -> Tuple[np.ndarray, np.ndarray]:
     """What each triangle would be, and its heights (m, 3) at the corners."""
     cells = partition.tin
@@ -250,13 +235,14 @@ def _zones(
     outside = np.flatnonzero(~inside)
     level = np.full(len(corner), np.nan)
     level[outside] = heights_at(ground, middle[outside] + ground.origin)
-    for side, label in zip(facets, (CUT_SLOPE, FILL_SLOPE)):
-        free = outside[zone[outside] == 0]
-        facet, height = side.nearest(middle[free])
-        graded = np.flatnonzero((facet >= 0) & (side.sign * (level[free] - height) > 0))
-        zone[free[graded]] = label
+    for side in sides:
+        facets = side.facets
+        free = outside[(zone[outside] == 0) & side.beyond(partition)[outside]]
+        facet, height = facets.nearest(middle[free])
+        graded = np.flatnonzero((facet >= 0) & (facets.sign * (level[free] - height) > 0))
+        zone[free[graded]] = CUT_SLOPE if facets.sign > 0 else FILL_SLOPE
         at = corner[free[graded]]
-        heights[free[graded]] = side.height(facet[graded], at[:, :, 0], at[:, :, 1])
+        heights[free[graded]] = facets.height(facet[graded], at[:, :, 0], at[:, :, 1])
     return zone, heights
 
 

@@ -24,7 +24,7 @@ BAD_RUN = Text(
 )
 
 _FAN_STEP = np.radians(10.0)  # a facet of a fan is 0.4 % steeper in its middle than at its sides
-_LEAST_MITRE = 0.3  # cosine between a mitre and the edges' normals from which a corner is rounded instead
+_LEAST_MITRE = 0.3  # cosine between a mitre and the nearer normal of its edges below which a corner is rounded
 _LOWER = 1e-7  # metres by which another facet must be nearer to hide one
 _SHORT = 1e-6
 
@@ -104,14 +104,19 @@ class Facets:
         return best, height
 
 
-def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: float, reach: float) -> Facets:
-    """Facets out to ``reach`` metres from the edges of a counter-clockwise ring (k, 3) where ``sloped`` (k,)."""
-    grade = sign / (slopes.cut_run if sign > 0 else slopes.fill_run)
+def make_facets(
+    ring: np.ndarray, sloped: np.ndarray, runs: np.ndarray, sign: float, reach: float, style: Corner
+) -> Facets:
+    """Facets out to ``reach`` metres from the edges of a ring (k, 3) where ``sloped`` (k,), the platform on its left.
+
+    ``runs``: (k,) metres out for each metre up or down.
+    """
+    grade = sign / runs
     ahead = np.roll(ring, -1, axis=0) - ring
     length = np.hypot(ahead[:, 0], ahead[:, 1])
     along = ahead[:, :2] / length[:, None]
     normal = np.column_stack([along[:, 1], -along[:, 0]])  # outward
-    gradient = along * (ahead[:, 2] / length)[:, None] + grade * normal
+    gradient = along * (ahead[:, 2] / length)[:, None] + grade[:, None] * normal
     corners: List[np.ndarray] = []
     bases: List[np.ndarray] = []
     gradients: List[np.ndarray] = []
@@ -129,7 +134,7 @@ def make_facets(ring: np.ndarray, sloped: np.ndarray, slopes: SideSlopes, sign: 
         if turn < 0:
             found = _inward(normal[before], normal[i], gradient[[before, i]])
         else:
-            found = _corner(normal[before], normal[i], gradient[[before, i]], grade, slopes.corner)
+            found = _corner(normal[before], normal[i], gradient[[before, i]], grade[[before, i]], style)
         for fan, slope in found:
             last = v[:2] + reach * fan[1]
             corners.append(np.array([v[:2], v[:2] + reach * fan[0], last, last]))
@@ -164,11 +169,15 @@ def _inward(before: np.ndarray, after: np.ndarray, gradient: np.ndarray) -> List
     return found
 
 
-def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: float, style: Corner) -> List[Fan]:
-    """Triangles at an outward corner: their two rays from it (for a reach of 1) and their gradients."""
+def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: np.ndarray, style: Corner) -> List[Fan]:
+    """Triangles at an outward corner: their two rays from it (for a reach of 1) and their gradients.
+
+    A fan goes from the ``grade`` (2,) of one edge to that of the other evenly with the angle.
+    """
     if style is Corner.MITRE:
         meeting = _meeting_line(before, after, gradient)
-        if min(meeting @ before, meeting @ after) > _LEAST_MITRE:
+        between = _cross(before, meeting) >= 0 and _cross(meeting, after) >= 0
+        if between and max(meeting @ before, meeting @ after) > _LEAST_MITRE:
             return [
                 ((before, meeting / (meeting @ before)), gradient[0]),
                 ((meeting / (meeting @ after), after), gradient[1]),
@@ -176,14 +185,19 @@ def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: 
     start = np.arctan2(before[1], before[0])
     sweep = (np.arctan2(after[1], after[0]) - start) % (2 * np.pi)
     count = max(1, int(np.ceil(sweep / _FAN_STEP - 1e-9)))
-    angle = start + sweep * np.arange(count + 1) / count
+    share = np.arange(count + 1) / count
+    angle = start + sweep * share
     rays = np.column_stack([np.cos(angle), np.sin(angle)])
     rays[0], rays[-1] = before, after
+    rise = grade[0] + share * (grade[1] - grade[0])
     found: List[Fan] = []
-    for one, other in zip(rays[:-1], rays[1:]):
-        middle = one + other
-        found.append(((one, other), grade * 2 * middle / (middle @ middle)))  # has ``grade`` along both rays
+    for k in range(count):  # the plane that rises so along both rays
+        found.append(((rays[k], rays[k + 1]), np.linalg.solve(rays[k : k + 2], rise[k : k + 2])))
     return found
+
+
+def _cross(one: np.ndarray, other: np.ndarray) -> float:
+    return float(one[0] * other[1] - one[1] * other[0])
 
 
 def crease_lines(facets: Facets) -> np.ndarray:

@@ -18,6 +18,7 @@ from ..surface.tin import Tin
 from .balance import Balance, balance
 from .centreline import Stations, make_stations
 from .grading import Grading, Platform, grade
+from .rim import Rim
 from .side_slopes import SideSlopes
 
 BAD_SECTION = Text(
@@ -56,11 +57,13 @@ class Ditch:
 class HalfSection:
     """One side of a typical section, from the centreline outward.
 
-    ``lanes``: (width in metres, crossfall as rise per metre outward, so -0.025 falls away by 2.5 %) of each part.
+    ``lanes``: (width in metres, crossfall as rise per metre outward, so -0.025 falls away by 2.5 %) of each part;
+    ``names``: what they are called, if anything.
     """
 
     lanes: Tuple[Tuple[float, float], ...]
     ditch: Optional[Ditch] = None
+    names: Tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
         ditch = self.ditch
@@ -92,23 +95,30 @@ def strip(
     section: TypicalSection,
     existing: Tin,
     step: float = 5.0,
+    sloped_ends: bool = False,
 ) -> Platform:
     """The platform of a strip: everything between the outer edges, without the slopes to the ground.
 
     ``centreline``: (k, 2) metres in the CRS. ``profile``: (p, 2) station and height at the centreline, straight between
     them. ``step``: metres between stations, which also stand at corners and where the profile breaks; bends are
-    straight between stations. The strip's ends are left steep. Raises SurveyError for a profile that does not cover
-    the line, or a strip that folds over itself.
+    straight between stations. The strip's ends are left steep, unless ``sloped_ends``. Raises SurveyError for a
+    profile that does not cover the line, or a strip that folds over itself.
     """
     profile = np.asarray(profile, float).reshape(-1, 2)
+    lines = _lines(centreline, profile, section, existing, step)
+    return _platform(lines, existing, sloped_ends)
+
+
+def _lines(
+    centreline: np.ndarray, profile: np.ndarray, section: TypicalSection, existing: Tin, step: float
+) -> List[np.ndarray]:
+    """Lines (s, 3) along the strip, from the left edge over the centreline to the right edge."""
     stations = make_stations(centreline, step, profile[:, 0].tolist())
     height = _profile_heights(profile, stations.station)
     sides = []
     for half, sign in ((section.left, -1.0), (section.right, 1.0)):
         sides.append(_side(half, sign, stations, height, existing))
-    lines = _long_lines(stations, height, sides)
-    lines = [_snapped(line, existing) for line in lines]
-    return _platform(lines, len(sides[0].offset[0]), existing)
+    return [_snapped(line, existing) for line in _long_lines(stations, height, sides)]
 
 
 def _profile_heights(profile: np.ndarray, station: np.ndarray) -> np.ndarray:
@@ -152,12 +162,12 @@ def _snapped(line: np.ndarray, like: Tin) -> np.ndarray:
     return np.column_stack([xy, line[:, 2]])
 
 
-def _platform(lines: List[np.ndarray], left_breaks: int, existing: Tin) -> Platform:
+def _platform(lines: List[np.ndarray], existing: Tin, sloped_ends: bool) -> Platform:
     right_edge, left_edge = lines[-1], lines[0][::-1]
     end, start = np.array([line[-1] for line in lines])[::-1], np.array([line[0] for line in lines])
     ring = np.vstack([right_edge, end[1:-1], left_edge, start[1:-1]])
     sides = [len(right_edge) - 1, len(end) - 1, len(left_edge) - 1, len(start) - 1]
-    sloped = np.repeat([True, False, True, False], sides)
+    sloped = np.repeat([True, sloped_ends, True, sloped_ends], sides)
     own = np.hypot(*(np.roll(ring, -1, axis=0) - ring)[:, :2].T) > 1e-6
     ring, sloped = ring[own], sloped[own]
     across = [np.array(row) for row in zip(*(line for line in lines))]
@@ -171,7 +181,7 @@ def _platform(lines: List[np.ndarray], left_breaks: int, existing: Tin) -> Platf
     area = 0.5 * float(np.sum(local[:, 0] * after[:, 1] - local[:, 1] * after[:, 0]))
     if surface.report.conflicts or abs(surface.tin.plan_area - area) > 1e-6 * abs(area) + 1e-3:
         raise SurveyError(FOLDS)
-    return Platform(surface.tin, ring, sloped)
+    return Platform(surface.tin, (Rim(ring, sloped),))
 
 
 def _constraint(kind: LineKind, xyz: np.ndarray) -> ConstraintLine:
@@ -179,10 +189,45 @@ def _constraint(kind: LineKind, xyz: np.ndarray) -> ConstraintLine:
 
 
 def grade_strip(
-    existing: Tin, centreline: np.ndarray, profile: np.ndarray, section: TypicalSection, step: float = 5.0
+    existing: Tin,
+    centreline: np.ndarray,
+    profile: np.ndarray,
+    section: TypicalSection,
+    step: float = 5.0,
+    sloped_ends: bool = False,
 ) -> Grading:
     """Grade a strip into the ground; see :func:`strip` and :func:`.grading.grade`."""
-    return grade(existing, strip(centreline, profile, section, existing, step), section.slopes)
+    return grade(existing, strip(centreline, profile, section, existing, step, sloped_ends), section.slopes)
+
+
+@dataclass(frozen=True)
+class StripLine:
+    """A line (s, 3) along a strip. ``side``: -1 left, 0 the centreline, 1 right; ``part``: number of the part of the
+    half section outside of which it runs, from 1; ``name``: that part's; ditches follow the parts."""
+
+    side: int
+    part: int
+    name: str
+    xyz: np.ndarray
+
+
+def strip_lines(
+    centreline: np.ndarray, profile: np.ndarray, section: TypicalSection, existing: Tin, step: float = 5.0
+) -> Tuple[StripLine, ...]:
+    """The lines that make a strip, from its left edge to its right; see :func:`strip`."""
+    lines = _lines(centreline, np.asarray(profile, float).reshape(-1, 2), section, existing, step)
+    places = [(-1, part) for part in range(_breaks_of(section.left), 0, -1)]
+    places += [(0, 0)] + [(1, part) for part in range(1, _breaks_of(section.right) + 1)]
+    found = []
+    for (side, part), xyz in zip(places, lines):
+        half = section.left if side < 0 else section.right
+        named = side and part <= len(half.names)
+        found.append(StripLine(side, part, half.names[part - 1] if named else "", xyz))
+    return tuple(found)
+
+
+def _breaks_of(half: HalfSection) -> int:
+    return len(half.lanes) + (0 if half.ditch is None else 2)
 
 
 def balance_strip(
@@ -194,6 +239,7 @@ def balance_strip(
     factor: float = 1.0,
     surplus: float = 0.0,
     progress: Progress = silent,
+    sloped_ends: bool = False,
 ) -> Balance:
     """Shift of a strip's whole profile for which cut × factor = fill + surplus; see :func:`.balance.balance`.
 
@@ -205,6 +251,6 @@ def balance_strip(
     def design(shift: float) -> Grading:
         tries[0] += 1
         progress(1 - 0.85 ** tries[0], "earthwork")
-        return grade_strip(existing, centreline, profile + np.array([0.0, shift]), section, step)
+        return grade_strip(existing, centreline, profile + np.array([0.0, shift]), section, step, sloped_ends)
 
     return balance(design, factor, surplus)

@@ -12,7 +12,7 @@ import base64
 import io
 import math
 from dataclasses import dataclass
-from typing import Any, List, Optional, Tuple
+from typing import Any, Optional, Tuple
 
 import numpy as np
 from matplotlib.backends.backend_agg import FigureCanvasAgg
@@ -25,6 +25,7 @@ from scipy.ndimage import distance_transform_edt
 
 from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP
+from ..surface.chains import edge_chains
 from ..surface.tin import Tin
 from ..units import LengthUnit
 from .labels import Words, nice_step, number
@@ -168,30 +169,11 @@ def _draw_sides(
         return
     ends = np.stack([tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]], axis=1)
     ends = np.unique(np.sort(ends, axis=1), axis=0)
-    chains = _chains(ends)
+    chains = edge_chains(ends)
     plan = (tin.vertices[:, :2] + tin.origin) / unit.metres
     lines = [plan[chain] for chain in chains]
     collection = LineCollection(lines, colors=color, linewidths=width, linestyles=[style], label=label, zorder=2.5)
     axes.add_collection(collection, autolim=False)
-
-
-def _chains(ends: np.ndarray) -> List[List[int]]:
-    """Join edges (k, 2) to chains of vertices, so that dashes run through; a loop over these few edges."""
-    around: dict = {}
-    for a, b in ends.tolist():
-        around.setdefault(a, []).append(b)
-        around.setdefault(b, []).append(a)
-    chains = []
-    starts = [vertex for vertex, others in around.items() if len(others) != 2]
-    for start in starts + list(around):
-        while around[start]:
-            chain = [start]
-            while around[chain[-1]]:
-                last, following = chain[-1], around[chain[-1]].pop()
-                around[following].remove(last)
-                chain.append(following)
-            chains.append(chain)
-    return chains
 
 
 # Around the frame

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, Optional, Tuple
 
 import numpy as np
@@ -58,3 +58,14 @@ class Tin:
     def corners(self) -> np.ndarray:
         """Corner coordinates (m, 3, 3): triangle, corner, local x, y and height."""
         return self.vertices[self.triangles]
+
+    def part(self, keep: np.ndarray) -> Tin:
+        """Some of its triangles, by a mask (m,); neighbours left out count as none, vertices stay."""
+        number = np.full(len(keep) + 1, -1, np.int32)
+        number[:-1][keep] = np.arange(np.count_nonzero(keep), dtype=np.int32)
+        return replace(
+            self,
+            triangles=self.triangles[keep],
+            neighbours=number[self.neighbours[keep]],
+            edge_kind=self.edge_kind[keep],
+        )

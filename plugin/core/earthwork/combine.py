@@ -1,0 +1,141 @@
+"""The ground as it will be: the design where there is one, the existing surface around it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import List
+
+import numpy as np
+
+from ..linework.constraints import ConstraintLine, Constraints, LineKind
+from ..points.pointset import make_points
+from ..surface.build import SurfaceOptions, build_surface
+from ..surface.crossings import CrossingRule
+from ..surface.dissolve import dissolve
+from ..surface.locate import heights_at, locate
+from ..surface.mesh import twins_of
+from ..surface.network import to_grid
+from ..surface.tin import GRID, Tin
+from .segments import edge_segments, split_at
+
+_STEP = 5e-3  # metres of height: less between design and ground at the design's outline is no step
+_FACE = 0.02  # metres in plan that a step takes, since a surface has one height at a place
+_ON_EDGE = 1.5e-4  # an outline vertex so near to an edge was on it before it was rounded to the grid
+_SHIFT, _HELD = 3, 64  # bits: edges of the triangulation that are no lines of the surface are held all the same
+
+
+def combine(existing: Tin, design: Tin) -> Tin:
+    """``design`` and, outside it, ``existing``: one surface over all the ground that either covers.
+
+    Away from the design's outline all triangles stay as they are; those that the outline cuts are cut there. Where the
+    design ends above or below the ground (an end without slopes), the step leans outward by 2 cm.
+    Edge kinds of both stay.
+    """
+    near = _near(existing, design)
+    steps = _step_lines(existing, design)
+    joined = _joined(existing.part(near), design, steps)
+    return _stitched(existing, near, joined)
+
+
+def _near(existing: Tin, design: Tin) -> np.ndarray:
+    """Mask (m,) of the existing triangles that meet the bounds of the design."""
+    west, south, east, north = design.bounds
+    low, high = np.array([west, south]) - existing.origin - 0.5, np.array([east, north]) - existing.origin + 0.5
+    corner = existing.corners()[:, :, :2]
+    mask: np.ndarray = np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1)
+    return mask
+
+
+def _step_lines(existing: Tin, design: Tin) -> List[np.ndarray]:
+    """Lines (2, 2) in the CRS, 2 cm beside the parts of the design's outline that end in a step."""
+    lines = []
+    for ring in _outline(design):
+        xy = ring[:-1]
+        ahead = np.roll(xy, -1, axis=0) - xy
+        normal = np.column_stack([ahead[:, 1], -ahead[:, 0]]) / np.hypot(*ahead.T)[:, None]
+        both = normal + np.roll(normal, 1, axis=0)
+        out = xy + 2 * _FACE * both / np.maximum(np.sum(both * both, axis=1), 0.5)[:, None]
+        ground = heights_at(existing, out)
+        with np.errstate(invalid="ignore"):  # off the ground there is no step
+            step = np.abs(ground - heights_at(design, xy)) > _STEP
+        whole = (step | np.roll(step, -1)) & np.isfinite(ground) & np.isfinite(np.roll(ground, -1))
+        lines += [out[[i, (i + 1) % len(out)]] for i in np.flatnonzero(whole).tolist()]
+    return lines
+
+
+def _joined(near: Tin, design: Tin, steps: List[np.ndarray]) -> Tin:
+    """The near part of the ground cut along the design's outline, and the design's triangles in it."""
+    inner, inner_kind = edge_segments(design)
+    around, kind = edge_segments(near)
+    around, of = split_at(around, np.unique(inner.reshape(-1, 2), axis=0), _ON_EDGE)
+    outside = locate(design, around.mean(axis=1)) < 0
+    segments = np.concatenate([around[outside], inner])
+    kinds = np.concatenate([kind[of][outside], inner_kind])
+    lines = [_line(segment, _HELD | int(own) << _SHIFT) for segment, own in zip(segments, kinds)]
+    lines += [_line(line, _HELD | int(LineKind.BREAKLINE) << _SHIFT) for line in steps]
+    corners = np.vstack([line.xyz for line in lines])
+    options = SurfaceOptions(crossing=CrossingRule.MEAN)
+    tin = build_surface(make_points(*corners.T, crs=design.crs), Constraints(tuple(lines)), options).tin
+    middle = tin.corners()[:, :, :2].mean(axis=1) + tin.origin
+    keep = (locate(design, middle) >= 0) | (locate(near, middle) >= 0)
+    return replace(
+        tin,
+        vertices=np.column_stack([tin.vertices[:, :2], _heights(tin, near, design)]),
+        triangles=tin.triangles[keep],
+        edge_kind=(tin.edge_kind[keep] >> _SHIFT) & 7,
+    )
+
+
+def _heights(tin: Tin, near: Tin, design: Tin) -> np.ndarray:
+    """Heights (n,): the design's in it, the ground's outside, and where both meet."""
+    place = tin.vertices[:, :2] + tin.origin
+    height, ground = heights_at(design, place), heights_at(near, place)
+    rim = np.isin(_keys(tin.grid), _keys(to_grid(np.vstack(_outline(design)), tin.origin)))
+    with np.errstate(invalid="ignore"):
+        meets = rim & (np.abs(height - ground) <= _STEP)
+    result: np.ndarray = np.where(np.isnan(height) | meets, ground, height)
+    return result
+
+
+def _outline(design: Tin) -> List[np.ndarray]:
+    """The rings (k, 2) of a design's outline, closed."""
+    polygons = dissolve(design, np.zeros(len(design.triangles), np.int64))
+    return [ring for polygon in polygons for ring in polygon.rings]
+
+
+def _keys(grid: np.ndarray) -> np.ndarray:
+    """A whole number for each place (q, 2) on a local grid."""
+    result: np.ndarray = (grid[:, 0] << 32) + grid[:, 1]
+    return result
+
+
+def _line(xy: np.ndarray, bits: int) -> ConstraintLine:
+    """A line of no height yet that stays an edge, with the kind it had kept in higher bits."""
+    xyz = np.column_stack([xy, np.zeros(len(xy))])
+    return ConstraintLine(LineKind(bits), xyz, np.full(len(xy), -1, np.int64))
+
+
+def _stitched(existing: Tin, near: np.ndarray, joined: Tin) -> Tin:
+    """The existing surface with its near part replaced; vertices of both that coincide become one."""
+    far = existing.triangles[~near]
+    shift = np.rint((joined.origin - existing.origin) / GRID).astype(np.int64)
+    used, corner = np.unique(far, return_inverse=True)
+    grid = np.vstack([existing.grid[used], joined.grid + shift])
+    grid, first, number = np.unique(grid, axis=0, return_index=True, return_inverse=True)
+    triangles = np.vstack([corner.reshape(-1, 3), joined.triangles.astype(np.int64) + len(used)])
+    triangles = number.reshape(-1)[triangles]
+    # vertices that both have take the existing one's height and source: the first of the two
+    height = np.concatenate([existing.vertices[used, 2], joined.vertices[:, 2]])[first]
+    source = np.concatenate([existing.vertex_source[used], np.full(len(joined.grid), -1, np.int64)])[first]
+    kept, triangles = np.unique(triangles, return_inverse=True)
+    triangles = triangles.reshape(-1, 3)
+    twin = twins_of(triangles.ravel())
+    return replace(
+        existing,
+        vertices=np.column_stack([grid[kept] * GRID, height[kept]]),
+        triangles=triangles.astype(np.int32),
+        neighbours=np.where(twin >= 0, twin // 3, -1).astype(np.int32).reshape(-1, 3),
+        edge_kind=np.vstack([existing.edge_kind[~near], joined.edge_kind]).astype(np.uint8),
+        grid=grid[kept],
+        vertex_source=source[kept],
+    )
