@@ -173,7 +173,11 @@ class ImportPoints(HummockAlgorithm):
                 optional=True,
                 fileFilter=translate("hummock", "Tables (*.csv *.txt);;All files (*)"),
             ),
-            translate("hummock", "A table of points or lines of the file to use, flag or reject, with reasons."),
+            translate(
+                "hummock",
+                "A table of lines of the file to use, flag or reject: columns line, status and reason; of several "
+                "files also source, the name of the file as in the field source of the points.",
+            ),
             advanced=True,
         )
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)

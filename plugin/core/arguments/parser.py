@@ -67,7 +67,8 @@ def _add_reading_options(group: Any) -> None:
     add("--delimiter", metavar="C", help="what separates columns; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
-    add("--decisions", metavar="FILE", type=Path, help="decisions by hand on single points (CSV)")
+    decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source)"
+    add("--decisions", metavar="FILE", type=Path, help=decisions)
     codes = group.add_mutually_exclusive_group()
     codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
     codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")

@@ -1,4 +1,8 @@
-"""Decisions that someone took on points by hand, kept beside the survey."""
+"""Decisions that someone took on points by hand, kept beside the survey.
+
+A point is named by its line in the survey file; in a survey of several files also by its file, as that stands in the
+column ``source`` of merged points.
+"""
 
 from __future__ import annotations
 
@@ -6,13 +10,13 @@ import csv
 import os
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Dict, List, Tuple
+from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from .pointset import PointSet, Reason, Status
+from .pointset import SOURCE, PointSet, Reason, Status
 from .source import load_text
 
 NO_COLUMN = Text(
@@ -46,6 +50,51 @@ NO_POINT = Text(
     ),
 )
 
+NO_POINT_OF = Text(
+    "decisions.no_point_of",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect."
+    ),
+)
+NO_FILE = Text(
+    "decisions.no_file",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.",
+    ),
+)
+WHICH_FILE = Text(
+    "decisions.which_file",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is "
+        "meant in a column 'source' of the decisions.",
+    ),
+)
+WHICH_SOURCE = Text(
+    "decisions.which_source",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there."
+    ),
+)
+WHICH_POINT = Text(
+    "decisions.which_point",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; "
+        "decide on them in the layer, or import the points again.",
+    ),
+)
+WITHOUT_FILE = Text(
+    "decisions.without_file",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only "
+        "point of its line. A column 'source' says which file is meant.",
+    ),
+)
+_FILES_SHOWN = 6
+
 STATUS_WORDS: Dict[str, Status] = {status.name.lower(): status for status in Status}
 #: Single reasons by their word; :func:`words_of_reasons` and :func:`reasons_of_words` go between both.
 REASON_WORDS: Dict[str, Reason] = {str(reason.name).lower(): reason for reason in Reason if reason}
@@ -54,7 +103,8 @@ REASON_WORDS: Dict[str, Reason] = {str(reason.name).lower(): reason for reason i
 @dataclass(frozen=True)
 class Decisions:
     """What was decided, d entries in file order. ``line``: (d,) int64 line of the survey file; ``status``: (d,)
-    uint8; ``reasons``: (d,) uint32 bits; ``at``: (d,) int64 line of the file of decisions.
+    uint8; ``reasons``: (d,) uint32 bits; ``at``: (d,) int64 line of the file of decisions. ``file``: (d,) object, name
+    of the survey file, "" where none is named; None where no decision names one.
     """
 
     line: np.ndarray
@@ -62,13 +112,22 @@ class Decisions:
     reasons: np.ndarray
     at: np.ndarray
     source: str = ""
+    file: Optional[np.ndarray] = None
 
     def __len__(self) -> int:
         return len(self.line)
 
 
+class Located(NamedTuple):
+    """``point``: (d,) index of the point of each decision, -1 for none. ``messages``: what to tell of it."""
+
+    point: np.ndarray
+    messages: Tuple[Message, ...]
+
+
 def read_decisions(path: PathLike) -> Decisions:
-    """Read a CSV with the columns line, status and reason (others are left alone; # starts a comment).
+    """Read a CSV with the columns line, status and reason, and source where there are several survey files (other
+    columns are left alone; # starts a comment).
 
     An empty reason counts as by hand. A table of points that was written with its statuses is such a
     file too. Raises SurveyError for unknown words, lines decided twice, and all that
@@ -78,7 +137,8 @@ def read_decisions(path: PathLike) -> Decisions:
     file = os.fspath(path)
     places: Dict[str, int] = {}
     entries: List[Tuple[int, Status, Reason, int]] = []
-    seen: Dict[int, int] = {}
+    named: List[str] = []
+    seen: Dict[Tuple[str, int], int] = {}
     for number, text in source.each_line():
         if not text.strip() or text.lstrip().startswith("#"):
             continue
@@ -86,18 +146,23 @@ def read_decisions(path: PathLike) -> Decisions:
         if not places:
             places = _places(file, number, fields)
             continue
-        word, status, reason = (fields[place] if place < len(fields) else "" for place in places.values())
+        cells = {column: fields[place] if place < len(fields) else "" for column, place in places.items()}
+        word, of = cells["line"], cells.get(SOURCE, "")
         if not (word.isascii() and word.isdecimal() and 0 < int(word) < 1 << 62):
             raise SurveyError(BAD_LINE, file=file, line=number, word=word)
         line = int(word)
-        if line in seen:
-            raise SurveyError(DECIDED_TWICE, file=file, line=number, survey_line=line, before=seen[line])
-        seen[line] = number
-        entries.append((line, _status(file, number, status), _reasons(file, number, reason), number))
+        if (of, line) in seen:
+            raise SurveyError(DECIDED_TWICE, file=file, line=number, survey_line=line, before=seen[of, line])
+        seen[of, line] = number
+        named.append(of)
+        entries.append((line, _status(file, number, cells["status"]), _reasons(file, number, cells["reason"]), number))
     if not places:
         raise SurveyError(NO_COLUMN, file=file, line=1, column="line")
     table = np.array([tuple(map(int, entry)) for entry in entries], np.int64).reshape(-1, 4)
-    return Decisions(table[:, 0], table[:, 1].astype(np.uint8), table[:, 2].astype(np.uint32), table[:, 3], file)
+    return Decisions(
+        table[:, 0], table[:, 1].astype(np.uint8), table[:, 2].astype(np.uint32), table[:, 3], file,
+        np.array(named, object) if any(named) else None,
+    )  # fmt: skip
 
 
 def _split(file: str, number: int, text: str) -> List[str]:
@@ -113,7 +178,7 @@ def _places(file: str, number: int, header: List[str]) -> Dict[str, int]:
     for column in ("line", "status", "reason"):
         if column not in words:
             raise SurveyError(NO_COLUMN, file=file, line=number, column=column)
-    return {column: words.index(column) for column in ("line", "status", "reason")}
+    return {column: words.index(column) for column in ("line", "status", "reason", SOURCE) if column in words}
 
 
 def _status(file: str, number: int, word: str) -> Status:
@@ -140,18 +205,128 @@ def words_of_reasons(reasons: int) -> str:
 def apply_decisions(points: PointSet, decisions: Decisions) -> Tuple[PointSet, Tuple[Message, ...]]:
     """The points with the decided statuses and reasons in place of their own; none is taken away.
 
-    Also a message for each decision whose line of the survey holds no point.
+    Also the messages of :func:`locate_decisions`, whose errors it raises.
     """
-    order = np.argsort(points.source_line, kind="stable")
-    lines = points.source_line[order]
-    left = np.searchsorted(lines, decisions.line, "left")
-    right = np.searchsorted(lines, decisions.line, "right")
-    found = right > left
+    point, messages = locate_decisions(points, decisions)
+    found = point >= 0
     status, reasons = points.status.copy(), points.reasons.copy()
-    at = order[left[found]]
+    at = point[found]
     status[at], reasons[at] = decisions.status[found], decisions.reasons[found]
-    missed = tuple(
-        message(NO_POINT, file=decisions.source, line=int(at), survey_line=int(line))
-        for at, line in zip(decisions.at[~found], decisions.line[~found])
-    )
-    return points.with_status(status, reasons), missed
+    return points.with_status(status, reasons), messages
+
+
+def locate_decisions(points: PointSet, decisions: Decisions) -> Located:
+    """The point that each decision means.
+
+    A message for each decision whose line holds no point, or whose file is not of this survey. Raises SurveyError
+    where several points may be meant, and where two decisions mean the same point.
+    """
+    names, of_point = _sources(points)
+    of_decision = _wanted(points, decisions, names)
+    any_file = of_decision == _ANY
+    # One key a line and file; lines beyond all of the survey hold no point, whatever they are.
+    count = len(names)
+    last = int(points.source_line.max()) + 1 if len(points) else 1
+    line = np.minimum(decisions.line, last) * count
+    keys = points.source_line * count + of_point
+    order = np.argsort(keys, kind="stable")
+    left = np.searchsorted(keys[order], line + np.where(any_file, 0, of_decision), "left")
+    right = np.searchsorted(keys[order], line + np.where(any_file, count, of_decision + 1), "left")
+    hits = np.where(of_decision == _NONE, 0, right - left)
+    for i in np.flatnonzero(hits > 1)[:1].tolist():
+        _refuse_several(decisions, i, [names[of_point[k]] for k in order[left[i] : right[i]]])
+    point = np.full(len(decisions), -1)
+    point[hits == 1] = order[left[hits == 1]]
+    _refuse_twice(decisions, point)
+    return Located(point, (*_unplaced(decisions, point, of_decision, names), *_nameless(points, decisions, any_file)))
+
+
+#: Of which file a decision is, where it names none, and where it names one that is not of the survey.
+_ANY, _NONE = -1, -2
+
+
+def _sources(points: PointSet) -> Tuple[List[str], np.ndarray]:
+    """Names of the files of a survey, and the number of that of each point (n,)."""
+    if SOURCE not in points.extra:
+        return [os.path.basename(points.source)], np.zeros(len(points), np.int64)
+    numbers: Dict[str, int] = {}
+    of_point = [numbers.setdefault(str(name), len(numbers)) for name in points.extra[SOURCE].tolist()]
+    return list(numbers) or [""], np.array(of_point, np.int64)
+
+
+def _wanted(points: PointSet, decisions: Decisions, names: Sequence[str]) -> np.ndarray:
+    """Number of the file that each decision (d,) names."""
+    if decisions.file is None:
+        return np.full(len(decisions), _ANY)
+    known: Dict[str, int] = {"": _ANY}
+    if " + " not in points.source:  # one file, whose own columns may say otherwise
+        known.update({points.source: _ANY, os.path.basename(points.source): _ANY})
+    known.update((name, number) for number, name in enumerate(names) if name)
+    for i, word in enumerate(decisions.file.tolist()):
+        if word not in known:
+            known[word] = _named_so(decisions, i, word, names)
+    return np.array([known[word] for word in decisions.file.tolist()], np.int64)
+
+
+def _named_so(decisions: Decisions, i: int, word: str, names: Sequence[str]) -> int:
+    """The only file that ``word`` may mean, whichever of both has its folders."""
+    tail = _tail(word)
+    fitting = [number for number, name in enumerate(names) if _tail(name) == tail and (name == tail or word == tail)]
+    if len(fitting) > 1:
+        listed = _listed([names[number] for number in fitting])
+        raise SurveyError(
+            WHICH_SOURCE, file=decisions.source, line=int(decisions.at[i]), source=word, sources=listed
+        )  # fmt: skip
+    return fitting[0] if fitting else _NONE
+
+
+def _tail(path: str) -> str:
+    return path.replace("\\", "/").rsplit("/", 1)[-1]
+
+
+def _listed(names: Sequence[str]) -> str:
+    shown = list(dict.fromkeys(names))
+    return ", ".join(shown[:_FILES_SHOWN]) + (", ..." if len(shown) > _FILES_SHOWN else "")
+
+
+def _refuse_several(decisions: Decisions, i: int, files: Sequence[str]) -> None:
+    where = {"file": decisions.source, "line": int(decisions.at[i]), "survey_line": int(decisions.line[i])}
+    if len(set(files)) == len(files):
+        raise SurveyError(WHICH_FILE, sources=_listed(files), **where)
+    raise SurveyError(WHICH_POINT, count=len(files), **where)
+
+
+def _refuse_twice(decisions: Decisions, point: np.ndarray) -> None:
+    found = np.flatnonzero(point >= 0)
+    order = found[np.argsort(point[found], kind="stable")]
+    again = np.flatnonzero(np.diff(point[order]) == 0)
+    if len(again):
+        first, second = order[again[0]], order[again[0] + 1]
+        raise SurveyError(
+            DECIDED_TWICE, file=decisions.source, line=int(decisions.at[second]),
+            survey_line=int(decisions.line[second]), before=int(decisions.at[first]),
+        )  # fmt: skip
+
+
+def _unplaced(decisions: Decisions, point: np.ndarray, of_decision: np.ndarray, names: Sequence[str]) -> List[Message]:
+    """A message for each decision without a point."""
+    said = []
+    for i in np.flatnonzero(point < 0).tolist():
+        where = {"file": decisions.source, "line": int(decisions.at[i])}
+        line, of = int(decisions.line[i]), int(of_decision[i])
+        if of == _NONE and decisions.file is not None:
+            said.append(message(NO_FILE, source=decisions.file[i], sources=_listed(names), **where))
+        elif of >= 0:
+            said.append(message(NO_POINT_OF, survey_line=line, source=names[of], **where))
+        else:
+            said.append(message(NO_POINT, survey_line=line, **where))
+    return said
+
+
+def _nameless(points: PointSet, decisions: Decisions, any_file: np.ndarray) -> Tuple[Message, ...]:
+    """Whether decisions without a file were taken for lines of files that share line numbers."""
+    lines = points.source_line
+    if not any_file.any() or SOURCE not in points.extra or len(np.unique(lines)) == len(lines):
+        return ()
+    first = int(decisions.at[np.argmax(any_file)])
+    return (message(WITHOUT_FILE, file=decisions.source, count=int(any_file.sum()), line=first),)

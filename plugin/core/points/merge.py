@@ -14,7 +14,7 @@ from scipy.spatial import cKDTree
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .delimited import PointFile
 from .geographic import GeographicPoints, HeightKind
-from .pointset import COLUMNS, PointSet
+from .pointset import COLUMNS, SOURCE, PointSet
 from .rejects import LineAccount, Rejects
 
 NOTHING = Text("merge.nothing", QT_TRANSLATE_NOOP("core", "There is no survey file to merge; give at least one."))
@@ -54,9 +54,6 @@ HEIGHTS_DIFFER = Text(
         "{height_m} m, on average by {mean_m} m, at most by {most_m} m.",
     ),
 )
-
-#: The extra column that tells the file of each point.
-SOURCE = "source"
 
 
 @dataclass(frozen=True)

@@ -6,7 +6,8 @@ import csv
 from typing import Any, Iterator, List, Sequence
 
 from ..files import PathLike, replace_file
-from .merge import SOURCE, Merged
+from .merge import Merged
+from .pointset import SOURCE
 
 
 def clash_rows(merged: Merged) -> Iterator[List[Any]]:

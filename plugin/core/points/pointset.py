@@ -39,6 +39,9 @@ class Reason(IntFlag):
     DOUBTFUL_HEIGHT = 32768
 
 
+#: The extra column that tells the file of each point, in a set of several files.
+SOURCE = "source"
+
 #: ``fix`` of a point whose file says nothing about it; other values are those of NMEA 0183 GGA
 #: (0 none, 1 single, 2 differential, 4 RTK fixed, 5 RTK float, 6 estimated, 7 manual, 8 simulator).
 FIX_UNKNOWN = -1

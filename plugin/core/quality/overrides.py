@@ -9,14 +9,21 @@ from __future__ import annotations
 
 import csv
 from dataclasses import dataclass, replace
-from typing import Any, Dict, List, Mapping, Sequence, Tuple
+from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..points.decisions import REASON_WORDS, STATUS_WORDS, Decisions, apply_decisions, words_of_reasons
-from ..points.pointset import PointSet, Reason, Status
+from ..points.decisions import (
+    REASON_WORDS,
+    STATUS_WORDS,
+    Decisions,
+    apply_decisions,
+    locate_decisions,
+    words_of_reasons,
+)
+from ..points.pointset import SOURCE, PointSet, Reason, Status
 
 CHECK_STATUS = "check_status"
 CHECK_REASON = "check_reason"
@@ -69,7 +76,7 @@ class OverrideReport:
     ``point``: (k,) index in the point set; ``line``: (k,) line of the survey file; ``decided_at``: (k,) line of the
     file of decisions. ``automatic``, ``by_hand``: (k,) uint8 statuses; ``automatic_reasons``, ``hand_reasons``: (k,)
     uint32 bits. ``confirmed``: decisions that say what the checks say. ``missed``: a message for each decision
-    whose line holds no point.
+    whose line holds no point. ``source``: (k,) names of survey files, None where there is one.
     """
 
     point: np.ndarray
@@ -82,6 +89,7 @@ class OverrideReport:
     confirmed: int
     missed: Tuple[Message, ...]
     messages: Tuple[Message, ...]
+    source: Optional[np.ndarray] = None
 
     def __len__(self) -> int:
         return len(self.point)
@@ -91,7 +99,10 @@ class OverrideReport:
         return int(np.count_nonzero((self.automatic == automatic) & (self.by_hand == by_hand)))
 
     def rows(self) -> List[Dict[str, Any]]:
-        """One row a point, for a table: line, check_status, check_reason, status, reason, decided_at."""
+        """One row a point, for a table: line, check_status, check_reason, status, reason, decided_at, and source where
+        there are several files.
+        """
+        sources = [{}] * len(self) if self.source is None else [{SOURCE: str(name)} for name in self.source]
         columns = (
             self.line, self.automatic, self.automatic_reasons, self.by_hand, self.hand_reasons, self.decided_at
         )  # fmt: skip
@@ -103,8 +114,11 @@ class OverrideReport:
                 "status": _WORDS[by_hand],
                 "reason": words_of_reasons(reasons),
                 "decided_at": at,
+                **source,
             }
-            for line, automatic, said, by_hand, reasons, at in zip(*(column.tolist() for column in columns))
+            for source, line, automatic, said, by_hand, reasons, at in zip(
+                sources, *(column.tolist() for column in columns)
+            )
         ]
 
 
@@ -144,6 +158,7 @@ def with_overrides(checked: PointSet, decisions: Decisions) -> Tuple[PointSet, O
         confirmed=int(np.count_nonzero(agreed)),
         missed=missed,
         messages=(),
+        source=checked.extra[SOURCE][point] if SOURCE in checked.extra else None,
     )
     return result, replace(report, messages=tuple(_told(report)) + missed)
 
@@ -154,7 +169,8 @@ def changed_by_hand(columns: Mapping[str, Sequence[Any]], source: str) -> Decisi
     ``columns``: ``line``, ``status``, ``reason``, ``check_status`` and ``check_reason`` (rows,), words as in
     :mod:`..points.decisions`. An empty status means no decision. Without ``check_status`` the points were never
     checked, and every row that is not plainly used is a decision. A reason that is still that of the checks, or none,
-    becomes by hand. ``at`` is the row, from 1. Raises SurveyError for unknown words and rows without a line.
+    becomes by hand. ``at`` is the row, from 1. A column ``source`` names the file of each line. Raises SurveyError for
+    unknown words and rows without a line.
     """
     status = [_text(word).lower() for word in columns["status"]]
     said = [_text(word).lower() or "used" for word in columns.get(CHECK_STATUS, ["used"] * len(status))]
@@ -162,31 +178,42 @@ def changed_by_hand(columns: Mapping[str, Sequence[Any]], source: str) -> Decisi
         [_text(word).lower() for word in columns.get(name, [""] * len(status))] for name in ("reason", CHECK_REASON)
     )
     rows = [i for i, (now, then) in enumerate(zip(status, said)) if now and now != then]
+    files = [_text(name) for name in columns.get(SOURCE, [""] * len(status))]
     entries = []
     seen = set()
     for i in rows:
         line = _line(columns["line"][i], i + 1, source)
-        if line in seen:
+        if (files[i], line) in seen:
             raise SurveyError(TWO_ROWS, source=source, line=line, row=i + 1)
-        seen.add(line)
+        seen.add((files[i], line))
         if status[i] not in STATUS_WORDS:
             _refuse(source, line, status[i], "status", list(STATUS_WORDS))
         reasons = Reason.BY_HAND if not reason[i] or reason[i] == old[i] else _reasons(reason[i], line, source)
         entries.append((line, int(STATUS_WORDS[status[i]]), int(reasons), i + 1))
     table = np.array(entries, np.int64).reshape(-1, 4)
-    return Decisions(table[:, 0], table[:, 1].astype(np.uint8), table[:, 2].astype(np.uint32), table[:, 3], source)
+    file = np.array([files[i] for i in rows], object) if any(files[i] for i in rows) else None
+    return Decisions(
+        table[:, 0], table[:, 1].astype(np.uint8), table[:, 2].astype(np.uint32), table[:, 3], source, file
+    )
 
 
 def write_decisions(decisions: Decisions, path: PathLike) -> None:
-    """Write line, status and reason, as :func:`..points.decisions.read_decisions` reads them.
+    """Write line, status and reason, and the survey file where decisions name it, as
+    :func:`..points.decisions.read_decisions` reads them.
 
     Raises SurveyError when the file can't be written.
     """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = csv.writer(stream, lineterminator="\n")
-        writer.writerow(("line", "status", "reason"))
-        columns = (decisions.line.tolist(), decisions.status.tolist(), decisions.reasons.tolist())
-        writer.writerows((line, _WORDS[status], words_of_reasons(reasons)) for line, status, reasons in zip(*columns))
+        columns = {
+            "line": decisions.line.tolist(),
+            "status": [_WORDS[status] for status in decisions.status.tolist()],
+            "reason": [words_of_reasons(reasons) for reasons in decisions.reasons.tolist()],
+        }
+        if decisions.file is not None:
+            columns[SOURCE] = decisions.file.tolist()
+        writer.writerow(columns)
+        writer.writerows(zip(*columns.values()))
 
 
 def _automatic(points: PointSet) -> Tuple[np.ndarray, np.ndarray]:
@@ -207,11 +234,8 @@ def _automatic(points: PointSet) -> Tuple[np.ndarray, np.ndarray]:
 def _decided_at(points: PointSet, decisions: Decisions) -> np.ndarray:
     """Line of the decision on each point (n,), 0 where there is none."""
     at = np.zeros(len(points), np.int64)
-    order = np.argsort(points.source_line, kind="stable")
-    lines = points.source_line[order]
-    left = np.searchsorted(lines, decisions.line, "left")
-    found = np.searchsorted(lines, decisions.line, "right") > left
-    at[order[left[found]]] = decisions.at[found]
+    point = locate_decisions(points, decisions).point
+    at[point[point >= 0]] = decisions.at[point >= 0]
     return at
 
 

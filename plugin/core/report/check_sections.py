@@ -103,7 +103,7 @@ def _overrides(report: Optional[OverrideReport], words: Words) -> str:
     said = markup.paragraph(words(text, changed=number(len(report)), same=number(report.confirmed)))
     rows = [
         (
-            str(row["line"]),
+            str(row["line"]) if report.source is None else f"{row['source']}: {row['line']}",
             words(STATUS_NAMES[STATUS_WORDS[row["check_status"]]]),
             _reasons(row["check_reason"], words),
             words(STATUS_NAMES[STATUS_WORDS[row["status"]]]),
@@ -114,7 +114,9 @@ def _overrides(report: Optional[OverrideReport], words: Words) -> str:
     if not rows:
         return said
     head = [
-        words(QT_TRANSLATE_NOOP("core", "Line")),
+        words(
+            QT_TRANSLATE_NOOP("core", "Line") if report.source is None else QT_TRANSLATE_NOOP("core", "File and line")
+        ),
         words(QT_TRANSLATE_NOOP("core", "By the checks")),
         words(QT_TRANSLATE_NOOP("core", "Their reasons")),
         words(QT_TRANSLATE_NOOP("core", "By hand")),

@@ -11,8 +11,7 @@ from ..georeference.crs import plan_unit
 from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message
 from ..points.delimited import PointFile
-from ..points.merge import SOURCE
-from ..points.pointset import Reason, Status
+from ..points.pointset import SOURCE, Reason, Status
 from . import figures, markup
 from .labels import Words, crs_name, millimetres, number
 from .markup import Section
