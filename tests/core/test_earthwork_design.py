@@ -131,7 +131,7 @@ def test_steep_ends_keep_the_ground_beside_them():
     sound(finished)
     beside = np.array([[19.97, 50], [80.03, 50], [19.97, 46]]) + ORIGIN
     assert heights_at(finished, beside) == pytest.approx([10, 10, 10], abs=1e-9)
-    assert heights_at(finished, beside + [[0.04, 0], [-0.04, 0], [0.04, 0]]) == pytest.approx([13, 13, 12.5])
+    assert heights_at(finished, beside + np.array([[0.04, 0], [-0.04, 0], [0.04, 0]])) == pytest.approx([13, 13, 12.5])
     assert volume_between(ground, finished).fill == pytest.approx(steep.volume.fill, rel=2e-3)
     sloped = grade_strip(ground, line, profile, section, sloped_ends=True)
     # two rectangles 6 m wide from 3 m high run out over 6 m, and a full cone of slopes at the four corners
@@ -227,7 +227,7 @@ def test_doubt_of_the_balanced_height():
     doubt = volume_doubt(tilted, found.grading.design, SurfaceDoubt(0.0), offset_sigma=0.02)
     assert height_sigma(doubt, found.volume) == pytest.approx(0.02, rel=1e-6)
     assert height_sigma(doubt, found.volume, 0.8) == pytest.approx(0.02, rel=1e-6)
-    raised = replace(tilted, vertices=tilted.vertices + [0, 0, 0.02])
+    raised = replace(tilted, vertices=tilted.vertices + np.array([0, 0, 0.02]))
     assert balance_pad(raised, PAD, 5.0, SideSlopes(2, 2)).shift - found.shift == pytest.approx(0.02, abs=1e-4)
     noisy = volume_doubt(tilted, found.grading.design, SurfaceDoubt(0.03))
     assert rest_sigma(noisy, 1.0) == pytest.approx(noisy.net.total, rel=1e-9)

@@ -39,8 +39,11 @@ IN_PAD = Text("earthwork.in_pad", QT_TRANSLATE_NOOP("core", "{name}: {said}"))
 
 @dataclass(frozen=True)
 class PadDesign:
-    """What is wanted of one pad: its ``rings`` (k, 2) in the CRS, the outline first, then holes; its ``plane``; the usual
-    ``slopes``, and those of edges that differ, ``runs`` for each ring (see :func:`.pad.pad`)."""
+    """What is wanted of one pad.
+
+    ``rings``: (k, 2) in the CRS, the outline first, then holes. ``slopes``: the usual ones; ``runs``: for each ring those
+    of edges that differ (see :func:`.pad.pad`).
+    """
 
     name: str
     rings: Tuple[np.ndarray, ...]
