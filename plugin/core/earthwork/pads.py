@@ -41,8 +41,8 @@ IN_PAD = Text("earthwork.in_pad", QT_TRANSLATE_NOOP("core", "{name}: {said}"))
 class PadDesign:
     """What is wanted of one pad.
 
-    ``rings``: (k, 2) in the CRS, the outline first, then holes. ``slopes``: the usual ones; ``runs``: for each ring those
-    of edges that differ (see :func:`.pad.pad`).
+    ``rings``: (k, 2) in the CRS, the outline first, then holes. ``slopes``: the usual ones; ``runs``: for each ring
+    those of edges that differ (see :func:`.pad.pad`).
     """
 
     name: str

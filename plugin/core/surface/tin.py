@@ -60,12 +60,16 @@ class Tin:
         return self.vertices[self.triangles]
 
     def part(self, keep: np.ndarray) -> Tin:
-        """Some of its triangles, by a mask (m,); neighbours left out count as none, vertices stay."""
+        """Some of its triangles, by a mask (m,), and their vertices; neighbours left out count as none."""
         number = np.full(len(keep) + 1, -1, np.int32)
         number[:-1][keep] = np.arange(np.count_nonzero(keep), dtype=np.int32)
+        used, corner = np.unique(self.triangles[keep], return_inverse=True)
         return replace(
             self,
-            triangles=self.triangles[keep],
+            vertices=self.vertices[used],
+            triangles=corner.reshape(-1, 3).astype(np.int32),
             neighbours=number[self.neighbours[keep]],
             edge_kind=self.edge_kind[keep],
+            grid=self.grid[used],
+            vertex_source=self.vertex_source[used],
         )
