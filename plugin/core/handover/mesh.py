@@ -28,6 +28,8 @@ from ..surface.mesh import twins_of
 from ..surface.network import local_origin, to_grid
 from ..surface.tin import GRID, Tin
 from .digits import from_digits, to_digits
+from .edges import constrained_edges, mark_edges
+from .numbering import height_integers, places_of, plan_integers, used_of
 
 PLAN_DECIMALS = 4
 HEIGHT_DECIMALS = 6
@@ -99,43 +101,23 @@ def write_2dm(tin: Tin, path: PathLike) -> None:
     """
     used, triangles = np.unique(tin.triangles, return_inverse=True)
     triangles = triangles.reshape(-1, 3) + 1
-    if not np.isfinite(tin.vertices[used, 2]).all():
-        raise ValueError("a vertex of the surface has no height")
     edges, kinds = constrained_edges(tin)
     edges = np.searchsorted(used, edges) + 1
-    plan, height = _plan_integers(tin, used), _height_integers(tin, used)
+    plan = plan_integers(tin, used, plan_unit(tin.crs).metres, PLAN_DECIMALS)
+    height = height_integers(tin, used, height_unit(tin.crs).metres, HEIGHT_DECIMALS)
     node, cell = np.arange(1, len(used) + 1), np.arange(1, len(triangles) + 1)
     with replace_file(path) as name, open(name, "wb") as file:
         counts = _COUNTS.format(nodes=len(used), triangles=len(triangles), edges=len(edges))
         file.write(f"MESH2D\n{counts}\n".encode())
-        _write_rows(file, b"ND", [(node, 0), (plan[:, 0], PLAN_DECIMALS), (plan[:, 1], PLAN_DECIMALS), height])
+        _write_rows(
+            file,
+            b"ND",
+            [(node, 0), (plan[:, 0], PLAN_DECIMALS), (plan[:, 1], PLAN_DECIMALS), (height, HEIGHT_DECIMALS)],
+        )
         _write_rows(file, b"E3T", [(cell, 0), *((triangles[:, i], 0) for i in range(3)), (np.ones_like(cell), 0)])
         for kind in np.unique(kinds):
             file.write(f"{_STRING_KIND}{_kind_words(int(kind))}\n".encode())
             _write_rows(file, b"NS", [(edges[kinds == kind, 0], 0), (-edges[kinds == kind, 1], 0)])
-
-
-def constrained_edges(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
-    """Every edge with a kind once: vertex numbers (k, 2), smaller first, and their kinds (k,) uint8."""
-    triangle, side = np.nonzero(tin.edge_kind)
-    ends = np.stack([tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]], axis=1)
-    ends = np.sort(ends.astype(np.int64), axis=1)
-    _, first = np.unique(ends[:, 0] * len(tin.vertices) + ends[:, 1], return_index=True)
-    return ends[first], tin.edge_kind[triangle, side][first]
-
-
-def _plan_integers(tin: Tin, used: np.ndarray) -> np.ndarray:
-    """Plan coordinates (n, 2) int64 in 1e-4 of the CRS's unit."""
-    grid = tin.grid[used] + np.rint(tin.origin / GRID).astype(np.int64)
-    unit = plan_unit(tin.crs).metres
-    if unit == 1.0:  # the grid is the last decimal: nothing is rounded
-        return grid
-    return np.rint(grid * (GRID / unit * 10**PLAN_DECIMALS)).astype(np.int64)
-
-
-def _height_integers(tin: Tin, used: np.ndarray) -> Tuple[np.ndarray, int]:
-    height = tin.vertices[used, 2] / height_unit(tin.crs).metres
-    return np.rint(height * 10**HEIGHT_DECIMALS).astype(np.int64), HEIGHT_DECIMALS
 
 
 def _kind_words(kind: int) -> str:
@@ -187,7 +169,7 @@ def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
     number, coordinates = _read_nodes(records)
     triangles = _read_triangles(records, number)
     _check_counts(records)
-    used, triangles = _used(triangles, len(number))
+    used, triangles = used_of(triangles, len(number))
     plan = coordinates[used, :2] * plan_unit(crs).metres
     height = coordinates[used, 2] * height_unit(crs).metres
     origin = local_origin(plan)
@@ -357,32 +339,13 @@ def _read_nodes(records: _Records) -> Tuple[np.ndarray, np.ndarray]:
 def _read_triangles(records: _Records, number: np.ndarray) -> np.ndarray:
     """Corners (m, 3) as positions in ``number``."""
     nodes = _numbers(records, b"E3T", (5, 4), whole=True)[:, 1:4].astype(np.int64)
-    place = _places(number, nodes)
+    place = places_of(number, nodes)
     unknown = place < 0
     if unknown.any():
         row, corner = np.argwhere(unknown)[0]
         line = int(records.rows[b"E3T"][row])
         raise SurveyError(UNKNOWN_NODE, file=records.file, line=line, node=int(nodes[row, corner]))
     return place
-
-
-def _places(number: np.ndarray, nodes: np.ndarray) -> np.ndarray:
-    """Where ``nodes`` (any shape) stand in the rising ``number`` (n,), -1 where they do not."""
-    if len(number) == 0:
-        return np.full(nodes.shape, -1)
-    if number[-1] - number[0] == len(number) - 1:  # no gaps: nothing to search
-        place = nodes - number[0]
-        return np.where((place >= 0) & (place < len(number)), place, -1)
-    place = np.minimum(np.searchsorted(number, nodes), len(number) - 1)
-    return np.where(number[place] == nodes, place, -1)
-
-
-def _used(corners: np.ndarray, count: int) -> Tuple[np.ndarray, np.ndarray]:
-    """Which of ``count`` nodes are ``corners`` (m, 3), rising, and the corners numbered among these, int32."""
-    mask = np.zeros(count, bool)
-    mask[corners] = True
-    rank = np.cumsum(mask, dtype=np.int32) - np.int32(1)
-    return np.flatnonzero(mask), rank[corners]
 
 
 def _check_counts(records: _Records) -> None:
@@ -433,15 +396,9 @@ def _read_edge_kinds(records: _Records, number: np.ndarray, triangles: np.ndarra
         return edge_kind
     mine = replace(records, rows={b"NS": records.rows[b"NS"][ours > 0]})
     nodes = np.abs(_numbers(mine, b"NS", (2,), whole=True)).astype(np.int64)
-    ends = np.sort(np.minimum(np.searchsorted(number, nodes), len(number) - 1), axis=1)
-    sides = np.sort(np.stack([triangles, np.roll(triangles, -1, axis=1)], axis=2).astype(np.int64), axis=2)
-    n = len(number)
-    side_key, key = sides[..., 0] * n + sides[..., 1], ends[:, 0] * n + ends[:, 1]
-    order = np.argsort(key, kind="stable")
-    place = np.minimum(np.searchsorted(key[order], side_key), len(order) - 1)
-    hit = key[order][place] == side_key
-    edge_kind[hit] = ours[ours > 0][order][place][hit]
-    lost = np.flatnonzero(~np.isin(key, side_key) | (number[ends] != np.sort(nodes, axis=1)).any(axis=1))
+    ends = np.minimum(np.searchsorted(number, nodes), len(number) - 1)
+    edge_kind, found = mark_edges(triangles, len(number), ends, ours[ours > 0])
+    lost = np.flatnonzero(~found | (number[ends] != nodes).any(axis=1))
     if len(lost):
         line = int(mine.rows[b"NS"][lost[0]])
         text = records.text(line).decode("utf-8", "replace").strip()
