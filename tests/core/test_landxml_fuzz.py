@@ -22,7 +22,7 @@ from plugin.core.messages import SurveyError
 from plugin.core.points.pointset import make_points
 from plugin.core.surface.mesh import twins_of
 
-COUNT, PARTS = 2400, 6
+COUNT, PARTS = 1500, 5
 
 NUMBERS = [
     "nan",
