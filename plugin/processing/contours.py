@@ -56,6 +56,21 @@ class ContourAlgorithm(SurfaceAlgorithm):
         )
         self.add_surface_crs()
 
+    def add_drawing_parameters(self) -> None:
+        """How far lines and heights may be moved for drawing, and at which scale."""
+        self.add(
+            number("CALM", translate("hummock", "Calm noise: move heights by up to (m; 0: not at all)"), 0.015, 0.0),
+            translate("hummock", "The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres."),
+        )
+        self.add(
+            number("SMOOTH", translate("hummock", "Smooth: move lines by up to (m in plan; 0: not at all)"), 0.25, 0.0),
+            translate("hummock", "No place of a line moves farther. In metres whatever the CRS."),
+        )
+        self.add(
+            number("SCALE", translate("hummock", "Scale of the plan, 1 : …"), 500, 1),
+            translate("hummock", "At this scale labels have the size and spacing they need."),
+        )
+
     def contour_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ContourOptions:
         return ContourOptions(
             interval=self.parameterAsDouble(parameters, "INTERVAL", context),

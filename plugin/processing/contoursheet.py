@@ -75,22 +75,11 @@ class ContourSheet(ContourAlgorithm):
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         self.add_level_parameters()
-        self._add_drawing_parameters()
+        self.add_drawing_parameters()
+        self._add_label_parameters()
         self._add_outputs()
 
-    def _add_drawing_parameters(self) -> None:
-        self.add(
-            number("CALM", translate("hummock", "Calm noise: move heights by up to (m; 0: not at all)"), 0.015, 0.0),
-            translate("hummock", "The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres."),
-        )
-        self.add(
-            number("SMOOTH", translate("hummock", "Smooth: move lines by up to (m in plan; 0: not at all)"), 0.25, 0.0),
-            translate("hummock", "No place of a line moves farther. In metres whatever the CRS."),
-        )
-        self.add(
-            number("SCALE", translate("hummock", "Scale of the plan, 1 : …"), 500, 1),
-            translate("hummock", "At this scale labels have the size and spacing below."),
-        )
+    def _add_label_parameters(self) -> None:
         self.add(
             number("TEXT_SIZE", translate("hummock", "Size of the labels on the plan (mm)"), 2.0, 0.1),
             translate("hummock", "The size of the typeface; figures are about 0.7 of it high."),

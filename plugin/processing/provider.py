@@ -21,6 +21,7 @@ from .fitcontrol import FitControl
 from .groundgrid import GroundAndGrid
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
+from .plansheet import PlanSheet
 from .slopemap import MapSlopes
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
@@ -45,6 +46,7 @@ ALGORITHMS = (
     ThinSurface,
     DrawContours,
     ContourSheet,
+    PlanSheet,
 )
 
 translate = QCoreApplication.translate

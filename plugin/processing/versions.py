@@ -11,11 +11,13 @@ from qgis.core import (
     QgsFeatureSink,
     QgsField,
     QgsProcessing,
+    QgsProcessingAlgorithm,
     QgsProcessingParameterDefinition,
     QgsProcessingParameterField,
     QgsProcessingParameterFile,
     QgsProcessingParameterNumber,
     QgsProcessingUtils,
+    QgsRenderContext,
     QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QMetaType, QVariant
@@ -34,6 +36,8 @@ POINT_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPoint", "VectorPoi
 LINE_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorLine", "VectorLine")
 POLYGON_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPolygon", "VectorPolygon")
 FILE_SOURCE = member(QgsProcessing, "SourceType", "TypeFile", "File")
+VECTOR_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorAnyGeometry", "VectorAnyGeometry")
+ANY_LAYER = member(QgsProcessing, "SourceType", "TypeMapLayer", "MapLayer")
 TABLE_SOURCE = member(QgsProcessing, "SourceType", "TypeVector", "Vector")
 
 POINT = member(QgsWkbTypes, "Type", "Point")
@@ -45,6 +49,7 @@ POLYGON = member(QgsWkbTypes, "Type", "Polygon")
 POLYGON_Z = member(QgsWkbTypes, "Type", "PolygonZ")
 MULTIPOLYGON = member(QgsWkbTypes, "Type", "MultiPolygon")
 POINT_GEOMETRY = member(QgsWkbTypes, "GeometryType", "PointGeometry", "Point")
+POLYGON_GEOMETRY = member(QgsWkbTypes, "GeometryType", "PolygonGeometry", "Polygon")
 NO_GEOMETRY = member(QgsWkbTypes, "Type", "NoGeometry")
 
 WHOLE_NUMBER = member(QgsProcessingParameterNumber, "Type", "Integer")
@@ -53,6 +58,8 @@ ANY_FIELD = member(QgsProcessingParameterField, "DataType", "Any")
 NUMERIC_FIELD = member(QgsProcessingParameterField, "DataType", "Numeric")
 ONE_FILE = member(QgsProcessingParameterFile, "Behavior", "File")
 ADVANCED = member(QgsProcessingParameterDefinition, "Flag", "FlagAdvanced", "Advanced")
+NO_THREADING = member(QgsProcessingAlgorithm, "Flag", "FlagNoThreading", "NoThreading")
+TEXT_AS_TEXT = member(QgsRenderContext, "TextRenderFormat", "TextFormatAlwaysText", "AlwaysText")
 FAST_INSERT = member(QgsFeatureSink, "Flag", "FastInsert")
 NEW_KEYS = member(QgsFeatureSink, "SinkFlag", "RegeneratePrimaryKey")  # several features of one may be written
 

@@ -28,6 +28,7 @@ ALGORITHMS = {
         "thinsurface",
         "contours",
         "contoursheet",
+        "plansheet",
     )
 }
 

@@ -211,6 +211,18 @@ def scale_factors(crs: Any, easting: Any, northing: Any, ellipsoidal_height: Any
     return tuple(ScaleFactors(plan, *(float(value) for value in row)) for row in zip(*columns))
 
 
+def grid_convergence(crs: Any, easting: float, northing: float) -> float:
+    """Meridian convergence at a place in ``crs`` (metres), degrees: grid north is so far east of true north.
+
+    nan where the place has no latitude and longitude.
+    """
+    plan = flat(crs)
+    lon, lat = to_lonlat(plan, np.array([easting]), np.array([northing]))
+    if not (np.isfinite(lon).all() and np.isfinite(lat).all()):
+        return float("nan")
+    return float(np.atleast_1d(Proj(plan).get_factors(lon, lat).meridian_convergence)[0])
+
+
 def mean_radius(ellipsoid: Any, latitude: Any) -> np.ndarray:
     """Gaussian mean radius of curvature sqrt(M N), metres, at latitudes in degrees."""
     a, b = ellipsoid.semi_major_metre, ellipsoid.semi_minor_metre

@@ -1,0 +1,363 @@
+"""The print layout of a topographic plan: the map at its scale, and beside it all that makes it readable."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Any, Optional, Sequence, Tuple
+
+from qgis.core import (
+    QgsLayoutItemLabel,
+    QgsLayoutItemLegend,
+    QgsLayoutItemMap,
+    QgsLayoutItemMapGrid,
+    QgsLayoutItemPage,
+    QgsLayoutItemPicture,
+    QgsLayoutItemScaleBar,
+    QgsLayoutItemShape,
+    QgsLayoutMeasurement,
+    QgsLayoutPoint,
+    QgsLayoutSize,
+    QgsLegendRenderer,
+    QgsLegendStyle,
+    QgsMapLayer,
+    QgsPrintLayout,
+    QgsProject,
+    QgsRectangle,
+    QgsUnitTypes,
+)
+from qgis.PyQt.QtCore import QCoreApplication, QRectF, Qt
+from qgis.PyQt.QtGui import QColor, QFont
+
+from .planlayers import INK, PlanLayers, text_format
+from .versions import member
+
+translate = QCoreApplication.translate
+
+_MM = member(QgsUnitTypes, "LayoutUnit", "LayoutMillimeters")
+MADE_FOR = "hummock/made_for"
+_GREY = "#636363"
+#: Sheets: name, long and short side in millimetres (ISO 216; ANSI/ASME Y14.1, from memory).
+PAPERS: Tuple[Tuple[str, float, float], ...] = (
+    ("A4", 297.0, 210.0),
+    ("A3", 420.0, 297.0),
+    ("A2", 594.0, 420.0),
+    ("A1", 841.0, 594.0),
+    ("A0", 1189.0, 841.0),
+    ("Letter", 279.4, 215.9),
+    ("Tabloid", 431.8, 279.4),
+    ("ANSI C", 558.8, 431.8),
+    ("ANSI D", 863.6, 558.8),
+)
+_EDGE = 10.0  # mm of free paper
+_COORDINATES = 7.0  # mm beside the map for the grid's figures
+_GAP = 3.0
+
+
+@dataclass(frozen=True)
+class SheetPaper:
+    """A sheet of paper with its parts, millimetres from its upper left corner."""
+
+    width: float
+    height: float
+
+    @property
+    def column(self) -> QRectF:
+        """The column of notes at the right."""
+        wide = 62.0 if min(self.width, self.height) < 300 else 84.0
+        return QRectF(self.width - _EDGE - wide, _EDGE, wide, self.height - 2 * _EDGE)
+
+    @property
+    def map(self) -> QRectF:
+        """The map itself, inside its figures."""
+        right = self.column.left() - _GAP - _COORDINATES
+        left, top = _EDGE + _COORDINATES, _EDGE + _COORDINATES
+        return QRectF(left, top, right - left, self.height - top - _EDGE - _COORDINATES)
+
+
+def sheet_paper(paper: int, portrait: bool) -> SheetPaper:
+    """The sheet by its place in :data:`PAPERS`."""
+    _, long, short = PAPERS[paper]
+    return SheetPaper(short, long) if portrait else SheetPaper(long, short)
+
+
+@dataclass(frozen=True)
+class PlanTexts:
+    """What is written on the plan. ``notes``: a paragraph each. ``rows``: name and value in the title block."""
+
+    title: str
+    notes: Sequence[str]
+    rows: Sequence[Tuple[str, str]]
+
+
+@dataclass(frozen=True)
+class PlanSettings:
+    """How it is drawn: ``scale`` 500 for 1 : 500; ``grid`` and ``bar`` in the unit of the CRS, called ``unit``.
+
+    ``made_for``: the PDF, by which a later run knows the layout as its own.
+    """
+
+    paper: SheetPaper
+    scale: float
+    grid: float
+    grid_decimals: int
+    bar: float
+    unit: str
+    made_for: str
+
+
+def make_layout(
+    project: QgsProject,
+    name: str,
+    layers: PlanLayers,
+    shown: Sequence[QgsMapLayer],
+    settings: PlanSettings,
+    texts: PlanTexts,
+) -> QgsPrintLayout:
+    """The layout of the plan: one page, which an atlas turns over where there are several frames."""
+    layout = QgsPrintLayout(project)
+    layout.initializeDefaults()
+    layout.setName(name)
+    layout.setCustomProperty(MADE_FOR, settings.made_for)
+    paper = settings.paper
+    page: QgsLayoutItemPage = layout.pageCollection().page(0)
+    page.setPageSize(QgsLayoutSize(paper.width, paper.height, _MM))
+    several = layers.frames.featureCount() > 1
+    main = _add_map(layout, layers, shown, settings, several)
+    column = _Column(layout, paper.column)
+    column.add_block(texts.rows, several)
+    column.add_notes(texts.notes)
+    column.add_title(texts.title)
+    if several:
+        column.add_key(layers, main, shown)
+    column.add_arrow_and_bar(main, settings)
+    column.add_legend(main, [layer for layer in shown if layer.id() != layers.labels.id()])
+    layout.setReferenceMap(main)
+    return layout
+
+
+def _add_map(
+    layout: QgsPrintLayout, layers: PlanLayers, shown: Sequence[QgsMapLayer], settings: PlanSettings, several: bool
+) -> QgsLayoutItemMap:
+    main = QgsLayoutItemMap(layout)
+    main.setId(translate("hummock", "Plan"))
+    layout.addLayoutItem(main)
+    main.attemptSetSceneRect(settings.paper.map)
+    main.setCrs(layers.contours.crs())
+    main.setLayers(list(shown))
+    main.setKeepLayerSet(True)
+    main.setFrameEnabled(True)
+    main.setFrameStrokeWidth(QgsLayoutMeasurement(0.35, _MM))
+    frame = next(layers.frames.getFeatures()).geometry().boundingBox()
+    main.setExtent(frame)
+    main.setScale(settings.scale)
+    if several:
+        atlas = layout.atlas()
+        atlas.setEnabled(True)
+        atlas.setCoverageLayer(layers.frames)
+        atlas.setHideCoverage(True)
+        atlas.setSortFeatures(True)
+        atlas.setSortExpression('"sheet"')
+        main.setAtlasDriven(True)
+        main.setAtlasScalingMode(member(QgsLayoutItemMap, "AtlasScalingMode", "Fixed"))
+    _add_grid(main, settings)
+    return main
+
+
+def _add_grid(main: QgsLayoutItemMap, settings: PlanSettings) -> None:
+    """Crosses on the map, figures outside its frame."""
+    grid = QgsLayoutItemMapGrid(translate("hummock", "Grid"), main)
+    kind = QgsLayoutItemMapGrid
+    grid.setUnits(member(kind, "GridUnit", "MapUnit"))
+    grid.setIntervalX(settings.grid)
+    grid.setIntervalY(settings.grid)
+    grid.setStyle(member(kind, "GridStyle", "Cross"))
+    grid.setCrossLength(2.0)
+    grid.setGridLineColor(QColor(_GREY))
+    grid.setGridLineWidth(0.12)
+    grid.setFrameStyle(member(kind, "FrameStyle", "InteriorTicks"))
+    grid.setFrameWidth(2.0)
+    grid.setFramePenColor(QColor(_GREY))
+    grid.setFramePenSize(0.15)
+    grid.setAnnotationEnabled(True)
+    grid.setAnnotationPrecision(settings.grid_decimals)
+    grid.setAnnotationFrameDistance(1.0)
+    grid.setAnnotationTextFormat(plain_text(1.9))
+    outside = member(kind, "AnnotationPosition", "OutsideMapFrame")
+    border = member(kind, "BorderSide", "Left").__class__
+    for side in ("Left", "Right", "Top", "Bottom"):
+        grid.setAnnotationPosition(outside, getattr(border, side, getattr(kind, side, None)))
+    for side in ("Left", "Right"):
+        upright = member(kind, "AnnotationDirection", "Vertical")
+        grid.setAnnotationDirection(upright, getattr(border, side, getattr(kind, side, None)))
+    main.grids().addGrid(grid)
+
+
+def plain_text(size: float, bold: bool = False, colour: str = INK) -> Any:
+    """Text of ``size`` mm on paper."""
+    made = text_format(size, bold)
+    halo = made.buffer()
+    halo.setEnabled(False)
+    made.setBuffer(halo)
+    made.setColor(QColor(colour))
+    return made
+
+
+class _Column:
+    """Fills the column of notes from both ends: ``top`` and ``bottom`` are what is still free, mm."""
+
+    def __init__(self, layout: QgsPrintLayout, place: QRectF) -> None:
+        self.layout = layout
+        self.place = place
+        self.top = place.top()
+        self.bottom = place.bottom()
+
+    def add_title(self, title: str) -> None:
+        """The title, over as many lines as it takes."""
+        size = 4.2
+        lines = max(1, -(-len(title) * size * 0.56 // self.place.width()))
+        height = 1.3 * size * min(lines, 4)
+        self._write(title, self.top, height, size, bold=True)
+        self.top += height + _GAP
+
+    def add_block(self, rows: Sequence[Tuple[str, str]], several: bool) -> None:
+        """The title block at the foot of the column."""
+        row = 5.2 if self.place.height() > 220 else 4.4
+        sheet = translate("hummock", "Sheet")
+        pages = "[% @atlas_featurenumber %] / [% @atlas_totalfeatures %]" if several else "1 / 1"
+        rows = [*rows, (sheet, pages)]
+        top = self.bottom - row * len(rows)
+        self._rule(top, row * len(rows))
+        label = 0.36 * self.place.width()
+        for i, (name, value) in enumerate(rows):
+            at, middle = top + i * row, Qt.AlignmentFlag.AlignVCenter
+            self._write(name, at, row, 2.0, colour=_GREY, left=1.0, width=label - 1, upright=middle)
+            self._write(value, at, row, 2.3, left=label, width=self.place.width() - label - 1, upright=middle)
+        self.bottom = top - _GAP
+
+    def add_notes(self, notes: Sequence[str]) -> None:
+        """Notes above the title block; their height is reckoned from their length."""
+        size = 1.9
+        letters = self.place.width() / (0.56 * size)
+        lines = sum(max(1, -(-len(note) // int(letters))) for note in notes)
+        height = 1.32 * size * lines + 0.8 * len(notes)
+        self._write("\n".join(notes), self.bottom - height, height, size, upright=Qt.AlignmentFlag.AlignBottom)
+        self.bottom -= height + _GAP
+
+    def add_key(self, layers: PlanLayers, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
+        """All sheets with their numbers, the present one shaded."""
+        height = min(0.22 * self.place.height(), 0.8 * self.place.width())
+        key = QgsLayoutItemMap(self.layout)
+        key.setId(translate("hummock", "Key map"))
+        self.layout.addLayoutItem(key)
+        key.attemptSetSceneRect(QRectF(self.place.left(), self.top, self.place.width(), height))
+        key.setCrs(main.crs())
+        key.setLayers([layers.frames, *(layer for layer in shown if layer.id() == layers.contours.id())])
+        key.setKeepLayerSet(True)
+        key.setFrameEnabled(True)
+        extent = QgsRectangle(layers.frames.extent())
+        extent.scale(1.08)
+        key.zoomToExtent(extent)
+        overview = key.overview()
+        overview.setLinkedMap(main)
+        self.top += height + _GAP
+
+    def add_arrow_and_bar(self, main: QgsLayoutItemMap, settings: PlanSettings) -> None:
+        arrow = QgsLayoutItemPicture(self.layout)
+        arrow.setId(translate("hummock", "Grid north"))
+        self.layout.addLayoutItem(arrow)
+        arrow.setPicturePath(":/images/north_arrows/layout_default_north_arrow.svg")
+        size = 13.0
+        arrow.attemptSetSceneRect(QRectF(self.place.left(), self.top, size, size))
+        arrow.setLinkedMap(main)
+        bar = QgsLayoutItemScaleBar(self.layout)
+        self.layout.addLayoutItem(bar)
+        bar.setLinkedMap(main)
+        bar.setStyle("Line Ticks Up")
+        bar.setUnits(member(QgsUnitTypes, "DistanceUnit", "DistanceUnknownUnit"))
+        bar.setUnits(main.crs().mapUnits())
+        bar.setUnitLabel(settings.unit)
+        bar.setMapUnitsPerScaleBarUnit(1.0)
+        bar.setUnitsPerSegment(settings.bar)
+        bar.setNumberOfSegments(2)
+        bar.setNumberOfSegmentsLeft(0)
+        bar.setHeight(1.6)
+        bar.setTextFormat(plain_text(2.3))
+        bar.update()
+        bar.attemptMove(QgsLayoutPoint(self.place.left() + size + _GAP, self.top + 1.5, _MM))
+        self.top += size + _GAP
+
+    def add_legend(self, main: QgsLayoutItemMap, shown: Sequence[QgsMapLayer]) -> None:
+        legend = QgsLayoutItemLegend(self.layout)
+        legend.setId(translate("hummock", "Legend"))
+        self.layout.addLayoutItem(legend)
+        legend.setLinkedMap(main)
+        legend.setAutoUpdateModel(False)
+        root = legend.model().rootGroup()
+        root.clear()
+        for layer in shown:
+            root.addLayer(layer)
+        for style, size in (("Group", 2.3), ("Subgroup", 2.2), ("Symbol", 2.0), ("SymbolLabel", 2.0)):
+            part = member(QgsLegendStyle, "Style", style)
+            changed = QgsLegendStyle(legend.style(part))
+            if hasattr(changed, "setTextFormat"):
+                changed.setTextFormat(plain_text(size))
+            else:
+                changed.setFont(_font(size))
+            changed.setMargin(member(QgsLegendStyle, "Side", "Top"), 1.0 if style.startswith("Symbol") else 1.8)
+            legend.setStyle(part, changed)
+        legend.setSymbolWidth(6.0)
+        legend.setSymbolHeight(3.0)
+        legend.setBoxSpace(0.0)
+        legend.attemptMove(QgsLayoutPoint(self.place.left(), self.top, _MM))
+        size = QgsLegendRenderer(legend.model(), legend.legendSettings()).minimumSize()
+        if size.height() > self.bottom - self.top:
+            legend.setColumnCount(2)
+            legend.setSplitLayer(True)
+            legend.setColumnSpace(1.5)
+        legend.adjustBoxSize()
+
+    def _write(
+        self,
+        text: str,
+        top: float,
+        height: float,
+        size: float,
+        bold: bool = False,
+        colour: str = INK,
+        left: float = 0.0,
+        width: Optional[float] = None,
+        upright: Any = Qt.AlignmentFlag.AlignTop,
+    ) -> None:
+        label = QgsLayoutItemLabel(self.layout)
+        self.layout.addLayoutItem(label)
+        label.setText(text)
+        if hasattr(label, "setTextFormat"):
+            label.setTextFormat(plain_text(size, bold, colour))
+        else:  # before QGIS 3.24
+            label.setFont(_font(size, bold))
+            label.setFontColor(QColor(colour))
+        label.setMarginX(0.0)
+        label.setMarginY(0.0)
+        label.setHAlign(Qt.AlignmentFlag.AlignLeft)
+        label.setVAlign(upright)
+        wide = self.place.width() if width is None else width
+        label.attemptSetSceneRect(QRectF(self.place.left() + left, top, wide, height))
+
+    def _rule(self, top: float, height: float) -> None:
+        """The frame of the title block."""
+        box = QgsLayoutItemShape(self.layout)
+        box.setShapeType(member(QgsLayoutItemShape, "Shape", "Rectangle"))
+        self.layout.addLayoutItem(box)
+        box.attemptSetSceneRect(QRectF(self.place.left(), top, self.place.width(), height))
+        symbol = box.symbol().clone()
+        symbol.symbolLayer(0).setStrokeWidth(0.25)
+        symbol.setColor(QColor("white"))
+        box.setSymbol(symbol)
+
+
+def _font(size: float, bold: bool = False) -> QFont:
+    """A font of ``size`` mm: QGIS's layouts take points."""
+    font = QFont()
+    font.setPointSizeF(size / 25.4 * 72)
+    font.setBold(bold)
+    return font
