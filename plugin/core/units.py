@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from enum import Enum
 from typing import Any, Optional
 
@@ -76,3 +77,12 @@ def heights_to_crs_units(values_m: Any, crs: Optional[Any]) -> np.ndarray:
 def _axis_metres(axis: Any) -> float:
     unit = axis_unit(axis)
     return float(axis.unit_conversion_factor) if unit is None else unit.metres
+
+
+def nice_step(length: float) -> float:
+    """The largest of 1, 2, 5 times a power of ten that is not longer than ``length`` (> 0)."""
+    power = 10.0 ** math.floor(math.log10(length))
+    for factor in (5.0, 2.0):
+        if factor * power <= length * (1 + 1e-9):
+            return factor * power
+    return power

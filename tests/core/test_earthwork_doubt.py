@@ -9,12 +9,12 @@ from plugin.core.earthwork.doubt import (
     SurfaceDoubt,
     derivatives,
     doubt_of_pieces,
-    ground_departure,
     vertex_sigma,
     volume_doubt,
 )
 from plugin.core.earthwork.overlay import Pieces, Triangles, common_pieces
 from plugin.core.earthwork.plane import Plane, plane_pieces
+from plugin.core.earthwork.roughness import ground_departure
 from plugin.core.earthwork.volume import volume_between, volumes_by_piece
 from plugin.core.messages import SurveyError
 from tests.core.earthworks import square, surface
@@ -169,3 +169,27 @@ def test_sigma_of_vertices():
         vertex_sigma(tin, sigma)
     with pytest.raises(SurveyError, match="50 vertices"):
         volume_doubt(tin, random_tin(40, 2), SurfaceDoubt(-1.0))
+
+
+def test_drift_is_one_offset_within_a_square_of_ground():
+    """Monte Carlo with one offset for all points of a square, beside the closed form of one square over all."""
+    a, b = random_tin(80, 1), surface(square(100, 60.0))
+    doubt = volume_doubt(a, b, SurfaceDoubt(drift=0.02, drift_length=1e6))
+    volume = volume_between(a, b)
+    if len(np.unique(np.floor((a.vertices[:, :2] + a.origin) / 1e6), axis=0)) == 1:
+        assert doubt.net.drift == pytest.approx(0.02 * volume.common_area, rel=1e-9)
+    length = 25.0
+    doubt = volume_doubt(a, b, SurfaceDoubt(drift=0.02, drift_length=length))
+    patch = np.unique(np.floor((a.vertices[:, :2] + a.origin) / length), axis=0, return_inverse=True)[1].ravel()
+    rng = np.random.default_rng(3)
+    pieces = joined(common_pieces(a, b))
+    found = np.empty(DRAWS)
+    for k in range(DRAWS):
+        rise = rng.normal(0, 0.02, patch.max() + 1)[patch]
+        noisy = replace(a, vertices=a.vertices + np.column_stack([0 * rise, 0 * rise, rise]))
+        one = Triangles(noisy, pieces.origin).height(pieces.first, pieces.x, pieces.y)
+        found[k] = np.subtract(*volumes_by_piece(replace(pieces, first_height=one))[1::-1].sum(axis=1))
+    assert found.std(ddof=1) == pytest.approx(doubt.net.drift, rel=0.05)
+    assert doubt.net.total == pytest.approx(doubt.net.drift)
+    with pytest.raises(SurveyError, match="0 or more"):
+        SurfaceDoubt(drift=-0.01)

@@ -31,8 +31,8 @@ WHY_END_AREAS = Text(
     "earthwork.why_end_areas",
     QT_TRANSLATE_NOOP(
         "core",
-        "End areas take the area to change evenly between sections. Where it grows with the square of the depth this "
-        "counts too much; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.",
+        "End areas take the area to change evenly between sections. Where it grows faster or slower than that they "
+        "count too much or too little; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.",
     ),
 )
 WHY_PRISMOIDS = Text(

@@ -9,6 +9,7 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
+from ..units import nice_step
 from .overlay import Pieces, common_pieces
 from .polygons import areas, integrals, positive_parts
 
@@ -46,9 +47,7 @@ def volumes_by_depth(existing: Tin, design: Tin, limits: Sequence[float]) -> Tup
 
 def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tuple[DepthClass, ...]:
     """As :func:`volumes_by_depth`, of pieces."""
-    steps = [0.0, *(float(limit) for limit in limits), float("inf")]
-    if not all(low < high for low, high in zip(steps[:-1], steps[1:])):
-        raise SurveyError(BAD_DEPTHS, limits=", ".join(f"{limit:g}" for limit in limits))
+    steps = depth_steps(limits)
     sums = np.zeros((2, len(steps) - 1, 2))
     for part in pieces:
         depth = part.second_height - part.first_height
@@ -62,6 +61,32 @@ def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tupl
     for k in range(len(steps) - 1):
         found.append(DepthClass(steps[k], steps[k + 1], *(float(v) for v in sums[1, k])))
     return tuple(found)
+
+
+def depth_steps(limits: Sequence[float]) -> List[float]:
+    """The limits with 0 before and infinity behind them. Raises SurveyError for limits that don't rise."""
+    steps = [0.0, *(float(limit) for limit in limits), float("inf")]
+    if not all(low < high for low, high in zip(steps[:-1], steps[1:])):
+        raise SurveyError(BAD_DEPTHS, limits=", ".join(f"{limit:g}" for limit in limits))
+    return steps
+
+
+def usual_limits(pieces: Iterable[Pieces]) -> Tuple[float, ...]:
+    """Round depth limits (m), up to five of them, that share out what is deeper and shallower.
+
+    The last is about the depth that one in fifty square metres of the ground exceeds.
+    """
+    found = [(np.abs(p.second_height - p.first_height).mean(axis=1), areas(p.x, p.y)) for p in pieces]
+    depth, area = (np.concatenate(column) for column in zip(*found)) if found else (np.zeros(0), np.zeros(0))
+    some = depth > 1e-6
+    if not np.any(some):
+        return (0.1,)
+    depth, area = depth[some], area[some]
+    order = np.argsort(depth)
+    total = np.cumsum(area[order])
+    deep = max(0.002, float(depth[order][np.searchsorted(total, 0.98 * total[-1])]))
+    step = nice_step(deep / 2.5)
+    return tuple(round(step * k, 9) for k in range(1, max(2, int(deep / step + 1e-9)) + 1))
 
 
 def _between(

@@ -1,25 +1,29 @@
 """How sure a volume is: noise of the points, heights of the surveys, and ground between the points.
 
-Three parts, each a standard deviation of cut, fill and net, taken as independent of each other:
+Four parts, each a standard deviation of cut, fill and net, taken as independent of each other:
 
 * *random*: noise of each point's height, independent from point to point. A volume is a linear function of the
   heights wherever the line of no cut nor fill does not move, and that line moves earth of no depth; so the derivative
   by a vertex's height is the integral of that vertex's share in the surface over the cut (or fill) area, and
   variances add by its square (law of propagation of uncertainty, JCGM 100:2008, section 5.1).
+* *drift*: what neighbouring points have in common (the receiver's slow errors). It is taken as one offset within a
+  square of ``drift_length`` and as independent from square to square, so the derivatives by its points' heights
+  add up before they are squared.
 * *systematic*: one unknown offset between the heights of both surveys, times the area.
 * *model*: the ground departs from straight lines between points. Over a triangle a parabolic ground departs from its
   plane by the mean of the departures at the middles of its three edges (integral of the quadratic error of linear
   interpolation). These means are taken as random between patches of ground and alike within one; a patch is as
   wide as ``correlation_length``.
 
-All three are for small doubts: where depths are no larger than the noise, cut and fill come out too large by about
+All four are for small doubts: where depths are no larger than the noise, cut and fill come out too large by about
 ``noise_excess`` each, since noise makes both where there is neither.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Callable, Dict, Iterable, List, Optional, Tuple, Union
+from itertools import chain
+from typing import Dict, Iterable, List, Optional, Tuple, Union
 
 import numpy as np
 from scipy.special import ndtr
@@ -28,6 +32,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
 from .overlay import Pieces, Triangles, common_pieces
 from .polygons import areas, moments, positive_parts
+from .roughness import Departure
 from .volume import sum_volumes
 
 NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
@@ -41,9 +46,22 @@ NO_SIGMA = Text(
     ),
 )
 
+BAD_DRIFT = Text(
+    "earthwork.drift",
+    QT_TRANSLATE_NOOP("core", "The drift of heights is {value} m; give a standard deviation of 0 or more."),
+)
+BAD_DRIFT_LENGTH = Text(
+    "earthwork.drift_length",
+    QT_TRANSLATE_NOOP("core", "Drift over {value} m cannot be; give the metres within which points share it."),
+)
+BAD_OFFSET = Text(
+    "earthwork.offset_sigma",
+    QT_TRANSLATE_NOOP(
+        "core", "The height offset between both surfaces has {value} m; give a standard deviation of 0 or more."
+    ),
+)
+
 Sigma = Union[float, np.ndarray]
-#: Departure of the ground from a straight line (m, one standard deviation) at half-widths (m).
-Departure = Callable[[np.ndarray], np.ndarray]
 
 
 @dataclass(frozen=True)
@@ -51,6 +69,7 @@ class SurfaceDoubt:
     """What is unsure about one surface.
 
     ``sigma``: standard deviation of heights, metres, one or for each vertex (n,); 0 for a design.
+    ``drift``: that of what points within ``drift_length`` (m) of each other have in common, metres.
     ``departure``: how far the ground departs from the surface between points; None leaves it out.
     ``correlation_length``: metres over which departures are alike; None: twice the median edge.
     """
@@ -58,6 +77,14 @@ class SurfaceDoubt:
     sigma: Sigma = 0.0
     departure: Optional[Departure] = None
     correlation_length: Optional[float] = None
+    drift: float = 0.0
+    drift_length: float = 30.0
+
+    def __post_init__(self) -> None:
+        if not (np.isfinite(self.drift) and self.drift >= 0):
+            raise SurveyError(BAD_DRIFT, value=self.drift)
+        if not (np.isfinite(self.drift_length) and self.drift_length > 0):
+            raise SurveyError(BAD_DRIFT_LENGTH, value=self.drift_length)
 
 
 @dataclass(frozen=True)
@@ -68,15 +95,21 @@ class Doubt:
     random: float
     systematic: float
     model: float
+    drift: float = 0.0
 
     @property
     def total(self) -> float:
-        return float(np.sqrt(self.random**2 + self.systematic**2 + self.model**2))
+        return float(np.sqrt(self.random**2 + self.systematic**2 + self.model**2 + self.drift**2))
+
+    @property
+    def half_95(self) -> float:
+        """Half the width of :attr:`interval_95`, cubic metres."""
+        return NORMAL_95 * self.total
 
     @property
     def interval_95(self) -> Tuple[float, float]:
         """Where the true value is with 95 %, if errors are normal."""
-        return self.value - NORMAL_95 * self.total, self.value + NORMAL_95 * self.total
+        return self.value - self.half_95, self.value + self.half_95
 
 
 @dataclass(frozen=True)
@@ -142,47 +175,114 @@ def doubt_of_pieces(
     existing_doubt: SurfaceDoubt,
     design_doubt: SurfaceDoubt = SurfaceDoubt(),
     offset_sigma: float = 0.0,
+    existing_only: Iterable[Pieces] = (),
+    design_only: Iterable[Pieces] = (),
 ) -> VolumeDoubt:
-    """As :func:`volume_doubt`, of pieces; ``design`` is None for a level or plane, which is exact."""
-    pieces = list(pieces)
-    volume = sum_volumes(pieces, 0.0, 0.0)
-    surfaces = [(existing, existing_doubt, derivatives(pieces, existing, True))]
+    """As :func:`volume_doubt`, of pieces; ``design`` is None for a level or plane, which is exact.
+
+    ``existing_only``, ``design_only``: pieces of one surface against a level (the other's triangles mean nothing).
+    They are gone through several times; an iterator is kept in memory.
+    """
+    if not (np.isfinite(offset_sigma) and offset_sigma >= 0):
+        raise SurveyError(BAD_OFFSET, value=offset_sigma)
+    groups = [list(group) if iter(group) is group else group for group in (pieces, existing_only, design_only)]
+    volume = sum_volumes(chain(*groups), 0.0, 0.0)
+    surfaces = [_Side(existing, existing_doubt, True, (groups[0], groups[1]))]
     if design is not None:
-        surfaces.append((design, design_doubt, derivatives(pieces, design, False)))
-    random, model = np.zeros((2, 3)), np.zeros((2, 3))
-    for row, (tin, doubt, by) in enumerate(surfaces):
-        sigma = _checked(doubt.sigma, len(tin.vertices))
-        random[row] = [np.sum((slope * sigma) ** 2) for slope in (by.cut, by.fill, by.fill - by.cut)]
-        model[row] = _model_variances(tin, doubt, by)
+        surfaces.append(_Side(design, design_doubt, False, (groups[0], groups[2])))
+    random, drift, model = (np.array([part(side) for side in surfaces]) for part in _PARTS)
     areas = (volume.cut_area, volume.fill_area, volume.cut_area + volume.fill_area)
-    columns = zip((volume.cut, volume.fill, volume.net), random.sum(axis=0), areas, model.sum(axis=0))
+    columns = zip((volume.cut, volume.fill, volume.net), areas, *(v.sum(axis=0) for v in (random, drift, model)))
     cut, fill, net = (
-        Doubt(float(value), float(np.sqrt(r)), float(offset_sigma * area), float(np.sqrt(m)))
-        for value, r, area, m in columns
+        Doubt(float(value), float(np.sqrt(r)), float(offset_sigma * area), float(np.sqrt(m)), float(np.sqrt(d)))
+        for value, area, r, d, m in columns
     )
     total = float(random[:, 2].sum())
     share = float(random[0, 2] / total) if total > 0 else float("nan")
-    return VolumeDoubt(cut, fill, net, _noise_excess(pieces, surfaces), share)
+    excess = _noise_excess(groups[0], surfaces)
+    excess += sum(_noise_excess(group, [side]) for group, side in zip(groups[1:], surfaces))
+    return VolumeDoubt(cut, fill, net, excess, share)
+
+
+class _Side:
+    """One surface, what is unsure about it, and how volumes follow its heights."""
+
+    def __init__(
+        self, tin: Tin, doubt: SurfaceDoubt, is_existing: bool, groups: Tuple[Iterable[Pieces], Iterable[Pieces]]
+    ) -> None:
+        self.tin, self.doubt, self.is_existing = tin, doubt, is_existing
+        self.sigma = _checked(doubt.sigma, len(tin.vertices))
+        self._triangles: Optional[Triangles] = None
+        self.by = derivatives(chain(*groups), tin, is_existing)
+
+    def triangles(self, origin: np.ndarray) -> Triangles:
+        """The triangles in metres from the origin of pieces, which seldom changes."""
+        if self._triangles is None or not np.array_equal(self._triangles.base, origin):
+            self._triangles = Triangles(self.tin, origin)
+        return self._triangles
+
+    def slopes(self) -> Tuple[np.ndarray, ...]:
+        """Derivatives (n,) of cut, fill and net."""
+        return self.by.cut, self.by.fill, self.by.fill - self.by.cut
+
+
+def _random_variances(side: _Side) -> np.ndarray:
+    """Variances (3,) of cut, fill and net through independent noise of the points."""
+    return np.array([np.sum((slope * side.sigma) ** 2) for slope in side.slopes()])
+
+
+def _drift_variances(side: _Side) -> np.ndarray:
+    """Variances (3,) through what the points of each square of ground have in common."""
+    if side.doubt.drift == 0:
+        return np.zeros(3)
+    square = np.floor((side.tin.vertices[:, :2] + side.tin.origin) / side.doubt.drift_length).astype(np.int64)
+    patch = np.unique(square, axis=0, return_inverse=True)[1].ravel()
+    return np.array([np.sum((side.doubt.drift * np.bincount(patch, slope)) ** 2) for slope in side.slopes()])
 
 
 def derivatives(pieces: Iterable[Pieces], tin: Tin, is_existing: bool) -> Derivatives:
     """Derivatives of cut and fill by the heights of one of the two surfaces, exact where no depth is 0."""
     n, m = len(tin.vertices), len(tin.triangles)
-    slope: Dict[float, np.ndarray] = {-1.0: np.zeros(n), 1.0: np.zeros(n)}
-    area: Dict[float, np.ndarray] = {-1.0: np.zeros(m), 1.0: np.zeros(m)}
+    slope: Dict[float, _Sums] = {-1.0: _Sums(n), 1.0: _Sums(n)}
+    area: Dict[float, _Sums] = {-1.0: _Sums(m), 1.0: _Sums(m)}
+    triangles: Optional[Triangles] = None
     for part in pieces:
-        triangles = Triangles(tin, part.origin)
+        if triangles is None or not np.array_equal(triangles.base, part.origin):
+            triangles = Triangles(tin, part.origin)
         triangle = part.first if is_existing else part.second
         depth = part.second_height - part.first_height
         for sign in (-1.0, 1.0):
             for which, _, (x, y) in positive_parts(sign * depth, part.x, part.y):
                 t = triangle[which]
                 own, weights = _shares(triangles, t, x, y)
-                area[sign] += np.bincount(t, own, m)
-                for corner in range(3):
-                    slope[sign] += np.bincount(tin.triangles[t, corner], weights[:, corner], n)
+                area[sign].add(t, own)
+                slope[sign].add(tin.triangles[t].ravel(), weights.ravel())
     rising = -1.0 if is_existing else 1.0  # ground that rises makes more cut and less fill
-    return Derivatives(-rising * slope[-1.0], rising * slope[1.0], area[-1.0], area[1.0])
+    return Derivatives(
+        -rising * slope[-1.0].total(), rising * slope[1.0].total(), area[-1.0].total(), area[1.0].total()
+    )
+
+
+class _Sums:
+    """Sums by number (0 to count), of what comes in small parts; added up when there is enough of it."""
+
+    def __init__(self, count: int) -> None:
+        self._sums = np.zeros(count)
+        self._waiting: List[Tuple[np.ndarray, np.ndarray]] = []
+        self._rows = 0
+
+    def add(self, number: np.ndarray, value: np.ndarray) -> None:
+        self._waiting.append((number, value))
+        self._rows += len(number)
+        if self._rows > 2 * len(self._sums) + 100_000:
+            self.total()
+
+    def total(self) -> np.ndarray:
+        if self._waiting:
+            numbers, values = (np.concatenate(column) for column in zip(*self._waiting))
+            self._sums += np.bincount(numbers, values, len(self._sums))
+            self._waiting, self._rows = [], 0
+        return self._sums
 
 
 def _shares(triangles: Triangles, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -199,8 +299,9 @@ def _shares(triangles: Triangles, t: np.ndarray, x: np.ndarray, y: np.ndarray) -
     return area, weights
 
 
-def _model_variances(tin: Tin, doubt: SurfaceDoubt, by: Derivatives) -> np.ndarray:
+def _model_variances(side: _Side) -> np.ndarray:
     """Variances (m⁶) of cut, fill and net through the ground between points."""
+    tin, doubt, by = side.tin, side.doubt, side.by
     if doubt.departure is None:
         return np.zeros(3)
     corner = tin.corners()[:, :, :2]
@@ -213,42 +314,43 @@ def _model_variances(tin: Tin, doubt: SurfaceDoubt, by: Derivatives) -> np.ndarr
     return np.array(found)
 
 
-def _noise_excess(pieces: List[Pieces], surfaces: List[Tuple[Tin, SurfaceDoubt, Derivatives]]) -> float:
+_PARTS = (_random_variances, _drift_variances, _model_variances)
+
+
+def _noise_excess(pieces: Iterable[Pieces], sides: List[_Side]) -> float:
     """The integral of E max(0, d + e) - max(0, d), e normal with the noise at each place.
 
     By the rule of the three edges' middles in the triangles of each piece, where depths are not far beyond the noise.
     """
-    sigmas = [_checked(doubt.sigma, len(tin.vertices)) for tin, doubt, _ in surfaces]
-    most = float(np.sqrt(sum(sigma.max() ** 2 for sigma in sigmas)))
+    most = float(np.sqrt(sum(side.sigma.max() ** 2 for side in sides)))
     total = 0.0
-    for part in pieces:
+    for part in pieces if most > 0 else ():
         depth = part.second_height - part.first_height
         part = part.take(np.flatnonzero(np.abs(depth).min(axis=1) < 6 * most))
+        if len(part) == 0:
+            continue
         depth = part.second_height - part.first_height
         fans = [np.stack([v[:, :-2] * 0 + v[:, :1], v[:, 1:-1], v[:, 2:]], axis=2) for v in (part.x, part.y, depth)]
         row = np.repeat(np.arange(len(part)), fans[0].shape[1])
         corner = np.stack([fan.reshape(-1, 3) for fan in fans], axis=2)
         area = areas(corner[:, :, 0], corner[:, :, 1])
         corner, row, area = corner[area > 0], row[area > 0], area[area > 0]
+        triangles = [side.triangles(part.origin) for side in sides]
         for k in range(3):
             middle = (corner[:, k] + corner[:, k - 1]) / 2
-            total += float(np.sum(area / 3 * _excess_at(part, row, middle, surfaces, sigmas)))
+            total += float(np.sum(area / 3 * _excess_at(part, row, middle, sides, triangles)))
     return total
 
 
 def _excess_at(
-    part: Pieces,
-    row: np.ndarray,
-    place: np.ndarray,
-    surfaces: List[Tuple[Tin, SurfaceDoubt, Derivatives]],
-    sigmas: List[np.ndarray],
+    part: Pieces, row: np.ndarray, place: np.ndarray, sides: List[_Side], triangles: List[Triangles]
 ) -> np.ndarray:
     """E max(0, d + e) - max(0, d) in metres at places (q, 3: x, y, depth d) of the pieces in ``row``."""
     variance = np.zeros(len(row))
-    for k, (tin, _, _) in enumerate(surfaces):
-        t = (part.second if k else part.first)[row]
-        share = _weights_at(Triangles(tin, part.origin), t, place[:, 0], place[:, 1])
-        variance += np.sum((share * sigmas[k][tin.triangles[t]]) ** 2, axis=1)
+    for side, own in zip(sides, triangles):
+        t = (part.first if side.is_existing else part.second)[row]
+        share = _weights_at(own, t, place[:, 0], place[:, 1])
+        variance += np.sum((share * side.sigma[side.tin.triangles[t]]) ** 2, axis=1)
     sd = np.sqrt(np.maximum(variance, 1e-300))
     ratio = np.abs(place[:, 2]) / sd
     excess: np.ndarray = sd * (np.exp(-(ratio**2) / 2) / np.sqrt(2 * np.pi) - ratio * ndtr(-ratio))
@@ -270,50 +372,3 @@ def _checked(sigma: Sigma, n: int) -> np.ndarray:
     if np.any(bad):
         raise SurveyError(NO_SIGMA, count=int(np.count_nonzero(bad)))
     return values
-
-
-def ground_departure(tin: Tin, sigma: float = 0.0) -> Departure:
-    """Departure of the ground from straight lines, judged from the surface itself.
-
-    At each inner vertex the height is compared with the plane through its neighbours (least squares), which lies as
-    far off as a straight line of the neighbours' distance would. The spread of these differences, less the part that
-    noise ``sigma`` (m) of the heights makes, is the departure at the median distance; it is taken to grow with the
-    square of the half-width below that distance and in proportion above it. Where a survey offers repeated
-    walks or check points, departures found from those are better.
-    """
-    residual, reach, gain = _neighbour_residuals(tin)
-    if len(residual) == 0:
-        return lambda half_width: np.zeros(np.shape(half_width))
-    spread = np.sqrt(max(0.0, float(np.mean(residual**2 - gain * sigma**2))))
-    middle = float(np.median(reach))
-
-    def departure(half_width: np.ndarray) -> np.ndarray:
-        ratio = np.asarray(half_width, float) / middle
-        result: np.ndarray = spread * np.where(ratio < 1, ratio**2, ratio)
-        return result
-
-    return departure
-
-
-def _neighbour_residuals(tin: Tin) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Of each inner vertex: height less the plane of its neighbours, their mean distance, and the gain of noise."""
-    n = len(tin.vertices)
-    a = tin.triangles.ravel()
-    b = np.roll(tin.triangles, -1, axis=1).ravel()  # around an inner vertex every edge out of it occurs once
-    rim = np.zeros(n, bool)
-    triangle, side = np.nonzero(tin.neighbours < 0)
-    rim[tin.triangles[triangle, side]] = rim[tin.triangles[triangle, (side + 1) % 3]] = True
-    delta = tin.vertices[b] - tin.vertices[a]
-    design = np.column_stack([np.ones(len(a)), delta[:, :2]])
-    normal, right = np.zeros((n, 3, 3)), np.zeros((n, 3))
-    for i in range(3):
-        right[:, i] = np.bincount(a, design[:, i] * delta[:, 2], n)
-        for j in range(3):
-            normal[:, i, j] = np.bincount(a, design[:, i] * design[:, j], n)
-    count = np.bincount(a, minlength=n)
-    use = np.flatnonzero(~rim & (count >= 4))
-    use = use[np.linalg.cond(normal[use]) < 1e10] if len(use) else use
-    inverse = np.linalg.inv(normal[use])
-    residual = -np.einsum("ij,ij->i", inverse[:, 0], right[use])
-    reach = np.bincount(a, np.hypot(delta[:, 0], delta[:, 1]), n)[use] / count[use]
-    return residual, reach, 1 + inverse[:, 0, 0]

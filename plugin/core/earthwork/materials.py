@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterator
+from typing import Iterable, Iterator
 
 import numpy as np
 
@@ -100,14 +100,17 @@ def volume_after_stripping(existing: Tin, design: Tin, depth: float, progress: P
     Ground where the surfaces coincide stays as it is. Topsoil and cut less fill add up to cut less fill without
     stripping plus what fills the stripped ground. Raises SurveyError for a depth below 0.
     """
+    return strip_pieces(common_pieces(existing, design, progress), depth)
+
+
+def strip_pieces(pieces: Iterable[Pieces], depth: float) -> StrippedVolume:
+    """As :func:`volume_after_stripping`, of pieces; areas that are not compared are 0."""
     _check(STRIP_DEPTH, depth, 0, 100)
-    moved = list(_moved(common_pieces(existing, design, progress), depth))
-    volume = sum_volumes(moved, existing.plan_area, design.plan_area)
-    area = volume.common_area
-    return StrippedVolume(area * depth, area, volume)
+    volume = sum_volumes(_moved(pieces, depth), 0.0, 0.0)
+    return StrippedVolume(volume.common_area * depth, volume.common_area, volume)
 
 
-def _moved(pieces: Iterator[Pieces], depth: float) -> Iterator[Pieces]:
+def _moved(pieces: Iterable[Pieces], depth: float) -> Iterator[Pieces]:
     """The pieces where the surfaces differ, with the existing one lowered."""
     for part in pieces:
         differs = np.any(part.second_height != part.first_height, axis=1)

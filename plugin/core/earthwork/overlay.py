@@ -131,6 +131,7 @@ class Triangles:
     """Corners (m, 3), boxes and slopes of the triangles of a TIN, in metres from ``base``."""
 
     def __init__(self, tin: Tin, base: np.ndarray) -> None:
+        self.base = base
         corner = tin.vertices[tin.triangles]
         self.x = corner[:, :, 0] + (tin.origin[0] - base[0])
         self.y = corner[:, :, 1] + (tin.origin[1] - base[1])

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Iterator
+from typing import Any, Iterator, Optional, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..points.pointset import make_points
+from ..surface.build import build_surface
 from ..surface.tin import Tin
 from .overlay import Pieces
 from .volume import Volume, sum_volumes
@@ -68,6 +70,13 @@ def plane_falling(height: float, easting: float, northing: float, slope_percent:
     fall = slope_percent / 100
     east, north = -fall * np.sin(np.radians(towards)), -fall * np.cos(np.radians(towards))
     return Plane(height, float(east), float(north), easting, northing)
+
+
+def plane_surface(plane: Plane, bounds: Tuple[float, float, float, float], crs: Optional[Any] = None) -> Tin:
+    """The plane as a surface over ``bounds`` (west, south, east, north) and a little beyond."""
+    (west, south), (east, north) = np.floor(bounds[:2]) - 1, np.ceil(bounds[2:]) + 1
+    corner = np.array([[west, south], [east, south], [east, north], [west, north]])
+    return build_surface(make_points(corner[:, 0], corner[:, 1], plane.at(corner), crs=crs)).tin
 
 
 def plane_pieces(existing: Tin, plane: Plane) -> Iterator[Pieces]:

@@ -11,6 +11,7 @@ from ..surface.tin import Tin
 from .overlay import Pieces, common_pieces
 
 _STEP = 1e-6  # ends of neighbouring parts within this (m) are one place
+FLAT = 1e-7  # depths (m) below this are none: what rounding makes of surfaces that coincide
 _SHIFT = 0.31 * _STEP  # keeps round coordinates off the borders between steps
 
 
@@ -30,7 +31,7 @@ def lines_of_no_depth(pieces: Iterable[Pieces]) -> Tuple[np.ndarray, ...]:
 
 def zero_segments(pieces: Pieces) -> np.ndarray:
     """Segments (q, 2, 3), metres from the pieces' origin, where the depth crosses zero, fill on their left."""
-    depth = pieces.second_height - pieces.first_height
+    depth = _depths(pieces)
     ahead = np.roll(depth, -1, axis=1)
     up, down = (depth <= 0) & (ahead > 0), (depth > 0) & (ahead <= 0)
     crossed = np.flatnonzero((depth.min(axis=1) < 0) & (depth.max(axis=1) > 0))
@@ -42,6 +43,26 @@ def zero_segments(pieces: Pieces) -> np.ndarray:
     # the places are numbered to the step, so that both sides of an edge give the same
     same = np.all(np.abs(segments[:, 0, :2] - segments[:, 1, :2]) < _STEP, axis=1)
     return segments[~same]
+
+
+def _depths(pieces: Pieces) -> np.ndarray:
+    """Depths (k, m) at the corners, 0 where they are but for rounding."""
+    depth = pieces.second_height - pieces.first_height
+    result: np.ndarray = np.where(np.abs(depth) < FLAT, 0.0, depth)
+    return result
+
+
+def level_edges(pieces: Pieces) -> np.ndarray:
+    """Edges (q, 2, 3), metres from the pieces' origin, of no depth, of pieces that have some elsewhere."""
+    depth = _depths(pieces)
+    level = (depth == 0) & (np.roll(depth, -1, axis=1) == 0) & np.any(depth != 0, axis=1)[:, None]
+    row, at = np.nonzero(level)
+    ends = []
+    for k in (at, (at + 1) % depth.shape[1]):
+        ends.append(np.column_stack([v[row, k] for v in (pieces.x, pieces.y, pieces.first_height)]))
+    found = np.stack(ends, axis=1)
+    result: np.ndarray = found[np.hypot(*(found[:, 1] - found[:, 0])[:, :2].T) > _STEP]
+    return result
 
 
 def _crossing(pieces: Pieces, depth: np.ndarray, rows: np.ndarray, changes: np.ndarray) -> np.ndarray:

@@ -36,6 +36,7 @@ STEEPER = ("#ffffd4", "#fee391", "#fec44f", "#fe9929", "#ec7014", "#cc4c02", "#8
 _RELIEF = LinearSegmentedColormap.from_list("relief", ["#737373", "#d9d9d9", "#ffffff"])
 _DRAWN_ONE_BY_ONE = 150_000  # triangles; more are averaged to cells first
 _BELOW, _ABOVE = 1.0, 0.5  # inches of a map's figure below and above its frame
+_LEGEND_ROW = 0.2  # inches
 STYLE = {
     "font.family": "DejaVu Sans",  # comes with matplotlib: the same picture everywhere
     "font.size": 9.0,
@@ -63,17 +64,20 @@ class Picture:
 # Frame
 
 
-def map_axes(bounds: Tuple[float, float, float, float], unit: LengthUnit, words: Words) -> Tuple[Figure, Any]:
+def map_axes(
+    bounds: Tuple[float, float, float, float], unit: LengthUnit, words: Words, legend_rows: int = 2
+) -> Tuple[Figure, Any]:
     """A figure that fits ``bounds`` (west, south, east, north in metres) at equal scales."""
+    below = _BELOW + _LEGEND_ROW * max(0, legend_rows - 2)
     west, south, east, north = (value / unit.metres for value in bounds)
     wide, tall = max(east - west, 1e-3), max(north - south, 1e-3)
     margin = 0.04 * max(wide, tall)
     wide, tall = wide + 2 * margin, tall + 2 * margin
     width = 8.0 if wide >= 0.6 * tall else 5.5
-    height = min(max(width * 0.88 * tall / wide, 2.4), 9.0) + _BELOW + _ABOVE
+    height = min(max(width * 0.88 * tall / wide, 2.4), 9.0) + below + _ABOVE
     figure = Figure(figsize=(width, height))
     FigureCanvasAgg(figure)
-    axes = figure.add_axes([0.1, _BELOW / height, 0.88, 1 - (_BELOW + _ABOVE) / height])
+    axes = figure.add_axes([0.1, below / height, 0.88, 1 - (below + _ABOVE) / height])
     axes.set_xlim(west - margin, east + margin)
     axes.set_ylim(south - margin, north + margin)
     axes.set_aspect("equal", adjustable="box")

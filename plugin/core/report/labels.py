@@ -6,6 +6,23 @@ import math
 from dataclasses import dataclass
 from typing import Any, Callable, Optional, Tuple
 
+from ..units import nice_step
+
+__all__ = [
+    "MINUS",
+    "NOT_KNOWN",
+    "THIN",
+    "Words",
+    "crs_name",
+    "level_decimals",
+    "millimetres",
+    "nice_step",
+    "number",
+    "plain",
+    "plain_percent",
+    "significant",
+]
+
 THIN = "\u202f"  # narrow no-break space between groups of digits (SI Brochure, 9th edition, 5.4.4)
 MINUS = "\u2212"
 NOT_KNOWN = "\u2013"
@@ -45,15 +62,6 @@ def crs_name(crs: Optional[Any]) -> Tuple[str, str]:
         return "", ""
     authority = crs.to_authority()
     return str(crs.name), ":".join(authority) if authority else ""
-
-
-def nice_step(length: float) -> float:
-    """The largest of 1, 2, 5 times a power of ten that is not longer than ``length`` (> 0)."""
-    power = 10.0 ** math.floor(math.log10(length))
-    for factor in (5.0, 2.0):
-        if factor * power <= length * (1 + 1e-9):
-            return factor * power
-    return power
 
 
 def level_decimals(*values: float) -> int:

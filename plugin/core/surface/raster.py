@@ -63,12 +63,17 @@ def grid_for(tin: Tin, cell: float) -> GridFrame:
     A vertex on such an edge but for the rounding to the plan grid (as in a CRS in feet) adds no row or column.
     Raises SurveyError for a cell that is not above 0 or makes more than ``MOST_CELLS`` cells.
     """
+    corners = tin.vertices[np.unique(tin.triangles), :2]
+    return grid_over(corners.min(axis=0) + tin.origin, corners.max(axis=0) + tin.origin, cell)
+
+
+def grid_over(low: np.ndarray, high: np.ndarray, cell: float) -> GridFrame:
+    """As :func:`grid_for`, over the ground from a south-west corner ``low`` (2,) to a north-east one ``high`` (2,)."""
     if not (math.isfinite(cell) and cell > 0):
         raise SurveyError(BAD_CELL, cell=cell)
-    corners = tin.vertices[np.unique(tin.triangles), :2]
     slack = min(GRID, 0.01 * cell)
-    west, south = np.floor((corners.min(axis=0) + tin.origin + slack) / cell)
-    east, north = np.ceil((corners.max(axis=0) + tin.origin - slack) / cell)
+    west, south = np.floor((np.asarray(low, float) + slack) / cell)
+    east, north = np.ceil((np.asarray(high, float) - slack) / cell)
     columns, rows = max(1, int(east - west)), max(1, int(north - south))
     _check_size(cell, columns, rows)
     return GridFrame(float(west * cell), float(south * cell), float(cell), columns, rows)

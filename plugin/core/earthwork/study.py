@@ -1,0 +1,269 @@
+"""All that is told of one comparison: volumes, how sure they are, where, and what other methods say."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Dict, Optional, Sequence, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..progress import Progress, part, silent
+from ..surface.dissolve import LabelledPolygon
+from ..surface.tin import Tin
+from .checks import BY_GRID, WHY_GRID, MethodCheck, check_by_sections
+from .comparison import Comparison
+from .depth_grid import DepthGrid, depth_grid
+from .depth_polygons import depth_polygons
+from .depths import DepthClass, usual_limits, volumes_in_depths
+from .doubt import SurfaceDoubt, VolumeDoubt, doubt_of_pieces
+from .layers import Layer, LayerVolumes, layers_in_cut
+from .materials import EarthFactors, EarthSheet, StrippedVolume, earth_sheet, strip_pieces, truck_loads
+from .partition import Region
+from .plane import Plane, plane_surface
+from .regions import PartVolume, RegionVolumes, pieces_by_region, volumes_in_regions
+from .roughness import ground_departure
+from .volume import Volume
+from .zero_line import lines_of_no_depth
+
+SMALL_DEPTHS = Text(
+    "earthwork.small_depths",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Much of the ground is no deeper than the noise of the points: noise alone makes about {excess:.1f} m³ of cut "
+        "and as much fill. The net volume is not touched by it.",
+    ),
+)
+NOT_ALL_COMPARED = Text(
+    "earthwork.not_all_compared",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Not compared: {existing:.1f} m² that only {existing_name} covers, {design:.1f} m² that only {design_name} "
+        "covers.",
+    ),
+)
+OVERLAPPING = Text(
+    "earthwork.overlapping_regions",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Regions overlap over {area:.1f} m² ({names}): each of them counts that ground, the total counts it once.",
+    ),
+)
+
+_HISTOGRAM = 24  # bars of the deeper side, about
+_MAP_CELLS = 600_000
+_SMALLEST_EXCESS = 0.02  # share of cut or fill from which noise is worth a word
+
+
+@dataclass(frozen=True)
+class Certainty:
+    """What the user says of the points behind a surface, standard deviations in metres.
+
+    ``sigma``: noise of a point's height; ``drift``: what neighbouring points have in common, within
+    ``drift_length``; ``ground``: whether the ground between the points adds doubt (not so for a design).
+    """
+
+    sigma: float = 0.0
+    drift: float = 0.0
+    drift_length: float = 30.0
+    ground: bool = False
+
+    def of(self, tin: Tin) -> SurfaceDoubt:
+        departure = ground_departure(tin, self.sigma) if self.ground else None
+        return SurfaceDoubt(self.sigma, departure, drift=self.drift, drift_length=self.drift_length)
+
+
+@dataclass(frozen=True)
+class StudyOptions:
+    """What is asked about a comparison.
+
+    ``existing``, ``design``: how sure the surfaces are; ``offset_sigma``: standard deviation of the height offset
+    between them, metres. ``limits``: depth classes, metres, None for round ones. ``factors``, ``truck`` (m³ loose),
+    ``topsoil`` (m): what is done with the earth. ``cell``: of the depth grid, metres, None for one that suits a map.
+    ``line``, ``step``, ``half_width``: sections for the check by other methods. ``uppermost``, ``layers``: materials.
+    """
+
+    existing: Certainty = Certainty(0.015, ground=True)
+    design: Certainty = Certainty()
+    offset_sigma: float = 0.0
+    limits: Optional[Tuple[float, ...]] = None
+    factors: EarthFactors = EarthFactors()  # noqa: RUF009  frozen
+    truck: Optional[float] = None
+    topsoil: float = 0.0
+    cell: Optional[float] = None
+    line: Optional[np.ndarray] = None
+    step: float = 10.0
+    half_width: float = 20.0
+    uppermost: str = ""
+    layers: Tuple[Layer, ...] = ()
+
+
+@dataclass(frozen=True)
+class RegionStudy:
+    """One region: its volumes and areas, their doubts, depth classes, materials of its cut."""
+
+    part: PartVolume
+    doubt: VolumeDoubt
+    depths: Tuple[DepthClass, ...]
+    layers: Optional[LayerVolumes]
+
+
+@dataclass(frozen=True)
+class Study:
+    """Results of one comparison.
+
+    ``limits``: of ``depths`` and ``polygons``. ``bars``: area and volume by fine depth classes. ``loads``: of waste
+    and borrow, where a truck is given. ``volumes``: of ``regions``, with what is outside, overlaps and the total;
+    ``regions_drawn``: their polygons, or those outside of which nothing is compared.
+    """
+
+    comparison: Comparison
+    options: StudyOptions
+    volume: Volume
+    doubt: VolumeDoubt
+    limits: Tuple[float, ...]
+    depths: Tuple[DepthClass, ...]
+    bars: Tuple[DepthClass, ...]
+    zero_lines: Tuple[np.ndarray, ...]
+    polygons: Tuple[LabelledPolygon, ...]
+    grid: DepthGrid
+    checks: Tuple[MethodCheck, ...]
+    earth: EarthSheet
+    loads: Optional[Tuple[int, int]]
+    stripped: Optional[StrippedVolume]
+    layers: Optional[LayerVolumes]
+    regions: Tuple[RegionStudy, ...]
+    volumes: Optional[RegionVolumes]
+    regions_drawn: Tuple[Region, ...]
+    messages: Tuple[Message, ...]
+
+    @property
+    def existing_name(self) -> str:
+        return self.comparison.names[0]
+
+    @property
+    def design_name(self) -> str:
+        return self.comparison.names[1]
+
+
+def study(
+    comparison: Comparison,
+    options: StudyOptions = StudyOptions(),
+    regions: Sequence[Region] = (),
+    progress: Progress = silent,
+) -> Study:
+    """Everything about a comparison, and about each of ``regions`` in it. Raises SurveyError for what cannot be."""
+    volume = comparison.volume()
+    progress(0.3, "earthwork")
+    doubts = _surface_doubts(comparison, options)
+    doubt = _doubt(comparison, options, doubts)
+    progress(0.45, "earthwork")
+    limits = usual_limits(comparison.pieces()) if options.limits is None else options.limits
+    depths = volumes_in_depths(comparison.pieces(), limits)
+    bars = volumes_in_depths(comparison.pieces(), _bar_limits(depths, comparison))
+    progress(0.55, "earthwork")
+    polygons = depth_polygons(comparison, limits)
+    zero_lines = lines_of_no_depth(comparison.pieces())
+    progress(0.7, "earthwork")
+    grid = depth_grid(comparison, options.cell or _map_cell(comparison))
+    stripped = strip_pieces(comparison.pieces(), options.topsoil) if options.topsoil > 0 else None
+    moved = volume if stripped is None else stripped.volume
+    earth = earth_sheet(moved.cut, moved.fill, options.factors)
+    layers = layers_in_cut(comparison.pieces(), options.uppermost, options.layers) if options.layers else None
+    progress(0.8, "earthwork")
+    volumes, each = _regions(comparison, options, regions, limits, doubts, part(progress, 0.8, 0.95))
+    loads = None
+    if options.truck is not None:
+        loads = truck_loads(earth.waste_loose, options.truck), truck_loads(earth.borrow_loose, options.truck)
+    found = Study(
+        comparison, options, volume, doubt, tuple(limits), depths, bars, zero_lines, polygons, grid,
+        _checks(comparison, options, grid, volume), earth, loads, stripped, layers, each, volumes,
+        tuple(regions) or comparison.within, (),
+    )  # fmt: skip
+    progress(1.0, "earthwork")
+    return replace(found, messages=_messages(found))
+
+
+_Doubts = Tuple[SurfaceDoubt, SurfaceDoubt]
+
+
+def _surface_doubts(comparison: Comparison, options: StudyOptions) -> _Doubts:
+    design = comparison.design_tin
+    return options.existing.of(comparison.existing), SurfaceDoubt() if design is None else options.design.of(design)
+
+
+def _doubt(comparison: Comparison, options: StudyOptions, doubts: _Doubts) -> VolumeDoubt:
+    return doubt_of_pieces(
+        comparison.both, comparison.existing, comparison.design_tin, *doubts, options.offset_sigma,
+        comparison.existing_only, comparison.design_only,
+    )  # fmt: skip
+
+
+def _bar_limits(depths: Sequence[DepthClass], comparison: Comparison) -> Tuple[float, ...]:
+    """Even limits for a histogram, up to the deepest place."""
+    deepest = max(float(np.abs(p.second_height - p.first_height).max()) for p in comparison.pieces() if len(p))
+    width = max(deepest / _HISTOGRAM, 1e-4)
+    width = float(f"{width:.1g}")
+    return tuple(width * k for k in range(1, int(np.ceil(deepest / width)) + 1))
+
+
+def _map_cell(comparison: Comparison) -> float:
+    west, south, east, north = comparison.bounds
+    return float(f"{max(1e-3, np.sqrt((east - west) * (north - south) / _MAP_CELLS)):.1g}")
+
+
+def _checks(comparison: Comparison, options: StudyOptions, grid: DepthGrid, volume: Volume) -> Tuple[MethodCheck, ...]:
+    why = message(WHY_GRID, area=grid.area, exact=volume.common_area)
+    name = message(BY_GRID, cell=grid.frame.cell)
+    found = [MethodCheck(name, grid.cut, grid.fill, volume.cut, volume.fill, why)]
+    if options.line is not None:
+        design = comparison.design_tin
+        if design is None:
+            assert isinstance(comparison.design, Plane)
+            design = plane_surface(comparison.design, comparison.bounds, comparison.existing.crs)
+        found += check_by_sections(comparison.existing, design, options.line, options.step, options.half_width)
+    return tuple(found)
+
+
+def _regions(
+    comparison: Comparison,
+    options: StudyOptions,
+    regions: Sequence[Region],
+    limits: Sequence[float],
+    doubts: _Doubts,
+    progress: Progress,
+) -> Tuple[Optional[RegionVolumes], Tuple[RegionStudy, ...]]:
+    if not regions:
+        return None, ()
+    bounds, crs = comparison.bounds, comparison.existing.crs
+    volumes = volumes_in_regions(comparison.pieces(), regions, bounds, crs)
+    groups = [
+        pieces_by_region(parts, regions, bounds, crs)
+        for parts in (comparison.both, comparison.existing_only, comparison.design_only)
+    ]
+    found = []
+    for r, volume in enumerate(volumes.regions):
+        progress(r / len(regions), "earthwork")
+        both, existing_only, design_only = (group[r] for group in groups)
+        every = [*both, *existing_only, *design_only]
+        doubt = doubt_of_pieces(
+            both, comparison.existing, comparison.design_tin, *doubts, options.offset_sigma, existing_only, design_only
+        )
+        layers = layers_in_cut(every, options.uppermost, options.layers) if options.layers else None
+        found.append(RegionStudy(volume, doubt, volumes_in_depths(every, limits), layers))
+    return volumes, tuple(found)
+
+
+def _messages(found: Study) -> Tuple[Message, ...]:
+    said = []
+    volume, excess = found.volume, found.doubt.noise_excess
+    if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
+        names: Dict[str, str] = {"existing_name": found.existing_name, "design_name": found.design_name}
+        said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
+    if excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
+        said.append(message(SMALL_DEPTHS, excess=excess))
+    if found.volumes is not None and found.volumes.overlaps:
+        overlaps = found.volumes.overlaps
+        names_told = "; ".join(overlap.name for overlap in overlaps)
+        said.append(message(OVERLAPPING, area=sum(o.area for o in overlaps), names=names_told))
+    return tuple(said)
