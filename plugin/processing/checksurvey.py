@@ -40,6 +40,7 @@ from ..core.quality.tolerances import (
 )
 from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
+from .codeoptions import add_convention_parameters, read_convention
 from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
 from .pointsource import add_code_field, add_height_field, chosen_source
@@ -171,6 +172,7 @@ class CheckSurvey(HummockAlgorithm):
         )
         add_code_field(self)
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
+        add_convention_parameters(self)
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -188,7 +190,8 @@ class CheckSurvey(HummockAlgorithm):
         if code and self.parameterAsBool(parameters, "USE_CODES", context):
             table = chosen_code_table(self, parameters, "CODES", context)
         fresh, decisions = before_checks(points)
-        check = check_survey(fresh, table, limits, progress=part(progress, 0.2, 0.8))
+        convention = read_convention(self, parameters, context)
+        check = check_survey(fresh, table, limits, convention=convention, progress=part(progress, 0.2, 0.8))
         decided, overrides = with_overrides(check.points, decisions)
         decided = replace(decided, source_line=points.source_line)
         results = self._write(decided, check, parameters, context, part(progress, 0.8, 1.0))

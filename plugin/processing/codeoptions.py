@@ -1,4 +1,4 @@
-"""How the field writes codes, as parameters of "Build the surface"."""
+"""How the field writes codes, as parameters of the algorithms that read them."""
 
 from __future__ import annotations
 
@@ -17,8 +17,12 @@ translate = QCoreApplication.translate
 _WORDS = ",".join((DEFAULT_CONVENTION.begin, DEFAULT_CONVENTION.end, DEFAULT_CONVENTION.close, DEFAULT_CONVENTION.arc))
 
 
-def add_convention_parameters(algorithm: HummockAlgorithm) -> None:
-    """Adds the parameters that :func:`read_convention` reads, all advanced."""
+def add_convention_parameters(algorithm: HummockAlgorithm, layer: str = "INPUT", arcs: bool = True) -> None:
+    """Adds the parameters that :func:`read_convention` reads, all advanced.
+
+    ``layer``: the parameter whose fields may hold line numbers and words, "" where they are columns of a file.
+    ``arcs``: whether lines are drawn, so that the tolerance of arcs matters.
+    """
     for name, label, default, help_text in (
         (
             "CODE_WORDS",
@@ -52,11 +56,14 @@ def add_convention_parameters(algorithm: HummockAlgorithm) -> None:
         ("LINE_NUMBER_FIELD", translate("hummock", "Field of the line number (empty: it stands in the code)")),
         ("WORD_FIELD", translate("hummock", "Field of the words (empty: they stand in the code)")),
     ):
-        algorithm.add(
-            QgsProcessingParameterField(name, label, parentLayerParameterName="INPUT", type=ANY_FIELD, optional=True),
-            translate("hummock", "For surveys that keep it in a column of its own."),
-            advanced=True,
+        chosen = (
+            QgsProcessingParameterField(name, label, parentLayerParameterName=layer, type=ANY_FIELD, optional=True)
+            if layer
+            else QgsProcessingParameterString(name, label, optional=True)
         )
+        algorithm.add(chosen, translate("hummock", "For surveys that keep it in a column of its own."), advanced=True)
+    if not arcs:
+        return
     algorithm.add(
         number("ARC_TOLERANCE", translate("hummock", "Tolerance of arcs (m)"), DEFAULT_CONVENTION.arc_tolerance, 1e-4),
         translate("hummock", "How far an arc may stand off the chords that replace it."),
@@ -72,11 +79,14 @@ def read_convention(
     def text(name: str) -> str:
         return str(algorithm.parameterAsString(parameters, name, context)).strip()
 
+    tolerance = DEFAULT_CONVENTION.arc_tolerance
+    if algorithm.parameterDefinition("ARC_TOLERANCE") is not None:
+        tolerance = algorithm.parameterAsDouble(parameters, "ARC_TOLERANCE", context)
     return FieldConvention(
         **four_words(text("CODE_WORDS") or ",,,"),
         separator=text("CODE_SEPARATOR"),
         pattern=text("CODE_PATTERN") or None,
         line_column=text("LINE_NUMBER_FIELD") or None,
         word_column=text("WORD_FIELD") or None,
-        arc_tolerance=algorithm.parameterAsDouble(parameters, "ARC_TOLERANCE", context),
+        arc_tolerance=tolerance,
     )

@@ -26,6 +26,7 @@ from ..core.points.pointset import PointSet, Status
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm, progress_of, report, say
+from .codeoptions import add_convention_parameters, read_convention
 from .importoptions import add_format_parameters, add_georeference_parameters, chosen_files, chosen_options
 from .mergelayers import clash_fields, difference_fields, write_clashes, write_differences
 from .parameters import chosen_code_table, code_table_file, code_table_help, crs_text, qgis_crs, unit_choice
@@ -181,6 +182,7 @@ class ImportPoints(HummockAlgorithm):
             advanced=True,
         )
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
+        add_convention_parameters(self, "", arcs=False)
 
     def _add_outputs(self) -> None:
         self.add(
@@ -308,7 +310,8 @@ class ImportPoints(HummockAlgorithm):
         if path:
             points, messages = apply_decisions(points, read_decisions(path))
             report(messages, feedback)
-        joined = join_lines(points, chosen_code_table(self, parameters, "CODES", context))
+        table = chosen_code_table(self, parameters, "CODES", context)
+        joined = join_lines(points, table, read_convention(self, parameters, context))
         report(joined.messages, feedback)
         return joined.points
 

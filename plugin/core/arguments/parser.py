@@ -36,6 +36,7 @@ def make_parser() -> argparse.ArgumentParser:
     )  # fmt: skip
     _add_main_options(parser)
     _add_reading_options(parser.add_argument_group("how the survey is read"))
+    _add_code_options(parser.add_argument_group("how the field writes codes"))
     _add_place_options(parser.add_argument_group("where the survey lies"))
     _add_quality_options(parser.add_argument_group("what the survey is worth"))
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
@@ -69,9 +70,22 @@ def _add_reading_options(group: Any) -> None:
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
     decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source)"
     add("--decisions", metavar="FILE", type=Path, help=decisions)
+
+
+def _add_code_options(group: Any) -> None:
+    add = group.add_argument
     codes = group.add_mutually_exclusive_group()
     codes.add_argument("--codes", metavar="FILE", type=Path, help="table of field codes (CSV), not the one shipped")
     codes.add_argument("--no-codes", action="store_true", help="do not read field codes; no breaklines")
+    words = "words beside a code where a line begins, ends, closes, or runs in an arc, with commas between, one left "
+    add("--code-words", metavar="B,E,C,A", help=words + "empty where there is none (default: BEGIN,END,CLOSE,ARC)")
+    add("--code-separator", metavar="C", help="between several codes on one point; empty for none (default: /)")
+    pattern = "regular expression of a code with the groups (?P<code>), and (?P<line>) and (?P<words>) if there are any"
+    add("--code-pattern", metavar="REGEX", help=pattern)
+    add("--line-column", metavar="NAME", help="column with the line number, where it does not stand in the code")
+    add("--word-column", metavar="NAME", help="column with the words, where they do not stand beside the code")
+    arcs = "how far an arc may stand off the chords that replace it (default: 0.01)"
+    add("--arc-tolerance", metavar="M", type=positive("--arc-tolerance"), help=arcs)
 
 
 def _add_place_options(group: Any) -> None:

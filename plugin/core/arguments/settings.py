@@ -11,6 +11,7 @@ from ..georeference.control_fit import HeightFit
 from ..georeference.crs import metres_per_unit, read_crs
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
 from ..job.settings import JobSettings
+from ..linework.convention import FieldConvention, four_words
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.geographic import HeightKind
 from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_tolerances
@@ -45,6 +46,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         unit=LengthUnit(options.unit) if options.unit else None,
         height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
         decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
+        convention=_convention(options),
         surface=SurfaceOptions(
             options.rim_edge, options.rim_radius, options.rim_angle, CrossingRule(options.crossings),
             options.crossing_tolerance,
@@ -59,6 +61,19 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
     )  # fmt: skip
+
+
+def _convention(options: argparse.Namespace) -> FieldConvention:
+    """How the field writes codes; the usual way where nothing is said."""
+    said = {
+        "separator": None if options.code_separator is None else options.code_separator.strip(),
+        "pattern": options.code_pattern,
+        "line_column": options.line_column,
+        "word_column": options.word_column,
+        "arc_tolerance": options.arc_tolerance,
+    }
+    words = {} if options.code_words is None else four_words(options.code_words)
+    return FieldConvention(**words, **{name: value for name, value in said.items() if value is not None})
 
 
 def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:

@@ -161,7 +161,9 @@ def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optio
     if not settings.check:
         return None
     progress(0.0, "check")
-    return check_survey(points, _code_table(settings), settings.tolerances, progress=progress)
+    return check_survey(
+        points, _code_table(settings), settings.tolerances, convention=settings.convention, progress=progress
+    )
 
 
 def _decide(
@@ -186,4 +188,4 @@ def _code_table(settings: JobSettings) -> Optional[CodeTable]:
 
 def _join(points: PointSet, settings: JobSettings) -> Optional[Linework]:
     table = _code_table(settings)
-    return None if table is None else join_lines(points, table)
+    return None if table is None else join_lines(points, table, settings.convention)

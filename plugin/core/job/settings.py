@@ -9,6 +9,7 @@ from typing import Optional, Protocol, Tuple
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
 from ..georeference.site import ControlOptions, GroundOptions
+from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..points.geographic import HeightKind
 from ..progress import Progress
 from ..quality.tolerances import TOPOGRAPHIC, ToleranceSet
@@ -40,7 +41,8 @@ class JobSettings:
     ``delimiter``, ``decimal``, ``encoding``: as the reader takes them, None to find out.
     ``unit``: of the file, that of the CRS where None; ``height_unit``: of its heights, where None the same as
     ``unit`` if that is given, else that of the CRS. ``decisions``: file of decisions by hand. ``codes``: code
-    table, the one shipped where None; ``use_codes`` False reads no field codes. ``surface``: rim and crossings.
+    table, the one shipped where None; ``use_codes`` False reads no field codes; ``convention``: how these are written.
+    ``surface``: rim and crossings.
     ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
 
@@ -71,6 +73,7 @@ class JobSettings:
     decisions: Optional[Path] = None
     codes: Optional[Path] = None
     use_codes: bool = True
+    convention: FieldConvention = DEFAULT_CONVENTION
     surface: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     edits: Optional[Path] = None
     sheet: Optional[SheetOptions] = None
