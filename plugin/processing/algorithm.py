@@ -22,6 +22,7 @@ from qgis.PyQt.QtGui import QIcon
 from ..core.messages import Message, SurveyError
 from ..core.progress import Cancelled, Progress
 from .versions import ADVANCED, INFO
+from .wholefiles import WholeFiles
 
 ICONS = Path(__file__).resolve().parent / "icons"
 
@@ -92,9 +93,14 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
     def processAlgorithm(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
-        """Runs :meth:`work`; every failure becomes one line, a cancelled run ends without results."""
+        """Runs :meth:`work`; every failure becomes one line, a cancelled run ends without results and files."""
+        self._files = WholeFiles(context)
+        done = False
         try:
-            return self.work(parameters, context, feedback)
+            results = self.work(parameters, context, feedback)
+            self._files.keep()
+            done = True
+            return results
         except Cancelled:
             feedback.pushInfo(translate("hummock", "Cancelled: there is no result."))
             return {}
@@ -109,6 +115,16 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         except Exception as error:  # a fault of ours: a line for the user, the details for the log
             QgsMessageLog.logMessage(traceback.format_exc(), "Hummock", INFO, False)
             raise QgsProcessingException(unexpected(error)) from None
+        finally:
+            if not done:
+                self._files.drop()
+
+    def parameterAsSink(
+        self, parameters: Dict[str, Any], name: str, context: QgsProcessingContext, *more: Any
+    ) -> Tuple[Any, str]:
+        """As QGIS does it, but a file appears under its name only when the algorithm has ended well."""
+        make, definition = super().parameterAsSink, self.parameterDefinition(name)
+        return self._files.sink(make, definition, parameters, context, *more)
 
     # What subclasses use
 

@@ -154,7 +154,7 @@ class DrapeLines(SurfaceAlgorithm):
         context: QgsProcessingContext,
     ) -> Dict[str, Any]:
         lengths = [gap.end - gap.start for gap in laid.gaps]
-        results = {"GAP_COUNT": len(lengths), "GAP_LENGTH": float(sum(lengths))}
+        results: Dict[str, Any] = {"GAP_COUNT": len(lengths), "GAP_LENGTH": float(sum(lengths))}
         crs = qgis_crs(tin.crs)
         sink, place = self.parameterAsSink(parameters, "GAPS", context, gap_fields(), NO_GEOMETRY, crs)
         if sink is not None:

@@ -63,6 +63,7 @@ TEXT_AS_TEXT = member(QgsRenderContext, "TextRenderFormat", "TextFormatAlwaysTex
 FAST_INSERT = member(QgsFeatureSink, "Flag", "FastInsert")
 NEW_KEYS = member(QgsFeatureSink, "SinkFlag", "RegeneratePrimaryKey")  # several features of one may be written
 
+VECTOR_HINT = member(QgsProcessingUtils, "LayerHint", "Vector")
 MESH_HINT = member(QgsProcessingUtils, "LayerHint", "Mesh")
 WKT2 = member(QgsCoordinateReferenceSystem, "WktVariant", "WKT2_2019", "WKT_PREFERRED")
 INTERPOLATED = member(QgsColorRampShader, "Type", "Interpolated", "Linear")

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from datetime import datetime, timezone
-from typing import BinaryIO, Dict, Iterable, List, Mapping, Optional, Sequence, Tuple, Union
+from typing import BinaryIO, Dict, Iterable, List, Mapping, Optional
 from xml.sax.saxutils import quoteattr
 
 import numpy as np
@@ -22,7 +22,6 @@ from ..points.pointset import PointSet
 from ..progress import Progress, part, silent
 from ..surface.tin import Tin
 from ..units import LengthUnit
-from .digits import to_digits
 from .landxml_geometry import element_length
 from .landxml_model import (
     HEIGHT_DECIMALS,
@@ -39,14 +38,11 @@ from .landxml_model import (
 )
 from .landxml_units import crs_written, units_written
 from .numbering import height_integers, plan_integers
+from .text_rows import Column, plain_number, write_rows
 
 APPLICATION = "Hummock"
 _ROWS = 1 << 16  # rows formatted at a time; bounds the memory
 _FORBIDDEN = re.compile("[^\t\n\r\u0020-\ud7ff\ue000-\ufffd\U00010000-\U0010ffff]")
-_BLANK = ord(" ")
-
-#: Text between numbers, or whole numbers (n,) and their decimals.
-Column = Union[bytes, Tuple[np.ndarray, int]]
 
 
 def write_landxml(
@@ -114,40 +110,19 @@ class _Writer:
 
     def length(self, metres: float) -> str:
         """A length or plan coordinate."""
-        return f"{_unsigned_zero(metres / self.metres, PLAN_DECIMALS):.{PLAN_DECIMALS}f}"
+        return plain_number(metres / self.metres, PLAN_DECIMALS)
 
     def height(self, metres: float) -> str:
-        return f"{_unsigned_zero(metres / self.metres, HEIGHT_DECIMALS):.{HEIGHT_DECIMALS}f}"
+        return plain_number(metres / self.metres, HEIGHT_DECIMALS)
 
     def place(self, easting: float, northing: float, height: float = float("nan")) -> str:
         """Northing, easting and, where it is known, the height."""
         plan = f"{self.length(northing)} {self.length(easting)}"
         return plan if height != height else f"{plan} {self.height(height)}"
 
-    def rows(self, columns: Sequence[Column]) -> None:
-        """A line for each row of ``columns``, whole blocks at a time."""
-        count = next(len(column[0]) for column in columns if isinstance(column, tuple))
-        for start in range(0, count, _ROWS):
-            blocks, kept = [], []
-            rows = min(_ROWS, count - start)
-            for column in columns:
-                if isinstance(column, bytes):
-                    blocks.append(np.broadcast_to(np.frombuffer(column, np.uint8), (rows, len(column))))
-                    kept.append(np.ones((rows, len(column)), bool))
-                else:
-                    digits = to_digits(column[0][start : start + rows], column[1])
-                    blocks.append(digits)
-                    kept.append(digits != _BLANK)
-            self.file.write(np.hstack(blocks)[np.hstack(kept)].tobytes())
-
 
 def _said(attributes: Mapping[str, str]) -> str:
     return "".join(f" {name}={quoteattr(_FORBIDDEN.sub(chr(0xFFFD), value))}" for name, value in attributes.items())
-
-
-def _unsigned_zero(value: float, decimals: int) -> float:
-    """``value``, without the sign of what is written as zero."""
-    return 0.0 if abs(value) < 0.5 * 10.0**-decimals else value
 
 
 def _given(**attributes: str) -> Dict[str, str]:
@@ -258,7 +233,7 @@ def _write_definition(writer: _Writer, tin: Tin, neighbours: bool, progress: Pro
         number = np.arange(start + 1, start + 1 + len(plan[rows]))
         north, east = ((plan[rows, i], PLAN_DECIMALS) for i in (1, 0))
         up = (height[rows], HEIGHT_DECIMALS)
-        writer.rows([b'<P id="', (number, 0), b'">', north, b" ", east, b" ", up, b"</P>\n"])
+        write_rows(writer.file, [b'<P id="', (number, 0), b'">', north, b" ", east, b" ", up, b"</P>\n"])
     writer.end("Pnts")
     writer.begin("Faces", {})
     for start in range(0, len(triangles), _ROWS):
@@ -269,7 +244,7 @@ def _write_definition(writer: _Writer, tin: Tin, neighbours: bool, progress: Pro
             a, b, c = ((tin.neighbours[rows, i].astype(np.int64) + 1, 0) for i in range(3))
             beside = [b' n="', a, b" ", b, b" ", c, b'"']
         a, b, c = ((triangles[rows, i], 0) for i in range(3))
-        writer.rows([b"<F", *beside, b">", a, b" ", b, b" ", c, b"</F>\n"])
+        write_rows(writer.file, [b"<F", *beside, b">", a, b" ", b, b" ", c, b"</F>\n"])
     writer.end("Faces")
     writer.end("Definition")
 
