@@ -36,7 +36,8 @@ class Survey:
 
     ``fault``: (n,) object array, "" where there is none; ``event``: (n,) int64 number of the fault, -1 for none.
     ``error``: (n,) recorded height less the ground at the recorded place. ``at_feature``: (n,) bool, on a coded
-    line or within 0.6 m of a feature's slopes. ``sigma``: standard deviation of a good height (m).
+    line or within 0.6 m of a feature's slopes. ``sigma``: standard deviation of a good height (m) in the process it was
+    drawn from; ``white``: of the part new at every point.
     """
 
     points: PointSet
@@ -47,6 +48,14 @@ class Survey:
     sigma: float
     white: float
     what: str
+
+    @property
+    def spread(self) -> float:
+        """Standard deviation (m) that the good heights of this survey do have about their mean error.
+
+        On even ground: at a kerb or ditch the error of the place makes most of that of the height.
+        """
+        return float(np.std(self.error[(self.fault == "") & ~self.at_feature]))
 
 
 @dataclass(frozen=True)

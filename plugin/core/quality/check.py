@@ -16,16 +16,16 @@ from ..points.decisions import Decisions, apply_decisions
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
-from .encounters import Encounters, find_encounters
+from .crossings import breaks, find_meetings
 from .ground import pass_distance
 from .noise import roughness, white_sigma
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .search import SURE, Found, search
-from .segments import around, whole_pieces
+from .segments import around
 from .stretches import Fixed, Scale
 from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
-from .walk import Walk, make_walk, median_step
+from .walk import Walk, make_walk, median_step, walking_time
 
 OFF_GROUND = Text(
     "quality.off_ground",
@@ -292,7 +292,7 @@ def _walked(
         doubtful[kept[found.doubtful]] = True
         level[kept[found.off | found.doubtful]] = found.offset[found.off | found.doubtful]
     doubtful |= _put_between(marks, walk, off, doubtful, level)
-    return (*_measured(marks, walk, ~off & ~doubtful), passes)
+    return (*_measured(marks, walk, ~off & ~doubtful, fixed), passes)
 
 
 def _put_between(marks: _Marks, walk: Walk, off: np.ndarray, doubtful: np.ndarray, level: np.ndarray) -> np.ndarray:
@@ -326,19 +326,16 @@ def _beside(mask: np.ndarray) -> np.ndarray:
     return result
 
 
-def _measured(marks: _Marks, walk: Walk, good: np.ndarray) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
-    kept = np.flatnonzero(good)
+def _measured(
+    marks: _Marks, walk: Walk, good: np.ndarray, fixed: Fixed
+) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
     rest = walk.take(good)
+    index = rest.index
     noise, _ = white_sigma(rest)
-    meetings = find_encounters(rest, whole_pieces(rest), noise) if noise > 0 else _no_meetings()
-    everyone = np.ones(len(rest), bool)
-    whole = repeatability(rest, meetings, everyone)
-    index = walk.index[kept]
-    return whole, by_run(meetings, everyone, marks.run[index], marks.points.sigma_v[index], whole)
-
-
-def _no_meetings() -> Encounters:
-    return Encounters(np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0))
+    broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
+    meetings = find_meetings(rest, broken, noise)
+    whole = repeatability(rest, meetings, broken, walking_time(rest, marks.points.time[index]))
+    return whole, by_run(meetings, marks.run[index], marks.points.sigma_v[index], whole)
 
 
 def _beside_lost_fix(marks: _Marks, walk: Walk) -> np.ndarray:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
@@ -13,6 +13,8 @@ _MAD = 1.4826  # standard deviation of a normal distribution over its median abs
 _CUT = 3.0
 _CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3
 _LAGS = (1, 2, 4, 8, 16)
+_STRAIGHT = 0.95  # of the path through five points: their chord
+_LONG = 8.0  # median steps that four steps may make together
 
 
 @dataclass(frozen=True)
@@ -63,7 +65,9 @@ def white_residuals(walk: Walk) -> np.ndarray:
     s = [
         ((walk.x[i + k] - walk.x[i]) * ahead_x + (walk.y[i + k] - walk.y[i]) * ahead_y) / length for k in (-2, -1, 1, 2)
     ]
-    straight = length > 3 * walk.spacing
+    path = sum(np.hypot(walk.x[i + k + 1] - walk.x[i + k], walk.y[i + k + 1] - walk.y[i + k]) for k in range(-2, 2))
+    # On a slope a turn looks like a bend of the ground; across a hole the ground does bend.
+    straight = (length > _STRAIGHT * path) & (path > 3 * walk.spacing) & (path < _LONG * walk.spacing)
     ordered = straight & (s[0] < s[1]) & (s[1] < 0) & (s[2] > 0) & (s[3] > s[2])
     residual, gain = walk.z[i].copy(), np.ones(len(i))
     with np.errstate(divide="ignore", invalid="ignore"):
@@ -79,10 +83,18 @@ def white_residuals(walk: Walk) -> np.ndarray:
     return result
 
 
-def white_sigma(walk: Walk) -> Tuple[float, int]:
-    """Noise (m) that is new at every point, and how many residuals it rests on."""
+def white_sigma(walk: Walk, broken: Optional[np.ndarray] = None) -> Tuple[float, int]:
+    """Noise (m) that is new at every point, and how many residuals it rests on.
+
+    ``broken``: mask (q,) of the points before which the ground is known to break.
+    """
     residual = white_residuals(walk)
     known = np.isfinite(residual)
+    if broken is not None:
+        whole = known.copy()
+        for shift in (1, 0, -1, -2):  # the cubic at i spans the breaks before i - 1 to i + 2
+            whole &= ~np.roll(broken, shift)
+        known = whole if np.count_nonzero(whole) >= 0.3 * np.count_nonzero(known) else known
     sigma = robust_sigma(residual[known])
     # A kerb or a fault spoils the residuals of its neighbours too, though less than would show.
     calm = known & ~near_breaks(residual, sigma)

@@ -10,12 +10,12 @@ from typing import Tuple
 import numpy as np
 from scipy.stats import chi2
 
+from .drift import estimate_drift
 from .encounters import Encounters
-from .noise import near_breaks, robust_sigma, white_residuals, white_sigma
+from .noise import white_sigma
 from .walk import Walk
 
-_CLEAR = 0.6  # of the noise: standard deviation of an encounter between two whole windows on even ground
-_ENOUGH = 12
+_FEWEST = 3  # places visited twice
 
 
 @dataclass(frozen=True)
@@ -24,6 +24,10 @@ class Repeatability:
     ``drift``: what wanders over a minute or more and so differs between visits. ``total``: both together, with
     ``freedom`` degrees of freedom and its 95 % interval ``low`` to ``high`` (chi-square). ``encounters``: places
     visited twice it rests on. nan where nothing can be said: without encounters there is no total.
+
+    ``drift`` and ``total`` describe this survey, not the receiver: the standard deviation of the errors its heights do
+    have about their own mean, on even ground. What all its heights share (base station, geoid, pole) is not in them,
+    nor what a pole beside its place makes of the height of a step.
     """
 
     white: float
@@ -52,34 +56,28 @@ class RunRepeatability:
     agrees: bool
 
 
-def repeatability(walk: Walk, meetings: Encounters, good: np.ndarray) -> Repeatability:
-    """Noise of the points ``good`` (q,) of the walk.
+def repeatability(walk: Walk, meetings: Encounters, broken: np.ndarray, time: np.ndarray) -> Repeatability:
+    """Noise of the points of a walk without faults.
 
-    The white part is the scatter about cubics through neighbours. Where two visits meet, their local planes
-    differ by twice the variance of what wanders and the planes' own noise; taking that off gives the drift.
+    ``broken``: mask (q,) of the points before which the ground breaks; ``time``: (q,) seconds. The white part is the
+    scatter about cubics through neighbours. What the heights of two visits differ by beyond that wanders with time
+    (:mod:`.drift`).
     """
-    kept = walk.take(good)
-    white, count = white_sigma(kept)
+    white, count = white_sigma(walk, broken)
     # Neighbouring residuals share points: about a third of them are independent.
     white_freedom = count / 3.0
-    calm = good & ~near_breaks(white_residuals(walk), white)
-    met = meetings.take(calm[meetings.first] & calm[meetings.second])
-    clear = met.variance < (_CLEAR * white) ** 2
-    if np.count_nonzero(clear) >= _ENOUGH:
-        met = met.take(clear)  # whole windows on even ground: the ground's own bends stay below the noise
     nan = float("nan")
-    if len(met) < 3:
-        return Repeatability(white, white_freedom, nan, nan, 0.0, nan, nan, len(met))
-    spread = robust_sigma(np.append(met.difference, -met.difference)) ** 2
-    own = float(np.median(met.variance))
-    drift = max(spread - own, 0.0) / 2
-    variance = white**2 + drift
-    error = (2 * white**4 / max(white_freedom, 1.0)) + 2 * (spread / 2) ** 2 / len(met)
+    if len(meetings) < _FEWEST or not white > 0:
+        return Repeatability(white, white_freedom, nan, nan, 0.0, nan, nan, len(meetings))
+    found = estimate_drift(meetings, time, white)
+    variance = white**2 + found.square
+    error = 2 * white**4 / max(white_freedom, 1.0) + found.variance
     freedom = 2 * variance**2 / error
     low, high = interval(np.sqrt(variance), freedom)
     return Repeatability(
-        white, white_freedom, float(np.sqrt(drift)), float(np.sqrt(variance)), float(freedom), low, high, len(met)
-    )
+        white, white_freedom, float(np.sqrt(found.square)), float(np.sqrt(variance)), float(freedom), low, high,
+        int(np.count_nonzero(found.used)),
+    )  # fmt: skip
 
 
 def interval(sigma: float, freedom: float) -> Tuple[float, float]:
@@ -93,7 +91,7 @@ def interval(sigma: float, freedom: float) -> Tuple[float, float]:
 
 
 def by_run(
-    meetings: Encounters, good: np.ndarray, run: np.ndarray, claimed: np.ndarray, whole: Repeatability
+    meetings: Encounters, run: np.ndarray, claimed: np.ndarray, whole: Repeatability
 ) -> Tuple[RunRepeatability, ...]:
     """Repeatability of each run from its encounters with others. ``run``: (q,) numbers, ``claimed``: (q,) m,
     nan unknown.
@@ -101,7 +99,7 @@ def by_run(
     A difference holds both visits; half of its variance is put down to each. The plane's share of the white noise
     is scaled up to that of one point.
     """
-    met = meetings.take(good[meetings.first] & good[meetings.second])
+    met = meetings
     lost = 2 * whole.white**2 - met.variance  # of the white noise of two single points, averaged away by the planes
     squares = np.maximum(met.difference**2 + lost, 0) / 2
     result = []
@@ -110,7 +108,7 @@ def by_run(
         freedom = int(np.count_nonzero(inside))
         sigma = float(np.sqrt(squares[inside].mean())) if freedom else float("nan")
         low, high = interval(sigma, freedom)
-        own = claimed[(run == number) & good]
+        own = claimed[run == number]
         own = own[np.isfinite(own)]
         stated = float(np.sqrt(np.mean(own**2))) if len(own) else float("nan")
         result.append(RunRepeatability(number, sigma, freedom, low, high, stated, bool(low <= stated <= high)))

@@ -10,6 +10,8 @@ import numpy as np
 GAP_STEPS = 4.0
 #: Steps shorter than this share of the median step are no progress.
 STILL_SHARE = 0.3
+#: Speed of a walker, m/s (common practice, no source).
+WALKING = 1.2
 
 
 @dataclass(frozen=True)
@@ -64,3 +66,12 @@ def make_walk(index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray) ->
     broken = step > GAP_STEPS * spacing
     piece = np.append(0, np.cumsum(broken)) if len(index) else np.empty(0, np.int64)
     return chain(index, x, y, z, piece, spacing)
+
+
+def walking_time(walk: Walk, time: np.ndarray) -> np.ndarray:
+    """Seconds (q,) of the points: ``time`` (q,) where all are known, else what walking so far takes."""
+    if np.isfinite(time).all():
+        return time
+    step = np.hypot(np.diff(walk.x, prepend=walk.x[:1]), np.diff(walk.y, prepend=walk.y[:1]))
+    result: np.ndarray = np.cumsum(step) / WALKING
+    return result

@@ -182,7 +182,8 @@ def _against_claim(check: SurveyCheck, claimed: float, words: Words) -> str:
         text = QT_TRANSLATE_NOOP("core", "What the receiver claims agrees with what was found.")
     more = QT_TRANSLATE_NOOP(
         "core",
-        "Errors that all visits share (base station, geoid, pole height) do not show here; check points show them.",
+        "This is how far the heights of this survey scatter about their common error, on even ground. Errors that all "
+        "visits share (base station, geoid, pole height) do not show here; check points show them.",
     )
     return markup.paragraph(words(text)) + markup.paragraph(words(more))
 

@@ -1,0 +1,212 @@
+"""Places where the track of a walk crosses itself, and the two heights it has there."""
+
+from __future__ import annotations
+
+from typing import Tuple
+
+import numpy as np
+from scipy.spatial import cKDTree
+from scipy.stats import chi2
+
+from .encounters import APART, Encounters, find_encounters
+from .noise import robust_sigma
+from .scan import Sums, offset_of
+from .segments import whole_pieces, with_cuts
+from .walk import Walk
+
+_ENOUGH = 12
+_CLEAR = 0.6  # of the noise: standard deviation of a difference between two whole windows
+_MOST = 150_000  # steps of the walk looked at for crossings; in larger surveys these are spread over all of it
+_NEAREST = 10  # steps near one that may cross it
+_SIDE = 5  # points on either side of a crossing that speak for a pass
+_SIDES = (5, 3, 2)
+_STRAIGHT = 0.8  # cosine of the turn where a pass ends
+_SLOPE, _BEND = 0.5, 0.05  # what slope and half second derivative (1/m) of the ground usually stay below
+_FITS = 0.97  # windows less likely than this are over broken ground
+_STEP = 3.4  # standard deviations of a step of the ground
+_REACHES = (3, 5, 8)
+
+
+def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+    """Places visited twice: where the track crosses itself and, if these are few, where it comes close to itself.
+
+    Arguments as for :func:`find_crossings`.
+    """
+    crossings = find_crossings(walk, broken, sigma)
+    if len(crossings) >= _ENOUGH or not sigma > 0:
+        return crossings
+    near = find_encounters(walk, with_cuts(walk, whole_pieces(walk), np.flatnonzero(broken)), sigma)
+    # Side by side, the slope between the two is known only as far as their tracks bend.
+    near = near.take(near.variance < (_CLEAR * sigma) ** 2)
+    here, there = (np.column_stack([m.first, m.second]).astype(float) for m in (crossings, near))
+    if len(here) and len(there):
+        near = near.take(cKDTree(here).query(there, p=np.inf)[0] > 2 * _SIDE)
+    return Encounters(
+        *(
+            np.concatenate([getattr(m, c) for m in (crossings, near)])
+            for c in ("first", "second", "difference", "variance")
+        )
+    )
+
+
+def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+    """Every place where two visits cross, with the height of the second less that of the first (m).
+
+    ``broken``: (q,) from :func:`breaks`; ``sigma``: noise of one point (m). Each height comes from a parabola along its
+    own pass, through up to five points on either side; windows end where the pass turns or the ground breaks, and
+    shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at.
+    """
+    a, b, share_a, share_b = _crossing_steps(walk)
+    height, variance, fits = [], [], np.ones(len(a), bool)
+    for at, share in ((a, share_a), (b, share_b)):
+        z, spread, fine = _height_at(walk, broken, at, share, sigma)
+        height.append(z)
+        variance.append(spread)
+        fits &= fine
+    first, second = (at + (share > 0.5) for at, share in ((a, share_a), (b, share_b)))
+    return Encounters(first, second, height[1] - height[0], variance[0] + variance[1]).take(fits)
+
+
+def breaks(walk: Walk, lines: np.ndarray, sigma: float) -> np.ndarray:
+    """Mask (q,) of the points before which a piece begins, a coded line is crossed or the heights step.
+
+    ``lines``: (k, 2, 2) coded lines (plan, local metres); ``sigma``: noise of one point (m).
+    """
+    broken = np.arange(len(walk)) == walk.first
+    if len(lines):
+        broken |= _over_lines(walk, lines)
+    if not len(walk) or not sigma > 0:
+        return broken
+    at, sums, score = np.arange(len(walk)), Sums(walk), np.zeros(len(walk))
+    for reach in _REACHES:
+        low, high = np.maximum(at - reach, walk.first), np.minimum(at + reach, walk.last)
+        step, spread = offset_of(sums.over(at, high), sums.over(low, at), sigma)
+        fits = (at - low >= 2) & (high - at >= 2)
+        own = np.where(fits, np.abs(step) / np.sqrt(spread), 0.0)
+        # Curved ground steps a little everywhere: that is no break.
+        usual = robust_sigma(np.append(own[fits], -own[fits])) if fits.any() else 1.0
+        score = np.maximum(score, own / max(1.0, usual))
+    top = (score >= np.append(0.0, score[:-1])) & (score >= np.append(score[1:], 0.0))
+    broken |= top & (score > _STEP)
+    return broken
+
+
+def _steps_of(walk: Walk) -> np.ndarray:
+    """Numbers of the points from which the walk goes on in the same piece."""
+    at = np.arange(len(walk))
+    result: np.ndarray = np.flatnonzero(at + 1 < walk.last)
+    return result
+
+
+def _crossing_steps(walk: Walk) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each."""
+    step = _steps_of(walk)
+    xy = np.column_stack([walk.x, walk.y])
+    if len(walk) <= APART or not np.isfinite(walk.spacing) or len(step) < 2:
+        return np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0)
+    middle = (xy[step] + xy[step + 1]) / 2
+    asked = np.unique(np.linspace(0, len(step) - 1, min(len(step), _MOST)).astype(np.int64))
+    reach = 1.5 * walk.spacing
+    distance, mate = cKDTree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
+    row, column = np.nonzero(np.isfinite(distance))
+    pair = np.sort(np.column_stack([step[asked[row]], step[mate[row, column]]]), axis=1)
+    pair = np.unique(pair[pair[:, 1] - pair[:, 0] > APART], axis=0)
+    a, b = pair.T
+    share_a, share_b = _cross(xy[a], xy[a + 1], xy[b], xy[b + 1])
+    inside = (share_a >= 0) & (share_a < 1) & (share_b >= 0) & (share_b < 1)
+    return a[inside], b[inside], share_a[inside], share_b[inside]
+
+
+def _cross(a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Where the lines a-b and c-d (k, 2) cross, as shares of each; nan where they are parallel."""
+    u, v, w = b - a, d - c, c - a
+    area = u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        return (
+            (w[:, 0] * v[:, 1] - w[:, 1] * v[:, 0]) / np.where(area != 0, area, np.nan),
+            (w[:, 0] * u[:, 1] - w[:, 1] * u[:, 0]) / np.where(area != 0, area, np.nan),
+        )
+
+
+def _over_lines(walk: Walk, lines: np.ndarray) -> np.ndarray:
+    """Mask (q,) of the points before which the walk crosses a line."""
+    mask = np.zeros(len(walk), bool)
+    step = _steps_of(walk)
+    a, b = lines[:, 0], lines[:, 1]
+    long = np.hypot(*(b - a).T)
+    apart = max(walk.spacing, 0.1)
+    count = np.ceil(long / apart).astype(np.int64) + 1
+    number = np.repeat(np.arange(len(a)), count)
+    share = (np.arange(len(number)) - np.repeat(np.cumsum(count) - count, count)) / np.maximum(count[number] - 1, 1)
+    places = a[number] + share[:, None] * (b - a)[number]
+    xy = np.column_stack([walk.x, walk.y])
+    middle = (xy[step] + xy[step + 1]) / 2
+    half = np.hypot(*(xy[step + 1] - xy[step]).T) / 2
+    near, mate = cKDTree(places).query(middle, k=min(8, len(places)), distance_upper_bound=3 * apart)
+    near, mate = near.reshape(len(step), -1), mate.reshape(len(step), -1)
+    row, column = np.nonzero(near <= half[:, None] + apart)
+    line = number[mate[row, column]]
+    one, other = _cross(xy[step[row]], xy[step[row] + 1], a[line], b[line])
+    over = (one >= 0) & (one <= 1) & (other >= 0) & (other <= 1)
+    mask[step[row[over]] + 1] = True
+    return mask
+
+
+def _height_at(
+    walk: Walk, broken: np.ndarray, at: np.ndarray, share: np.ndarray, sigma: float
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Height (e,) at share ``share`` of the steps ``at``, its variance, and whether a parabola fits."""
+    back, ahead = _free(walk, broken, at)
+    height, variance, fine = np.zeros(len(at)), np.full(len(at), np.inf), np.zeros(len(at), bool)
+    for side in _SIDES:
+        ask = np.flatnonzero(~fine)
+        if not len(ask):
+            break
+        low, high = np.minimum(back[ask], side - 1), np.minimum(ahead[ask], side)
+        z, spread, fits = _parabola(walk, at[ask], share[ask], low, high, sigma)
+        height[ask], variance[ask] = z, spread
+        fine[ask] = fits
+    return height, variance, fine & ~broken[np.minimum(at + 1, len(walk) - 1)]
+
+
+def _free(walk: Walk, broken: np.ndarray, at: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """How many points before ``at`` and after it the pass goes on straight and unbroken, up to five."""
+    n = len(walk)
+    dx, dy = walk.x[at + 1] - walk.x[at], walk.y[at + 1] - walk.y[at]
+    length = np.maximum(np.hypot(dx, dy), 1e-9)
+    result = []
+    for sign in (-1, 1):
+        free, going = np.zeros(len(at), np.int64), np.ones(len(at), bool)
+        for k in range(1, _SIDE + 1):
+            here = at + k if sign > 0 else at - k + 1  # the point before whose step the pass may end
+            p = np.clip(here - 1, 0, n - 2)
+            ux, uy = walk.x[p + 1] - walk.x[p], walk.y[p + 1] - walk.y[p]
+            along = (ux * dx + uy * dy) > _STRAIGHT * length * np.hypot(ux, uy)
+            going &= (here >= 1) & (here < n) & along & ~broken[np.clip(here, 0, n - 1)]
+            free += going
+        result.append(free)
+    return result[0], result[1]
+
+
+def _parabola(
+    walk: Walk, at: np.ndarray, share: np.ndarray, low: np.ndarray, high: np.ndarray, sigma: float
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Height at the crossing from points at - low to at + high, its variance, and whether the parabola fits."""
+    index = at[:, None] + np.arange(-_SIDE, _SIDE + 1)
+    inside = (index >= (at - low)[:, None]) & (index <= (at + high)[:, None])
+    index = np.clip(index, 0, len(walk) - 1)
+    x, y = (c[at] + share * (c[at + 1] - c[at]) for c in (walk.x, walk.y))
+    dx, dy = walk.x[at + 1] - walk.x[at], walk.y[at + 1] - walk.y[at]
+    length = np.maximum(np.hypot(dx, dy), 1e-9)[:, None]
+    s = ((walk.x[index] - x[:, None]) * dx[:, None] + (walk.y[index] - y[:, None]) * dy[:, None]) / length
+    level = (1 - share) * walk.z[at] + share * walk.z[at + 1]
+    z = (walk.z[index] - level[:, None]) * inside
+    design = np.stack([np.ones_like(s), s, s**2], axis=2) * inside[:, :, None]
+    normal = np.einsum("eki,ekj->eij", design, design) + np.diag([0.0, (sigma / _SLOPE) ** 2, (sigma / _BEND) ** 2])
+    inverse = np.linalg.inv(normal)
+    solved = np.einsum("eij,ekj,ek->ei", inverse, design, z)
+    residual = (z - np.einsum("eki,ei->ek", design, solved)) * inside
+    count = inside.sum(axis=1)
+    square = np.sum(residual**2, axis=1) / sigma**2
+    fits = (count >= 2) & (square <= chi2.ppf(_FITS, np.maximum(count - 2, 1)))
+    return level + solved[:, 0], sigma**2 * inverse[:, 0, 0], fits
