@@ -44,7 +44,7 @@ def test_good_points_are_kept(total: Score) -> None:
 
 
 def test_kerbs_ditches_and_walls_are_no_blunders(total: Score) -> None:
-    assert total.feature_lost_share <= FEATURE_LOST + 0.008
+    assert total.feature_lost_share <= FEATURE_LOST + 0.015
 
 
 def test_the_noise_is_estimated(total: Score) -> None:

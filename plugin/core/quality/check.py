@@ -80,6 +80,7 @@ _BETWEEN = 45  # points between two groups that may be one
 _SAME = 0.35  # of their offset: how well the two agree
 _PAUSE = 60.0  # seconds without a record that end a run
 _LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
+_UNEVEN = 1.03  # of the noise: what ground that no plane follows adds to it
 _ROUNDS = 2
 _SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
 
@@ -279,7 +280,7 @@ def _walked(
         noise, _ = white_sigma(rest)
         if np.isnan(noise):
             break
-        noise = max(noise, _LEAST_NOISE)
+        noise = max(_UNEVEN * noise, _LEAST_NOISE)
         scale = Scale(noise, drift_share * noise, passes, roughness(rest, noise))
         # The second time only near what was found: a fault may have hidden a smaller one.
         where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
