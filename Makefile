@@ -8,17 +8,18 @@ OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
 BENCHES := $(sort $(wildcard tests/benchmarks/bench_*.py))
-SCRIPTS := .ci/zip .ci/i18n .ci/pictures
+SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures
 
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen
 
-.PHONY: help demo test lint bench fuzz zip install pictures i18n clean
+.PHONY: help demo test test-matrix lint bench fuzz zip install pictures i18n clean
 
 help:
 	@echo "make demo      survey to surface, contours and report, into $(OUT)/"
 	@echo "make test      all tests, those in QGIS included"
-	@echo "make lint      style and types"
+	@echo "make test-matrix  the tests in QGIS 3.22, 3.40 and 3.44, in Debian folders of their own (as root)"
+	@echo "make lint      style, types, security, and the plugin directory's rules"
 	@echo "make bench     speed against the outside references"
 	@echo "make fuzz      100,000 damaged survey files through the readers"
 	@echo "make zip       $(ZIP), for Plugins > Manage and Install Plugins > Install from ZIP"
@@ -36,11 +37,17 @@ test:
 	@.ci/setup test
 	@$(VENV) -m pytest -n auto --dist loadfile $(TESTS)
 
+# SUITES: some of bookworm, trixie, testing. TESTS: which tests. MATRIX_DIR: where the folders are kept.
+test-matrix:
+	@TESTS="$(TESTS)" .ci/matrix $(SUITES)
+
 lint:
 	@.ci/setup test
 	@$(VENV) -m ruff check . $(SCRIPTS)
 	@$(VENV) -m ruff format --check . $(SCRIPTS)
 	@$(VENV) -m mypy
+	@$(VENV) -m bandit --quiet --recursive --configfile pyproject.toml plugin
+	@$(VENV) .ci/check_zip
 
 bench:
 	@.ci/setup test

@@ -65,7 +65,7 @@ class ColumnsWrapper(WidgetWrapper):
         geometry = settings.value("hummock/preview_geometry")
         if geometry:
             dialog.restoreGeometry(geometry)
-        if dialog.exec() if hasattr(dialog, "exec") else dialog.exec_():
+        if dialog.exec():
             self.take(dialog.choices())
         settings.setValue("hummock/preview_geometry", dialog.saveGeometry())
         dialog.deleteLater()

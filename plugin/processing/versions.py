@@ -77,13 +77,12 @@ _NEW_FIELD_TYPES = Qgis.QGIS_VERSION_INT >= 33800  # QVariant types are deprecat
 def field(name: str, kind: str) -> QgsField:
     """A field of ``kind`` text, whole, real, truth or moment."""
     if _NEW_FIELD_TYPES:
-        types = QMetaType.Type
         known = {
-            "text": types.QString,
-            "whole": types.LongLong,
-            "real": types.Double,
-            "truth": types.Bool,
-            "moment": types.QDateTime,
+            "text": QMetaType.Type.QString,
+            "whole": QMetaType.Type.LongLong,
+            "real": QMetaType.Type.Double,
+            "truth": QMetaType.Type.Bool,
+            "moment": QMetaType.Type.QDateTime,
         }
     else:
         known = {

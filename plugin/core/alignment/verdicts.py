@@ -18,7 +18,7 @@ NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
 class Verdict(Enum):
     """``value`` is a word for programs."""
 
-    PASS = "pass"
+    PASS = "pass"  # nosec B105
     FAIL = "fail"
     TOO_CLOSE = "too_close"
     NO_SURFACE = "no_surface"

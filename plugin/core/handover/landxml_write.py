@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 from datetime import datetime, timezone
 from typing import BinaryIO, Dict, Iterable, List, Mapping, Optional
-from xml.sax.saxutils import quoteattr
+from xml.sax.saxutils import quoteattr  # nosec B406
 
 import numpy as np
 

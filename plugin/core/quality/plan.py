@@ -101,7 +101,7 @@ class LineUse(Enum):
     """What a line of the plan is walked for."""
 
     PERIMETER = "perimeter"
-    PASS = "pass"
+    PASS = "pass"  # nosec B105
     CROSS = "cross"
     LINK = "link"
 
