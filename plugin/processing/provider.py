@@ -12,20 +12,25 @@ from qgis.PyQt.QtGui import QIcon
 from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
 from .buildsurface import BuildSurface
+from .checkline import CheckLine
 from .checksurvey import CheckSurvey
 from .contours import DrawContours
 from .contoursheet import ContourSheet
 from .coverage import CheckCoverage
+from .crosssections import CrossSections
 from .drapelines import DrapeLines
 from .fitcontrol import FitControl
 from .groundgrid import GroundAndGrid
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
 from .plansheet import PlanSheet
+from .roadgrades import RoadGrades
+from .roadprofile import RoadProfile
 from .slopemap import MapSlopes
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
 from .thinsurface import ThinSurface
+from .verticalcurves import FitVerticalCurves
 from .walkingplan import PlanWalk
 
 #: In the order of the work.
@@ -47,6 +52,11 @@ ALGORITHMS = (
     DrawContours,
     ContourSheet,
     PlanSheet,
+    RoadProfile,
+    CrossSections,
+    RoadGrades,
+    FitVerticalCurves,
+    CheckLine,
 )
 
 translate = QCoreApplication.translate

@@ -142,7 +142,11 @@ def slope_fields() -> QgsFields:
 
 
 def class_label(classes: SlopeMap, number: int) -> str:
-    low, high = classes.range_percent(number)
+    return range_label(*classes.range_percent(number))
+
+
+def range_label(low: float, high: float) -> str:
+    """A class of slope by its ends in percent, the upper one infinite for the last class."""
     if high == inf:
         return translate("hummock", "over {low:.4g} %").format(low=low)
     return translate("hummock", "{low:.4g} to {high:.4g} %").format(low=low, high=high)

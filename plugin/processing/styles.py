@@ -129,7 +129,7 @@ def dress_vector(
         if not labels:
             layer.setLabelsEnabled(False)
 
-    _dress(context, destination, dress, name)
+    dress_layer(context, destination, dress, name)
 
 
 def dress_heights(
@@ -145,12 +145,12 @@ def dress_heights(
         renderer.setClassificationMax(high)
         layer.setRenderer(renderer)
 
-    _dress(context, destination, dress, name)
+    dress_layer(context, destination, dress, name)
 
 
 def dress_slopes(context: QgsProcessingContext, destination: str, labels: Sequence[str]) -> None:
     """Colour the polygons of ``destination`` by their class, named by ``labels``, if QGIS is going to load it."""
-    _dress(context, destination, lambda layer: layer.setRenderer(slope_renderer(labels)), None)
+    dress_layer(context, destination, lambda layer: layer.setRenderer(slope_renderer(labels)), None)
 
 
 def slope_renderer(labels: Sequence[str]) -> QgsCategorizedSymbolRenderer:
@@ -184,12 +184,16 @@ def load_mesh(
 
     details = QgsProcessingContext.LayerDetails(name, context.project(), output, MESH_HINT)
     context.addLayerToLoadOnCompletion(path, details)
-    _dress(context, path, dress, name)
+    dress_layer(context, path, dress, name)
 
 
-def _dress(
-    context: QgsProcessingContext, destination: str, dress: Callable[[QgsMapLayer], None], name: Optional[str]
+def dress_layer(
+    context: QgsProcessingContext,
+    destination: str,
+    dress: Callable[[QgsMapLayer], None],
+    name: Optional[str] = None,
 ) -> None:
+    """Have ``dress`` called with the output ``destination`` once QGIS has loaded it, if it is going to."""
     _waiting[:] = [other for other in _waiting if not other.done]
     if context.willLoadLayerOnCompletion(destination):
         dressing = Dressing(dress, name)

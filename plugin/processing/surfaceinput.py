@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any, Dict, Tuple
+from typing import Any, Dict, Iterator, Optional, Tuple
 
 from qgis.core import (
     QgsFeatureSource,
+    QgsMeshLayer,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingParameterCrs,
     QgsProcessingParameterMeshLayer,
+    QgsProcessingParameterMultipleLayers,
+    QgsProcessingUtils,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -48,18 +51,32 @@ class SurfaceAlgorithm(HummockAlgorithm):
 
     def checkParameterValues(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[bool, str]:
         """As QGIS does it, but a mesh file that cannot be used is refused with the reason."""
-        path = self.parameterAsString(parameters, "INPUT", context)
-        if path and self.parameterAsMeshLayer(parameters, "INPUT", context) is None:
-            try:
+        try:
+            for path in self._unread_meshes(parameters, context):
                 read_2dm(path)
-            except SurveyError as error:
-                return False, say(error.message)
+        except SurveyError as error:
+            return False, say(error.message)
         return super().checkParameterValues(parameters, context)
 
-    def read_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tin:
-        """The surface of the mesh layer or file, with its CRS. Raises SurveyError."""
-        layer = self.parameterAsMeshLayer(parameters, "INPUT", context)
-        path = layer.source() if layer is not None else self.parameterAsString(parameters, "INPUT", context)
+    def _unread_meshes(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Iterator[str]:
+        """Given as meshes, but QGIS cannot load them."""
+        meshes = (QgsProcessingParameterMeshLayer, QgsProcessingParameterMultipleLayers)
+        for parameter in self.parameterDefinitions():
+            given = parameters.get(parameter.name()) if isinstance(parameter, meshes) else None
+            for value in given if isinstance(given, (list, tuple)) else [given]:
+                if isinstance(value, str) and value and QgsProcessingUtils.mapLayerFromString(value, context) is None:
+                    yield value
+
+    def read_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> Tin:
+        """The surface of the mesh layer or file ``name``, with its CRS. Raises SurveyError."""
+        layer = self.parameterAsMeshLayer(parameters, name, context)
+        path = layer.source() if layer is not None else self.parameterAsString(parameters, name, context)
+        return self.read_mesh(layer, path, parameters, context)
+
+    def read_mesh(
+        self, layer: Optional[QgsMeshLayer], path: str, parameters: Dict[str, Any], context: QgsProcessingContext
+    ) -> Tin:
+        """The surface in the file ``path``, loaded as ``layer`` or not. Raises SurveyError."""
         given = self.parameterAsCrs(parameters, "CRS", context)
         crs = None if given.isValid() else read_prj(path)
         if crs is None:

@@ -12,6 +12,7 @@ from qgis.core import (
     QgsField,
     QgsProcessing,
     QgsProcessingAlgorithm,
+    QgsProcessingFeatureSource,
     QgsProcessingParameterDefinition,
     QgsProcessingParameterField,
     QgsProcessingParameterFile,
@@ -38,6 +39,7 @@ POLYGON_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorPolygon", "Vecto
 FILE_SOURCE = member(QgsProcessing, "SourceType", "TypeFile", "File")
 VECTOR_SOURCE = member(QgsProcessing, "SourceType", "TypeVectorAnyGeometry", "VectorAnyGeometry")
 ANY_LAYER = member(QgsProcessing, "SourceType", "TypeMapLayer", "MapLayer")
+MESH_SOURCE = member(QgsProcessing, "SourceType", "TypeMesh", "Mesh")
 TABLE_SOURCE = member(QgsProcessing, "SourceType", "TypeVector", "Vector")
 
 POINT = member(QgsWkbTypes, "Type", "Point")
@@ -61,6 +63,9 @@ ADVANCED = member(QgsProcessingParameterDefinition, "Flag", "FlagAdvanced", "Adv
 NO_THREADING = member(QgsProcessingAlgorithm, "Flag", "FlagNoThreading", "NoThreading")
 TEXT_AS_TEXT = member(QgsRenderContext, "TextRenderFormat", "TextFormatAlwaysText", "AlwaysText")
 FAST_INSERT = member(QgsFeatureSink, "Flag", "FastInsert")
+NO_CHECK = member(
+    QgsProcessingFeatureSource, "Flag", "FlagSkipGeometryValidityChecks", "SkipGeometryValidityChecks"
+)  # of geometries: where we say ourselves what is wrong with them
 NEW_KEYS = member(QgsFeatureSink, "SinkFlag", "RegeneratePrimaryKey")  # several features of one may be written
 
 VECTOR_HINT = member(QgsProcessingUtils, "LayerHint", "Vector")

@@ -53,7 +53,7 @@ def test_gaps_of_the_surface_are_told():
     assert gap[0] == pytest.approx([22, 58], abs=6)
     assert np.isnan(profile.surfaces[0].heights([40.0])[0])
     assert np.isfinite(profile.surfaces[0].heights([10.0, 75.0])).all()
-    assert "centreline Lane are outside the surface ground, in 1 stretches, the first from station 1+0" in str(
+    assert "centreline Lane are outside the surface ground (stretches: 1, the first from station 1+0" in str(
         profile.messages[0]
     )
 

@@ -29,6 +29,11 @@ ALGORITHMS = {
         "contours",
         "contoursheet",
         "plansheet",
+        "roadprofile",
+        "crosssections",
+        "roadgrades",
+        "verticalcurves",
+        "checkline",
     )
 }
 

@@ -121,3 +121,9 @@ def crossfalls(
     begin, end = make_windows(line, window, step)
     forms = crossfall_forms(line, tin, begin, end, low, high, between)
     return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))
+
+
+def slopes_at(slopes: WindowSlopes, distance: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Value and sigma (q,), (q,) of the window that stands for each distance (q,) in metres."""
+    which = np.clip(np.searchsorted(slopes.stretch[:, 1], distance, "left"), 0, len(slopes) - 1)
+    return slopes.value[which], slopes.sigma[which]

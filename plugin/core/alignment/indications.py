@@ -6,6 +6,7 @@ None of these is a proof; each result carries its cautions.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import Enum
 from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
@@ -53,6 +54,54 @@ def fall_to_kerb(
     fall = -across.value if kerb > crown else across.value
     slopes = WindowSlopes(line, across.begin, across.end, fall, across.sigma)
     return KerbFall(slopes, judge(fall, across.sigma, least, True), (message(WINDOW_CAUTION),))
+
+
+class KerbFlow(Enum):
+    """Where the crossfall of a lane leads water; ``value`` is a word for programs.
+
+    ``NEITHER``: neither half falls as much as it should, so water stays on the lane or runs along it.
+    """
+
+    BOTH = "both"
+    LEFT = "left"
+    RIGHT = "right"
+    NEITHER = "neither"
+    UNSURE = "unsure"
+    NO_SURFACE = "no_surface"
+
+
+@dataclass(frozen=True)
+class KerbFlows:
+    """``flow``: (w,) of :class:`KerbFlow` for the windows of both halves of a lane, which are the same."""
+
+    left: KerbFall
+    right: KerbFall
+    flow: np.ndarray
+    messages: Tuple[Message, ...]
+
+
+_FLOWS = {
+    (Verdict.PASS, Verdict.PASS): KerbFlow.BOTH,
+    (Verdict.PASS, Verdict.FAIL): KerbFlow.LEFT,
+    (Verdict.FAIL, Verdict.PASS): KerbFlow.RIGHT,
+    (Verdict.FAIL, Verdict.FAIL): KerbFlow.NEITHER,
+}
+
+
+def flow_to_kerbs(
+    line: Alignment, tin: Tin, sigma: Sigma, low: float, high: float, window: float = 5.0, least: float = 0.005
+) -> KerbFlows:
+    """To which kerb the lane between offsets ``low`` < 0 < ``high`` (m) falls, by at least ``least`` (ratio).
+
+    Each half, from the line to its kerb, is judged by itself: a lane that falls to one side passes on that side only.
+    Errors as :func:`.grades.crossfalls`.
+    """
+    left, right = (fall_to_kerb(line, tin, sigma, 0.0, kerb, window, least) for kerb in (low, high))
+    both = list(zip(left.verdict, right.verdict))
+    found = [KerbFlow.NO_SURFACE if Verdict.NO_SURFACE in pair else _FLOWS.get(pair, KerbFlow.UNSURE) for pair in both]
+    flow = np.empty(len(found), object)
+    flow[:] = found
+    return KerbFlows(left, right, flow, left.messages)
 
 
 @dataclass(frozen=True)

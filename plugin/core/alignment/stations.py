@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from typing import List, Optional, Sequence, Tuple
 
@@ -9,9 +10,10 @@ import numpy as np
 
 from ..messages import SurveyError
 from ..units import LengthUnit
-from .texts import BAD_EQUATION, NO_SUCH_STATION, STATION_TWICE
+from .texts import BAD_EQUATION, NO_SUCH_STATION, NOT_A_STATION, NOT_AN_EQUATION, STATION_TWICE
 
 _HALF_DIGIT = 5e-7  # metres: how far beyond its ends a numbering answers
+_STATION = re.compile(r"([-+]?)(?:(\d+)\+)?(\d+(?:[.,]\d*)?|[.,]\d+)")
 
 
 @dataclass(frozen=True)
@@ -109,7 +111,7 @@ def format_station(station: float, unit: LengthUnit, decimals: int = 2) -> str:
 
     Common practice, no source.
     """
-    whole = 1000 if unit is LengthUnit.METRE else 100
+    whole = _whole(unit)
     rounded = round(abs(station), decimals)
     large, rest = divmod(rounded, whole)
     if round(rest, decimals) >= whole:
@@ -117,3 +119,42 @@ def format_station(station: float, unit: LengthUnit, decimals: int = 2) -> str:
     sign = "-" if station < 0 and rounded > 0 else ""
     width = len(str(whole)) - 1 + (decimals + 1 if decimals else 0)
     return f"{sign}{int(large)}+{rest:0{width}.{decimals}f}"
+
+
+def parse_station(text: str, unit: LengthUnit) -> float:
+    """The station in ``unit`` that ``text`` writes: 1+234.50 (or 12+34.50 in feet), 1234.5, -20; also 1234,5.
+
+    Raises SurveyError for anything else.
+    """
+    found = _STATION.fullmatch(text.strip().replace("\u2212", "-"))
+    if found is None:
+        raise SurveyError(NOT_A_STATION, given=text.strip())
+    sign, large, rest = found.groups()
+    value = float(rest.replace(",", ".")) + (int(large) * _whole(unit) if large else 0.0)
+    return -value if sign == "-" else value
+
+
+def parse_stations(text: str, unit: LengthUnit) -> List[float]:
+    """Stations with semicolons or blanks between them; see :func:`parse_station`."""
+    return [parse_station(piece, unit) for piece in re.split(r"[;\s]+", text) if piece]
+
+
+def parse_equations(text: str, unit: LengthUnit) -> List[Tuple[float, float]]:
+    """Station equations (back, ahead) written such as "1+200 = 1+250; 3+000 = 0+000"; none of an empty text.
+
+    Raises SurveyError for what is no equation.
+    """
+    found = []
+    for piece in text.split(";"):
+        if not piece.strip():
+            continue
+        sides = piece.split("=")
+        if len(sides) != 2:
+            raise SurveyError(NOT_AN_EQUATION, given=piece.strip())
+        found.append((parse_station(sides[0], unit), parse_station(sides[1], unit)))
+    return found
+
+
+def _whole(unit: LengthUnit) -> int:
+    """How many units stand before the plus of a station once."""
+    return 1000 if unit is LengthUnit.METRE else 100

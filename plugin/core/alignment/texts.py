@@ -57,6 +57,19 @@ STATION_TWICE = Text(
         "Centreline {name} has station {station} more than once, in the numberings {parts}. Say which one is meant.",
     ),
 )
+NOT_A_STATION = Text(
+    "alignment.not_a_station",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{given} is no station. Write it such as 1+234.50 or 1234.5; part several by semicolons.",
+    ),
+)
+NOT_AN_EQUATION = Text(
+    "alignment.not_an_equation",
+    QT_TRANSLATE_NOOP(
+        "core", "{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons."
+    ),
+)
 OTHER_CRS = Text(
     "alignment.other_crs",
     QT_TRANSLATE_NOOP(
@@ -78,8 +91,8 @@ PARTLY_OFF = Text(
     "alignment.partly_off",
     QT_TRANSLATE_NOOP(
         "core",
-        "{length:.1f} m of centreline {name} are outside the surface {surface}, in {count} stretches, the first from "
-        "station {first} to {last}; nothing is said about them.",
+        "{length:.1f} m of centreline {name} are outside the surface {surface} (stretches: {count}, the first from "
+        "station {first} to {last}); nothing is said about them.",
     ),
 )
 BAD_INTERVAL = Text(

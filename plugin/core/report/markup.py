@@ -13,6 +13,7 @@ body { font: 1rem/1.5 "Segoe UI", "Noto Sans", "DejaVu Sans", Arial, sans-serif;
   max-width: 58rem; margin: 0 auto; padding: 1rem 1.25rem 3rem; }
 h1 { font-size: 1.7rem; line-height: 1.25; margin: .5rem 0; }
 h2 { font-size: 1.25rem; margin: 2.2rem 0 .6rem; padding-bottom: .2rem; border-bottom: 2px solid #8c510a; }
+h3 { font-size: 1.05rem; margin: 1.6rem 0 .5rem; }
 nav ol { columns: 2; padding-left: 1.4rem; margin: .3rem 0; }
 a { color: #01524b; }
 table { border-collapse: collapse; margin: .8rem 0 1.2rem; font-variant-numeric: tabular-nums; }
@@ -33,7 +34,7 @@ figcaption { font-size: .9em; color: #404040; margin-top: .3rem; }
   @page { margin: 16mm 15mm; }
   body { max-width: none; padding: 0; font-size: 10pt; }
   nav { display: none; }
-  h2, caption { break-after: avoid; }
+  h2, h3, caption { break-after: avoid; }
   figure, tr, table.short, .caution { break-inside: avoid; }
   thead { display: table-header-group; }
   figure img { max-height: 14.5cm; width: auto; }
@@ -68,6 +69,11 @@ def section(anchor: str, title: str, body: str) -> str:
     name = escape(anchor)
     heading = f'<h2 id="{name}-title">{escape(title)}</h2>'
     return f'<section id="{name}" aria-labelledby="{name}-title">\n{heading}\n{body}</section>\n'
+
+
+def part(title: str, body: str) -> str:
+    """A part of a section, with a heading of its own."""
+    return f"<h3>{escape(title)}</h3>\n{body}"
 
 
 def contents(title: str, entries: Iterable[Tuple[str, str]]) -> str:

@@ -57,23 +57,26 @@ def write_section_sheets(
     sections: Sections,
     path: PathLike,
     sheet: SectionSheet = SectionSheet(),
+    areas: Optional[SectionAreas] = None,
     translate: Callable[[str], str] = str,
 ) -> int:
     """Write the sections as a PDF, from left to right and down the page in order of stations; returns the pages.
 
-    With two surfaces the areas of cut and fill of the second against the first are shown. Lengths in the line's unit.
-    Raises SurveyError for a section that does not fit and a file that cannot be written.
+    With two surfaces the areas of cut and fill of the second against the first are shown, with the standard
+    deviations that ``areas`` may have (None: worked out here, without). Lengths in the line's unit. Raises SurveyError
+    for a section that does not fit and a file that cannot be written.
     """
-    return write_pages(section_pages(sections, sheet, translate), path)
+    return write_pages(section_pages(sections, sheet, areas, translate), path)
 
 
 def section_pages(
     sections: Sections,
     sheet: SectionSheet = SectionSheet(),
+    areas: Optional[SectionAreas] = None,
     translate: Callable[[str], str] = str,
 ) -> Iterator[Page]:
     """The pages of :func:`write_section_sheets` one by one, to be drawn within :func:`.paper.page_style`."""
-    yield from _Drawing(sections, sheet, Words(translate)).pages()
+    yield from _Drawing(sections, sheet, areas, Words(translate)).pages()
 
 
 @dataclass(frozen=True)
@@ -89,14 +92,14 @@ class _Cell:
 
 
 class _Drawing:
-    def __init__(self, sections: Sections, sheet: SectionSheet, words: Words) -> None:
+    def __init__(self, sections: Sections, sheet: SectionSheet, areas: Optional[SectionAreas], words: Words) -> None:
         self.up = sheet.scale if sheet.height_scale is None else sheet.height_scale
         for scale in (sheet.scale, self.up):
             if not (math.isfinite(scale) and scale > 0):
                 raise SurveyError(BAD_SCALE, scale=f"{scale:g}")
         self.sections, self.sheet, self.words = sections, sheet, words
         self.unit = sections.line.unit
-        self.areas: Optional[SectionAreas] = section_areas(sections) if len(sections.cuts) > 1 else None
+        self.areas = areas if areas is not None or len(sections.cuts) < 2 else section_areas(sections)
         self.step = nice_above(5.0 * self.up / 1000 / self.unit.metres) * self.unit.metres
         self.ranges = [self._range(i) for i in range(len(sections))]
         self.layout = self._layout()
@@ -222,8 +225,8 @@ class _Drawing:
             return ""
         square, length = self.unit.metres**2, self.unit.metres
         text = self.words(
-            AREAS, cut=number(self.areas.cut[k] / square, 2), fill=number(self.areas.fill[k] / square, 2),
-            unit=self.unit.symbol,
+            AREAS, cut=_doubtful(self.areas.cut[k] / square, self.areas.cut_sigma[k] / square),
+            fill=_doubtful(self.areas.fill[k] / square, self.areas.fill_sigma[k] / square), unit=self.unit.symbol,
         )  # fmt: skip
         whole = float(self.sections.left[k] + self.sections.right[k])
         if self.areas.covered[k] < whole - 0.005:
@@ -250,3 +253,9 @@ class _Drawing:
             at = float(x(k * step))
             page.line([at, at], [floor, floor - 1], INK, 0.5)
             page.text(at, floor - 1.6, number(k * step / self.unit.metres, decimals), 5.5, "center", "top")
+
+
+def _doubtful(value: float, sigma: float) -> str:
+    """A value with its standard deviation, where there is one."""
+    text = number(value, 2)
+    return f"{text} \u00b1 {number(sigma, 2)}" if math.isfinite(sigma) else text

@@ -42,8 +42,27 @@ class SlopeMap:
 
     def range_percent(self, number: int) -> Tuple[float, float]:
         """Slopes of class ``number``: over the first (from 0 in class 0), up to the second (infinite in the last)."""
-        ends = (0.0, *self.limits_percent, float("inf"))
-        return ends[number], ends[number + 1]
+        return class_range(self.limits_percent, number)
+
+
+def checked_limits(limits_percent: Sequence[float]) -> Tuple[float, ...]:
+    """The limits between classes as numbers; raises SurveyError where they don't rise."""
+    limits = tuple(float(limit) for limit in limits_percent)
+    if not np.all(np.isfinite(limits)) or any(low >= high for low, high in zip((-1e-300, *limits), limits)):
+        raise SurveyError(BAD_LIMITS, limits=", ".join(f"{limit:g}" for limit in limits))
+    return limits
+
+
+def slope_classes(slope: np.ndarray, limits_percent: Sequence[float]) -> np.ndarray:
+    """Number (q,) int64 of the class of each slope (q,), rise over run; a slope equal to a limit is within it."""
+    found: np.ndarray = np.searchsorted(np.array(limits_percent) / 100 + _ON_LIMIT, slope, "left")
+    return found
+
+
+def class_range(limits_percent: Sequence[float], number: int) -> Tuple[float, float]:
+    """Slopes (percent) of class ``number``: over the first, up to the second, which is infinite for the last."""
+    ends = (0.0, *limits_percent, float("inf"))
+    return ends[number], ends[number + 1]
 
 
 def slope_map(tin: Tin, limits_percent: Sequence[float] = DEFAULT_LIMITS_PERCENT) -> SlopeMap:
@@ -51,11 +70,9 @@ def slope_map(tin: Tin, limits_percent: Sequence[float] = DEFAULT_LIMITS_PERCENT
 
     Raises SurveyError for limits that don't rise.
     """
-    limits = tuple(float(limit) for limit in limits_percent)
-    if not np.all(np.isfinite(limits)) or any(low >= high for low, high in zip((-1e-300, *limits), limits)):
-        raise SurveyError(BAD_LIMITS, limits=", ".join(f"{limit:g}" for limit in limits))
+    limits = checked_limits(limits_percent)
     slope = triangle_slopes(tin)[0]
-    number = np.searchsorted(np.array(limits) / 100 + _ON_LIMIT, slope, "left")
+    number = slope_classes(slope, limits)
     x, y = (np.take(tin.vertices[:, axis], tin.triangles) for axis in (0, 1))
     plan = 0.5 * ((x[:, 1] - x[:, 0]) * (y[:, 2] - y[:, 0]) - (x[:, 2] - x[:, 0]) * (y[:, 1] - y[:, 0]))
     count = len(limits) + 1

@@ -1,0 +1,288 @@
+"""What the algorithms share that work along a line on a surface."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Dict, List, Optional, Tuple
+
+import numpy as np
+from qgis.core import (
+    QgsFeatureRequest,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterString,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.alignment.line import Alignment, make_alignment
+from ..core.alignment.noise import USUAL_DRIFT, USUAL_SIGMA, noise_from_points, strip_noise
+from ..core.alignment.slopes import HeightNoise
+from ..core.alignment.stations import parse_equations, parse_station
+from ..core.progress import Progress
+from ..core.surface.tin import Tin
+from ..core.units import LengthUnit, metres_per_unit
+from .algorithm import report
+from .layers import parts_of
+from .parameters import UNITS, number, optional_number, unit_choice
+from .pointlayer import PointColumns, read_points_layer
+from .pointsource import chosen_source
+from .surfaceinput import SurfaceAlgorithm, same_crs
+from .versions import LINE_SOURCE, NO_CHECK, POINT_SOURCE
+
+translate = QCoreApplication.translate
+
+NamedSurface = Tuple[str, Tin]
+
+#: As core/report/paper.py has them, which brings matplotlib and is loaded only when a sheet is drawn.
+PAPERS = ("A4", "A3", "Letter", "Tabloid")
+
+
+class RoadAlgorithm(SurfaceAlgorithm):
+    """An algorithm along the line LINE on the surface INPUT, in the group of roads and lines."""
+
+    GROUP_ID = "roads"
+
+    def group(self) -> str:
+        return translate("hummock", "Roads and lines")
+
+    # Parameters
+
+    def add_line(self) -> None:
+        self.add(
+            QgsProcessingParameterFeatureSource("LINE", translate("hummock", "Line"), [LINE_SOURCE]),
+            translate(
+                "hummock",
+                "One line, such as a centreline, in the CRS of the surface. Stations grow in the way it was drawn. Of "
+                "a layer with several lines select one and tick “Selected features only”.",
+            ),
+        )
+
+    def add_numbering(self) -> None:
+        self.add(
+            unit_choice("UNIT", translate("hummock", "Unit of stations, offsets and heights")),
+            translate("hummock", "Of what is given and shown here. Coordinates of layers stay in the unit of the CRS."),
+        )
+        self.add(
+            QgsProcessingParameterString("START", translate("hummock", "Station of the line's beginning"), "0"),
+            translate("hummock", "Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterString(
+                "EQUATIONS", translate("hummock", "Station equations (back = ahead)"), "", optional=True
+            ),
+            translate(
+                "hummock", "Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line."
+            ),
+            advanced=True,
+        )
+
+    def add_noise(self) -> None:
+        self.add(
+            number("SIGMA", translate("hummock", "Standard deviation of a height (m)"), USUAL_SIGMA, 0.0),
+            translate(
+                "hummock",
+                "Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK "
+                "(common practice, no source).",
+            ),
+        )
+        self.add(
+            number("DRIFT", translate("hummock", "Of it the part that drifts (m)"), USUAL_DRIFT, 0.0),
+            translate(
+                "hummock",
+                "Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters "
+                "for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.",
+            ),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "POINTS", translate("hummock", "Survey points (for times and own deviations)"), [POINT_SOURCE],
+                optional=True,
+            ),
+            translate(
+                "hummock",
+                "The points that the surface was built from. Their times tell which drift together, their field "
+                "sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the "
+                "line counts as a pass of its own, which is cautious.",
+            ),
+            advanced=True,
+        )  # fmt: skip
+
+    def add_sheet(self, scale: float, portrait: bool) -> None:
+        """Paper and scales of the sheets in PDF."""
+        self.add(
+            QgsProcessingParameterEnum("PAPER", translate("hummock", "Paper"), list(PAPERS), False, 0),
+            translate("hummock", "Of the sheets in PDF. Print them at 100 %, without fitting to the page."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterBoolean("PORTRAIT", translate("hummock", "Upright"), portrait),
+            translate("hummock", "The paper's long side upright."),
+            advanced=True,
+        )
+        self.add(
+            number("SCALE", translate("hummock", "Scale of lengths (1 : N)"), scale, 1.0),
+            translate("hummock", "100 is 1 : 100. Long lines take several sheets."),
+            advanced=True,
+        )
+        self.add(
+            number("HEIGHT_SCALE", translate("hummock", "Scale of heights (1 : N; empty: chosen)"), None, 1.0),
+            translate(
+                "hummock", "Profiles take the largest usual scale that fits, cross-sections that of the lengths."
+            ),
+            advanced=True,
+        )
+
+    def sheet_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Dict[str, Any]:
+        """Paper, portrait, scale and height_scale as the drawings of the core take them."""
+        from ..core.report.paper import Paper  # brings matplotlib, for which QGIS need not wait
+
+        return {
+            "paper": Paper(PAPERS[self.parameterAsEnum(parameters, "PAPER", context)]),
+            "portrait": self.parameterAsBool(parameters, "PORTRAIT", context),
+            "scale": self.parameterAsDouble(parameters, "SCALE", context),
+            "height_scale": optional_number(self, parameters, "HEIGHT_SCALE", context),
+        }
+
+    def add_lane(self) -> None:
+        """The offsets between which crossfall is taken."""
+        self.add(
+            number("LANE_LEFT", translate("hummock", "Lane to the left of the line"), 2.0),
+            translate(
+                "hummock",
+                "Crossfall is taken from here to the right end; in the unit chosen. Keep both inside kerbs and edges.",
+            ),
+        )
+        self.add(
+            number("LANE_RIGHT", translate("hummock", "Lane to the right of the line"), 2.0),
+            translate("hummock", "As left. One side may be negative for a walk that lies all on the other."),
+        )
+
+    def read_lane(
+        self, line: Alignment, parameters: Dict[str, Any], context: QgsProcessingContext
+    ) -> Tuple[float, float]:
+        """Offsets (m, right positive) of the lane's left and right edge."""
+        given = (self.parameterAsDouble(parameters, name, context) for name in ("LANE_LEFT", "LANE_RIGHT"))
+        left, right = lengths_in(line.unit, *given)
+        return -left, right
+
+    def add_page(self, name: str, label: str, help_text: str) -> None:
+        """A PDF or HTML file that is not made unless asked for; the kind is the name's."""
+        kind = (
+            translate("hummock", "HTML files (*.html)") if name == "HTML" else translate("hummock", "PDF files (*.pdf)")
+        )
+        self.add(
+            QgsProcessingParameterFileDestination(name, label, kind, optional=True, createByDefault=False), help_text
+        )
+
+    # What they say
+
+    def read_line(
+        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Alignment:
+        """The one line of LINE with its stations. Raises SurveyError and QgsProcessingException."""
+        source = chosen_source(self, parameters, "LINE", context)
+        label = source.sourceName() or "LINE"
+        same_crs(source, tin, label)
+        features = source.getFeatures(QgsFeatureRequest(), NO_CHECK)
+        found = [feature for feature in features if not feature.geometry().isEmpty()]
+        parts = [part for feature in found for part in _joined(feature)]
+        if len(parts) != 1:
+            raise QgsProcessingException(
+                translate(
+                    "hummock",
+                    "{layer}: {count} lines are in it; select one and tick “Selected features only”, or join them.",
+                ).format(layer=label, count=len(parts))
+            )
+        unit = self.chosen_unit(parameters, context)
+        line = make_alignment(
+            parts[0][:, :2] * metres_per_unit(tin.crs),
+            _name_of(found[0]) or label,
+            parse_station(self.parameterAsString(parameters, "START", context) or "0", unit),
+            parse_equations(self.parameterAsString(parameters, "EQUATIONS", context), unit),
+            unit,
+        )
+        report(line.messages, feedback)
+        return line
+
+    def chosen_unit(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> LengthUnit:
+        return UNITS[self.parameterAsEnum(parameters, "UNIT", context)]
+
+    def read_noise(
+        self,
+        line: Alignment,
+        tin: Tin,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+        progress: Progress,
+    ) -> HeightNoise:
+        """The noise of the surface's heights. Raises SurveyError."""
+        sigma, drift = (self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "DRIFT"))
+        source = self.parameterAsSource(parameters, "POINTS", context)
+        if source is None:
+            return strip_noise(line, tin, sigma, drift)
+        label = source.sourceName() or "POINTS"
+        same_crs(source, tin, label)
+        points = read_points_layer(source, PointColumns(), label, feedback, progress)
+        noise, count = noise_from_points(line, tin, points, sigma, drift)
+        feedback.pushInfo(
+            translate("hummock", "Noise: {count} of {vertices} vertices of the surface are points of {layer}.").format(
+                count=count, vertices=len(tin.vertices), layer=label
+            )
+        )
+        return noise
+
+    def surface_name(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> str:
+        """What drawings call the surface: its layer's name, else its file's."""
+        layer = self.parameterAsMeshLayer(parameters, name, context)
+        if layer is not None and layer.name():
+            return str(layer.name())
+        return Path(self.parameterAsString(parameters, name, context)).stem
+
+    def optional_surface(
+        self, name: str, parameters: Dict[str, Any], context: QgsProcessingContext
+    ) -> Optional[NamedSurface]:
+        """Name and surface of an optional mesh; None where none was given. Raises SurveyError."""
+        if parameters.get(name) in (None, ""):
+            return None
+        return self.surface_name(parameters, context, name), self.read_surface(parameters, context, name)
+
+
+def translate_core(english: str) -> str:
+    """A text of the core in QGIS's language."""
+    return translate("core", english)
+
+
+def lengths_in(unit: LengthUnit, *values: float) -> List[float]:
+    """Lengths given in ``unit``, in metres."""
+    return [value * unit.metres for value in values]
+
+
+def distinct(surfaces: List[NamedSurface]) -> List[NamedSurface]:
+    """The same with numbers after names that come twice."""
+    seen: Dict[str, int] = {}
+    found = []
+    for name, tin in surfaces:
+        seen[name] = seen.get(name, 0) + 1
+        found.append((name if seen[name] == 1 else f"{name} {seen[name]}", tin))
+    return found
+
+
+def _joined(feature: Any) -> List[np.ndarray]:
+    """The parts of a line, those that follow each other joined."""
+    geometry = feature.geometry()
+    merged = geometry.mergeLines() if geometry.isMultipart() else geometry
+    return parts_of(geometry if merged.isEmpty() else merged, False)
+
+
+def _name_of(feature: Any) -> str:
+    """The feature's own name, if it has a field for it."""
+    fields = feature.fields().names()
+    found = next((name for name in fields if name.lower() == "name"), None)
+    return "" if found is None or not feature[found] else str(feature[found])
