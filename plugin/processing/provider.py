@@ -29,6 +29,7 @@ from .roadprofile import RoadProfile
 from .slopemap import MapSlopes
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
+from .surveyreport import SurveyReport
 from .thinsurface import ThinSurface
 from .verticalcurves import FitVerticalCurves
 from .walkingplan import PlanWalk
@@ -51,12 +52,13 @@ ALGORITHMS = (
     ThinSurface,
     DrawContours,
     ContourSheet,
-    PlanSheet,
     RoadProfile,
     CrossSections,
     RoadGrades,
     FitVerticalCurves,
     CheckLine,
+    PlanSheet,
+    SurveyReport,
 )
 
 translate = QCoreApplication.translate

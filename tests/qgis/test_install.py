@@ -34,6 +34,7 @@ ALGORITHMS = {
         "roadgrades",
         "verticalcurves",
         "checkline",
+        "surveyreport",
     )
 }
 

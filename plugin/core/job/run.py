@@ -97,6 +97,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         quality=quality,
         check=check,
         overrides=overrides,
+        others=settings.others,
     )
     result = _finish(result, settings, part(progress, 0.75, 0.85))
     return _answer(result, settings, part(progress, 0.85, 1.0))

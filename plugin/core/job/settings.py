@@ -57,6 +57,8 @@ class JobSettings:
     ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
     ``fit`` says. ``ground``: to or from distances on the ground.
 
+    ``others``: files made elsewhere that are handed over too, such as a plan; the report lists them.
+
     ``questions``: what is asked of the finished surface, answered in this order.
     """
 
@@ -94,4 +96,5 @@ class JobSettings:
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None
+    others: Tuple[Path, ...] = ()
     questions: Tuple[Question, ...] = ()

@@ -9,6 +9,7 @@ from typing import Callable, List
 from ..contours.geojson import write_geojson
 from ..contours.sheet_geojson import write_labels, write_spots
 from ..georeference.residuals import write_residuals
+from ..handover.checksums import digests, write_checksums
 from ..handover.grid import write_asc
 from ..handover.mesh import write_2dm
 from ..handover.projection import write_prj
@@ -55,10 +56,12 @@ def write_files(
         written += answer.write(folder, translate)
     progress(0.7, "report")
     report = folder / "report.html"
-    result = replace(result, files=tuple(written))
+    result = replace(result, files=tuple(written), handed_over=digests((*written, *result.others)))
+    sums = folder / "checksums.sha256"
+    write_checksums(result.handed_over, sums)
     write_report(result, report, translate, language)
     progress(1.0, "report")
-    return replace(result, files=(*written, report))
+    return replace(result, files=(*written, sums, report))
 
 
 def _write_place(result: JobResult, folder: Path) -> List[Path]:

@@ -188,9 +188,30 @@ def files_section(result: JobResult, words: Words) -> Section:
         said["scale"] = plain(result.sheet.options.scale)
     if result.dem is not None:
         said.update(columns=number(result.dem.columns), rows=number(result.dem.rows))
-    rows = [(path.name, words(what[path.name], **said) if path.name in what else "") for path in result.files]
-    head = [words(QT_TRANSLATE_NOOP("core", "File")), words(QT_TRANSLATE_NOOP("core", "Holds"))]
-    body = markup.table(words(QT_TRANSLATE_NOOP("core", "Files beside this report")), head, rows, "hw") if rows else ""
+    rows = [
+        (
+            one.path.name,
+            words(what[one.path.name], **said) if one.path.name in what else "",
+            number(one.size),
+            one.sha256,
+        )
+        for one in result.handed_over
+    ]
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "File")),
+        words(QT_TRANSLATE_NOOP("core", "Holds")),
+        words(QT_TRANSLATE_NOOP("core", "Size (bytes)")),
+        "SHA-256",
+    ]
+    body = ""
+    if rows:
+        text = QT_TRANSLATE_NOOP(
+            "core",
+            "A file with another SHA-256 than here was changed afterwards; checksums.sha256 is the same list for "
+            "programs that check it.",
+        )
+        body += markup.paragraph(words(text))
+        body += markup.table(words(QT_TRANSLATE_NOOP("core", "Files handed over")), head, rows, "hwnt")
     body += messages_list(result.file_messages, words)
     return "files", words(QT_TRANSLATE_NOOP("core", "Files")), body
 

@@ -10,6 +10,7 @@ from ..contours.lines import Contours
 from ..contours.sheet import Sheet
 from ..georeference.record import Georeference
 from ..georeference.site import Fitted
+from ..handover.checksums import FileDigest
 from ..linework.join import Linework
 from ..messages import Message
 from ..points.delimited import PointFile
@@ -66,7 +67,8 @@ class JobResult:
     ``overrides``: where a hand overruled them, None without decisions or checks.
     ``findings``: places of the surface to look at. ``sheet``: contours finished for a sheet, ``thinned``: a
     surface with fewer vertices, ``dem``: frame of the grid of heights; None where not asked for. ``file_messages``:
-    remarks on the files. ``answers``: to the questions asked of the surface. ``files``: what has been written so far.
+    remarks on the files. ``answers``: to the questions asked of the surface. ``others``: files made elsewhere
+    that are handed over too. ``files``: what has been written so far; ``handed_over``: these and the others, digested.
     """
 
     survey: PointFile
@@ -95,6 +97,8 @@ class JobResult:
     fitted: Optional[Fitted] = None
     place_messages: Tuple[Message, ...] = ()
     answers: Tuple[Answer, ...] = ()
+    others: Tuple[Path, ...] = ()
+    handed_over: Tuple[FileDigest, ...] = ()
 
     @property
     def crs(self) -> Optional[Any]:

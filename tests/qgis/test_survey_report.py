@@ -1,0 +1,96 @@
+"""The report of the whole job as HTML and PDF, read by other libraries."""
+
+from __future__ import annotations
+
+import hashlib
+from html.parser import HTMLParser
+from pathlib import Path
+from typing import Any, Dict, List, Optional, Tuple
+
+import pypdf
+import pytest
+from in_qgis import DEMO, Listener, message_of
+
+
+class Reader(HTMLParser):
+    """Headings, and what is missing for a reader who cannot see."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.headings: List[str] = []
+        self.faults: List[str] = []
+        self.open: Optional[str] = None
+
+    def handle_starttag(self, tag: str, attributes: List[Tuple[str, Optional[str]]]) -> None:
+        given = dict(attributes)
+        self.open = tag
+        if tag == "img" and not given.get("alt"):
+            self.faults.append("a picture without words for it")
+        if tag == "th" and not given.get("scope"):
+            self.faults.append("a table heading that does not say of what")
+        if tag == "html" and not given.get("lang"):
+            self.faults.append("no language")
+
+    def handle_data(self, text: str) -> None:
+        if self.open == "h2" and text.strip():
+            self.headings.append(text.strip())
+            self.open = None
+
+
+@pytest.fixture(scope="module")
+def reported(application: Any, tmp_path_factory: pytest.TempPathFactory) -> Dict[str, Any]:
+    import processing
+
+    folder = tmp_path_factory.mktemp("job")
+    plan = folder / "elsewhere.pdf"
+    plan.write_bytes(b"%PDF-1.4 a plan")
+    asked = {
+        "INPUT": str(DEMO / "survey.csv"),
+        "CRS": "EPSG:25832",
+        "CHECKS_FILE": str(DEMO / "check_points.csv"),
+        "MAX_RIM_EDGE": 10,
+        "ALSO": [str(plan)],
+        "FOLDER": str(folder / "out"),
+    }
+    return dict(processing.run("hummock:surveyreport", asked, feedback=Listener().feedback))
+
+
+def test_html_and_pdf_tell_the_same(reported: Dict[str, Any]) -> None:
+    html = Path(reported["HTML"]).read_text(encoding="utf-8")
+    reader = Reader()
+    reader.feed(html)
+    assert reader.faults == []
+    pages = [" ".join(page.extract_text().split()) for page in pypdf.PdfReader(reported["PDF"]).pages]
+    text = "".join(pages).replace(" ", "")  # spaces depend on how letters are kerned
+    assert len(reader.headings) > 10
+    for heading in reader.headings:
+        assert heading.replace(" ", "") in text, heading
+    for number, page in enumerate(pages, 1):
+        assert f"Page {number} of {len(pages)}" in page
+    assert "FGDC-STD-007.3-1998" in text
+
+
+def test_every_picture_is_in_the_pdf_and_within_its_page(reported: Dict[str, Any]) -> None:
+    html = Path(reported["HTML"]).read_text(encoding="utf-8")
+    pictures = sum(len(page.images) for page in pypdf.PdfReader(reported["PDF"]).pages)
+    assert pictures >= html.count("<img ") > 3
+
+
+def test_files_are_listed_with_their_sha_256(reported: Dict[str, Any]) -> None:
+    html = Path(reported["HTML"]).read_text(encoding="utf-8")
+    folder = Path(reported["FOLDER"])
+    listed = (folder / "checksums.sha256").read_text(encoding="utf-8").splitlines()
+    names = {line.split("  ", 1)[1]: line.split("  ", 1)[0] for line in listed}
+    assert "surface.2dm" in names
+    assert any(name.endswith("elsewhere.pdf") for name in names)
+    for name, sha in names.items():
+        assert hashlib.sha256((folder / name).read_bytes()).hexdigest() == sha
+        assert sha in html
+    assert reported["FILES"] == len(names) - 1 + 2  # without the plan, with the list and the report
+
+
+def test_a_file_that_is_not_there_is_refused_in_one_line(run: Any, tmp_path: Path) -> None:
+    said = message_of(
+        run, "surveyreport", INPUT=str(tmp_path / "none.csv"), CRS="EPSG:25832", FOLDER=str(tmp_path / "out")
+    )
+    assert "none.csv" in said
