@@ -30,8 +30,8 @@ def add_earth_parameters(algorithm: HummockAlgorithm) -> None:
         number("COMPACTED", translate("hummock", "Fill from one cubic metre of cut (m³ compacted)"), 1.0, 0.1, 5.0),
         translate(
             "hummock",
-            "Shrinkage: 0.9 where ten cubic metres in the ground make nine of fill. It depends on the material; take it "
-            "from tests or the contract.",
+            "Shrinkage: 0.9 where ten cubic metres in the ground make nine of fill. It depends on the material; take "
+            "it from tests or the contract.",
         ),
         advanced=True,
     )
@@ -48,7 +48,7 @@ def add_earth_parameters(algorithm: HummockAlgorithm) -> None:
     algorithm.add(
         number("TOPSOIL", translate("hummock", "Topsoil stripped first (m)"), 0.0, 0.0, 100.0),
         translate(
-            "hummock", "Even depth, wherever earth is moved; cut and fill are then told from the stripped ground."
+            "hummock", "Even depth, wherever earth is moved; cut and fill are then told from the bared ground."
         ),
         advanced=True,
     )
