@@ -1,0 +1,147 @@
+"""A graded design on its ground, whatever it was made from: what layers, meshes and reports need of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Optional, Tuple
+
+import numpy as np
+
+from ..messages import Message
+from ..surface.locate import locate
+from ..surface.tin import Tin
+from .combine import combine
+from .design_lines import DesignLine, design_lines
+from .grading import PLATFORM, Grading
+from .overlay import common_pieces
+from .pads import GradedPad, SiteGrading
+from .polygons import moments
+from .strip import StripLine
+from .volume import Volume
+
+_MARGIN = 0.15  # of the design's size, around it
+
+
+@dataclass(frozen=True)
+class GradedSite:
+    """``ground``: the existing surface around the design; ``design``, with the ``zone`` (m,) of each triangle (see
+    :mod:`.grading`); ``finished``: all of the ground as it will be; ``lines``: breaks and ends of the design.
+
+    ``axis``: (k, 2) line along which sections stand. ``strip``: lines along a strip, from left to right, else none.
+    ``pads``: each pad's own grading, none for a strip.
+    """
+
+    ground: Tin
+    design: Tin
+    zone: np.ndarray
+    finished: Tin
+    volume: Volume
+    lines: Tuple[DesignLine, ...]
+    axis: np.ndarray
+    messages: Tuple[Message, ...]
+    pads: Tuple[GradedPad, ...] = ()
+    strip: Tuple[StripLine, ...] = ()
+
+    @property
+    def is_strip(self) -> bool:
+        return bool(self.strip)
+
+    @property
+    def half_width(self) -> float:
+        """Metres to each side of the axis within which all of the design is."""
+        place = self.design.vertices[:, :2] + self.design.origin
+        return float(np.ceil(_distances(place, self.axis).max() + 0.5))
+
+
+def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
+    """The site of one or several pads; its axis runs from fill to cut, or along the longest side of the pad."""
+    gradings = [each.grading for each in graded.pads]
+    if len(gradings) == 1:
+        design, zone = gradings[0].design, gradings[0].zone
+    else:
+        design, zone = _joined(graded)
+    ground = _around(existing, design)
+    lines = design_lines(Grading(design, zone, (), graded.volume, ()))
+    axis = _axis(ground, design, zone)
+    return GradedSite(ground, design, zone, graded.finished, graded.volume, lines, axis, graded.messages, graded.pads)
+
+
+def site_of_strip(
+    existing: Tin, grading: Grading, centreline: np.ndarray, strip: Tuple[StripLine, ...]
+) -> GradedSite:
+    """The site of a strip; its axis is the centreline."""
+    design = grading.design
+    finished = combine(existing, design)
+    xy = np.asarray(centreline, float)[:, :2]
+    return GradedSite(
+        _around(existing, design), design, grading.zone, finished, grading.volume, design_lines(grading), xy,
+        grading.messages, (), strip,
+    )  # fmt: skip
+
+
+def _joined(graded: SiteGrading) -> Tuple[Tin, np.ndarray]:
+    """All designs as one surface, and its zones: the later pad counts where several are."""
+    finished = graded.finished
+    middle = finished.corners()[:, :, :2].mean(axis=1) + finished.origin
+    zone = np.zeros(len(middle), np.int64)
+    for each in graded.pads:
+        at = locate(each.grading.design, middle)
+        zone = np.where(at >= 0, each.grading.zone[at], zone)
+    return finished.part(zone > 0), zone[zone > 0]
+
+
+def _around(existing: Tin, design: Tin) -> Tin:
+    west, south, east, north = design.bounds
+    margin = _MARGIN * max(east - west, north - south) + 2
+    low, high = np.array([west, south]) - margin - existing.origin, np.array([east, north]) + margin - existing.origin
+    corner = existing.corners()[:, :, :2]
+    return existing.part(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
+
+
+def _axis(ground: Tin, design: Tin, zone: np.ndarray) -> np.ndarray:
+    """A line (2, 2) through the middle of the platforms, over all of the design."""
+    platform = design.part(zone == PLATFORM)
+    corner = platform.corners()[:, :, :2] + platform.origin
+    one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+    area = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]
+    middle = (corner.mean(axis=1) * area[:, None]).sum(axis=0) / area.sum()
+    direction = _fill_to_cut(ground, design)
+    if direction is None:
+        edge = corner[:, [1, 2, 0]] - corner
+        outer = platform.neighbours < 0
+        longest = edge[outer][np.argmax(np.hypot(*edge[outer].T))]
+        direction = longest / np.hypot(*longest)
+    along = (design.vertices[:, :2] + design.origin - middle) @ direction
+    reach = np.array([along.min(), along.max()]) + np.array([-1.0, 1.0]) * 0.05 * np.ptp(along)
+    result: np.ndarray = np.round(middle + reach[:, None] * direction, 3)
+    return result
+
+
+def _fill_to_cut(ground: Tin, design: Tin) -> Optional[np.ndarray]:
+    """The direction (2,) from where most is filled to where most is cut; None where only one of both is."""
+    total, place = np.zeros(2), np.zeros((2, 2))
+    for part in common_pieces(ground, design):
+        area, _, _ = moments(part.x, part.y)
+        depth = (part.second_height - part.first_height).mean(axis=1)
+        middle = np.column_stack([part.x.mean(axis=1), part.y.mean(axis=1)]) + part.origin
+        for row, sign in enumerate((1.0, -1.0)):
+            weight = area * np.maximum(sign * depth, 0)
+            total[row] += weight.sum()
+            place[row] += weight @ middle
+    if total.min() <= 0.02 * total.max():
+        return None
+    way = place[1] / total[1] - place[0] / total[0]
+    size = float(np.hypot(*way))
+    return way / size if size > 1.0 else None
+
+
+def _distances(place: np.ndarray, line: np.ndarray) -> np.ndarray:
+    """Distance (q,) of places (q, 2) from a line (k, 2) of segments."""
+    best = np.full(len(place), np.inf)
+    for a, b in zip(line[:-1], line[1:]):
+        step = b - a
+        t = np.clip((place - a) @ step / max(float(step @ step), 1e-300), 0, 1)
+        best = np.minimum(best, np.hypot(*(place - a - t[:, None] * step).T))
+    return best
+
+
