@@ -47,9 +47,7 @@ def add_earth_parameters(algorithm: HummockAlgorithm) -> None:
     )
     algorithm.add(
         number("TOPSOIL", translate("hummock", "Topsoil stripped first (m)"), 0.0, 0.0, 100.0),
-        translate(
-            "hummock", "Even depth, wherever earth is moved; cut and fill are then told from the bared ground."
-        ),
+        translate("hummock", "Even depth, wherever earth is moved; cut and fill are then told from the bared ground."),
         advanced=True,
     )
     algorithm.add(

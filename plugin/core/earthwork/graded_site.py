@@ -11,7 +11,7 @@ from ..messages import Message
 from ..surface.locate import locate
 from ..surface.tin import Tin
 from .combine import combine
-from .design_lines import DesignLine, design_lines
+from .design_lines import DesignLine, DesignLineKind, design_lines
 from .grading import PLATFORM, Grading
 from .overlay import common_pieces
 from .pads import GradedPad, SiteGrading
@@ -66,16 +66,16 @@ def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
     return GradedSite(ground, design, zone, graded.finished, graded.volume, lines, axis, graded.messages, graded.pads)
 
 
-def site_of_strip(
-    existing: Tin, grading: Grading, centreline: np.ndarray, strip: Tuple[StripLine, ...]
-) -> GradedSite:
+def site_of_strip(existing: Tin, grading: Grading, centreline: np.ndarray, strip: Tuple[StripLine, ...]) -> GradedSite:
     """The site of a strip; its axis is the centreline."""
     design = grading.design
     finished = combine(existing, design)
     xy = np.asarray(centreline, float)[:, :2]
+    # the strip's own lines say where it breaks; those across it, from station to station, say nothing
+    lines = tuple(line for line in design_lines(grading) if line.kind is not DesignLineKind.PLATFORM_BREAK)
     return GradedSite(
-        _around(existing, design), design, grading.zone, finished, grading.volume, design_lines(grading), xy,
-        grading.messages, (), strip,
+        _around(existing, design), design, grading.zone, finished, grading.volume, lines, xy, grading.messages, (),
+        strip,
     )  # fmt: skip
 
 
@@ -143,5 +143,3 @@ def _distances(place: np.ndarray, line: np.ndarray) -> np.ndarray:
         t = np.clip((place - a) @ step / max(float(step @ step), 1e-300), 0, 1)
         best = np.minimum(best, np.hypot(*(place - a - t[:, None] * step).T))
     return best
-
-

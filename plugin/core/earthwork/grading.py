@@ -160,11 +160,21 @@ def _grading_partition(ground: Tin, platform: Platform, sides: Sequence[_Side]) 
         creases.append(segments)
     # every line gets a vertex where another ends on it: rounded to the grid, the end would miss it
     known = np.concatenate([np.empty((0, 2)), *places])
+    regions = [_bent(region, known) for region in regions]
     for side, segments in zip(sides, creases):
         parts, _ = split_at(segments, known)
         lines += list(parts[_in_earth(parts, side.facets, ground)])
     lines += list(split_at(np.concatenate([edge_segments(platform.tin)[0], _rim_near(ground, sides)]), known)[0])
     return make_partition(regions, regions[0].bounds, ground.crs, lines)
+
+
+def _bent(region: Region, places: np.ndarray) -> Region:
+    """A region whose rings have vertices at the places (q, 2) on them, so that they bend as the platform's edges do."""
+    rings = []
+    for ring in region.rings:
+        parts, _ = split_at(np.stack([ring, np.roll(ring, -1, axis=0)], axis=1), places)
+        rings.append(parts[:, 0])
+    return Region(region.name, tuple(rings))
 
 
 def _slope_soup(side: _Side, regions: Sequence[Region], ground: Tin) -> Tuple[Tin, np.ndarray]:

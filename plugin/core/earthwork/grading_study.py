@@ -10,7 +10,6 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress, part, silent
 from ..surface.along import LaidLines, lay_lines
-from ..surface.tin import Tin
 from .balance import Balance
 from .balance_curve import BalanceCurve, balance_curve, height_sigma
 from .centreline import line_length, make_stations
@@ -26,7 +25,7 @@ ALONG = Text("earthwork.section_along", QT_TRANSLATE_NOOP("core", "A - A, along 
 ACROSS = Text("earthwork.section_across", QT_TRANSLATE_NOOP("core", "B - B, across it"))
 AT_STATION = Text("earthwork.section_at", QT_TRANSLATE_NOOP("core", "station {station:.1f} m"))
 
-_CURVE = 17  # heights on the curve of volumes
+_CURVE = 13  # heights on the curve of volumes
 _CROSS_SECTIONS = 6  # at most, of a strip
 _SECTIONS = 12  # of a pad, about, for the check by other methods
 
@@ -35,8 +34,8 @@ Line = Tuple[np.ndarray, np.ndarray]
 
 @dataclass(frozen=True)
 class DesignSection:
-    """A vertical cut along ``xy`` (2 or more, 2) in the CRS: parts of distance (m) and height (m) of the ``ground`` and of
-    the ``design``. ``centre``: distance that counts as 0 in a cross section, else 0."""
+    """A vertical cut along ``xy`` (k, 2): distances and heights (m) of the parts of the ``ground`` and the ``design``.
+    ``centre``: distance that counts as 0 in a cross section, else 0."""
 
     name: Message
     xy: np.ndarray
@@ -47,9 +46,9 @@ class DesignSection:
 
 @dataclass(frozen=True)
 class BalanceStudy:
-    """``balance`` of a design whose first height was ``first`` (m; nan where it has no single one, as a strip):
-    its ``curve``, with ``factor`` and ``surplus`` (m³) it was asked for, and the standard deviation ``sigma`` (m) of the
-    shift that the doubt of the volumes makes."""
+    """``balance`` of a design whose first height was ``first`` (m; nan where it has no single one, as a strip), its
+    ``curve`` for the ``factor`` and ``surplus`` (m³) asked for; ``sigma``: standard deviation of the shift (m) that the
+    doubt of the volumes makes."""
 
     balance: Balance
     first: float
@@ -92,7 +91,7 @@ def study_grading(
     """Everything about a design but its balance. ``step``: metres between sections, None for a suitable one."""
     step = _step(site) if step is None else step
     whole = replace(options, line=site.axis, step=step, half_width=site.half_width)
-    comparison = Comparison(site.ground, site.design, names=(names[0] or str(EXISTING.english), names[1]))
+    comparison = Comparison(site.ground, site.design, names=(names[0] or EXISTING.english, names[1] or DESIGN.english))
     found = study(comparison, whole, progress=part(progress, 0.0, 0.7))
     progress(0.7, "earthwork")
     haul = None
@@ -161,15 +160,11 @@ def _strip_sections(site: GradedSite) -> Tuple[DesignSection, ...]:
 
 def _sections(site: GradedSite, cuts: Sequence[Tuple[Message, np.ndarray, float]]) -> Tuple[DesignSection, ...]:
     lines = [xy for _, xy, _ in cuts]
-    ground, design = (_laid(tin, lines) for tin in (site.ground, site.design))
+    ground, design = (lay_lines(tin, lines) for tin in (site.ground, site.design))
     return tuple(
         DesignSection(name, xy, _parts(ground, i), _parts(design, i), centre)
         for i, (name, xy, centre) in enumerate(cuts)
     )
-
-
-def _laid(tin: Tin, lines: List[np.ndarray]) -> LaidLines:
-    return lay_lines(tin, lines)
 
 
 def _parts(laid: LaidLines, line: int) -> Tuple[Line, ...]:

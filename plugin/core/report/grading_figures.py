@@ -21,6 +21,8 @@ from ..earthwork.haul import MassDiagram
 from ..georeference.crs import height_unit, plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from ..surface.ask import triangle_gradients
+from ..surface.chains import edge_chains
+from ..surface.locate import locate
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from ..units import LengthUnit
@@ -79,12 +81,13 @@ def design_map(site: GradedSite, words: Words) -> Picture:
         figure, axes = map_axes((low[0], low[1], high[0], high[1]), unit, words)
         exaggeration = draw_relief(axes, site.ground, unit)
         _draw_zones(axes, site, unit, words)
+        _draw_strip(axes, site, unit, words)
         _draw_lines(axes, site, unit, words)
         room = Room(axes)
         _draw_ticks(axes, site, unit, room)
         _draw_axis(axes, site, unit, words)
         _draw_grades(axes, site, unit, room, words)
-        finish_map(axes, unit, words)
+        finish_map(axes, unit, words, 4)
         return Picture(png(figure), exaggeration)
 
 
@@ -113,6 +116,17 @@ def _draw_lines(axes: Any, site: GradedSite, unit: LengthUnit, words: Words) -> 
             )  # fmt: skip
 
 
+def _draw_strip(axes: Any, site: GradedSite, unit: LengthUnit, words: Words) -> None:
+    own = [line.xyz[:, :2] / unit.metres for line in site.strip]
+    if own:
+        colour, width, style = _LINES[DesignLineKind.PLATFORM_BREAK]
+        label = words(DESIGN_LINE_NAMES[DesignLineKind.PLATFORM_BREAK])
+        axes.add_collection(
+            LineCollection(own, colors=colour, linewidths=width, linestyles=[style], label=label, zorder=2.95),
+            autolim=False,
+        )
+
+
 def _draw_axis(axes: Any, site: GradedSite, unit: LengthUnit, words: Words) -> None:
     xy = site.axis / unit.metres
     axes.plot(*xy.T, color=TEAL, linewidth=1.1, linestyle=(0, (9, 3, 2, 3)), label=words(SECTION_LINE), zorder=3.5)
@@ -120,29 +134,45 @@ def _draw_axis(axes: Any, site: GradedSite, unit: LengthUnit, words: Words) -> N
 
 def _draw_ticks(axes: Any, site: GradedSite, unit: LengthUnit, room: Room) -> None:
     """Ticks from the upper edge of slopes downhill, long and short in turn (common practice, no source)."""
-    gradient, tin = triangle_gradients(site.design), site.design
-    steep = np.hypot(*gradient.T)
-    upper = {CUT_SLOPE: tin.neighbours < 0}
+    tin = site.design
+    gradient = triangle_gradients(tin)
     beyond = np.where(tin.neighbours >= 0, site.zone[tin.neighbours], 0)
-    upper[FILL_SLOPE] = beyond == PLATFORM
     step = _TICK / room.points_per_unit * unit.metres
-    ticks: List[np.ndarray] = []
-    for zone, sides in upper.items():
-        triangle, side = np.nonzero(sides & (site.zone == zone)[:, None])
-        for t, i in zip(triangle.tolist(), side.tolist()):
-            if steep[t] < 1e-6:
-                continue
-            a, b = tin.vertices[tin.triangles[t, [i, (i + 1) % 3]], :2] + tin.origin
-            downhill = -gradient[t] / steep[t]
-            length = float(np.hypot(*(b - a)))
-            along = (b - a) / max(length, 1e-12)
-            first = np.ceil((a @ along) / step) * step - a @ along  # ticks keep their places over short edges
-            for d in np.arange(first, length, step).tolist():
-                k = round((a @ along + d) / step)
-                begin = a + d * along
-                ticks.append(np.array([begin, begin + downhill * step * (1.3 if k % 2 else 0.65)]) / unit.metres)
-    if ticks:
-        axes.add_collection(LineCollection(ticks, colors=INK, linewidths=0.5, zorder=2.9), autolim=False)
+    begins, steps, zones = [np.empty((0, 2))], [np.empty((0, 2))], [np.empty(0, np.int64)]
+    for zone, upper in ((CUT_SLOPE, beyond == 0), (FILL_SLOPE, beyond == PLATFORM)):
+        triangle, side = np.nonzero(upper & (site.zone == zone)[:, None])
+        begin, way = _along(tin, triangle, side, gradient, step)
+        begins.append(begin)
+        steps.append(way)
+        zones.append(np.full(len(begin), zone))
+    begin, way, own = np.concatenate(begins), np.concatenate(steps), np.concatenate(zones)
+    share = np.zeros(len(begin))
+    for part in (0.25, 0.5, 0.75, 1.0):  # no farther than the slope reaches
+        at = locate(tin, begin + part * way)
+        share = np.where((at >= 0) & (site.zone[at] == own) & (share == part - 0.25), part, share)
+    lines = np.stack([begin, begin + share[:, None] * way], axis=1)[share > 0] / unit.metres
+    axes.add_collection(LineCollection(list(lines), colors=INK, linewidths=0.5, zorder=2.9), autolim=False)
+
+
+def _along(
+    tin: Tin, triangle: np.ndarray, side: np.ndarray, gradient: np.ndarray, step: float
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Places (q, 2) every ``step`` metres along edges of triangles, and the way (q, 2) downhill from each."""
+    ends = np.stack([tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]], axis=1)
+    of = {tuple(sorted(pair)): t for pair, t in zip(ends.tolist(), triangle.tolist())}
+    begins: List[np.ndarray] = []
+    ways: List[np.ndarray] = []
+    for chain in edge_chains(ends):
+        xy = tin.vertices[chain, :2] + tin.origin
+        at = np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
+        for k, d in enumerate(np.arange(step / 2, at[-1], step).tolist()):
+            i = min(int(np.searchsorted(at, d, "right")) - 1, len(chain) - 2)
+            slope = gradient[of[tuple(sorted((chain[i], chain[i + 1])))]]
+            steep = float(np.hypot(*slope))
+            if steep > 1e-6:
+                begins.append(xy[i] + (d - at[i]) / (at[i + 1] - at[i]) * (xy[i + 1] - xy[i]))
+                ways.append(-slope / steep * step * (1.5 if k % 2 else 0.75))
+    return np.array(begins).reshape(-1, 2), np.array(ways).reshape(-1, 2)
 
 
 def _draw_grades(axes: Any, site: GradedSite, unit: LengthUnit, room: Room, words: Words) -> None:
@@ -247,8 +277,8 @@ def _shade(
     at = at[(at >= low) & (at <= high)]
     upper, lower = np.interp(at, s, z) / rise.metres, np.interp(at, t, w) / rise.metres
     for mask, colour, hatch, name in (
-        (upper > lower, FILL[1], "....", FILL_WORD),
-        (upper < lower, CUT[1], "////", CUT_WORD),
+        (upper > lower, FILL[1], "", FILL_WORD),
+        (upper < lower, CUT[1], "//", CUT_WORD),
     ):
         if mask.any():
             known = axes.get_legend_handles_labels()[1]
@@ -267,7 +297,9 @@ def _exaggeration(figure: Figure, axes: Any) -> float:
 
 
 def _legend(axes: Any, columns: int) -> None:
-    axes.legend(loc="lower right", bbox_to_anchor=(1.0, 1.0), ncol=columns, frameon=False, fontsize=8, borderaxespad=0.1)
+    axes.legend(
+        loc="lower right", bbox_to_anchor=(1.0, 1.0), ncol=columns, frameon=False, fontsize=8, borderaxespad=0.1
+    )
 
 
 # Haul
@@ -284,7 +316,9 @@ def mass_figure(haul: MassDiagram, units: EarthUnits, words: Words) -> Picture:
         below = figure.add_axes([0.11, 0.12, 0.87, 0.4])
         cut, fill = (np.array([units.in_volume_unit(v) for v in values]) for values in (haul.cut, haul.fill))
         above.bar(middle, cut, width, color=CUT[1], edgecolor=INK, linewidth=0.4, label=words(CUT_WORD))
-        above.bar(middle, -fill, width, color=FILL[1], edgecolor=INK, linewidth=0.4, hatch="..", label=words(FILL_WORD))
+        above.bar(
+            middle, -fill, width, color=FILL[1], edgecolor=INK, linewidth=0.4, hatch="\\\\", label=words(FILL_WORD)
+        )
         above.axhline(0, color=INK, linewidth=0.8)
         mass = np.array([units.in_volume_unit(v) for v in haul.mass])
         below.plot(station, mass, color=INK, linewidth=1.5, label=words(MASS))
