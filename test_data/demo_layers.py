@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any, Dict, List, Tuple
@@ -98,6 +99,26 @@ def centreline() -> Layer:
     arc = np.linspace(g.ARC_START, g.ARC_END, int(np.ceil(g.ARC_END - g.ARC_START)) + 1)
     line = np.column_stack(g.lane_xy(np.concatenate([[first], arc, [last]]), 0.0))
     return Layer("centreline", "LINESTRING", (Feature(on_grid(line), {"name": "Perry Lane"}),))
+
+
+# --- the school yard ---------------------------------------------------------------------------------
+
+#: Corners of a yard beside the old mound, site coordinates; it falls 1 % towards the basin.
+YARD = np.array([(93, 42), (114, 42), (114, 52), (106, 60), (93, 60)], float)
+YARD_FALL = 1.0  # per cent
+
+
+def yard_geojson() -> str:
+    """The yard as a pad to be graded, its level left open."""
+    properties = {"name": "School yard", "fall": YARD_FALL, "towards": round(float(-np.degrees(g.TURN)) % 360, 1)}
+    feature = {
+        "type": "Feature",
+        "properties": properties,
+        "geometry": {"type": "Polygon", "coordinates": [ring(YARD).tolist()]},
+    }
+    crs = {"type": "name", "properties": {"name": f"urn:ogc:def:crs:EPSG::{g.CRS.split(':')[1]}"}}
+    collection = {"type": "FeatureCollection", "name": "pad", "crs": crs, "features": [feature]}
+    return json.dumps(collection, indent=1) + "\n"
 
 
 # --- the design --------------------------------------------------------------------------------------

@@ -36,6 +36,7 @@ def make_texts() -> Dict[str, str]:
         "truth.csv": text(files.truth),
         "check_points.csv": text(demo_survey.check_points(random)),
         "scenario.json": json.dumps(scenario(files), indent=1) + "\n",
+        "pad.geojson": demo_layers.yard_geojson(),
     }
 
 

@@ -45,6 +45,7 @@ STAGES = {
     "findings": QT_TRANSLATE_NOOP("core", "looking the surface over"),
     "sheet": QT_TRANSLATE_NOOP("core", "finishing contours for the sheet"),
     "thin": QT_TRANSLATE_NOOP("core", "thinning the surface"),
+    "grading": QT_TRANSLATE_NOOP("core", "grading pads"),
     "files": QT_TRANSLATE_NOOP("core", "writing files"),
     "report": QT_TRANSLATE_NOOP("core", "writing the report"),
 }

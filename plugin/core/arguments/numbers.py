@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from typing import Callable
+from typing import Callable, Union
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 
@@ -31,5 +31,12 @@ def positive(option: str, zero: bool = False) -> Callable[[str], float]:
         if value < 0 or (value == 0 and not zero):
             raise SurveyError(NEGATIVE if zero else NOT_POSITIVE, option=option, value=text)
         return value
+
+    return read
+
+
+def number_or_word(option: str, word: str) -> Callable[[str], Union[float, str]]:
+    def read(text: str) -> Union[float, str]:
+        return word if text.strip().casefold() == word else number(option)(text)
 
     return read

@@ -11,12 +11,13 @@ from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
-from .numbers import number, positive
+from .numbers import number, number_or_word, positive
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 
 USAGE = "python -m plugin.core SURVEY --crs CRS --interval N --out DIR [more]"
 SHEET_SCALE = 500
+PAD_RUN = 2.0
 DESCRIPTION = "Make a surface, contours and a report from the points of a survey."
 EPILOG = "Example: python -m plugin.core survey.csv --crs EPSG:25832 --interval 0.25 --out results"
 
@@ -41,6 +42,7 @@ def make_parser() -> argparse.ArgumentParser:
     _add_quality_options(parser.add_argument_group("what the survey is worth"))
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
+    _add_grading_options(parser.add_argument_group("grading a pad into the ground"))
     return parser
 
 
@@ -159,3 +161,23 @@ def _add_sheet_options(group: Any) -> None:
     group.add_argument("--scale", metavar="N", type=positive("--scale"), help=scale)
     length("--dem", "also a grid of heights (DEM) with cells of this size")
     length("--thin", "also a surface with fewer points, within this in height", True)
+
+
+def _add_grading_options(group: Any) -> None:
+    def run(name: str, text: str) -> None:
+        group.add_argument(name, metavar="N", type=positive(name), help=f"{text}, 1 : N (default: {PAD_RUN:g})")
+
+    add = group.add_argument
+    pad = "polygons to be graded (GeoJSON); properties level, fall, towards, cut_slope, fill_slope of one go first"
+    add("--pad", metavar="FILE", type=Path, help=pad)
+    level = "height of its middle, in the unit of --interval, or 'balance': where cut and fill balance"
+    add("--pad-level", metavar="H", type=number_or_word("--pad-level", "balance"), help=level)
+    add("--pad-fall", metavar="PCT", type=positive("--pad-fall", True), help="how steeply it falls (default: 0, level)")
+    add("--pad-towards", metavar="DEG", type=number("--pad-towards"), help="which way, degrees from north (default: 0)")
+    run("--cut-slope", "slopes of cut")
+    run("--fill-slope", "slopes of fill")
+    add("--corners", choices=["round", "mitre"], help="how slopes go round corners (default: round)")
+    factor = "fill, compacted, from one cubic metre of cut, for the balance (default: 1)"
+    add("--earth-factor", metavar="F", type=positive("--earth-factor"), help=factor)
+    surplus = "fill to be left over by the balance, m3; below 0 to be brought in (default: 0)"
+    add("--surplus", metavar="V", type=number("--surplus"), help=surplus)

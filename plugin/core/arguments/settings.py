@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import argparse
-from typing import Optional
+from typing import Optional, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
+from ..earthwork.materials import EarthFactors
+from ..earthwork.side_slopes import Corner, SideSlopes
 from ..georeference.control_fit import HeightFit
 from ..georeference.crs import metres_per_unit, read_crs
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
-from ..job.settings import JobSettings
+from ..job.grading import GradingQuestion
+from ..job.settings import JobSettings, Question
 from ..linework.convention import FieldConvention, four_words
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.geographic import HeightKind
@@ -18,13 +21,16 @@ from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_to
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
-from .parser import SHEET_SCALE
+from .parser import PAD_RUN, SHEET_SCALE
 
 NEEDS_SMOOTH = Text(
     "job.needs_smooth",
     QT_TRANSLATE_NOOP(
         "core", "{option} is for the sheet, which is made with --smooth; give that too, 0 to smooth nothing."
     ),
+)
+NEEDS_PAD = Text(
+    "job.needs_pad", QT_TRANSLATE_NOOP("core", "{option} is for grading; give the polygon with --pad too.")
 )
 
 
@@ -60,7 +66,33 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
+        questions=_questions(options),
     )  # fmt: skip
+
+
+def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
+    """What is asked of the finished surface; raises SurveyError for options of a question that is not asked."""
+    if options.pad is None:
+        for name in ("pad_level", "pad_fall", "pad_towards", "cut_slope", "fill_slope", "corners", "surplus"):
+            if getattr(options, name) is not None:
+                raise SurveyError(NEEDS_PAD, option="--" + name.replace("_", "-"))
+        return ()
+    unit, level = LengthUnit(options.interval_unit), options.pad_level
+    return (
+        GradingQuestion(
+            options.pad,
+            level=None if level in (None, "balance") else level * unit.metres,
+            balance=level == "balance",
+            fall=options.pad_fall or 0.0,
+            towards=options.pad_towards or 0.0,
+            slopes=SideSlopes(
+                options.cut_slope or PAD_RUN, options.fill_slope or PAD_RUN, Corner(options.corners or "round")
+            ),
+            factors=EarthFactors(compacted=options.earth_factor or 1.0),
+            surplus=options.surplus or 0.0,
+            unit=unit,
+        ),
+    )
 
 
 def _convention(options: argparse.Namespace) -> FieldConvention:

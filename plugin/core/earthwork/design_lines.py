@@ -26,12 +26,12 @@ class DesignLineKind(Enum):
 
 #: What the kinds are called in reports and legends.
 DESIGN_LINE_NAMES = {
-    DesignLineKind.PLATFORM_EDGE: QT_TRANSLATE_NOOP("core", "edge of the platform"),
-    DesignLineKind.PLATFORM_BREAK: QT_TRANSLATE_NOOP("core", "break in the platform"),
-    DesignLineKind.SLOPE_BREAK: QT_TRANSLATE_NOOP("core", "break between slopes"),
-    DesignLineKind.TOP_OF_CUT: QT_TRANSLATE_NOOP("core", "daylight, top of cut"),
-    DesignLineKind.TOE_OF_FILL: QT_TRANSLATE_NOOP("core", "daylight, toe of fill"),
-    DesignLineKind.STEEP_END: QT_TRANSLATE_NOOP("core", "end without slope"),
+    DesignLineKind.PLATFORM_EDGE: QT_TRANSLATE_NOOP("core", "platform edge"),
+    DesignLineKind.PLATFORM_BREAK: QT_TRANSLATE_NOOP("core", "platform break"),
+    DesignLineKind.SLOPE_BREAK: QT_TRANSLATE_NOOP("core", "slope break"),
+    DesignLineKind.TOP_OF_CUT: QT_TRANSLATE_NOOP("core", "top of cut"),
+    DesignLineKind.TOE_OF_FILL: QT_TRANSLATE_NOOP("core", "toe of fill"),
+    DesignLineKind.STEEP_END: QT_TRANSLATE_NOOP("core", "steep end"),
 }
 #: Those that lie where the design ends.
 DAYLIGHT_KINDS = (DesignLineKind.TOP_OF_CUT, DesignLineKind.TOE_OF_FILL, DesignLineKind.STEEP_END)

@@ -93,6 +93,8 @@ def study_grading(
     whole = replace(options, line=site.axis, step=step, half_width=site.half_width)
     comparison = Comparison(site.ground, site.design, names=(names[0] or EXISTING.english, names[1] or DESIGN.english))
     found = study(comparison, whole, progress=part(progress, 0.0, 0.7))
+    # the ground was cut out around the design: what lies beyond is told of the whole survey
+    found = replace(found, volume=replace(found.volume, existing_only=site.volume.existing_only))
     progress(0.7, "earthwork")
     haul = None
     if site.is_strip:

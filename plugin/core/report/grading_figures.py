@@ -35,7 +35,7 @@ from .room import Room
 PLATFORM_NAME = QT_TRANSLATE_NOOP("core", "platform")
 CUT_NAME = QT_TRANSLATE_NOOP("core", "slope of cut")
 FILL_NAME = QT_TRANSLATE_NOOP("core", "slope of fill")
-SECTION_LINE = QT_TRANSLATE_NOOP("core", "line of the sections")
+SECTION_LINE = QT_TRANSLATE_NOOP("core", "section line")
 RATIO = QT_TRANSLATE_NOOP("core", "1 : {run}")
 LEVEL = QT_TRANSLATE_NOOP("core", "level")
 DISTANCE = QT_TRANSLATE_NOOP("core", "Distance ({unit})")
@@ -87,7 +87,7 @@ def design_map(site: GradedSite, words: Words) -> Picture:
         _draw_ticks(axes, site, unit, room)
         _draw_axis(axes, site, unit, words)
         _draw_grades(axes, site, unit, room, words)
-        finish_map(axes, unit, words, 4)
+        finish_map(axes, unit, words)
         return Picture(png(figure), exaggeration)
 
 
@@ -205,7 +205,7 @@ def _draw_grades(axes: Any, site: GradedSite, unit: LengthUnit, room: Room, word
                 arrowprops={"arrowstyle": "-|>", "color": INK, "lw": 1.0, "shrinkA": 0, "shrinkB": 0},
             )  # fmt: skip
         axes.annotate(
-            text, xy, xytext=(0, 0), textcoords="offset points", ha="center", va="center", fontsize=_TEXT, color=INK,
+            text, xy, xytext=(0, 8), textcoords="offset points", ha="center", va="center", fontsize=_TEXT, color=INK,
             zorder=6, annotation_clip=True, path_effects=[withStroke(linewidth=_HALO, foreground="w")],
         )  # fmt: skip
 

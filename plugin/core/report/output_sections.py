@@ -181,6 +181,12 @@ def files_section(result: JobResult, words: Words) -> Section:
         "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
         "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
         "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),
+        "pad.2dm": QT_TRANSLATE_NOOP("core", "the graded pads with their slopes as a mesh"),
+        "pad.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+        "pad_finished.2dm": QT_TRANSLATE_NOOP("core", "all of the ground with the pads in it as a mesh"),
+        "pad_finished.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+        "daylight.geojson": QT_TRANSLATE_NOOP("core", "lines where the slopes of the pads meet the ground"),
+        "pad_lines.geojson": QT_TRANSLATE_NOOP("core", "edges and breaks of the pads and their slopes, by kind"),
         "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
     }
     said = {}
