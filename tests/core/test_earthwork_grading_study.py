@@ -203,7 +203,10 @@ def test_pads_in_degrees_are_brought_over(tmp_path):
         (json.dumps(feature([0, 0], "Point")), "feature 1: Point is no polygon"),
         (json.dumps(feature([[["a", 1]]])), "no polygon of coordinates"),
         (json.dumps(feature([RING], level="high")), "level is “high”"),
-        (json.dumps({**feature([RING]), "crs": {"properties": {"name": "moon"}}}), "“moon” is not understood here"),
+        (
+            json.dumps({**feature([RING]), "crs": {"properties": {"name": "moon"}}}),
+            "“[^”]*[Mm]oon[^”]*” is not understood here",
+        ),
         ("[]", "None is no polygon"),
     ],
 )
