@@ -12,6 +12,7 @@ from qgis.PyQt.QtGui import QIcon
 from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
 from .buildsurface import BuildSurface
+from .catchments import FindCatchments
 from .checkline import CheckLine
 from .checksurvey import CheckSurvey
 from .contours import DrawContours
@@ -20,10 +21,15 @@ from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
 from .fitcontrol import FitControl
+from .flatareas import FindFlatAreas
+from .flowarrows import DrawArrows
+from .flowpaths import TracePaths
 from .groundgrid import GroundAndGrid
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
+from .peakflow import EstimatePeakFlow
 from .plansheet import PlanSheet
+from .ponds import FindPonds
 from .roadgrades import RoadGrades
 from .roadprofile import RoadProfile
 from .slopemap import MapSlopes
@@ -33,6 +39,7 @@ from .surveyreport import SurveyReport
 from .thinsurface import ThinSurface
 from .verticalcurves import FitVerticalCurves
 from .walkingplan import PlanWalk
+from .waterchange import CompareWater
 
 #: In the order of the work.
 ALGORITHMS = (
@@ -52,6 +59,13 @@ ALGORITHMS = (
     ThinSurface,
     DrawContours,
     ContourSheet,
+    TracePaths,
+    DrawArrows,
+    FindPonds,
+    FindCatchments,
+    FindFlatAreas,
+    EstimatePeakFlow,
+    CompareWater,
     RoadProfile,
     CrossSections,
     RoadGrades,

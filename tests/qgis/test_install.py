@@ -35,6 +35,13 @@ ALGORITHMS = {
         "verticalcurves",
         "checkline",
         "surveyreport",
+        "flowpaths",
+        "flowarrows",
+        "ponds",
+        "catchments",
+        "flatareas",
+        "peakflow",
+        "waterchange",
     )
 }
 

@@ -12,10 +12,13 @@ from ..surface.locate import barycentric, locate
 from ..surface.tin import Tin
 from .boundaries import strip_at
 from .catchments import Catchments, Outlet, find_catchments
+from .destinations import Destination, destinations
 from .fates import Fates, find_fates
 from .flow import Flow, build_flow
 from .paths import in_polygons
 from .ponds import PondOptions, Ponds, find_ponds, members
+
+_SAME_DEPTH = 1e-6  # metres
 
 
 @dataclass(frozen=True)
@@ -96,6 +99,17 @@ class PondChange:
     area: float
     volume: float
 
+    @property
+    def word(self) -> str:
+        """new, gone, deeper, shallower or unchanged."""
+        if self.before < 0:
+            return "new"
+        if self.after < 0:
+            return "gone"
+        if abs(self.depth) <= _SAME_DEPTH:
+            return "unchanged"
+        return "deeper" if self.depth > 0 else "shallower"
+
 
 @dataclass(frozen=True)
 class Moved:
@@ -104,8 +118,8 @@ class Moved:
     Inlets have their numbers, -1 stands for all of the rim (RIM) and for all hollows (POND).
     """
 
-    before: Tuple[Outlet, int]
-    after: Tuple[Outlet, int]
+    before: Destination
+    after: Destination
     area: float
 
 
@@ -115,7 +129,8 @@ class DrainageChange:
 
     ``ponds``: outermost ponds, by size of the change in volume. ``moved``: by area, found at places ``spacing``
     metres apart on the ground both surfaces cover, so in steps of ``spacing`` squared. ``common_area``: m², so counted.
-    ``standing_before``, ``standing_after``: m³ in full ponds; ``kept_before``, ``kept_after``: m² that drain nowhere.
+    ``standing_before``, ``standing_after``: m³ in full ponds where both surfaces reach, ``elsewhere``: how many ponds
+    do not lie there and are not compared. ``kept_before``, ``kept_after``: m² of each whole surface that drain nowhere.
     """
 
     ponds: Tuple[PondChange, ...]
@@ -126,29 +141,25 @@ class DrainageChange:
     standing_after: float
     kept_before: float
     kept_after: float
+    elsewhere: int = 0
 
 
 def compare(before: Drainage, after: Drainage, spacing: float) -> DrainageChange:
     """The difference of two results, as of the ground and a design. Inlets keep their numbers."""
-    standing = [float(d.ponds.volume[d.ponds.outermost].sum()) for d in (before, after)]
+    ours, theirs = _on_both(before, after), _on_both(after, before)
+    standing = [float(d.ponds.volume[which].sum()) for d, which in ((before, ours), (after, theirs))]
+    elsewhere = len(before.ponds.outermost) - len(ours) + len(after.ponds.outermost) - len(theirs)
     kept = [float(d.catchments.area[d.catchments.drains_nowhere].sum()) for d in (before, after)]
     west, south, east, north = before.flow.tin.bounds
     ring = np.array([[west, south], [east, south], [east, north], [west, north]])
     places = in_polygons([[ring]], spacing)
     where = [catchment_at(d.catchments, places) for d in (before, after)]
     common = np.flatnonzero((where[0] >= 0) & (where[1] >= 0))
-    moved = _moved([_outlets(d.catchments)[w[common]] for d, w in zip((before, after), where)], spacing)
+    moved = _moved([destinations(d.catchments)[w[common]] for d, w in zip((before, after), where)], spacing)
     return DrainageChange(
-        _pond_changes(before, after), moved, spacing, len(common) * spacing**2, *standing, *kept
+        _pond_changes(before, after, ours, theirs), moved, spacing, len(common) * spacing**2, standing[0], standing[1],
+        kept[0], kept[1], elsewhere,
     )  # fmt: skip
-
-
-def _outlets(catchments: Catchments) -> np.ndarray:
-    """Kind and number (k, 2) of outlets that can be compared: inlets by number, the rim and hollows as a whole."""
-    kind = catchments.outlet.astype(np.int64)
-    kind[kind == Outlet.RIM_VERTEX] = Outlet.RIM
-    kind[kind == Outlet.PIT] = Outlet.POND
-    return np.column_stack([kind, np.where(kind == Outlet.INLET, catchments.number, -1)])
 
 
 def _moved(outlets: list, spacing: float) -> Tuple[Moved, ...]:
@@ -163,11 +174,18 @@ def _moved(outlets: list, spacing: float) -> Tuple[Moved, ...]:
     )
 
 
-def _pond_changes(before: Drainage, after: Drainage) -> Tuple[PondChange, ...]:
+def _on_both(own: Drainage, other: Drainage) -> np.ndarray:
+    """The outermost ponds of ``own`` whose pit lies on the other surface too."""
+    outer = own.ponds.outermost
+    place = own.ponds.pit_xyz[outer, :2] + own.ponds.origin
+    there: np.ndarray = outer[locate(other.flow.tin, place) >= 0]
+    return there
+
+
+def _pond_changes(before: Drainage, after: Drainage, ours: np.ndarray, theirs: np.ndarray) -> Tuple[PondChange, ...]:
     """Ponds matched where the pit of one lies under the other's water; the rest are gone or new."""
     one, two = before.ponds, after.ponds
     origin = before.flow.tin.origin
-    ours, theirs = one.outermost, two.outermost
     under_two = water_at(after.flow, two, one.pit_xyz[ours, :2] + origin)[0]
     under_one = water_at(before.flow, one, two.pit_xyz[theirs, :2] + after.flow.tin.origin)[0]
     pairs = [(int(a), int(b)) for a, b in zip(ours, under_two) if b >= 0]

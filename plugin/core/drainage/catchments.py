@@ -23,7 +23,7 @@ class Outlet(IntEnum):
     PIT = 1  #: a hollow without a pond that counts
     POND = 2
     INLET = 3
-    RIM_VERTEX = 4  #: a vertex of the rim, where water comes along a channel
+    RIM_VERTEX = 4  #: a vertex of the rim, where water comes along a channel, or the last one before it
     RIM = 5  #: over the edges of the rim, spread out
     UNDECIDED = 6  #: not decided for rounding
 
@@ -131,7 +131,7 @@ def _described(fates: Fates, names: np.ndarray, ponds: Optional[Ponds]) -> Tuple
     n, flow = len(fates.vertex), fates.flow
     vertex = np.flatnonzero(names < n)
     outlet = np.full(len(names), int(Outlet.INLET), np.int8)
-    outlet[vertex] = np.where(flow.on_rim[names[vertex]], Outlet.RIM_VERTEX, Outlet.PIT)
+    outlet[vertex] = np.where(np.isin(names[vertex], flow.pits), Outlet.PIT, Outlet.RIM_VERTEX)
     outlet[names == fates.rim] = Outlet.RIM
     outlet[names == fates.nowhere] = Outlet.UNDECIDED
     of_pond = names >= fates.count

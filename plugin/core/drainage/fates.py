@@ -13,7 +13,7 @@ and halving between those that end elsewhere, so a strip narrower than 1 / ``_SA
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Tuple
+from typing import List, Optional, Tuple
 
 import numpy as np
 from scipy.sparse import coo_matrix
@@ -67,9 +67,12 @@ class Fates:
         return self.first_inlet + int(self.flow.sink.max(initial=-1)) + 1
 
 
-def find_fates(flow: Flow, progress: Progress = silent) -> Fates:
-    """Divide the surface by where its water ends; ``progress`` is called with stage ``"catchments"``."""
-    return _swept(_Sweep(flow, to_first_vertex=False), progress)
+def find_fates(flow: Flow, progress: Progress = silent, stops: Optional[np.ndarray] = None) -> Fates:
+    """Divide the surface by where its water ends; ``progress`` is called with stage ``"catchments"``.
+
+    ``stops``: (n,) bool, vertices at which water ends too, such as the last ones before the rim.
+    """
+    return _swept(_Sweep(flow, np.zeros(len(flow.rank), bool) if stops is None else stops), progress)
 
 
 def find_first_vertices(flow: Flow, progress: Progress = silent) -> Fates:
@@ -77,7 +80,7 @@ def find_first_vertices(flow: Flow, progress: Progress = silent) -> Fates:
 
     Then ``vertex`` (n,) is the next end of water at each vertex, for pits and on the rim the vertex itself.
     """
-    return _swept(_Sweep(flow, to_first_vertex=True), progress)
+    return _swept(_Sweep(flow, np.ones(len(flow.rank), bool), to_first_vertex=True), progress)
 
 
 def _swept(sweep: _Sweep, progress: Progress) -> Fates:
@@ -120,8 +123,8 @@ class _Sweep:
     ``pieces``: the share of the edge up to which each reaches, and its end. ``count`` is 0 while not known.
     """
 
-    def __init__(self, flow: Flow, to_first_vertex: bool) -> None:
-        self.flow, self.to_first_vertex = flow, to_first_vertex
+    def __init__(self, flow: Flow, stops: np.ndarray, to_first_vertex: bool = False) -> None:
+        self.flow, self.stops, self.to_first_vertex = flow, stops, to_first_vertex
         n, m = len(flow.rank), len(flow.level)
         self.rim, self.nowhere, self.first_inlet = n, n + 1, n + 2
         self.first, self.count = np.zeros(3 * m, np.int64), np.zeros(3 * m, np.int32)
@@ -146,6 +149,7 @@ class _Sweep:
         end[crossing[beyond == SINK]] = self.first_inlet + target[beyond == SINK]
         pits = flow.pits
         end[pits] = pits
+        end[self.stops] = np.flatnonzero(self.stops)
         end[flow.on_rim] = np.flatnonzero(flow.on_rim)
         caught = np.flatnonzero(flow.vertex_sink >= 0)
         end[caught] = self.first_inlet + flow.vertex_sink[caught]
@@ -318,7 +322,7 @@ class _Sweep:
     def _sampled(self, edge: np.ndarray, along: np.ndarray) -> np.ndarray:
         none = np.full(len(edge), -1, np.int64)
         state = State(none, edge.astype(np.int64), along)
-        return end_numbers(self.flow, find_ends(self.flow, state, self.to_first_vertex))
+        return end_numbers(self.flow, find_ends(self.flow, state, self.stops))
 
     # -------------------------------------------------------------------------------------------- result
 

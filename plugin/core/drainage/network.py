@@ -94,6 +94,17 @@ def ridge_lines(
     return _joined(flow, segments[(into[one] != other) & (into[other] != one)])
 
 
+def rim_outlets(
+    flow: Flow, min_area: float, ponds: Optional[Ponds] = None, overflow: bool = False, progress: Progress = silent
+) -> np.ndarray:
+    """Mask (n,) of vertices through which at least ``min_area`` m² drain, and from which water leaves over an edge of
+    the rim without coming to another vertex. ``ponds``, ``overflow``: as in ``drained_areas``."""
+    firsts = find_first_vertices(flow, progress)
+    leaves = (firsts.vertex == firsts.rim) & ~flow.on_rim
+    outlets: np.ndarray = leaves & (_drained(firsts, ponds, overflow).area >= min_area)
+    return outlets
+
+
 def _drained(firsts: Fates, ponds: Optional[Ponds], overflow: bool) -> Drained:
     flow, n = firsts.flow, len(firsts.vertex)
     area = np.bincount(firsts.end, firsts.area, firsts.count)[:n]

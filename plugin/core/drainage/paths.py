@@ -15,6 +15,7 @@ from ..surface.mesh import following
 from ..surface.tin import Tin
 from .flow import CROSS, RIM, SINK, VERTEX, Flow, Passages
 from .level_ground import mean_gradients
+from .rings import inside
 
 #: A path nearer to a vertex or, at its start, to an edge than this (m) is on it.
 SNAP = 1e-10
@@ -143,12 +144,12 @@ class _Trace:
             self.pass_by(active[moved], place_of(self.flow, after.take(moved)))
 
 
-def find_ends(flow: Flow, state: State, to_first_vertex: bool = False) -> Ends:
-    """Ends of paths that go on from ``state``; with ``to_first_vertex`` a path also ends, as a PIT, at a vertex."""
+def find_ends(flow: Flow, state: State, stops: Optional[np.ndarray] = None) -> Ends:
+    """Ends of paths that go on from ``state``; a path also ends, as a PIT, at a vertex of the mask ``stops`` (n,)."""
     ended = _no_ends(len(state.vertex))
     for active, after, ends in _steps(flow, np.arange(len(state.vertex)), state):
-        if to_first_vertex:
-            there = np.flatnonzero((ends.end < 0) & (after.vertex >= 0))
+        if stops is not None:
+            there = np.flatnonzero((ends.end < 0) & (after.vertex >= 0) & stops[after.vertex])
             ends.end[there], ends.vertex[there] = PathEnd.PIT, after.vertex[there]
         _note(ended, active, ends)
     return ended
@@ -184,7 +185,7 @@ def in_polygons(polygons: Sequence[Sequence[np.ndarray]], spacing: float) -> np.
         low, high = np.ceil(outer.min(axis=0) / spacing), np.floor(outer.max(axis=0) / spacing)
         axes = [np.arange(low[axis], high[axis] + 1) * spacing for axis in (0, 1)]
         grid = np.stack(np.meshgrid(*axes), axis=-1).reshape(-1, 2)
-        places.append(grid[_inside(grid, rings)])
+        places.append(grid[inside(grid, rings)])
     return np.unique(np.concatenate(places), axis=0)
 
 
@@ -399,19 +400,6 @@ def _assembled(tin: Tin, number: np.ndarray, place: np.ndarray, ends: Ends) -> F
     keep = np.append(True, far | (np.diff(number) != 0))[: len(number)]
     start = np.append(0, np.cumsum(np.bincount(number[keep], minlength=len(ends.end))))
     return FlowPaths(place[keep], start, ends.end.astype(np.int8), ends.vertex, ends.inlet, tin.origin)
-
-
-def _inside(xy: np.ndarray, rings: Sequence[np.ndarray]) -> np.ndarray:
-    """Which places (k, 2) are inside the rings by the even-odd rule."""
-    inside = np.zeros(len(xy), bool)
-    for ring in rings:
-        ring = np.asarray(ring, float)[:, :2]
-        for a, b in zip(ring, np.roll(ring, -1, axis=0)):
-            spans = (a[1] > xy[:, 1]) != (b[1] > xy[:, 1])
-            with np.errstate(divide="ignore", invalid="ignore"):
-                east = a[0] + (xy[:, 1] - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
-            inside ^= spans & (xy[:, 0] < east)
-    return inside
 
 
 def first_stretches(flow: Flow, vertex: np.ndarray) -> List[np.ndarray]:
