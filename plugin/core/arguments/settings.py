@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import argparse
-from typing import Optional, Tuple
+from typing import Any, Dict, Optional, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
@@ -97,15 +97,16 @@ def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
 
 def _convention(options: argparse.Namespace) -> FieldConvention:
     """How the field writes codes; the usual way where nothing is said."""
-    said = {
+    said: Dict[str, Any] = {
         "separator": None if options.code_separator is None else options.code_separator.strip(),
         "pattern": options.code_pattern,
         "line_column": options.line_column,
         "word_column": options.word_column,
         "arc_tolerance": options.arc_tolerance,
     }
-    words = {} if options.code_words is None else four_words(options.code_words)
-    return FieldConvention(**words, **{name: value for name, value in said.items() if value is not None})
+    if options.code_words is not None:
+        said.update(four_words(options.code_words))
+    return FieldConvention(**{name: value for name, value in said.items() if value is not None})
 
 
 def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from enum import Enum
+from functools import lru_cache
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -24,7 +25,7 @@ from ..points.pointset import PointSet
 from ..units import LengthUnit, axis_unit, metres_per_unit
 from .axes import flat, horizontal
 from .record import Georeference, Georeferenced, Step, crs_name
-from .whereabouts import in_area, net_over
+from .whereabouts import Box, in_area, net_over
 
 OUTSIDE = Text(
     "area.outside",
@@ -189,7 +190,7 @@ class _Case(NamedTuple):
     """What the tries need: the CRS, its box, coordinates in metres of a sample outside, unit as read."""
 
     crs: Any
-    box: Tuple[float, float, float, float]
+    box: Box
     easting: np.ndarray
     northing: np.ndarray
     unit: LengthUnit
@@ -350,7 +351,7 @@ def _that_fit(case: _Case, tries: Sequence[_Try]) -> List[Suggestion]:
     return fitting
 
 
-def _box(crs: Any) -> Optional[Tuple[float, float, float, float]]:
+def _box(crs: Any) -> Optional[Box]:
     area = crs.area_of_use
     return None if area is None else (area.west, area.south, area.east, area.north)
 
@@ -454,12 +455,11 @@ def _other_systems(case: _Case) -> List[Suggestion]:
         return []
     found = []
     seen = {_datum_and_projection(case.crs)}
-    for info in sorted(_registered(case.box, 0.0), key=lambda info: (len(info.name), info.name)):
-        crs = CRS.from_authority(info.auth_name, info.code)
-        if not _same_unit(crs, case.crs) or _datum_and_projection(crs) in seen:
+    for info in _registered(case.box, 0.0):
+        crs, box, kind, metres = _opened(info.auth_name, info.code)
+        if not _alike(metres, metres_per_unit(case.crs)) or kind in seen:
             continue
-        seen.add(_datum_and_projection(crs))
-        box = _box(crs)
+        seen.add(kind)
         if box is None:
             continue
         inside, lon, lat = _landing(crs, box, case.easting, case.northing)
@@ -470,8 +470,26 @@ def _other_systems(case: _Case) -> List[Suggestion]:
     return found
 
 
-def _registered(box: Sequence[float], around: float) -> List[Any]:
-    """Projected CRSs of the EPSG register that touch ``box`` widened by ``around`` degrees."""
+class _Opened(NamedTuple):
+    """A CRS of the register, its area of use, what is computed on which datum, and metres in its unit."""
+
+    crs: Any
+    box: Optional[Box]
+    kind: Tuple[Any, ...]
+    metres: float
+
+
+@lru_cache(maxsize=2048)  # opening one takes PROJ milliseconds, and a region has hundreds
+def _opened(authority: str, code: str) -> _Opened:
+    crs = CRS.from_authority(authority, code)
+    return _Opened(crs, _box(crs), _datum_and_projection(crs), metres_per_unit(crs))
+
+
+@lru_cache(maxsize=32)
+def _registered(box: Box, around: float) -> Tuple[Any, ...]:
+    """Projected CRSs of the EPSG register that touch ``box`` widened by ``around`` degrees, plain names first: it
+    lists variants of one CRS with other axes, and the plain name is the shortest.
+    """
     west, south, east, north = box
     width = (east - west) % 360.0 + 2 * around
     if width >= 360.0:
@@ -479,7 +497,8 @@ def _registered(box: Sequence[float], around: float) -> List[Any]:
     else:
         west, east = _wrapped(west - around), _wrapped(east + around)
     wide = AreaOfInterest(west, max(south - around, -90.0), east, min(north + around, 90.0))
-    return list(query_crs_info(auth_name="EPSG", pj_types=PJType.PROJECTED_CRS, area_of_interest=wide))
+    found = query_crs_info(auth_name="EPSG", pj_types=PJType.PROJECTED_CRS, area_of_interest=wide)
+    return tuple(sorted(found, key=lambda info: (len(info.name), info.name)))
 
 
 def _wrapped(lon: float) -> float:
@@ -491,16 +510,15 @@ def _family(case: _Case) -> Iterator[Any]:
     base = case.crs.name.split(" / ")[0]
     stem, method = _stem(case.crs.name), case.crs.coordinate_operation.method_name
     seen = {_projection(case.crs)}
-    # The register lists variants of one CRS with other axes; the plain name is the shortest.
-    for info in sorted(_registered(case.box, AROUND_DEGREES), key=lambda info: (len(info.name), info.name)):
+    for info in _registered(case.box, AROUND_DEGREES):
         name = info.name
         if name == case.crs.name or name.split(" / ")[0] != base:
             continue
         if getattr(info, "projection_method_name", method) != method and _stem(name) != stem:
             continue
-        crs = CRS.from_authority(info.auth_name, info.code)
-        if _same_unit(crs, case.crs) and _projection(crs) not in seen:
-            seen.add(_projection(crs))
+        crs, _, kind, metres = _opened(info.auth_name, info.code)
+        if _alike(metres, metres_per_unit(case.crs)) and kind[1:] not in seen:
+            seen.add(kind[1:])
             yield crs
 
 
@@ -514,8 +532,8 @@ def _datum_and_projection(crs: Any) -> Tuple[Any, ...]:
     return (crs.geodetic_crs.name, *_projection(crs))
 
 
-def _same_unit(one: Any, other: Any) -> bool:
-    return bool(abs(metres_per_unit(one) / metres_per_unit(other) - 1.0) < 1e-9)
+def _alike(metres: float, other: float) -> bool:
+    return abs(metres / other - 1.0) < 1e-9
 
 
 def _stem(name: str) -> str:
