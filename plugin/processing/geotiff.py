@@ -1,8 +1,9 @@
-"""A grid of heights as a GeoTIFF, through GDAL."""
+"""A grid of heights or depths as a GeoTIFF, through GDAL."""
 
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Any
 
 import numpy as np
 from osgeo import gdal, osr
@@ -11,7 +12,9 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.files import replace_file
 from ..core.progress import Progress
-from ..core.units import LengthUnit
+from ..core.surface.raster import GridFrame
+from ..core.units import LengthUnit, heights_to_crs_units
+from .parameters import qgis_crs
 from .versions import WKT2
 
 translate = QCoreApplication.translate
@@ -26,10 +29,10 @@ BAND_UNITS = {LengthUnit.METRE: "m", LengthUnit.FOOT: "ft", LengthUnit.US_SURVEY
 
 @dataclass(frozen=True)
 class Raster:
-    """Heights (rows, columns) float32, north row first, nan for none, in the unit of ``crs``.
+    """Heights or depths (rows, columns) float32, north row first, nan for none, in the unit of ``crs``.
 
     ``west``, ``north``: the grid's corner, ``cell``: its square cell, all in the CRS. ``method``: how it was made.
-    ``metres_per_height``: metres in one unit of the heights.
+    ``metres_per_height``: metres in one unit of the heights. ``what``: what the band holds.
     """
 
     heights: np.ndarray
@@ -39,11 +42,27 @@ class Raster:
     crs: QgsCoordinateReferenceSystem
     method: str
     metres_per_height: float
+    what: str = "height"
 
     @property
     def unit(self) -> str:
         near = [unit for unit in LengthUnit if abs(self.metres_per_height / unit.metres - 1.0) < 1e-7]
         return BAND_UNITS[near[0]] if near else f"{self.metres_per_height!r} m"
+
+
+def raster_of(frame: GridFrame, values_m: np.ndarray, crs: Any, cell: float, method: str, what: str) -> Raster:
+    """Heights or depths (m) on a frame of the core, in the units of the CRS ``crs``; ``cell`` in its plan unit."""
+    return Raster(
+        heights_to_crs_units(values_m, crs).astype(np.float32, copy=False),
+        # whole multiples of the cell, so no rounding of the way through metres is left
+        west=round(frame.west / frame.cell) * cell,
+        north=(round(frame.south / frame.cell) + frame.rows) * cell,
+        cell=cell,
+        crs=qgis_crs(crs),
+        method=method,
+        metres_per_height=float(1.0 / heights_to_crs_units(1.0, crs)),
+        what=what,
+    )
 
 
 def write_geotiff(raster: Raster, path: str, progress: Progress) -> None:
@@ -62,7 +81,7 @@ def write_geotiff(raster: Raster, path: str, progress: Progress) -> None:
         band = made.GetRasterBand(1)
         band.SetNoDataValue(NO_DATA)
         band.SetUnitType(raster.unit)
-        band.SetDescription(f"height ({raster.unit}), {raster.method}")
+        band.SetDescription(f"{raster.what} ({raster.unit}), {raster.method}")
         for first in range(0, rows, _ROWS):
             progress(first / rows, "layers")
             block = raster.heights[first : first + _ROWS]

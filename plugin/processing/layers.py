@@ -117,6 +117,16 @@ def kind_word(kind: LineKind) -> str:
     return str(LineKind(kind).name).lower()
 
 
+def polygon_of(rings: Sequence[np.ndarray], crs: Any) -> QgsPolygon:
+    """A polygon of closed rings (k, 2) in metres, the outer one first."""
+    area = QgsPolygon()
+    for number, ring in enumerate(rings):
+        line = QgsLineString(*to_crs_units(ring, crs).T.tolist())
+        # one by one: of a list of rings the polygon would not become the owner
+        (area.addInteriorRing if number else area.setExteriorRing)(line)
+    return area
+
+
 # Lines that the user drew
 
 

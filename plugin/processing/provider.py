@@ -11,6 +11,7 @@ from qgis.PyQt.QtGui import QIcon
 
 from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
+from .basinstorage import BasinStorage
 from .buildsurface import BuildSurface
 from .catchments import FindCatchments
 from .checkline import CheckLine
@@ -33,11 +34,15 @@ from .ponds import FindPonds
 from .roadgrades import RoadGrades
 from .roadprofile import RoadProfile
 from .slopemap import MapSlopes
+from .stockpile import StockpileVolume
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
 from .surveyreport import SurveyReport
 from .thinsurface import ThinSurface
 from .verticalcurves import FitVerticalCurves
+from .volume import VolumeBetween
+from .volumebyregion import VolumeByRegion
+from .volumetoplane import VolumeToPlane
 from .walkingplan import PlanWalk
 from .waterchange import CompareWater
 
@@ -71,6 +76,11 @@ ALGORITHMS = (
     RoadGrades,
     FitVerticalCurves,
     CheckLine,
+    VolumeBetween,
+    VolumeToPlane,
+    VolumeByRegion,
+    StockpileVolume,
+    BasinStorage,
     PlanSheet,
     SurveyReport,
 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import Any, Dict, List, Optional, Tuple
 
 import numpy as np
@@ -237,13 +236,6 @@ class RoadAlgorithm(SurfaceAlgorithm):
             )
         )
         return noise
-
-    def surface_name(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> str:
-        """What drawings call the surface: its layer's name, else its file's."""
-        layer = self.parameterAsMeshLayer(parameters, name, context)
-        if layer is not None and layer.name():
-            return str(layer.name())
-        return Path(self.parameterAsString(parameters, name, context)).stem
 
     def optional_surface(
         self, name: str, parameters: Dict[str, Any], context: QgsProcessingContext

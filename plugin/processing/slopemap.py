@@ -10,9 +10,7 @@ from qgis.core import (
     QgsFeatureSink,
     QgsFields,
     QgsGeometry,
-    QgsLineString,
     QgsMultiPolygon,
-    QgsPolygon,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -26,8 +24,8 @@ from ..core.progress import Progress, part
 from ..core.surface.dissolve import LabelledPolygon
 from ..core.surface.slopes import DEFAULT_LIMITS_PERCENT, SlopeMap, slope_map, slope_polygons
 from ..core.surface.tin import Tin
-from ..core.units import to_crs_units
 from .algorithm import progress_of
+from .layers import polygon_of
 from .parameters import qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .styles import dress_slopes
@@ -157,12 +155,7 @@ def _write(
 ) -> None:
     areas: Dict[int, QgsMultiPolygon] = {}
     for polygon in counted(polygons, len(polygons), progress):
-        area = QgsPolygon()
-        for number, ring in enumerate(polygon.rings):
-            line = QgsLineString(*to_crs_units(ring, tin.crs).T.tolist())
-            # one by one: of a list of rings the polygon would not become the owner
-            (area.addInteriorRing if number else area.setExteriorRing)(line)
-        areas.setdefault(polygon.label, QgsMultiPolygon()).addGeometry(area)
+        areas.setdefault(polygon.label, QgsMultiPolygon()).addGeometry(polygon_of(polygon.rings, tin.crs))
     for number in sorted(areas):
         low, high = classes.range_percent(number)
         attributes = [

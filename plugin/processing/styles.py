@@ -3,7 +3,7 @@
 Vector styles are QML files in ``styles/``. Colours are colour-blind-safe schemes of ColorBrewer: RdYlBu for
 the status of points, PuOr for lines, the brown of BrBG, which is that of contours on printed maps, for
 contours, and the light end of YlGn, on which they stand out, for heights. YlOrBr is for slopes, Dark2 for findings,
-spot heights and edits.
+spot heights and edits. Cut and fill: ``depthstyles.py``.
 """
 
 from __future__ import annotations
@@ -55,6 +55,7 @@ LONG_TRIANGLES = "long_triangles.qml"
 PLACES = "places.qml"
 CHECK_POINTS = "check_points.qml"
 WALK = "walk.qml"
+ZERO_LINE = "zero_line.qml"
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
 HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
@@ -91,6 +92,7 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Link"),
     QT_TRANSLATE_NOOP("hummock", "Applied"),
     QT_TRANSLATE_NOOP("hummock", "Not applied"),
+    QT_TRANSLATE_NOOP("hummock", "No cut, no fill"),
 )
 
 translate = QCoreApplication.translate

@@ -28,12 +28,14 @@ translate = QCoreApplication.translate
 
 
 class SurfaceAlgorithm(HummockAlgorithm):
-    """An algorithm whose parameter INPUT is a surface in a 2DM mesh; CRS says its CRS where nothing else does."""
+    """An algorithm with surfaces in 2DM meshes, INPUT or others by name; CRS says theirs where nothing else does."""
 
-    def add_surface(self) -> None:
+    def add_surface(self, name: str = "INPUT", label: str = "", help_text: str = "", optional: bool = False) -> None:
         self.add(
-            QgsProcessingParameterMeshLayer("INPUT", translate("hummock", "Surface (2DM mesh)")),
-            translate("hummock", "A mesh layer or a mesh file, as “Build the surface” writes it."),
+            QgsProcessingParameterMeshLayer(
+                name, label or translate("hummock", "Surface (2DM mesh)"), optional=optional
+            ),
+            help_text or translate("hummock", "A mesh layer or a mesh file, as “Build the surface” writes it."),
         )
 
     def add_surface_crs(self) -> None:
@@ -66,6 +68,18 @@ class SurfaceAlgorithm(HummockAlgorithm):
             for value in given if isinstance(given, (list, tuple)) else [given]:
                 if isinstance(value, str) and value and QgsProcessingUtils.mapLayerFromString(value, context) is None:
                     yield value
+
+    def has_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str) -> bool:
+        """Whether an optional surface was given."""
+        given = self.parameterAsMeshLayer(parameters, name, context) is not None
+        return given or bool(self.parameterAsString(parameters, name, context))
+
+    def surface_name(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> str:
+        """What drawings and reports call the surface: its layer's name, else its file's."""
+        layer = self.parameterAsMeshLayer(parameters, name, context)
+        if layer is not None and layer.name():
+            return str(layer.name())
+        return Path(self.parameterAsString(parameters, name, context)).stem
 
     def read_surface(self, parameters: Dict[str, Any], context: QgsProcessingContext, name: str = "INPUT") -> Tin:
         """The surface of the mesh layer or file ``name``, with its CRS. Raises SurveyError."""

@@ -18,10 +18,10 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.progress import Progress, part
 from ..core.surface.raster import GridFrame, grid_for, sample_grid, smooth_grid
 from ..core.surface.tin import Tin
-from ..core.units import heights_to_crs_units, metres_per_unit
+from ..core.units import metres_per_unit
 from .algorithm import progress_of
-from .geotiff import Raster, write_geotiff
-from .parameters import number, qgis_crs
+from .geotiff import raster_of, write_geotiff
+from .parameters import number
 from .styles import dress_heights
 from .surfaceinput import SurfaceAlgorithm
 
@@ -107,9 +107,11 @@ class SurfaceRaster(SurfaceAlgorithm):
         frame = grid_for(tin, cell * metres_per_unit(tin.crs))
         smooth = self.parameterAsEnum(parameters, "METHOD", context) == SMOOTH
         heights, difference = self._sample(tin, frame, smooth, feedback, part(progress, 0.2, 0.7))
-        heights = heights_to_crs_units(heights, tin.crs).astype(np.float32, copy=False)
+        method = "smooth, Clough-Tocher, for drawing only" if smooth else "exact, linear on the triangles"
+        raster = raster_of(frame, heights, tin.crs, cell, method, "height")
+        write_geotiff(raster, path, part(progress, 0.7, 1.0))
+        heights = raster.heights
         filled = int(np.count_nonzero(np.isfinite(heights)))
-        self._write(tin, frame, cell, heights, smooth, path, part(progress, 0.7, 1.0))
         if filled:
             low, high = float(np.nanmin(heights)), float(np.nanmax(heights))
             name = translate("hummock", "Heights, smooth (drawing only)") if smooth else None
@@ -146,19 +148,3 @@ class SurfaceRaster(SurfaceAlgorithm):
             ).format(largest=grid.largest_difference, easting=grid.easting, northing=grid.northing)
         )
         return grid.heights, grid.largest_difference
-
-    def _write(
-        self, tin: Tin, frame: GridFrame, cell: float, heights: np.ndarray, smooth: bool, path: str, progress: Progress
-    ) -> None:
-        method = "smooth, Clough-Tocher, for drawing only" if smooth else "exact, linear on the triangles"
-        raster = Raster(
-            heights,
-            # whole multiples of the cell, so no rounding of the way through metres is left
-            west=round(frame.west / frame.cell) * cell,
-            north=(round(frame.south / frame.cell) + frame.rows) * cell,
-            cell=cell,
-            crs=qgis_crs(tin.crs),
-            method=method,
-            metres_per_height=float(1.0 / heights_to_crs_units(1.0, tin.crs)),
-        )
-        write_geotiff(raster, path, progress)

@@ -73,6 +73,10 @@ class Certainty:
         return SurfaceDoubt(self.sigma, departure, drift=self.drift, drift_length=self.drift_length)
 
 
+#: A survey whose points repeat to 15 mm in height.
+SURVEYED = Certainty(0.015, ground=True)
+
+
 @dataclass(frozen=True)
 class StudyOptions:
     """What is asked about a comparison.
@@ -83,7 +87,7 @@ class StudyOptions:
     ``line``, ``step``, ``half_width``: sections for the check by other methods. ``uppermost``, ``layers``: materials.
     """
 
-    existing: Certainty = Certainty(0.015, ground=True)
+    existing: Certainty = SURVEYED
     design: Certainty = Certainty()
     offset_sigma: float = 0.0
     limits: Optional[Tuple[float, ...]] = None

@@ -88,9 +88,7 @@ def depth_map(study: Study, units: EarthUnits, words: Words) -> Picture:
         _draw_regions(axes, study, units, words)
         if study.options.line is not None:
             xy = study.options.line[:, :2] / unit.metres
-            axes.plot(
-                *xy.T, color=PURPLE, linewidth=1.2, linestyle=(0, (8, 3, 2, 3)), label=words(CHECK_LINE), zorder=3
-            )
+            axes.plot(*xy.T, color=INK, linewidth=1.2, linestyle=(0, (8, 3, 2, 3)), label=words(CHECK_LINE), zorder=3)
         for label, each in zip(labels, study.depths):
             if each.area > 0:
                 axes.add_patch(

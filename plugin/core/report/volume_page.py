@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Callable
+from typing import Callable, Sequence, Tuple
 
 from ..earthwork.study import Study
 from ..files import PathLike, replace_file
@@ -24,6 +24,19 @@ def write_volume_page(
     words = Words(translate)
     heading = title or words(TITLE, existing=study.existing_name, design=study.design_name)
     write_page(heading, volume_body(study, words), path, words, language)
+
+
+def write_volume_pages(
+    title: str,
+    studies: Sequence[Tuple[str, Study]],
+    path: PathLike,
+    translate: Callable[[str], str] = str,
+    language: str = "en",
+) -> None:
+    """Several comparisons by name, one after the other on a page. Raises SurveyError when it cannot be written."""
+    words = Words(translate)
+    parts = [markup.section(f"part-{i}", name, volume_body(study, words)) for i, (name, study) in enumerate(studies, 1)]
+    write_page(title, "".join(parts), path, words, language)
 
 
 def write_page(title: str, body: str, path: PathLike, words: Words, language: str) -> None:
