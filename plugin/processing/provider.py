@@ -21,6 +21,7 @@ from .contoursheet import ContourSheet
 from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
+from .exportlandxml import ExportLandXml
 from .fitcontrol import FitControl
 from .flatareas import FindFlatAreas
 from .flowarrows import DrawArrows
@@ -31,6 +32,7 @@ from .inspectsurface import InspectSurface
 from .peakflow import EstimatePeakFlow
 from .plansheet import PlanSheet
 from .ponds import FindPonds
+from .readlandxml import ReadLandXml
 from .roadgrades import RoadGrades
 from .roadprofile import RoadProfile
 from .slopemap import MapSlopes
@@ -83,6 +85,8 @@ ALGORITHMS = (
     BasinStorage,
     PlanSheet,
     SurveyReport,
+    ExportLandXml,
+    ReadLandXml,
 )
 
 translate = QCoreApplication.translate

@@ -597,3 +597,11 @@ def test_a_surface_without_height_is_refused_and_leaves_no_file(tmp_path):
     with pytest.raises(ValueError, match="height"):
         write_landxml(LandXml(None, (LandSurface("s", tin),)), Path(tmp_path, "a.xml"))
     assert list(tmp_path.iterdir()) == []
+
+
+def test_a_ground_may_have_steps_and_places_closer_than_the_decimals(tmp_path):
+    ground = LandProfile("g", np.array([0.0, 5.0, 5.0, 9.0, 9.00001]), np.array([1.0, 1.0, 2.0, 3.0, 3.0]))
+    line = LandAlignment("x", (Straight(np.array([[0.0, 0.0], [10.0, 0.0]])),), profiles=(ground,))
+    back = written(tmp_path / "a.xml", alignments=(line,)).alignments[0].profiles[0]
+    assert back.distance.tolist() == [0, 5, 5, 9]
+    assert back.height.tolist() == [1, 1, 2, 3]

@@ -47,6 +47,8 @@ ALGORITHMS = {
         "flatareas",
         "peakflow",
         "waterchange",
+        "exportlandxml",
+        "readlandxml",
     )
 }
 

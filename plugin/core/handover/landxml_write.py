@@ -335,6 +335,7 @@ def _write_profile(writer: _Writer, profile: LandProfile, start: float) -> None:
     rows = zip(profile.distance.tolist(), profile.height.tolist())
     words = [f"{writer.length(start + distance)} {writer.height(height)}" for distance, height in rows]
     if profile.curve is None:
+        words = [word for i, word in enumerate(words) if i == 0 or word != words[i - 1]]  # closer than the decimals
         writer.begin("ProfSurf", {"name": profile.name})
         writer.leaf("PntList2D", {}, " ".join(words))
         writer.end("ProfSurf")

@@ -1,0 +1,113 @@
+"""What the algorithms share that hand files over: surfaces, lines and alignments from layers."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Dict, List, Tuple
+
+import numpy as np
+from qgis.core import (
+    QgsFeatureSource,
+    QgsMeshLayer,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.alignment.line import Alignment, make_alignment
+from ..core.georeference.crs import plan_unit
+from ..core.handover.mesh import read_2dm
+from ..core.handover.projection import read_prj
+from ..core.linework.constraints import ConstraintLine, LineKind
+from ..core.linework.drawn import constraints_from_rows
+from ..core.progress import Progress
+from ..core.surface.tin import Tin
+from ..core.units import metres_per_unit
+from .algorithm import HummockAlgorithm, report
+from .layers import parts_of, read_drawn
+from .parameters import core_crs, qgis_crs
+from .sinks import counted
+from .surfaceinput import SurfaceAlgorithm, same_crs
+from .versions import is_null
+
+translate = QCoreApplication.translate
+
+
+class HandoverAlgorithm(SurfaceAlgorithm):
+    """An algorithm of the group of files that are handed over."""
+
+    GROUP_ID = "handover"
+
+    def group(self) -> str:
+        return handover_group()
+
+
+def handover_group() -> str:
+    return translate("hummock", "Hand-over")
+
+
+def surface_title(algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext) -> str:
+    """What to call the surface INPUT: the name of its file."""
+    layer = algorithm.parameterAsMeshLayer(parameters, "INPUT", context)
+    path = layer.source() if layer is not None else algorithm.parameterAsString(parameters, "INPUT", context)
+    return Path(path).stem
+
+
+def more_surfaces(
+    algorithm: HummockAlgorithm, parameters: Dict[str, Any], name: str, tin: Tin, context: QgsProcessingContext
+) -> List[Tuple[str, Tin]]:
+    """The mesh layers of a list, by name; in the CRS of ``tin``. Raises SurveyError and QgsProcessingException."""
+    found = []
+    for layer in algorithm.parameterAsLayerList(parameters, name, context) or []:
+        if not isinstance(layer, QgsMeshLayer):
+            continue
+        crs = read_prj(layer.source())
+        crs = core_crs(layer.crs(), layer.name()) if crs is None else crs
+        if qgis_crs(crs) != qgis_crs(tin.crs):
+            raise QgsProcessingException(
+                translate("hummock", "{layer}: its CRS is {crs}, that of the first surface {other}.").format(
+                    layer=layer.name(), crs=qgis_crs(crs).authid() or "?", other=qgis_crs(tin.crs).authid() or "?"
+                )
+            )
+        found.append((Path(layer.source()).stem, read_2dm(layer.source(), crs)))
+    return found
+
+
+def drawn_lines(
+    source: QgsFeatureSource,
+    kind: LineKind,
+    tin: Tin,
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+) -> Tuple[ConstraintLine, ...]:
+    """The lines of a layer as breaklines, boundaries or voids, in the CRS of ``tin``."""
+    label = source.sourceName() or kind.name or ""
+    rows = read_drawn(source, kind, label, tin.crs, True, context, feedback, progress)
+    drawn = constraints_from_rows(rows)
+    report(drawn.messages, feedback)
+    return drawn.constraints.lines
+
+
+def lines_with_stations(
+    source: QgsFeatureSource, tin: Tin, start: float, feedback: QgsProcessingFeedback, progress: Progress
+) -> List[Alignment]:
+    """The lines of a layer in the CRS of ``tin`` as alignments, each part one; stations in the unit of the CRS.
+
+    A field “name” names them. Raises SurveyError for a line without length or one that doubles back.
+    """
+    label = source.sourceName() or translate("hummock", "line")
+    same_crs(source, tin, label)
+    metres, found = metres_per_unit(tin.crs), []
+    named = "name" in [field.name() for field in source.fields()]
+    for feature in counted(source.getFeatures(), source.featureCount(), progress):
+        own = feature["name"] if named else None
+        name = f"{label} {feature.id()}" if own is None or is_null(own) else str(own)
+        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), False)
+        for number, xyz in enumerate(parts):
+            title = name if number == 0 else f"{name} ({number + 1})"
+            line = make_alignment(np.asarray(xyz)[:, :2] * metres, title, start, (), plan_unit(tin.crs))
+            report(line.messages, feedback)
+            found.append(line)
+    return found

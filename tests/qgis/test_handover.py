@@ -1,0 +1,193 @@
+"""Files handed over and taken in: by the algorithms, in QGIS."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+from typing import Any, Dict
+
+import numpy as np
+import pytest
+from in_qgis import DEMO, Listener, Profile, layer_of, memory_layer, message_of
+
+sys.path.append(str(Path(__file__).parent.parent / "core"))
+from landxml_rules import broken_rules
+
+# LandXML
+
+
+@pytest.fixture(scope="module")
+def exchanged(chain: Dict[str, Any], tmp_path_factory: pytest.TempPathFactory) -> Dict[str, Any]:
+    """The demo's surface, points, lines and centreline in a LandXML file, and what is read from it."""
+    import processing
+
+    folder = tmp_path_factory.mktemp("landxml")
+    site = str(DEMO / "site.gpkg")
+    parameters = {
+        "INPUT": chain["surface"]["OUTPUT"],
+        "TITLE": "Ground <1>",
+        "POINTS": chain["points"]["OUTPUT"],
+        "ALIGNMENT": f"{site}|layername=centreline",
+        "START": 100.0,
+        "PROJECT": "Pippin & Field",
+        "OUTPUT": str(folder / "site.xml"),
+    }
+    written = processing.run("hummock:exportlandxml", parameters, feedback=Listener().feedback)
+    parameters = {
+        "INPUT": written["OUTPUT"],
+        "FOLDER": str(folder / "back"),
+        "POINTS": str(folder / "points.gpkg"),
+        "LINES": str(folder / "lines.gpkg"),
+        "ALIGNMENTS": str(folder / "alignments.gpkg"),
+    }
+    return {"written": written, "read": processing.run("hummock:readlandxml", parameters, feedback=Listener().feedback)}
+
+
+def test_the_demo_goes_out_by_the_rules(exchanged: Dict[str, Any], chain: Dict[str, Any]) -> None:
+    written = exchanged["written"]
+    assert broken_rules(Path(written["OUTPUT"])) == []
+    assert written["SURFACES"] == 1
+    assert written["FACES"] == chain["surface"]["TRIANGLE_COUNT"]
+    assert written["POINT_COUNT"] == layer_of(chain["points"]["OUTPUT"]).featureCount()
+    assert written["ALIGNMENTS"] == 1
+
+
+def test_the_demo_comes_back_exactly(exchanged: Dict[str, Any], chain: Dict[str, Any]) -> None:
+    from plugin.core.handover.mesh import read_2dm
+
+    read = exchanged["read"]
+    one, other = read_2dm(chain["surface"]["OUTPUT"]), read_2dm(read["SURFACE"])
+    assert Path(read["SURFACE"]).name == "Ground _1_.2dm"
+    np.testing.assert_array_equal(one.grid + np.rint(one.origin * 1e4), other.grid + np.rint(other.origin * 1e4))
+    np.testing.assert_array_equal(one.triangles, other.triangles)
+    np.testing.assert_array_equal(one.vertices[:, 2], other.vertices[:, 2])
+    # its rim has become its boundary; breaklines are as before
+    np.testing.assert_array_equal(one.edge_kind & 1, other.edge_kind & 1)
+    assert ((other.edge_kind & 6) > 0).sum() == (other.neighbours < 0).sum()
+
+
+def test_points_lines_and_alignments_come_back(exchanged: Dict[str, Any], chain: Dict[str, Any]) -> None:
+    read = exchanged["read"]
+    points, before = layer_of(read["POINTS"]), layer_of(chain["points"]["OUTPUT"])
+    assert points.crs().authid() == "EPSG:25832"
+    assert points.featureCount() == before.featureCount() == read["POINT_COUNT"]
+    for one, other in zip(points.getFeatures(), before.getFeatures()):
+        assert one["name"] == (other["name"] or "")
+        assert one["code"] == (other["code"] or "").strip()
+        place, given = one.geometry().constGet(), other.geometry().constGet()
+        assert (place.x(), place.y(), place.z()) == pytest.approx((given.x(), given.y(), given.z()), abs=1e-4)
+    lines = layer_of(read["LINES"])
+    assert {feature["kind"] for feature in lines.getFeatures()} == {"breakline", "boundary", "void"}
+    assert {feature["surface"] for feature in lines.getFeatures()} == {"Ground <1>"}
+    (line,) = layer_of(read["ALIGNMENTS"]).getFeatures()
+    (drawn,) = layer_of(f"{DEMO / 'site.gpkg'}|layername=centreline").getFeatures()
+    assert line["start"] == "0+100.00"
+    assert line["length_m"] == pytest.approx(drawn.geometry().length(), abs=1e-3)
+    assert line["profiles"]
+    heights = [vertex.z() for vertex in line.geometry().vertices()]
+    assert any(height == height for height in heights)
+
+
+def test_a_surface_read_serves_all_that_asks_surfaces(
+    run: Any, exchanged: Dict[str, Any], chain: Dict[str, Any]
+) -> None:
+    """Numbers from the mesh that was read equal those from the mesh that was written."""
+    mesh, tools = exchanged["read"]["SURFACE"], {
+        "contours": {"INTERVAL": 0.5, "OUTPUT": "TEMPORARY_OUTPUT"},
+        "slopemap": {"OUTPUT": "TEMPORARY_OUTPUT"},
+        "inspectsurface": {"OUTPUT": "TEMPORARY_OUTPUT"},
+        "contoursheet": {"INTERVAL": 0.5, "OUTPUT": "TEMPORARY_OUTPUT"},
+        "surfaceraster": {"CELL": 2.0, "OUTPUT": "TEMPORARY_OUTPUT"},
+        "thinsurface": {"TOLERANCE": 0.05, "OUTPUT": "TEMPORARY_OUTPUT"},
+    }  # fmt: skip
+    for name, parameters in tools.items():
+        one, other = (
+            run(name, INPUT=each, **parameters) for each in (mesh, chain["surface"]["OUTPUT"])
+        )  # fmt: skip
+        numbers = [
+            {key: value for key, value in made.items() if isinstance(value, (int, float))} for made in (one, other)
+        ]
+        if name != "thinsurface":  # the rim is a boundary now, which thinning holds to
+            assert numbers[0] == numbers[1], name
+
+
+def test_several_surfaces(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
+    from qgis.core import QgsMeshLayer, QgsProject
+
+    mesh = QgsMeshLayer(chain["surface"]["OUTPUT"], "again", "mdal")
+    QgsProject.instance().addMapLayer(mesh)
+    out = run(
+        "exportlandxml", INPUT=chain["surface"]["OUTPUT"], MORE=[mesh], RIM=False, OUTPUT=str(tmp_path / "two.xml")
+    )
+    assert out["SURFACES"] == 2
+    back = run("readlandxml", INPUT=out["OUTPUT"], FOLDER=str(tmp_path / "back"))
+    assert [Path(path).name for path in back["SURFACES"]] == ["surface.2dm", "surface 2.2dm"]
+    assert back["SURFACE_COUNT"] == 2
+
+
+def test_lines_of_layers_take_the_place_of_the_surfaces_own(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
+    box = layer_of(chain["surface"]["TRIANGLES"]).extent()
+    middle = box.center()
+    ring = [(-5, -5), (5, -5), (5, 5), (-5, 5), (-5, -5)]
+    text = ", ".join(f"{middle.x() + x} {middle.y() + y} 50" for x, y in ring)
+    boundary = memory_layer("PolygonZ", [f"PolygonZ(({text}))"], "EPSG:25832", "boundary")
+    lines = memory_layer("LineStringZ", [f"LineStringZ({text})"], "EPSG:25832", "lines")
+    out = run(
+        "exportlandxml",
+        INPUT=chain["surface"]["OUTPUT"],
+        BOUNDARY=boundary,
+        LINES=lines,
+        OUTPUT=str(tmp_path / "a.xml"),
+    )
+    back = run("readlandxml", INPUT=out["OUTPUT"], FOLDER=str(tmp_path / "back"), LINES="TEMPORARY_OUTPUT")
+    kinds = sorted(feature["kind"] for feature in back["LINES"].getFeatures() if feature["kind"] != "void")
+    assert kinds == ["boundary", "breakline"]
+
+
+def test_a_file_without_crs_asks_for_it(run: Any, tmp_path: Path) -> None:
+    file = tmp_path / "bare.xml"
+    file.write_text(
+        '<LandXML version="1.2"><Units><Imperial linearUnit="USSurveyFoot"/></Units><Surfaces><Surface name="a/b:c">'
+        '<Definition surfType="TIN"><Pnts><P id="1">200000 980000 10</P><P id="2">200000 980100 10</P>'
+        '<P id="3">200100 980000 10</P></Pnts><Faces><F>1 2 3</F></Faces></Definition></Surface></Surfaces></LandXML>'
+    )
+    said = message_of(run, "readlandxml", INPUT=str(file), FOLDER=str(tmp_path / "out"))
+    assert "bare.xml" in said
+    assert "CRS" in said
+    assert not (tmp_path / "out").exists(), "nothing is half loaded"
+    out = run("readlandxml", INPUT=str(file), CRS="EPSG:2263", FOLDER=str(tmp_path / "out"))
+    assert Path(out["SURFACE"]).name == "a_b_c.2dm"
+    node = Path(out["SURFACE"]).read_text().splitlines()[2].split()[2:]
+    # in the feet of the CRS again; the surface's grid of 0.1 mm is a third of 0.001 ft
+    assert [float(word) for word in node] == pytest.approx([980000.0, 200000.0, 10.0], abs=2e-4)
+
+
+def test_a_damaged_file_loads_nothing(run: Any, exchanged: Dict[str, Any], tmp_path: Path) -> None:
+    raw = Path(exchanged["written"]["OUTPUT"]).read_bytes()
+    file = tmp_path / "cut.xml"
+    file.write_bytes(raw[: len(raw) // 2])
+    said = message_of(
+        run, "readlandxml", INPUT=str(file), FOLDER=str(tmp_path / "out"), POINTS=str(tmp_path / "points.gpkg")
+    )
+    assert "cut.xml" in said
+    assert "line" in said
+    assert list(tmp_path.iterdir()) == [file]
+
+
+def test_other_systems_are_refused(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
+    points = memory_layer("PointZ", ["PointZ(500000 5700000 1)"], "EPSG:25833", "elsewhere")
+    target = tmp_path / "a.xml"
+    said = message_of(run, "exportlandxml", INPUT=chain["surface"]["OUTPUT"], POINTS=points, OUTPUT=str(target))
+    assert "elsewhere" in said
+    assert not target.exists()
+
+
+def test_landxml_by_qgis_process(profile: Profile, chain: Dict[str, Any], tmp_path: Path) -> None:
+    target = tmp_path / "surface.xml"
+    ran = profile.qgis_process(
+        "run", "hummock:exportlandxml", f"--INPUT={chain['surface']['OUTPUT']}", f"--OUTPUT={target}"
+    )
+    assert ran.returncode == 0, ran.stdout + ran.stderr
+    ran = profile.qgis_process("run", "hummock:readlandxml", f"--INPUT={target}", f"--FOLDER={tmp_path / 'back'}")
+    assert ran.returncode == 0, ran.stdout + ran.stderr
+    assert (tmp_path / "back" / "surface.2dm").exists()
