@@ -17,8 +17,6 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.line import Alignment, make_alignment
 from ..core.georeference.crs import plan_unit
-from ..core.handover.mesh import read_2dm
-from ..core.handover.projection import read_prj
 from ..core.linework.constraints import ConstraintLine, LineKind
 from ..core.linework.drawn import constraints_from_rows
 from ..core.progress import Progress
@@ -26,7 +24,7 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, report
 from .layers import parts_of, read_drawn
-from .parameters import core_crs, qgis_crs
+from .parameters import qgis_crs
 from .sinks import counted
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import is_null
@@ -55,22 +53,19 @@ def surface_title(algorithm: HummockAlgorithm, parameters: Dict[str, Any], conte
 
 
 def more_surfaces(
-    algorithm: HummockAlgorithm, parameters: Dict[str, Any], name: str, tin: Tin, context: QgsProcessingContext
+    algorithm: SurfaceAlgorithm, parameters: Dict[str, Any], name: str, tin: Tin, context: QgsProcessingContext
 ) -> List[Tuple[str, Tin]]:
     """The mesh layers of a list, by name; in the CRS of ``tin``. Raises SurveyError and QgsProcessingException."""
     found = []
     for layer in algorithm.parameterAsLayerList(parameters, name, context) or []:
         if not isinstance(layer, QgsMeshLayer):
             continue
-        crs = read_prj(layer.source())
-        crs = core_crs(layer.crs(), layer.name()) if crs is None else crs
-        if qgis_crs(crs) != qgis_crs(tin.crs):
-            raise QgsProcessingException(
-                translate("hummock", "{layer}: its CRS is {crs}, that of the first surface {other}.").format(
-                    layer=layer.name(), crs=qgis_crs(crs).authid() or "?", other=qgis_crs(tin.crs).authid() or "?"
-                )
-            )
-        found.append((Path(layer.source()).stem, read_2dm(layer.source(), crs)))
+        made = algorithm.read_mesh(layer, layer.source(), parameters, context)
+        if qgis_crs(made.crs) != qgis_crs(tin.crs):
+            said = translate("hummock", "{layer}: its CRS is {crs}, that of the first surface {other}.")
+            own, first = (qgis_crs(each.crs).authid() or "?" for each in (made, tin))
+            raise QgsProcessingException(said.format(layer=layer.name(), crs=own, other=first))
+        found.append((Path(layer.source()).stem, made))
     return found
 
 

@@ -66,8 +66,8 @@ class ExportLandXml(HandoverAlgorithm):
             "those the surface was held to, unless layers are given.</p>"
             "<p><b>What can go wrong:</b> some programs ignore the faces and triangulate the source data anew: their "
             "surface differs where lines or the boundary are missing, so leave the rim in. Some ignore the CRS: "
-            "tell it beside the file. In feet make sure which foot the receiver takes: international and US survey feet are 2 "
-            "parts in a million apart, a metre or more at state-plane coordinates.</p>"
+            "tell it beside the file. In feet make sure which foot the receiver takes: international and US survey "
+            "feet are 2 parts in a million apart, a metre or more at state-plane coordinates.</p>"
             "<p><b>Caution:</b> before construction or machine guidance compare heights at points measured "
             "independently; what may be used for it is for the responsible licensed professional and local rules.</p>",
         )

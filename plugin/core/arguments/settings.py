@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 from typing import Any, Dict, Optional, Tuple
+from typing import List, Optional, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
@@ -13,6 +14,7 @@ from ..georeference.control_fit import HeightFit
 from ..georeference.crs import metres_per_unit, read_crs
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
 from ..job.grading import GradingQuestion
+from ..job.exchange import ExchangeQuestion
 from ..job.settings import JobSettings, Question
 from ..linework.convention import FieldConvention, four_words
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
@@ -107,6 +109,14 @@ def _convention(options: argparse.Namespace) -> FieldConvention:
     if options.code_words is not None:
         said.update(four_words(options.code_words))
     return FieldConvention(**{name: value for name, value in said.items() if value is not None})
+
+
+def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
+    """What is asked of the finished surface, in the order of the report."""
+    questions: List[Question] = []
+    if options.landxml or options.dxf:
+        questions.append(ExchangeQuestion(options.landxml, options.dxf))
+    return tuple(questions)
 
 
 def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:

@@ -178,6 +178,8 @@ def files_section(result: JobResult, words: Words) -> Section:
         "surface_thin.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
         "dem.asc": QT_TRANSLATE_NOOP("core", "heights of the surface on a grid (DEM) of {columns} x {rows} cells"),
         "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+        "surface.xml": QT_TRANSLATE_NOOP("core", "surface, its lines and the points used, in LandXML 1.2"),
+        "surface.dxf": QT_TRANSLATE_NOOP("core", "a drawing of faces, lines, contours and points (DXF)"),
         "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
         "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
         "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),
