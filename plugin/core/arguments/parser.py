@@ -161,6 +161,10 @@ def _add_sheet_options(group: Any) -> None:
     group.add_argument("--scale", metavar="N", type=positive("--scale"), help=scale)
     length("--dem", "also a grid of heights (DEM) with cells of this size")
     length("--thin", "also a surface with fewer points, within this in height", True)
+    exchange = "also the surface with its lines and points in LandXML 1.2, surface.xml"
+    group.add_argument("--landxml", action="store_true", help=exchange)
+    drawing = "also a drawing of faces, lines, contours and points in DXF, surface.dxf"
+    group.add_argument("--dxf", action="store_true", help=drawing)
 
 
 def _add_grading_options(group: Any) -> None:
@@ -181,7 +185,3 @@ def _add_grading_options(group: Any) -> None:
     add("--earth-factor", metavar="F", type=positive("--earth-factor"), help=factor)
     surplus = "fill to be left over by the balance, m3; below 0 to be brought in (default: 0)"
     add("--surplus", metavar="V", type=number("--surplus"), help=surplus)
-    exchange = "also the surface with its lines and points in LandXML 1.2, surface.xml"
-    group.add_argument("--landxml", action="store_true", help=exchange)
-    drawing = "also a drawing of faces, lines, contours and points in DXF, surface.dxf"
-    group.add_argument("--dxf", action="store_true", help=drawing)

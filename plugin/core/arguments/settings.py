@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 from typing import Any, Dict, Optional, Tuple
-from typing import List, Optional, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
@@ -13,8 +12,8 @@ from ..earthwork.side_slopes import Corner, SideSlopes
 from ..georeference.control_fit import HeightFit
 from ..georeference.crs import metres_per_unit, read_crs
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
-from ..job.grading import GradingQuestion
 from ..job.exchange import ExchangeQuestion
+from ..job.grading import GradingQuestion
 from ..job.settings import JobSettings, Question
 from ..linework.convention import FieldConvention, four_words
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
@@ -68,7 +67,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
-        questions=_questions(options),
+        questions=(*_questions(options), *_exchange(options)),
     )  # fmt: skip
 
 
@@ -111,12 +110,10 @@ def _convention(options: argparse.Namespace) -> FieldConvention:
     return FieldConvention(**{name: value for name, value in said.items() if value is not None})
 
 
-def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
-    """What is asked of the finished surface, in the order of the report."""
-    questions: List[Question] = []
-    if options.landxml or options.dxf:
-        questions.append(ExchangeQuestion(options.landxml, options.dxf))
-    return tuple(questions)
+def _exchange(options: argparse.Namespace) -> Tuple[Question, ...]:
+    """Files for other programs."""
+    asked = options.landxml or options.dxf
+    return (ExchangeQuestion(options.landxml, options.dxf),) if asked else ()
 
 
 def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:
