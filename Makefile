@@ -32,6 +32,7 @@ demo:
 	@$(PYTHON) -m plugin.core $(DEMO)/survey.csv --crs EPSG:25832 --interval 0.25 \
 		--check-points $(DEMO)/check_points.csv --rim-edge 10 \
 		--smooth 0.25 --calm 0.015 --dem 0.5 --thin 0.03 \
+		--line $(DEMO)/centreline.geojson --lane 2.3 \
 		--pad $(DEMO)/pad.geojson --pad-level balance --cut-slope 2 --fill-slope 2.5 --earth-factor 0.9 --out $(OUT)
 
 test:

@@ -101,6 +101,12 @@ def centreline() -> Layer:
     return Layer("centreline", "LINESTRING", (Feature(on_grid(line), {"name": "Perry Lane"}),))
 
 
+def centreline_geojson() -> str:
+    """The same as a file."""
+    (feature,) = centreline().features
+    return as_geojson("centreline", {"type": "LineString", "coordinates": feature.xyz.tolist()}, feature.values)
+
+
 # --- the school yard ---------------------------------------------------------------------------------
 
 #: Corners of a yard beside the old mound, site coordinates; it falls 1 % towards the basin.
@@ -111,13 +117,14 @@ YARD_FALL = 1.0  # per cent
 def yard_geojson() -> str:
     """The yard as a pad to be graded, its level left open."""
     properties = {"name": "School yard", "fall": YARD_FALL, "towards": round(float(-np.degrees(g.TURN)) % 360, 1)}
-    feature = {
-        "type": "Feature",
-        "properties": properties,
-        "geometry": {"type": "Polygon", "coordinates": [ring(YARD).tolist()]},
-    }
+    return as_geojson("pad", {"type": "Polygon", "coordinates": [ring(YARD).tolist()]}, properties)
+
+
+def as_geojson(name: str, geometry: Dict[str, object], properties: Dict[str, object]) -> str:
+    """A file of one feature in the demo's CRS, which is named as GDAL does, for the main job without QGIS."""
+    feature = {"type": "Feature", "properties": properties, "geometry": geometry}
     crs = {"type": "name", "properties": {"name": f"urn:ogc:def:crs:EPSG::{g.CRS.split(':')[1]}"}}
-    collection = {"type": "FeatureCollection", "name": "pad", "crs": crs, "features": [feature]}
+    collection = {"type": "FeatureCollection", "name": name, "crs": crs, "features": [feature]}
     return json.dumps(collection, indent=1) + "\n"
 
 

@@ -35,6 +35,7 @@ def make_texts() -> Dict[str, str]:
         "decisions.csv": text(files.decisions),
         "truth.csv": text(files.truth),
         "check_points.csv": text(demo_survey.check_points(random)),
+        "centreline.geojson": demo_layers.centreline_geojson(),
         "scenario.json": json.dumps(scenario(files), indent=1) + "\n",
         "pad.geojson": demo_layers.yard_geojson(),
     }

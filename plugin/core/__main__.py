@@ -46,6 +46,7 @@ STAGES = {
     "sheet": QT_TRANSLATE_NOOP("core", "finishing contours for the sheet"),
     "thin": QT_TRANSLATE_NOOP("core", "thinning the surface"),
     "grading": QT_TRANSLATE_NOOP("core", "grading pads"),
+    "road": QT_TRANSLATE_NOOP("core", "looking along the road"),
     "files": QT_TRANSLATE_NOOP("core", "writing files"),
     "report": QT_TRANSLATE_NOOP("core", "writing the report"),
 }

@@ -69,8 +69,8 @@ class CheckLine(RoadAlgorithm):
             "<p><b>Indications</b>, none of them a proof: to which edge the crossfall leads water; low points along "
             "both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and "
             "least_k, m/%), the speed that each fitted crest suits.</p>"
-            "<p><b>What can go wrong:</b> of many windows near a limit a few are judged wrongly. The first metres of a "
-            "line that begins off the surface cannot be judged. Whether a road, walk or ramp complies is a matter of "
+            "<p><b>What can go wrong:</b> of many windows near a limit a few are judged wrongly. What lies off the "
+            "surface is not judged. Whether a road, walk or ramp complies is a matter of "
             "local codes and of licensed practice, not of this check.</p>",
         )
 

@@ -14,10 +14,11 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.alignment.grades import WindowSlopes, crossfalls, grades
+from ..core.alignment.grades import WindowSlopes, crossfalls, grades, reach
+from ..core.alignment.profile import make_profile
 from ..core.progress import part
 from ..core.surface.slopes import DEFAULT_LIMITS_PERCENT, checked_limits
-from .algorithm import progress_of
+from .algorithm import progress_of, report
 from .parameters import number, optional_number, qgis_crs
 from .roadinput import RoadAlgorithm, lengths_in
 from .roadlayers import slope_fields, write_slopes
@@ -115,15 +116,16 @@ class RoadGrades(RoadAlgorithm):
         step = optional_number(self, parameters, "STEP", context)
         (offset,) = lengths_in(line.unit, self.parameterAsDouble(parameters, "OFFSET", context))
         low, high = self.read_lane(line, parameters, context)
-        along = grades(line, tin, noise, window, step, offset)
+        report(make_profile(line, [(self.surface_name(parameters, context), tin)], offset).messages, feedback)
+        along = grades(line, tin, noise, window, step, offset, reach(line, tin, (offset,)))
         progress(0.6, "alignment")
         results: Dict[str, Any] = {}
         fields, crs = slope_fields(), qgis_crs(tin.crs)
         asked = [("OUTPUT", "STEEPEST", along, 0.0)]
         if parameters.get("CROSSFALLS") is not None:
-            asked.append(
-                ("CROSSFALLS", "LARGEST_CROSSFALL", crossfalls(line, tin, noise, low, high, window, step), 3.2)
-            )
+            within = reach(line, tin, (low, high))
+            across = crossfalls(line, tin, noise, low, high, window, step, within=within)
+            asked.append(("CROSSFALLS", "LARGEST_CROSSFALL", across, 3.2))
         for name, total, slopes, beside in asked:
             sink, place = self.parameterAsSink(parameters, name, context, fields, LINE, crs)
             write_slopes(slopes, limits, tin.crs, sink)

@@ -14,7 +14,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.alignment.grades import WindowSlopes, grades, slopes_at
+from ..core.alignment.grades import WindowSlopes, grades, reach, slopes_at
 from ..core.alignment.profile import Profile, make_profile
 from ..core.alignment.sections import section_distances
 from ..core.alignment.slopes import HeightNoise, height_forms
@@ -128,7 +128,7 @@ class RoadProfile(RoadAlgorithm):
         report(profile.messages, feedback)
         progress(0.5, "alignment")
         window = min(self.parameterAsDouble(parameters, "WINDOW", context), line.length)
-        slopes = grades(line, tin, noise, window)
+        slopes = grades(line, tin, noise, window, within=reach(line, tin))
         progress(0.7, "layers")
         results = self._stations(profile, stations, slopes, noise, tin, parameters, context)
         results.update(self._plane(profile, tin, parameters, context))

@@ -17,7 +17,15 @@ from test_data import demo_layers, make_demo
 from test_data import ground as g
 
 DEMO = Path(__file__).resolve().parents[2] / "test_data" / "demo"
-TEXT_FILES = ("survey.csv", "decisions.csv", "truth.csv", "check_points.csv", "scenario.json", "pad.geojson")
+TEXT_FILES = (
+    "survey.csv",
+    "decisions.csv",
+    "truth.csv",
+    "check_points.csv",
+    "scenario.json",
+    "pad.geojson",
+    "centreline.geojson",
+)
 BROKEN = {"text_in_height", "truncated_line"}
 ORIGIN = np.array([g.ORIGIN_EASTING, g.ORIGIN_NORTHING, 0.0])
 

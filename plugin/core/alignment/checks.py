@@ -11,7 +11,7 @@ from ..messages import Message, message
 from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .curves import FittedProfile, VerticalCurve
-from .grades import WindowSlopes, crossfalls, grades
+from .grades import WindowSlopes, crossfalls, grades, reach
 from .line import Alignment
 from .rules import Quantity, Rule
 from .slopes import Sigma
@@ -72,19 +72,21 @@ def check_line(
     """Check a line on a surface.
 
     Grades are those of the line itself; crossfalls reach from offset ``low`` to ``high`` (m, right positive). Windows
-    follow each other without overlap, each of about the rule's window (the line's length where that is shorter).
+    follow each other without overlap, each of about the rule's window (the line's length where that is shorter), from
+    where line and offsets come onto the surface to where they leave it.
     ``sigma``: noise of the vertices' heights (m). ``curves``: for rules about K, which without it say nothing.
     Raises SurveyError as :func:`.grades.grades` and :func:`.grades.crossfalls`.
     """
+    within = reach(line, tin, (0.0, low, high))
     measured: Dict[Tuple[Quantity, float], WindowSlopes] = {}
 
     def slopes(quantity: Quantity, window: float) -> WindowSlopes:
         window = min(window, line.length)
         if (quantity, window) not in measured:
             measured[quantity, window] = (
-                grades(line, tin, sigma, window)
+                grades(line, tin, sigma, window, within=within)
                 if quantity is Quantity.GRADE
-                else crossfalls(line, tin, sigma, low, high, window)
+                else crossfalls(line, tin, sigma, low, high, window, within=within)
             )
         return measured[quantity, window]
 
@@ -101,7 +103,7 @@ def check_line(
             along = slopes(Quantity.GRADE, rule.window)
             applies = judge(np.abs(along.value), along.sigma, rule.condition.limit, rule.condition.above)
             verdict = only_where(verdict, applies)
-        found.extend(merge_stretches(rule, verdict, own.stretch, size, own.sigma))
+        found.extend(_whole(line, merge_stretches(rule, verdict, own.stretch, size, own.sigma)))
     progress(1.0, "alignment")
     return CheckResult(line, tuple(found), (message(WINDOW_CAUTION),))
 
@@ -121,6 +123,18 @@ def merge_stretches(
             Stretch(rule, verdict[i], float(ends[i, 0]), float(ends[j - 1, 1]), float(value[k]), float(sigma[k]), at)
         )
     return found
+
+
+def _whole(line: Alignment, stretches: List[Stretch]) -> List[Stretch]:
+    """The same with the ends of the line that no window reaches: there is no surface."""
+    rule, begin, end = stretches[0].rule, stretches[0].begin, stretches[-1].end
+    unknown = float("nan")
+
+    def off(first: float, last: float) -> List[Stretch]:
+        own = Stretch(rule, Verdict.NO_SURFACE, first, last, unknown, unknown, (first + last) / 2)
+        return [own] if last - first > 1e-6 else []
+
+    return off(0.0, begin) + stretches + off(end, line.length)
 
 
 def _curve_stretches(rule: Rule, curves: Optional[FittedProfile]) -> List[Stretch]:

@@ -9,7 +9,7 @@ all with one crossfall (the mean of their slopes, as they are equally wide).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional, Tuple
+from typing import Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -17,8 +17,14 @@ from ..messages import SurveyError
 from ..surface.cells import runs
 from ..surface.tin import Tin
 from .line import Alignment
+from .profile import make_profile
 from .slopes import LinearForms, Sigma, slope_forms
 from .texts import BAD_RANGE, BAD_WINDOW
+
+#: Two distances (m) along a line, None for all of it.
+Within = Optional[Tuple[float, float]]
+
+_LEAST_REACH = 0.01  # metres
 
 
 @dataclass(frozen=True)
@@ -50,20 +56,42 @@ class WindowSlopes:
         return len(self.begin)
 
 
-def make_windows(line: Alignment, window: float, step: Optional[float] = None) -> Tuple[np.ndarray, np.ndarray]:
-    """Begin and end (w,), (w,) of windows of equal length over the whole line.
+def make_windows(
+    line: Alignment, window: float, step: Optional[float] = None, within: Within = None
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Begin and end (w,), (w,) of windows of equal length over the whole line, or between two distances ``within``.
 
     ``step`` (m): from window to window, the window's length if None; both are shortened or lengthened a little so that
-    whole steps fill the line. Raises SurveyError for a window that is 0 or longer than the line.
+    whole steps fill it. Raises SurveyError for a window that is 0 or longer than the line; one that is only longer than
+    ``within`` is shortened to that.
     """
     step = window if step is None else step
     fine = np.isfinite(window) and np.isfinite(step) and 0 < window <= line.length and step > 0
     if not fine or line.length / step > 1e6:
         raise SurveyError(BAD_WINDOW, window=window, step=step, length=line.length)
-    if step == window:
-        window = step = line.length / max(1, round(line.length / window))
-    begin = np.linspace(0.0, line.length - window, max(1, round((line.length - window) / step) + 1))
+    first, last = (0.0, line.length) if within is None else within
+    length = last - first
+    apart = step != window
+    window = min(window, length)
+    if not apart:
+        window = step = length / max(1, round(length / window))
+    begin = first + np.linspace(0.0, length - window, max(1, round((length - window) / step) + 1))
     return begin, begin + window
+
+
+def reach(line: Alignment, tin: Tin, offsets: Sequence[float] = (0.0,)) -> Within:
+    """From where to where (m) the line and its parallels at ``offsets`` are on the surface, gaps between left aside.
+
+    So windows need not lose a whole length at an end that lies a little outside. None where nothing is left.
+    """
+    begin, end = 0.0, line.length
+    for offset in offsets:
+        try:
+            own = make_profile(line, [("", tin)], offset).surfaces[0].distance
+        except SurveyError:
+            return None
+        begin, end = max(begin, float(own.min())), min(end, float(own.max()))
+    return (begin, end) if end - begin > _LEAST_REACH else None
 
 
 def grade_forms(line: Alignment, tin: Tin, begin: np.ndarray, end: np.ndarray, offset: float = 0.0) -> LinearForms:
@@ -78,13 +106,14 @@ def grades(
     window: float,
     step: Optional[float] = None,
     offset: float = 0.0,
+    within: Within = None,
 ) -> WindowSlopes:
-    """Grade by ``window`` (m) along the line's parallel at ``offset`` (m, right positive).
+    """Grade by ``window`` (m) along the line's parallel at ``offset`` (m, right positive), see :func:`make_windows`.
 
     ``sigma``: noise of the vertices' heights (m), see :data:`.slopes.Sigma`. The run is measured along the parallel.
     Raises SurveyError for windows that do not fit and a missing sigma.
     """
-    begin, end = make_windows(line, window, step)
+    begin, end = make_windows(line, window, step, within)
     forms = grade_forms(line, tin, begin, end, offset)
     return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))
 
@@ -112,18 +141,21 @@ def crossfalls(
     window: float,
     step: Optional[float] = None,
     between: float = 0.5,
+    within: Within = None,
 ) -> WindowSlopes:
     """Crossfall by ``window`` (m), from offset ``low`` to ``high`` (m, right positive), sections ``between`` apart.
 
     Sections not wholly on the surface are left out; a window without any is nan. Errors as in :func:`grades`, and for
     offsets in the wrong order.
     """
-    begin, end = make_windows(line, window, step)
+    begin, end = make_windows(line, window, step, within)
     forms = crossfall_forms(line, tin, begin, end, low, high, between)
     return WindowSlopes(line, begin, end, forms.values(tin), forms.sigmas(sigma))
 
 
 def slopes_at(slopes: WindowSlopes, distance: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Value and sigma (q,), (q,) of the window that stands for each distance (q,) in metres."""
-    which = np.clip(np.searchsorted(slopes.stretch[:, 1], distance, "left"), 0, len(slopes) - 1)
-    return slopes.value[which], slopes.sigma[which]
+    """Value and sigma (q,), (q,) of the window that stands for each distance (q,) in metres; nan outside all."""
+    ends = slopes.stretch
+    which = np.clip(np.searchsorted(ends[:, 1], distance, "left"), 0, len(slopes) - 1)
+    inside = (distance >= ends[0, 0] - 1e-6) & (distance <= ends[-1, 1] + 1e-6)
+    return np.where(inside, slopes.value[which], np.nan), np.where(inside, slopes.sigma[which], np.nan)

@@ -15,7 +15,7 @@ from scipy.sparse import csr_matrix
 from ..messages import Message, message
 from ..surface.tin import Tin
 from .curves import FittedProfile, VerticalCurve
-from .grades import WindowSlopes, crossfalls, grades
+from .grades import WindowSlopes, Within, crossfalls, grades
 from .line import Alignment
 from .profile import HeightLine, make_profile
 from .rules import LeastK
@@ -45,12 +45,13 @@ def fall_to_kerb(
     kerb: float,
     window: float = 5.0,
     least: float = 0.0,
+    within: Within = None,
 ) -> KerbFall:
     """Whether the surface falls by at least ``least`` (ratio) from offset ``crown`` to offset ``kerb`` (m).
 
     Errors as :func:`.grades.crossfalls`.
     """
-    across = crossfalls(line, tin, sigma, min(crown, kerb), max(crown, kerb), min(window, line.length))
+    across = crossfalls(line, tin, sigma, min(crown, kerb), max(crown, kerb), min(window, line.length), within=within)
     fall = -across.value if kerb > crown else across.value
     slopes = WindowSlopes(line, across.begin, across.end, fall, across.sigma)
     return KerbFall(slopes, judge(fall, across.sigma, least, True), (message(WINDOW_CAUTION),))
@@ -89,14 +90,21 @@ _FLOWS = {
 
 
 def flow_to_kerbs(
-    line: Alignment, tin: Tin, sigma: Sigma, low: float, high: float, window: float = 5.0, least: float = 0.005
+    line: Alignment,
+    tin: Tin,
+    sigma: Sigma,
+    low: float,
+    high: float,
+    window: float = 5.0,
+    least: float = 0.005,
+    within: Within = None,
 ) -> KerbFlows:
     """To which kerb the lane between offsets ``low`` < 0 < ``high`` (m) falls, by at least ``least`` (ratio).
 
     Each half, from the line to its kerb, is judged by itself: a lane that falls to one side passes on that side only.
     Errors as :func:`.grades.crossfalls`.
     """
-    left, right = (fall_to_kerb(line, tin, sigma, 0.0, kerb, window, least) for kerb in (low, high))
+    left, right = (fall_to_kerb(line, tin, sigma, 0.0, kerb, window, least, within) for kerb in (low, high))
     both = list(zip(left.verdict, right.verdict))
     found = [KerbFlow.NO_SURFACE if Verdict.NO_SURFACE in pair else _FLOWS.get(pair, KerbFlow.UNSURE) for pair in both]
     flow = np.empty(len(found), object)

@@ -12,7 +12,7 @@ from ..progress import Progress, part, silent
 from ..surface.tin import Tin
 from .checks import CheckResult, check_line
 from .curves import FittedProfile, fit_curves
-from .grades import WindowSlopes, crossfalls, grades
+from .grades import WindowSlopes, crossfalls, grades, reach
 from .indications import Gutter, KerbFlows, Sight, check_gutter, flow_to_kerbs, sight_on_crests
 from .line import Alignment
 from .profile import Profile, make_profile
@@ -91,14 +91,15 @@ def study_road(
     sections = cut_sections(line, stations, options.half_width, options.half_width, surfaces, part(progress, 0.1, 0.3))
     window = min(options.window, line.length)
     low, high = options.lane
-    along = grades(line, tin, sigma, window)
-    across = crossfalls(line, tin, sigma, low, high, window)
+    within = reach(line, tin, (0.0, low, high))
+    along = grades(line, tin, sigma, window, within=within)
+    across = crossfalls(line, tin, sigma, low, high, window, within=within)
     progress(0.4, "alignment")
     fit = fitted(profile, options.spacing)
     progress(0.5, "alignment")
     rules = default_rules() if options.rules is None else options.rules
     checks = check_line(line, tin, sigma, rules, low, high, fit, part(progress, 0.5, 0.8))
-    flows = flow_to_kerbs(line, tin, sigma, low, high, options.window, options.least_fall)
+    flows = flow_to_kerbs(line, tin, sigma, low, high, options.window, options.least_fall, within)
     gutters = _gutters(line, tin, sigma, options)
     sight = sight_on_crests(fit, options.speeds) if fit is not None and options.speeds else None
     progress(1.0, "alignment")

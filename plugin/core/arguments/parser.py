@@ -11,6 +11,7 @@ from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
+from . import road
 from .numbers import number, number_or_word, positive
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
@@ -43,6 +44,7 @@ def make_parser() -> argparse.ArgumentParser:
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
     _add_grading_options(parser.add_argument_group("grading a pad into the ground"))
+    road.add_options(parser.add_argument_group("along a road"))
     return parser
 
 

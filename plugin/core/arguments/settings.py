@@ -22,6 +22,7 @@ from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_to
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
+from . import road
 from .parser import PAD_RUN, SHEET_SCALE
 
 NEEDS_SMOOTH = Text(
@@ -73,6 +74,12 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
 
 def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
     """What is asked of the finished surface; raises SurveyError for options of a question that is not asked."""
+    about_road = road.question(options)
+    return _grading(options) if about_road is None else (about_road, *_grading(options))
+
+
+def _grading(options: argparse.Namespace) -> Tuple[Question, ...]:
+    """Pads to be graded."""
     if options.pad is None:
         for name in ("pad_level", "pad_fall", "pad_towards", "cut_slope", "fill_slope", "corners", "surplus"):
             if getattr(options, name) is not None:

@@ -190,6 +190,11 @@ def files_section(result: JobResult, words: Words) -> Section:
         "daylight.geojson": QT_TRANSLATE_NOOP("core", "lines where the slopes of the pads meet the ground"),
         "pad_lines.geojson": QT_TRANSLATE_NOOP("core", "edges and breaks of the pads and their slopes, by kind"),
         "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
+        "profile.csv": QT_TRANSLATE_NOOP("core", "heights, grades and crossfalls at the stations of the road"),
+        "sections.csv": QT_TRANSLATE_NOOP("core", "offsets and heights of its cross-sections"),
+        "checks.csv": QT_TRANSLATE_NOOP("core", "its stretches against the limits, with verdicts"),
+        "profile.pdf": QT_TRANSLATE_NOOP("core", "its profile to scale"),
+        "sections.pdf": QT_TRANSLATE_NOOP("core", "its cross-sections to scale"),
     }
     said = {}
     if result.sheet is not None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Callable, Iterator, List, Optional, Tuple
 
 import numpy as np
@@ -77,6 +77,18 @@ def section_pages(
 ) -> Iterator[Page]:
     """The pages of :func:`write_section_sheets` one by one, to be drawn within :func:`.paper.page_style`."""
     yield from _Drawing(sections, sheet, areas, Words(translate)).pages()
+
+
+def fitting_scale(sections: Sections, sheet: SectionSheet = SectionSheet()) -> float:
+    """The largest usual scale, 1 : 100 at most, at which every section fits on the paper of ``sheet``."""
+    for scale in SCALES:
+        try:
+            if scale >= 100.0:
+                _Drawing(sections, replace(sheet, scale=scale), None, Words(str))
+                return scale
+        except SurveyError:
+            continue
+    return SCALES[-1]
 
 
 @dataclass(frozen=True)
