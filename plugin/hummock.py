@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Any, Optional
 
 from qgis.core import QgsApplication, QgsSettings
-from qgis.PyQt.QtCore import QCoreApplication, QLocale, QTranslator
+from qgis.PyQt.QtCore import QCoreApplication, QLocale, Qt, QTranslator
 from qgis.PyQt.QtGui import QIcon
 from qgis.PyQt.QtWidgets import QMenu
 
@@ -30,6 +30,8 @@ class HummockPlugin:
         self.iface = iface
         self.provider: Optional[HummockProvider] = None
         self.menu: Optional[QMenu] = None
+        self.desk_action: Optional[QAction] = None
+        self.desk: Any = None
         self.translator = load_translation()
 
     def initProcessing(self) -> None:
@@ -44,11 +46,21 @@ class HummockPlugin:
     def initGui(self) -> None:
         """Called by the desktop when the plugin is switched on."""
         provider = self._register()
+        self.desk_action = self._make_desk_action()
+        self.iface.addToolBarIcon(self.desk_action)
         self.menu = self._make_menu(provider)
         self.iface.pluginMenu().addMenu(self.menu)
 
     def unload(self) -> None:
         """Called when the plugin is switched off: leaves nothing behind."""
+        if self.desk is not None:
+            self.desk.stop_listening()
+            self.iface.removeDockWidget(self.desk)
+            self.desk.deleteLater()
+            self.desk = None
+        if self.desk_action is not None:
+            self.iface.removeToolBarIcon(self.desk_action)
+            self.desk_action = None
         if self.menu is not None:
             self.iface.pluginMenu().removeAction(self.menu.menuAction())
             self.menu.deleteLater()
@@ -60,10 +72,30 @@ class HummockPlugin:
             QCoreApplication.removeTranslator(self.translator)
             self.translator = None
 
+    def _make_desk_action(self) -> QAction:
+        action = QAction(QIcon(str(HERE / "icon.svg")), translate("hummock", "Survey desk"), self.iface.mainWindow())
+        action.setToolTip(translate("hummock", "Leads through a survey, from its file to plan and report."))
+        action.setCheckable(True)
+        action.triggered.connect(self.show_desk)
+        return action
+
+    def show_desk(self, shown: bool = True) -> None:
+        """Shows the panel, or hides it; it is made when it is first wanted."""
+        if self.desk is None:
+            from .gui.desk import DeskDock
+
+            self.desk = DeskDock(self.iface)
+            self.iface.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.desk)
+            if self.desk_action is not None:
+                self.desk.visibilityChanged.connect(self.desk_action.setChecked)
+        self.desk.setUserVisible(shown)
+
     def _make_menu(self, provider: HummockProvider) -> QMenu:
         """One entry for each algorithm, in the order of the work."""
         menu = QMenu(translate("hummock", "Hummock"), self.iface.mainWindow())
         menu.setIcon(QIcon(str(HERE / "icon.svg")))
+        menu.addAction(self.desk_action)
+        menu.addSeparator()
         for algorithm in provider.in_order():
             action = QAction(algorithm.icon(), algorithm.displayName() + "…", menu)
             action.setToolTip(algorithm.shortDescription())

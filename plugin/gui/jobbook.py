@@ -8,12 +8,14 @@ from __future__ import annotations
 
 import hashlib
 import json
+import re
 from dataclasses import dataclass, field
 from enum import Enum
 from pathlib import Path
 from typing import Any, Callable, Dict, List, Mapping, Optional, Sequence, Tuple
 
 _VERSION = 1
+_PATH = re.compile(r"[./\\]|[A-Za-z]:[/\\]")  # how a path starts, absolute or as the project keeps it
 
 
 class State(Enum):
@@ -30,15 +32,14 @@ class Step:
     """One step of a job.
 
     ``key``: its name in the book. ``algorithm``: id in the provider. ``needs``: keys of the steps whose products it
-    takes. ``settings``: names of the job's settings it depends on. ``parameters(book)``: what it is run with, without
-    the options that the user changed. ``products``: parameters that name a file it writes, the first one tells whether
-    it has been run. ``wanted(book)``: whether it belongs to a run of everything.
+    takes. ``parameters(book)``: what it is run with, without the options that the user changed. ``products``:
+    parameters that name a file it writes, the first one tells whether it has been run. ``wanted(book)``: whether it
+    belongs to a run of everything.
     """
 
     key: str
     algorithm: str
     needs: Tuple[str, ...]
-    settings: Tuple[str, ...]
     parameters: Callable[[JobBook], Dict[str, Any]]
     products: Tuple[str, ...]
     wanted: Callable[[JobBook], bool]
@@ -203,7 +204,6 @@ def _each_path(values: Mapping[str, Any], change: Callable[[str], str]) -> Dict[
     def one(value: Any) -> Any:
         if isinstance(value, list):
             return [one(item) for item in value]
-        is_path = isinstance(value, str) and ("/" in value or "\\" in value) and "\n" not in value
-        return change(value) if is_path else value
+        return change(value) if isinstance(value, str) and _PATH.match(value) else value
 
     return {name: one(value) for name, value in values.items()}

@@ -85,16 +85,30 @@ class Window:
         return self.window
     def pluginMenu(self):
         return self.menu
+    def addToolBarIcon(self, action):
+        tools.append(action.text())
+    def removeToolBarIcon(self, action):
+        tools.remove(action.text())
+    def addDockWidget(self, area, dock):
+        self.window.addDockWidget(area, dock)
+    def removeDockWidget(self, dock):
+        self.window.removeDockWidget(dock)
 
+tools = []
 qgis.utils.iface = window = Window()
 said["loaded again"] = qgis.utils.loadPlugin("hummock")
 said["started"] = qgis.utils.startPlugin("hummock")
 said["desktop"] = algorithms()
 said["menu"] = [[entry.text() for entry in menu.menu().actions()] for menu in window.menu.actions()]
-said["icons"] = [not entry.icon().isNull() for entry in window.menu.actions()[0].menu().actions()]
+entries = [entry for entry in window.menu.actions()[0].menu().actions() if not entry.isSeparator()]
+said["icons"] = [not entry.icon().isNull() for entry in entries]
+said["tools"] = list(tools)
+entries[0].trigger()
+said["desk"] = qgis.utils.plugins["hummock"].desk is not None
 said["folder"] = sys.modules["hummock"].__file__
 qgis.utils.unloadPlugin("hummock")
 said["after desktop"] = algorithms()
+said["tools after"] = list(tools)
 said["menu after"] = [menu.text() for menu in window.menu.actions()]
 print("RESULT " + json.dumps(said))
 sys.stdout.flush()
@@ -153,9 +167,13 @@ def test_qgis_loads_and_unloads_the_zip(profile: Profile) -> None:
     assert said["started"]
     assert set(said["desktop"]) == ALGORITHMS
     assert len(said["menu"]) == 1
-    assert len(said["menu"][0]) == len(ALGORITHMS)
+    assert said["menu"][0][0] == "Survey desk"
+    assert len([entry for entry in said["menu"][0] if entry]) == 1 + len(ALGORITHMS)
+    assert said["tools"] == ["Survey desk"]
+    assert said["desk"]
     assert all(said["icons"])
     assert said["after desktop"] is None
+    assert said["tools after"] == []
     assert said["menu after"] == []
     assert Path(said["folder"]).is_relative_to(profile.plugins)
     assert "Traceback" not in ran.stderr

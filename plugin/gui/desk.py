@@ -1,0 +1,440 @@
+"""The desk: a dock that leads through a job, shows how each step stands, and runs it again after an edit."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Dict, List, Optional
+
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsMapLayer,
+    QgsProcessingFeedback,
+    QgsProject,
+    QgsVectorLayer,
+)
+from qgis.gui import QgsDockWidget, QgsFileWidget, QgsProjectionSelectionDialog
+from qgis.PyQt.QtCore import QCoreApplication, QUrl
+from qgis.PyQt.QtGui import QDesktopServices
+from qgis.PyQt.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QDoubleSpinBox,
+    QFormLayout,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QProgressBar,
+    QPushButton,
+    QScrollArea,
+    QSizePolicy,
+    QSpinBox,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from ..core.messages import QT_TRANSLATE_NOOP
+from ..processing.parameters import unit_names
+from ..processing.planlayout import PAPERS
+from .jobbook import JobBook, State
+from .running import StepFailed, run_step
+from .steps import STEPS, new_book, step_name
+
+translate = QCoreApplication.translate
+
+SCOPE, ENTRY = "Hummock", "job"
+
+
+class DeskFeedback(QgsProcessingFeedback):
+    """Shows progress on the desk and keeps its window alive meanwhile."""
+
+    def __init__(self, bar: QProgressBar) -> None:
+        super().__init__(False)
+        self.bar = bar
+        self.warnings: List[str] = []
+        self.progressChanged.connect(self._show)
+
+    def _show(self, progress: float) -> None:
+        self.bar.setValue(int(progress))
+        QApplication.processEvents()
+
+    def pushWarning(self, warning: str) -> None:
+        self.warnings.append(warning)
+        super().pushWarning(warning)
+
+
+class DeskDock(QgsDockWidget):
+    """The panel “Survey desk”."""
+
+    def __init__(self, iface: Any) -> None:
+        super().__init__(translate("hummock", "Survey desk"), iface.mainWindow())
+        self.setObjectName("HummockDesk")
+        self.iface = iface
+        self.book = new_book()
+        self.feedback: Optional[DeskFeedback] = None
+        self.filling = False
+        self.rows: Dict[str, StepRow] = {}
+        self._build()
+        self._listen()
+        self.read_project()
+
+    # Widgets
+
+    def _build(self) -> None:
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        column.addLayout(self._make_form())
+        self.run_all = QPushButton(translate("hummock", "Run everything"))
+        self.run_all.setObjectName("run_all")
+        self.run_all.clicked.connect(self.run_everything)
+        column.addWidget(self.run_all)
+        grid = QGridLayout()
+        grid.setColumnStretch(1, 1)
+        for row, step in enumerate(STEPS):
+            self.rows[step.key] = StepRow(self, step.key, grid, row)
+        column.addLayout(grid)
+        line = QHBoxLayout()
+        self.bar = QProgressBar()
+        self.cancel = QPushButton(translate("hummock", "Cancel"))
+        self.cancel.clicked.connect(self.stop)
+        line.addWidget(self.bar, 1)
+        line.addWidget(self.cancel)
+        column.addLayout(line)
+        self.said = QLabel()
+        self.said.setWordWrap(True)
+        column.addWidget(self.said)
+        column.addStretch(1)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(inside)
+        self.setWidget(scroll)
+        self._busy(False)
+
+    def _make_form(self) -> QFormLayout:
+        form = QFormLayout()
+        self.files = QgsFileWidget()
+        self.files.setStorageMode(QgsFileWidget.StorageMode.GetMultipleFiles)
+        self.files.setFilter(
+            translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
+        )
+        self.files.fileChanged.connect(self._files_changed)
+        form.addRow(translate("hummock", "Survey files"), self.files)
+        crs_row = QHBoxLayout()
+        self.crs = QLineEdit()
+        self.crs.setPlaceholderText("EPSG:25832")
+        self.crs.textChanged.connect(self._changed)
+        choose = QToolButton()
+        choose.setText("…")
+        choose.setToolTip(translate("hummock", "Choose the CRS from a list"))
+        choose.clicked.connect(self._choose_crs)
+        crs_row.addWidget(self.crs, 1)
+        crs_row.addWidget(choose)
+        form.addRow(translate("hummock", "CRS"), crs_row)
+        self.crs_name = QLabel()
+        self.crs_name.setWordWrap(True)
+        form.addRow("", self.crs_name)
+        self.folder = QgsFileWidget()
+        self.folder.setStorageMode(QgsFileWidget.StorageMode.GetDirectory)
+        self.folder.fileChanged.connect(self._changed)
+        form.addRow(translate("hummock", "Folder of the job"), self.folder)
+        form.addRow(translate("hummock", "Contour interval"), self._make_interval())
+        form.addRow(translate("hummock", "Plan"), self._make_plan())
+        self.checks = QgsFileWidget()
+        self.checks.setFilter(translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"))
+        self.checks.fileChanged.connect(self._changed)
+        form.addRow(translate("hummock", "Check points"), self.checks)
+        return form
+
+    def _make_interval(self) -> QHBoxLayout:
+        line = QHBoxLayout()
+        self.interval = QDoubleSpinBox()
+        self.interval.setDecimals(3)
+        self.interval.setRange(0.001, 1000.0)
+        self.interval.valueChanged.connect(self._changed)
+        self.unit = QComboBox()
+        self.unit.addItems(unit_names())
+        self.unit.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        self.unit.currentIndexChanged.connect(self._changed)
+        line.addWidget(self.interval)
+        line.addWidget(self.unit, 1)
+        return line
+
+    def _make_plan(self) -> QHBoxLayout:
+        line = QHBoxLayout()
+        self.scale = QSpinBox()
+        self.scale.setRange(1, 100000)
+        self.scale.setPrefix("1 : ")
+        self.scale.valueChanged.connect(self._changed)
+        self.paper = QComboBox()
+        self.paper.addItems([name for name, _, _ in PAPERS])
+        self.paper.currentIndexChanged.connect(self._changed)
+        line.addWidget(self.scale)
+        line.addWidget(self.paper, 1)
+        return line
+
+    # The project
+
+    def _listen(self) -> None:
+        project = QgsProject.instance()
+        project.readProject.connect(self.read_project)
+        project.cleared.connect(self.forget)
+        project.layersAdded.connect(self._watch)
+        self._watch(list(project.mapLayers().values()))
+
+    def stop_listening(self) -> None:
+        """Before the panel goes."""
+        project = QgsProject.instance()
+        project.readProject.disconnect(self.read_project)
+        project.cleared.disconnect(self.forget)
+        project.layersAdded.disconnect(self._watch)
+
+    def _watch(self, layers: List[QgsMapLayer]) -> None:
+        """An edit of a layer makes what is made from it out of date."""
+        for layer in layers:
+            if isinstance(layer, QgsVectorLayer):
+                layer.afterCommitChanges.connect(self._edited)
+
+    def _edited(self) -> None:
+        layer = self.sender()
+        if layer is not None and self.book.record_edit(layer.source()) is not None:
+            self._keep()
+            self.show_states()
+
+    def read_project(self, *_: Any) -> None:
+        """Take up the job that the project remembers."""
+        project = QgsProject.instance()
+        text, _ = project.readEntry(SCOPE, ENTRY, "")
+        self.book = JobBook.from_text(STEPS, text, project.readPath) if text else new_book()
+        self._fill()
+
+    def forget(self) -> None:
+        """A new project has no job yet."""
+        self.book = new_book()
+        self._fill()
+
+    def _keep(self) -> None:
+        project = QgsProject.instance()
+        project.writeEntry(SCOPE, ENTRY, self.book.to_text(project.writePath))
+
+    def _fill(self) -> None:
+        """The settings of the job into the widgets."""
+        told = self.book.settings = {**new_book().settings, **self.book.settings}
+        self.filling = True
+        try:
+            self.files.setFilePath(" ".join(f'"{path}"' for path in told["files"]) if told["files"] else "")
+            self.crs.setText(told["crs"])
+            self.folder.setFilePath(told["folder"])
+            self.interval.setValue(told["interval"])
+            self.unit.setCurrentIndex(told["unit"])
+            self.scale.setValue(told["scale"])
+            self.paper.setCurrentIndex(told["paper"])
+            self.checks.setFilePath(told["checks_file"])
+        finally:
+            self.filling = False
+        self._show_crs()
+        self.show_states()
+
+    # What the user does
+
+    def _files_changed(self, *_: Any) -> None:
+        files = self._chosen_files()
+        first = Path(files[0]) if files else Path()
+        if first.is_file() and not self.folder.filePath() and not self.filling:
+            self.folder.setFilePath(str(first.with_name(first.stem + "_job")))
+        self._changed()
+
+    def _chosen_files(self) -> List[str]:
+        text = self.files.filePath().strip()
+        return list(QgsFileWidget.splitFilePaths(text)) if text else []
+
+    def _choose_crs(self) -> None:
+        dialog = QgsProjectionSelectionDialog(self)
+        dialog.setCrs(QgsCoordinateReferenceSystem(self.crs.text().strip()))
+        if dialog.exec():
+            chosen = dialog.crs()
+            self.crs.setText(chosen.authid() or chosen.toWkt())
+
+    def _changed(self, *_: Any) -> None:
+        if self.filling:
+            return
+        self.book.settings.update(
+            files=self._chosen_files(),
+            crs=self.crs.text().strip(),
+            folder=self.folder.filePath(),
+            interval=self.interval.value(),
+            unit=self.unit.currentIndex(),
+            scale=self.scale.value(),
+            paper=self.paper.currentIndex(),
+            checks_file=self.checks.filePath(),
+        )
+        self._keep()
+        self._show_crs()
+        self.show_states()
+
+    def _show_crs(self) -> None:
+        text = self.crs.text().strip()
+        crs = QgsCoordinateReferenceSystem(text) if text else QgsCoordinateReferenceSystem()
+        if crs.isValid():
+            self.crs_name.setText(crs.description())
+        else:
+            self.crs_name.setText(translate("hummock", "QGIS knows no CRS of this code.") if text else "")
+        self.crs_name.setVisible(bool(self.crs_name.text()))
+
+    def lacking(self) -> str:
+        """What must be said before anything can be run; "" if nothing."""
+        told = self.book.settings
+        if not told["files"]:
+            return translate("hummock", "Choose the survey file.")
+        absent = [path for path in told["files"] if not Path(path).is_file()]
+        if absent:
+            return translate("hummock", "{file}: there is no such file.").format(file=absent[0])
+        if not QgsCoordinateReferenceSystem(told["crs"]).isValid():
+            return translate("hummock", "Say the CRS of the survey, such as EPSG:25832.")
+        return "" if told["folder"] else translate("hummock", "Choose a folder for the products.")
+
+    def run_everything(self) -> None:
+        """All steps that are not done, in order, up to the first that fails."""
+        self._run(self.book.to_do())
+
+    def run_one(self, key: str) -> None:
+        self._run([key])
+
+    def _run(self, keys: List[str]) -> None:
+        self.feedback = DeskFeedback(self.bar)
+        self._busy(True)
+        try:
+            for key in keys:
+                self.said.setText(translate("hummock", "{step} …").format(step=step_name(key)))
+                QApplication.processEvents()
+                if self.feedback.isCanceled():
+                    raise StepFailed(translate("hummock", "Cancelled."))
+                run_step(self.book, key, self.feedback)
+                self._keep()
+                self.show_states()
+            self.said.setText(self._closing_words())
+        except StepFailed as error:
+            self.said.setText(str(error))
+        finally:
+            self._busy(False)
+            self.feedback = None
+            self._keep()
+            self.show_states()
+
+    def _closing_words(self) -> str:
+        count = len(self.feedback.warnings) if self.feedback else 0
+        done = translate("hummock", "Done.")
+        if not count:
+            return done
+        more = translate("hummock", "{count} remarks, the first: {first}")
+        return f"{done} " + more.format(count=count, first=self.feedback.warnings[0])  # type: ignore[union-attr]
+
+    def stop(self) -> None:
+        if self.feedback is not None:
+            self.feedback.cancel()
+
+    def open_options(self, key: str) -> None:
+        """The algorithm's own dialog, filled with what the desk would run; its choices are remembered."""
+        import processing
+
+        dialog = processing.createAlgorithmDialog(f"hummock:{STEPS_BY_KEY[key].algorithm}", self.book.parameters(key))
+        if dialog is None:
+            return
+        dialog.algorithmFinished.connect(lambda good, results: self._from_dialog(key, dialog, good, results))
+        dialog.show()
+
+    def _from_dialog(self, key: str, dialog: Any, good: bool, results: Dict[str, Any]) -> None:
+        """What was run in the dialog counts as the step's run."""
+        if not good:
+            return
+        read = getattr(dialog, "createProcessingParameters", None) or dialog.getParameterValues
+        plain = STEPS_BY_KEY[key].parameters(self.book)
+        options = {
+            name: value
+            for name, value in dict(read()).items()
+            if value != plain.get(name) and isinstance(value, (str, int, float, bool, list))
+        }
+        self.book.record(key, options, results)
+        self._keep()
+        self.show_states()
+
+    def open_product(self, key: str) -> None:
+        results = self.book.entries[key].results
+        path = results.get("PDF") or results.get("HTML") or self.book.product(key)
+        QDesktopServices.openUrl(QUrl.fromLocalFile(str(path)))
+
+    # What is shown
+
+    def show_states(self) -> None:
+        lacking = self.lacking()
+        for row in self.rows.values():
+            row.show(lacking)
+        to_do = self.book.to_do()
+        again = any(self.book.entries[key].run for key in self.book.steps)
+        text = translate("hummock", "Run what is out of date") if again else translate("hummock", "Run everything")
+        self.run_all.setText(text)
+        self.run_all.setEnabled(not lacking and bool(to_do) and self.feedback is None)
+        self.run_all.setToolTip(lacking)
+
+    def _busy(self, busy: bool) -> None:
+        self.bar.setVisible(busy)
+        self.cancel.setVisible(busy)
+        self.bar.setValue(0)
+        for widget in (self.run_all, *(row.run for row in self.rows.values())):
+            widget.setEnabled(not busy)
+
+
+STEPS_BY_KEY = {step.key: step for step in STEPS}
+
+
+class StepRow:
+    """How a step stands, its name, and what can be done with it."""
+
+    def __init__(self, desk: DeskDock, key: str, grid: QGridLayout, row: int) -> None:
+        self.desk = desk
+        self.key = key
+        self.mark = QLabel()
+        self.name = QLabel(step_name(key))
+        self.run = _button(translate("hummock", "Run"), f"run_{key}", lambda: desk.run_one(key))
+        self.options = _button(translate("hummock", "Options…"), f"options_{key}", lambda: desk.open_options(key))
+        self.open = _button(translate("hummock", "Open"), f"open_{key}", lambda: desk.open_product(key))
+        self.open.setVisible(key in ("plan", "report"))
+        for place, widget in enumerate((self.mark, self.name, self.run, self.options, self.open)):
+            grid.addWidget(widget, row, place)
+
+    def show(self, lacking: str) -> None:
+        book = self.desk.book
+        wanted = book.steps[self.key].wanted(book)
+        state, missing = book.state(self.key), book.missing(self.key)
+        sign, text = _STATES[state]
+        self.mark.setText(sign if wanted else "–")
+        said = translate("hummock", text) if wanted else translate("hummock", "not part of this job")
+        if state is State.FAILED:
+            said = book.entries[self.key].failure
+        self.mark.setToolTip(said)
+        self.name.setToolTip(said)
+        name = step_name(self.key)
+        self.name.setText(f"{name}: {said}" if wanted and state is not State.FAILED else name)
+        ready = wanted and not lacking and not missing and self.desk.feedback is None
+        self.run.setEnabled(ready)
+        self.options.setEnabled(ready)
+        self.open.setEnabled(state in (State.DONE, State.STALE))
+        waiting = translate("hummock", "first: {steps}").format(steps=", ".join(step_name(one) for one in missing))
+        self.run.setToolTip(lacking or (waiting if missing else ""))
+
+
+#: A sign that does not need its colour, and words.
+_STATES = {
+    State.EMPTY: ("○", QT_TRANSLATE_NOOP("hummock", "nothing yet")),
+    State.DONE: ("●", QT_TRANSLATE_NOOP("hummock", "done")),
+    State.STALE: ("◐", QT_TRANSLATE_NOOP("hummock", "out of date")),
+    State.FAILED: ("✕", QT_TRANSLATE_NOOP("hummock", "failed")),
+}
+
+
+def _button(text: str, name: str, act: Any) -> QToolButton:
+    made = QToolButton()
+    made.setText(text)
+    made.setObjectName(name)
+    made.clicked.connect(lambda *_: act())
+    return made
