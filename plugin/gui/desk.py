@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Any, Dict, List, Optional
 
 from qgis.core import (
+    QgsApplication,
     QgsCoordinateReferenceSystem,
     QgsMapLayer,
     QgsProcessingFeedback,
@@ -34,12 +35,12 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
-from ..core.messages import QT_TRANSLATE_NOOP
 from ..processing.parameters import unit_names
 from ..processing.planlayout import PAPERS
-from .jobbook import JobBook, State
+from .jobbook import JobBook, Step
 from .running import StepFailed, run_step
-from .steps import STEPS, new_book, step_name
+from .steprow import StepRow
+from .steps import INPUTS, STEPS, addable, added_step, added_steps, new_book
 
 translate = QCoreApplication.translate
 
@@ -89,11 +90,10 @@ class DeskDock(QgsDockWidget):
         self.run_all.setObjectName("run_all")
         self.run_all.clicked.connect(self.run_everything)
         column.addWidget(self.run_all)
-        grid = QGridLayout()
-        grid.setColumnStretch(1, 1)
-        for row, step in enumerate(STEPS):
-            self.rows[step.key] = StepRow(self, step.key, grid, row)
-        column.addLayout(grid)
+        self.grid = QGridLayout()
+        self.grid.setColumnStretch(1, 1)
+        column.addLayout(self.grid)
+        column.addLayout(self._make_more())
         line = QHBoxLayout()
         self.bar = QProgressBar()
         self.cancel = QPushButton(translate("hummock", "Cancel"))
@@ -173,6 +173,22 @@ class DeskDock(QgsDockWidget):
         line.addWidget(self.paper, 1)
         return line
 
+    def _make_more(self) -> QHBoxLayout:
+        """Any other algorithm on the surface can become a step of the job."""
+        line = QHBoxLayout()
+        self.more = QComboBox()
+        self.more.setObjectName("more")
+        self.more.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
+        for algorithm in addable():
+            self.more.addItem(algorithm.icon(), f"{algorithm.group()}: {algorithm.displayName()}", algorithm.name())
+        self.add = QPushButton(translate("hummock", "Add…"))
+        self.add.setObjectName("add")
+        self.add.setToolTip(translate("hummock", "Opens its dialog; what you run there becomes a step of the job."))
+        self.add.clicked.connect(self.add_step)
+        line.addWidget(self.more, 1)
+        line.addWidget(self.add)
+        return line
+
     # The project
 
     def _listen(self) -> None:
@@ -205,7 +221,7 @@ class DeskDock(QgsDockWidget):
         """Take up the job that the project remembers."""
         project = QgsProject.instance()
         text, _ = project.readEntry(SCOPE, ENTRY, "")
-        self.book = JobBook.from_text(STEPS, text, project.readPath) if text else new_book()
+        self.book = JobBook.from_text(STEPS, text, project.readPath, added_steps) if text else new_book()
         self._fill()
 
     def forget(self) -> None:
@@ -305,7 +321,7 @@ class DeskDock(QgsDockWidget):
         self._busy(True)
         try:
             for key in keys:
-                self.said.setText(translate("hummock", "{step} …").format(step=step_name(key)))
+                self.said.setText(translate("hummock", "{step} …").format(step=self.rows[key].title))
                 QApplication.processEvents()
                 if self.feedback.isCanceled():
                     raise StepFailed(translate("hummock", "Cancelled."))
@@ -335,26 +351,58 @@ class DeskDock(QgsDockWidget):
 
     def open_options(self, key: str) -> None:
         """The algorithm's own dialog, filled with what the desk would run; its choices are remembered."""
+        self._open_dialog(self.book.steps[key], self.book.parameters(key))
+
+    def add_step(self) -> None:
+        """The dialog of the algorithm chosen; it becomes a step once it has been run."""
+        name = self.more.currentData()
+        if name:
+            step = added_step(self._new_step(name))
+            self._open_dialog(step, step.parameters(self.book))
+
+    def _new_step(self, name: str) -> Dict[str, Any]:
+        """What the job would remember of a step with this algorithm."""
+        number = 1 + max([told["number"] for told in self.book.settings["added"]], default=0)
+        algorithm = QgsApplication.processingRegistry().algorithmById(f"hummock:{name}")
+        names = [one.name() for one in algorithm.parameterDefinitions()]
+        outputs = {
+            one.name(): f"{name}_{number}_{one.name().lower()}.{one.defaultFileExtension()}"
+            for one in algorithm.destinationParameterDefinitions()
+            if one.createByDefault()
+        }
+        inputs = [one for one in INPUTS if one in names and one not in outputs]
+        return {"key": f"{name} {number}", "number": number, "algorithm": name, "inputs": inputs, "outputs": outputs}
+
+    def _open_dialog(self, step: Step, parameters: Dict[str, Any]) -> None:
         import processing
 
-        dialog = processing.createAlgorithmDialog(f"hummock:{STEPS_BY_KEY[key].algorithm}", self.book.parameters(key))
-        if dialog is None:
-            return
-        dialog.algorithmFinished.connect(lambda good, results: self._from_dialog(key, dialog, good, results))
-        dialog.show()
+        dialog = processing.createAlgorithmDialog(f"hummock:{step.algorithm}", parameters)
+        if dialog is not None:
+            dialog.algorithmFinished.connect(lambda good, results: self._from_dialog(step, dialog, good, results))
+            dialog.show()
 
-    def _from_dialog(self, key: str, dialog: Any, good: bool, results: Dict[str, Any]) -> None:
-        """What was run in the dialog counts as the step's run."""
-        if not good:
+    def take_away(self, key: str) -> None:
+        """A step that was added leaves the job; what it made stays."""
+        self.book.remove(key)
+        self.book.settings["added"] = [told for told in self.book.settings["added"] if told["key"] != key]
+        self._keep()
+        self.show_states()
+
+    def _from_dialog(self, step: Step, dialog: Any, good: bool, results: Dict[str, Any]) -> None:
+        """What was run in the dialog counts as the step's run; one that is new joins the job."""
+        if not good or not results:
             return
+        if step.key not in self.book.steps:
+            self.book.add(step)
+            self.book.settings["added"].append(self._new_step(step.algorithm))
         read = getattr(dialog, "createProcessingParameters", None) or dialog.getParameterValues
-        plain = STEPS_BY_KEY[key].parameters(self.book)
+        plain = step.parameters(self.book)
         options = {
             name: value
             for name, value in dict(read()).items()
             if value != plain.get(name) and isinstance(value, (str, int, float, bool, list))
         }
-        self.book.record(key, options, results)
+        self.book.record(step.key, options, results)
         self._keep()
         self.show_states()
 
@@ -367,6 +415,7 @@ class DeskDock(QgsDockWidget):
 
     def show_states(self) -> None:
         lacking = self.lacking()
+        self._match_rows()
         for row in self.rows.values():
             row.show(lacking)
         to_do = self.book.to_do()
@@ -376,65 +425,17 @@ class DeskDock(QgsDockWidget):
         self.run_all.setEnabled(not lacking and bool(to_do) and self.feedback is None)
         self.run_all.setToolTip(lacking)
 
+    def _match_rows(self) -> None:
+        """A row for each step of the job."""
+        for key in [key for key in self.rows if key not in self.book.steps]:
+            self.rows.pop(key).take_away()
+        for key in self.book.steps:
+            if key not in self.rows:
+                self.rows[key] = StepRow(self, key, self.grid, self.grid.rowCount())
+
     def _busy(self, busy: bool) -> None:
         self.bar.setVisible(busy)
         self.cancel.setVisible(busy)
         self.bar.setValue(0)
-        for widget in (self.run_all, *(row.run for row in self.rows.values())):
+        for widget in (self.run_all, self.add, *(row.run for row in self.rows.values())):
             widget.setEnabled(not busy)
-
-
-STEPS_BY_KEY = {step.key: step for step in STEPS}
-
-
-class StepRow:
-    """How a step stands, its name, and what can be done with it."""
-
-    def __init__(self, desk: DeskDock, key: str, grid: QGridLayout, row: int) -> None:
-        self.desk = desk
-        self.key = key
-        self.mark = QLabel()
-        self.name = QLabel(step_name(key))
-        self.run = _button(translate("hummock", "Run"), f"run_{key}", lambda: desk.run_one(key))
-        self.options = _button(translate("hummock", "Options…"), f"options_{key}", lambda: desk.open_options(key))
-        self.open = _button(translate("hummock", "Open"), f"open_{key}", lambda: desk.open_product(key))
-        self.open.setVisible(key in ("plan", "report"))
-        for place, widget in enumerate((self.mark, self.name, self.run, self.options, self.open)):
-            grid.addWidget(widget, row, place)
-
-    def show(self, lacking: str) -> None:
-        book = self.desk.book
-        wanted = book.steps[self.key].wanted(book)
-        state, missing = book.state(self.key), book.missing(self.key)
-        sign, text = _STATES[state]
-        self.mark.setText(sign if wanted else "–")
-        said = translate("hummock", text) if wanted else translate("hummock", "not part of this job")
-        if state is State.FAILED:
-            said = book.entries[self.key].failure
-        self.mark.setToolTip(said)
-        self.name.setToolTip(said)
-        name = step_name(self.key)
-        self.name.setText(f"{name}: {said}" if wanted and state is not State.FAILED else name)
-        ready = wanted and not lacking and not missing and self.desk.feedback is None
-        self.run.setEnabled(ready)
-        self.options.setEnabled(ready)
-        self.open.setEnabled(state in (State.DONE, State.STALE))
-        waiting = translate("hummock", "first: {steps}").format(steps=", ".join(step_name(one) for one in missing))
-        self.run.setToolTip(lacking or (waiting if missing else ""))
-
-
-#: A sign that does not need its colour, and words.
-_STATES = {
-    State.EMPTY: ("○", QT_TRANSLATE_NOOP("hummock", "nothing yet")),
-    State.DONE: ("●", QT_TRANSLATE_NOOP("hummock", "done")),
-    State.STALE: ("◐", QT_TRANSLATE_NOOP("hummock", "out of date")),
-    State.FAILED: ("✕", QT_TRANSLATE_NOOP("hummock", "failed")),
-}
-
-
-def _button(text: str, name: str, act: Any) -> QToolButton:
-    made = QToolButton()
-    made.setText(text)
-    made.setObjectName(name)
-    made.clicked.connect(lambda *_: act())
-    return made

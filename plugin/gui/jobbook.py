@@ -65,6 +65,15 @@ class JobBook:
         self.settings: Dict[str, Any] = dict(settings or {})
         self.entries: Dict[str, Entry] = {key: Entry() for key in self.steps}
 
+    def add(self, step: Step) -> None:
+        """One more step, after those there are."""
+        self.steps[step.key] = step
+        self.entries.setdefault(step.key, Entry())
+
+    def remove(self, key: str) -> None:
+        """The step is part of the job no longer; its products stay where they are."""
+        del self.steps[key], self.entries[key]
+
     # Asking
 
     def state(self, key: str) -> State:
@@ -151,7 +160,11 @@ class JobBook:
     def to_text(self, relative: Callable[[str], str] = str) -> str:
         """The book as JSON; ``relative`` writes a path as the project keeps it."""
         entries = {
-            key: {**vars(entry), "results": _each_path(entry.results, relative)}
+            key: {
+                **vars(entry),
+                "results": _each_path(entry.results, relative),
+                "options": _each_path(entry.options, relative),
+            }
             for key, entry in self.entries.items()
             if entry.run or entry.options or entry.failure
         }
@@ -160,18 +173,30 @@ class JobBook:
         )
 
     @classmethod
-    def from_text(cls, steps: Sequence[Step], text: str, absolute: Callable[[str], str] = str) -> JobBook:
-        """The book from JSON; an empty one from what is none. What a newer version wrote of unknown steps is left."""
+    def from_text(
+        cls,
+        steps: Sequence[Step],
+        text: str,
+        absolute: Callable[[str], str] = str,
+        added: Callable[[Mapping[str, Any]], Sequence[Step]] = lambda settings: (),
+    ) -> JobBook:
+        """The book from JSON; an empty one from what is none. What a newer version wrote of unknown steps is left.
+
+        ``added``: the steps that the settings of this job bring beside ``steps``.
+        """
         book = cls(steps)
         try:
             told = json.loads(text) if text else {}
             book.settings = _each_path(dict(told.get("settings", {})), absolute)
+            for step in added(book.settings):
+                book.add(step)
             for key, values in told.get("steps", {}).items():
                 if key in book.entries:
                     known = {name: value for name, value in values.items() if name in vars(Entry())}
                     book.entries[key] = Entry(**known)
                     book.entries[key].results = _each_path(dict(book.entries[key].results), absolute)
-        except (ValueError, TypeError, AttributeError):
+                    book.entries[key].options = _each_path(dict(book.entries[key].options), absolute)
+        except (ValueError, TypeError, AttributeError, KeyError):
             return cls(steps)
         return book
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any, Dict, Tuple
+from typing import Any, Dict, List, Mapping, Tuple
 
+from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication
 
 from .jobbook import JobBook, Step
@@ -22,6 +23,7 @@ DEFAULTS: Dict[str, Any] = {
     "paper": 1,
     "checks_file": "",
     "decisions": "",
+    "added": [],
 }
 DECISIONS = "decisions.csv"
 _RIM_EDGE = 10.0  # m; about twice the distance of passes
@@ -39,7 +41,7 @@ def step_name(key: str) -> str:
         "plan": translate("hummock", "Make the plan"),
         "report": translate("hummock", "Write the report"),
     }
-    return names[key]
+    return names.get(key, "")
 
 
 def _in_folder(book: JobBook, name: str) -> str:
@@ -149,6 +151,51 @@ STEPS: Tuple[Step, ...] = (
 )
 
 
+#: What an algorithm that is added to a job is given, by the names of its parameters: a step and its product.
+INPUTS = {
+    "INPUT": ("surface", "OUTPUT"),
+    "SURFACE": ("surface", "OUTPUT"),
+    "EXISTING": ("surface", "OUTPUT"),
+    "POINTS": ("check", "OUTPUT"),
+    "LINES": ("surface", "LINES"),
+}
+
+
+def added_step(told: Mapping[str, Any]) -> Step:
+    """A step that the user added: ``told`` has its ``key``, ``algorithm``, ``inputs`` and ``outputs`` (file names)."""
+    inputs, outputs = list(told["inputs"]), dict(told["outputs"])
+
+    def parameters(book: JobBook) -> Dict[str, Any]:
+        given = {name: book.product(*INPUTS[name]) for name in inputs}
+        return {**given, **{name: _in_folder(book, file) for name, file in outputs.items()}}
+
+    needs = tuple(dict.fromkeys(INPUTS[name][0] for name in inputs))
+    return Step(str(told["key"]), str(told["algorithm"]), needs, parameters, tuple(outputs), _always)
+
+
+def added_steps(settings: Mapping[str, Any]) -> List[Step]:
+    """The steps that were added to a job."""
+    return [added_step(told) for told in settings.get("added", [])]
+
+
 def new_book() -> JobBook:
     """A job with nothing in it yet."""
-    return JobBook(STEPS, DEFAULTS)
+    return JobBook(STEPS, {**DEFAULTS, "added": []})
+
+
+def algorithm_name(name: str) -> str:
+    """What the toolbox calls an algorithm."""
+    algorithm = QgsApplication.processingRegistry().algorithmById(f"hummock:{name}")
+    return str(algorithm.displayName()) if algorithm is not None else name
+
+
+def addable() -> List[Any]:
+    """The algorithms that work on a surface and are no step already."""
+    provider = QgsApplication.processingRegistry().providerById("hummock")
+    taken = {step.algorithm for step in STEPS}
+    found = []
+    for algorithm in provider.in_order() if provider is not None else []:
+        kinds = {one.name(): one.type() for one in algorithm.parameterDefinitions()}
+        if algorithm.name() not in taken and any(kinds.get(name) == "mesh" for name in INPUTS):
+            found.append(algorithm)
+    return found

@@ -189,8 +189,59 @@ def test_options_chosen_in_the_dialog_are_remembered(opened: Any, tmp_path: Path
         def createProcessingParameters(self) -> Any:
             return {**desk.book.parameters("surface"), "MAX_RIM_EDGE": 6.5}
 
-    desk._from_dialog("surface", Dialog(), True, {"OUTPUT": str(tmp_path / "surface.2dm")})
+    desk._from_dialog(desk.book.steps["surface"], Dialog(), True, {"OUTPUT": str(tmp_path / "surface.2dm")})
     assert desk.book.parameters("surface")["MAX_RIM_EDGE"] == 6.5
     assert desk.book.entries["surface"].options == {"MAX_RIM_EDGE": 6.5}
-    desk._from_dialog("surface", Dialog(), False, {})
+    desk._from_dialog(desk.book.steps["surface"], Dialog(), False, {})
     assert desk.book.entries["surface"].run == 1
+
+
+def test_another_algorithm_becomes_a_step_that_is_run_again(
+    opened: Any, project: Any, chain: Any, tmp_path: Path
+) -> None:
+    """As its dialog reports it: kept in the project, out of date with the surface, taken away again."""
+    _, _, hand = opened
+    desk = start_job(opened, tmp_path)
+    out = tmp_path / "survey_job"
+    out.mkdir()
+    for key in ("points", "check", "surface"):  # done elsewhere
+        results = {name: value for name, value in desk.book.parameters(key).items() if name in ("OUTPUT", "LINES")}
+        for path in results.values():
+            source = chain["surface"]["OUTPUT"] if path.endswith(".2dm") else chain["points"]["OUTPUT"]
+            Path(path).write_bytes(Path(source).read_bytes())
+        desk.book.record(key, {}, results)
+    Path(out / "surface.prj").write_bytes(Path(chain["surface"]["OUTPUT"]).with_suffix(".prj").read_bytes())
+    names = [desk.more.itemData(i) for i in range(desk.more.count())]
+    assert "slopemap" in names
+    assert "buildsurface" not in names
+    step = desk_step(desk, "slopemap")
+    import processing
+
+    parameters = step.parameters(desk.book)
+    assert parameters["INPUT"] == str(out / "surface.2dm")
+
+    class Dialog:
+        def createProcessingParameters(self) -> Any:
+            return parameters
+
+    desk._from_dialog(step, Dialog(), True, processing.run("hummock:slopemap", parameters))
+    assert states(desk)[step.key] == "done"
+    assert project.write(str(tmp_path / "job.qgz"))
+    project.clear()
+    assert step.key not in desk.rows
+    assert project.read(str(tmp_path / "job.qgz"))
+    assert states(desk)[step.key] == "done"
+    desk.book.record("surface", {}, desk.book.entries["surface"].results)  # built anew
+    desk.show_states()
+    assert states(desk)[step.key] == "stale"
+    hand.click(desk.rows[step.key].run)
+    assert states(desk)[step.key] == "done", desk.said.text()
+    hand.click(desk.rows[step.key].gone)
+    assert step.key not in desk.book.steps
+    assert step.key not in desk.rows
+
+
+def desk_step(desk: Any, name: str) -> Any:
+    from plugin.gui.steps import added_step
+
+    return added_step(desk._new_step(name))
