@@ -35,6 +35,7 @@ from .ponds import FindPonds
 from .readlandxml import ReadLandXml
 from .roadgrades import RoadGrades
 from .roadprofile import RoadProfile
+from .setout import SetOutPoints
 from .slopemap import MapSlopes
 from .stockpile import StockpileVolume
 from .surfaceatpoints import SurfaceAtPoints
@@ -87,6 +88,7 @@ ALGORITHMS = (
     SurveyReport,
     ExportLandXml,
     ReadLandXml,
+    SetOutPoints,
 )
 
 translate = QCoreApplication.translate

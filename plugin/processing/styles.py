@@ -15,6 +15,7 @@ from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsColorRampShader,
     QgsCoordinateReferenceSystem,
+    QgsFields,
     QgsFillSymbol,
     QgsGradientColorRamp,
     QgsGradientStop,
@@ -55,6 +56,7 @@ LONG_TRIANGLES = "long_triangles.qml"
 PLACES = "places.qml"
 CHECK_POINTS = "check_points.qml"
 WALK = "walk.qml"
+SETOUT = "setout.qml"
 ZERO_LINE = "zero_line.qml"
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
@@ -93,6 +95,10 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Applied"),
     QT_TRANSLATE_NOOP("hummock", "Not applied"),
     QT_TRANSLATE_NOOP("hummock", "No cut, no fill"),
+    QT_TRANSLATE_NOOP("hummock", "Control point"),
+    QT_TRANSLATE_NOOP("hummock", "Cut"),
+    QT_TRANSLATE_NOOP("hummock", "Fill"),
+    QT_TRANSLATE_NOOP("hummock", "Cut or fill not known"),
 )
 
 translate = QCoreApplication.translate
@@ -122,14 +128,26 @@ _waiting: List[Dressing] = []
 
 
 def dress_vector(
-    context: QgsProcessingContext, destination: str, qml: str, name: Optional[str] = None, labels: bool = True
+    context: QgsProcessingContext,
+    destination: str,
+    qml: str,
+    name: Optional[str] = None,
+    labels: bool = True,
+    fields: Optional[QgsFields] = None,
 ) -> None:
-    """Style the output ``destination`` by ``qml`` if QGIS is going to load it; without its labels if so wished."""
+    """Style the output ``destination`` by ``qml`` if QGIS is going to load it; without its labels if so wished.
+
+    ``fields``: whose aliases the layer gets, as files and layers in memory lose them.
+    """
 
     def dress(layer: QgsVectorLayer) -> None:
         apply_qml(layer, qml)
         if not labels:
             layer.setLabelsEnabled(False)
+        for own in fields or ():
+            index = layer.fields().indexFromName(own.name())
+            if index >= 0:
+                layer.setFieldAlias(index, own.alias())
 
     dress_layer(context, destination, dress, name)
 

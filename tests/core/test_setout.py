@@ -119,7 +119,7 @@ def test_offsets_along_a_line(unit):
     assert len(set(names)) == len(names)
     if unit is LengthUnit.METRE:
         assert names[:3] == ["0+100.00L3.00", "0+100.00C", "0+100.00R3.00"]
-    setout = along(make_setout(rows.xy, names), line, rows)
+    setout = along(make_setout(rows.xy, names), line.numbering.stations(rows.distance), rows.offset)
     assert setout.station[0] == 100.0
     without = offset_places(line, 20.0, [0.0], with_vertices=False)
     assert not np.isclose(without.distance, 30.0).any()
@@ -247,7 +247,7 @@ def test_columns_that_cannot_be_are_refused(text, code):
 def test_all_columns_may_be_asked_for(tmp_path):
     line = make_alignment(np.array([[0, 0], [0, 30.0]]), "x")
     rows = offset_places(line, 10.0, [2.0])
-    setout = along(make_setout(rows.xy, offset_names(line, rows)), line, rows)
+    setout = along(make_setout(rows.xy, offset_names(line, rows)), line.numbering.stations(rows.distance), rows.offset)
     write_setout(setout, tmp_path / "a.csv", TableForm(parse_columns(" ".join(COLUMNS))))
     table = rows_of(tmp_path / "a.csv")
     assert table[0] == list(COLUMNS)

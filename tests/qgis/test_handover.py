@@ -191,3 +191,160 @@ def test_landxml_by_qgis_process(profile: Profile, chain: Dict[str, Any], tmp_pa
     ran = profile.qgis_process("run", "hummock:readlandxml", f"--INPUT={target}", f"--FOLDER={tmp_path / 'back'}")
     assert ran.returncode == 0, ran.stdout + ran.stderr
     assert (tmp_path / "back" / "surface.2dm").exists()
+
+
+# Set-out
+
+EAST, NORTH = 500000.0, 5700000.0
+
+
+@pytest.fixture(scope="module")
+def two_planes(chain: Dict[str, Any], tmp_path_factory: pytest.TempPathFactory) -> Dict[str, str]:
+    """Ground that rises 10 % to the east from 100 m, and a level design at 101 m; 40 m square."""
+    import processing
+
+    made = {}
+    for name, slope, base in (("ground", 0.1, 100.0), ("design", 0.0, 101.0)):
+        texts = [
+            f"PointZ({EAST + 10 * i} {NORTH + 10 * j} {base + slope * 10 * i})" for i in range(5) for j in range(5)
+        ]
+        parameters = {
+            "INPUT": memory_layer("PointZ", texts, "EPSG:25832", name),
+            "OUTPUT": str(tmp_path_factory.mktemp("planes") / f"{name}.2dm"),
+        }
+        made[name] = str(processing.run("hummock:buildsurface", parameters, feedback=Listener().feedback)["OUTPUT"])
+    return made
+
+
+def named_points(rows: Any, kind: str = "PointZ") -> Any:
+    from qgis.core import QgsFeature, QgsGeometry, QgsVectorLayer
+
+    layer = QgsVectorLayer(f"{kind}?crs=EPSG:25832&field=name:string&field=level:double", "marks", "memory")
+    for name, level, text in rows:
+        feature = QgsFeature(layer.fields())
+        feature.setGeometry(QgsGeometry.fromWkt(text))
+        feature.setAttributes([name, level])
+        layer.dataProvider().addFeature(feature)
+    return layer
+
+
+def table_of(path: str) -> Any:
+    import csv
+
+    lines = [line for line in Path(path).read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
+    return list(csv.reader(lines))
+
+
+def test_points_of_a_layer_are_set_out(run: Any, two_planes: Dict[str, str], tmp_path: Path) -> None:
+    marks = named_points(
+        [("A", None, f"PointZ({EAST + 4} {NORTH + 5} 0)"), ("B", 102.5, f"PointZ({EAST + 30} {NORTH + 7} 0)")]
+    )
+    control = named_points([("CP1", None, f"PointZ({EAST - 5} {NORTH - 5} 99.5)")])
+    listener = Listener()
+    made = run(
+        "setout", listener, PLACES=marks, NAME_FIELD="name", HEIGHT_FIELD="level", INPUT=two_planes["ground"],
+        DESIGN=two_planes["design"], CONTROL=control, OUTPUT="TEMPORARY_OUTPUT", TABLE=str(tmp_path / "marks.csv"),
+    )  # fmt: skip
+    one, two, known = made["OUTPUT"].getFeatures()
+    assert (one["name"], one["design_height"], one["cut_fill"]) == ("A", 101.0, pytest.approx(0.6))
+    assert (two["name"], two["design_height"], two["cut_fill"]) == ("B", 102.5, pytest.approx(-0.5))
+    assert (known["name"], known["code"], known["design_height"]) == ("CP1", "CONTROL", 99.5)
+    assert one.geometry().constGet().z() == 101.0
+    assert made["HIGHEST_FILL"] == pytest.approx(0.6)
+    assert made["DEEPEST_CUT"] == pytest.approx(0.5)
+    # 15 mm of each height through the triangle, at most the whole, and 20 mm of plan on a slope of 10 %
+    assert np.hypot(0.015 / np.sqrt(3), 0.002) <= one["sigma"] <= np.hypot(0.015, 0.002) + 1e-9
+    header, *rows = table_of(made["TABLE"])
+    assert header == ["name", "easting", "northing", "design_height", "code", "cut_fill", "sigma"]
+    assert rows[0][:6] == ["A", "500004.000", "5700005.000", "101.000", "", "0.600"]
+    assert rows[1][5] == "-0.500"
+    assert rows[2] == ["CP1", "499995.000", "5699995.000", "99.500", "CONTROL", "", ""]
+    notes = (tmp_path / "marks_notes.txt").read_text()
+    for word in ("buried", "licensed", "EPSG:25832"):
+        assert word in notes
+
+
+def test_the_layer_is_coloured_and_names_its_units(project: Any, two_planes: Dict[str, str], tmp_path: Path) -> None:
+    from qgis.core import QgsApplication, QgsProcessingContext, QgsProcessingOutputLayerDefinition
+
+    marks = named_points([("A", None, f"PointZ({EAST + 4} {NORTH + 5} 101.5)")])
+    target = str(tmp_path / "marks.gpkg")
+    parameters = {
+        "PLACES": marks, "NAME_FIELD": "name", "USE_Z": True, "INPUT": two_planes["ground"],
+        "OUTPUT": QgsProcessingOutputLayerDefinition(target, project),
+    }  # fmt: skip
+    context = QgsProcessingContext()
+    context.setProject(project)
+    algorithm = QgsApplication.processingRegistry().createAlgorithmById("hummock:setout")
+    _, fine = algorithm.run(parameters, context, Listener().feedback)
+    assert fine
+    layer = layer_of(target)
+    context.layerToLoadOnCompletionDetails(target).postProcessor().postProcessLayer(layer, context, Listener().feedback)
+    assert "unit of the CRS" in layer.attributeAlias(layer.fields().indexFromName("cut_fill"))
+    labels = [rule.label() for rule in layer.renderer().rootRule().children()]
+    assert labels == ["Control point", "Cut", "Fill", "Cut or fill not known"]
+    rules = layer.renderer().rootRule().children()
+    counts = [len(list(layer.getFeatures(rule.filterExpression()))) for rule in rules]
+    assert counts == [0, 0, 1, 0], "a point of fill is shown once"
+
+
+def test_corners_grid_and_offsets(run: Any, two_planes: Dict[str, str], tmp_path: Path) -> None:
+    ring = "((500005 5700005, 500025 5700005, 500025 5700015, 500005 5700015, 500005 5700005))"
+    pad = memory_layer("Polygon", [f"Polygon{ring}"], "EPSG:25832", "pad")
+    common = {"INPUT": two_planes["ground"], "DESIGN": two_planes["design"], "OUTPUT": "TEMPORARY_OUTPUT"}
+    made = run("setout", PLACES=pad, **common)
+    assert [feature["name"] for feature in made["OUTPUT"].getFeatures()] == ["S1", "S2", "S3", "S4"]
+    made = run("setout", PLACES=pad, WAY=1, SPACING=5.0, PREFIX="G", **common)
+    places = [feature.geometry().asPoint() for feature in made["OUTPUT"].getFeatures()]
+    assert all((point.x() % 5, point.y() % 5) == (0, 0) for point in places)
+    assert made["POINTS"] == len(places) >= 4 * 2
+    line = memory_layer(
+        "LineString", [f"LineString({EAST + 5} {NORTH + 20}, {EAST + 35} {NORTH + 20})"], "EPSG:25832", "axis"
+    )
+    made = run("setout", PLACES=line, WAY=2, SPACING=10.0, OFFSETS="-2; 0 2", START=100.0, PREFIX="", **common)
+    names = [feature["name"] for feature in made["OUTPUT"].getFeatures()]
+    assert names[:3] == ["0+100.00L2.00", "0+100.00C", "0+100.00R2.00"]
+    assert len(names) == 12
+    (left, *_) = made["OUTPUT"].getFeatures()
+    assert left.geometry().asPoint().y() == NORTH + 22, "left of a line to the east is north"
+    assert (left["station"], left["offset"]) == (100.0, -2.0)
+
+
+def test_the_table_in_feet(run: Any, two_planes: Dict[str, str], tmp_path: Path) -> None:
+    marks = named_points([("A", None, f"PointZ({EAST + 4} {NORTH + 5} 101.5)")])
+    made = run(
+        "setout", PLACES=marks, NAME_FIELD="name", USE_Z=True, INPUT=two_planes["ground"], UNIT=2, DECIMALS=2,
+        COLUMNS="name northing easting design_height fill", COMMENTS=False, OUTPUT="TEMPORARY_OUTPUT",
+        TABLE=str(tmp_path / "feet.csv"),
+    )  # fmt: skip
+    metres = 1200 / 3937  # NIST SP 811
+    _, row = table_of(made["TABLE"])
+    expected = [f"{value / metres:.2f}" for value in (NORTH + 5, EAST + 4, 101.5, 1.1)]
+    assert row == ["A", *expected]
+    assert (
+        "US survey" in (tmp_path / "feet_notes.txt").read_text() or "ftUS" in (tmp_path / "feet_notes.txt").read_text()
+    )
+
+
+def test_set_out_that_cannot_be_is_refused(run: Any, two_planes: Dict[str, str], tmp_path: Path) -> None:
+    twins = named_points([("A", None, f"PointZ({EAST + i} {NORTH + 5} 0)") for i in (1, 2)])
+    target = tmp_path / "no.csv"
+    common = {"INPUT": two_planes["ground"], "OUTPUT": "TEMPORARY_OUTPUT", "TABLE": str(target)}
+    assert "“A”" in message_of(run, "setout", PLACES=twins, NAME_FIELD="name", **common)
+    single = named_points([("A", None, f"PointZ({EAST + 1} {NORTH + 5} 0)")])
+    assert "“A”" in message_of(run, "setout", PLACES=single, NAME_FIELD="name", CONTROL=single, **common)
+    assert "hight" in message_of(run, "setout", PLACES=single, COLUMNS="name, easting, northing, hight", **common)
+    assert "polygons" in message_of(run, "setout", PLACES=single, WAY=1, **common)
+    assert "lines" in message_of(run, "setout", PLACES=single, WAY=2, **common)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_points_off_the_surfaces_are_told(run: Any, two_planes: Dict[str, str]) -> None:
+    far = named_points([("A", None, f"PointZ({EAST + 400} {NORTH} 0)")])
+    listener = Listener()
+    made = run(
+        "setout", listener, PLACES=far, NAME_FIELD="name", INPUT=two_planes["ground"], DESIGN=two_planes["design"],
+        OUTPUT="TEMPORARY_OUTPUT",
+    )  # fmt: skip
+    assert made["WITHOUT_HEIGHT"] == 1
+    assert len(listener.warnings) == 2

@@ -49,6 +49,7 @@ ALGORITHMS = {
         "waterchange",
         "exportlandxml",
         "readlandxml",
+        "setout",
     )
 }
 

@@ -220,9 +220,9 @@ def offset_names(line: Alignment, rows: OffsetRows, prefix: str = "") -> List[st
     return names
 
 
-def along(setout: SetOut, line: Alignment, rows: OffsetRows) -> SetOut:
+def along(setout: SetOut, station: np.ndarray, offset: np.ndarray) -> SetOut:
     """``setout`` with station (unit of the line) and offset (m) of its points."""
-    return replace(setout, station=line.numbering.stations(rows.distance), offset=rows.offset)
+    return replace(setout, station=np.asarray(station, float), offset=np.asarray(offset, float))
 
 
 # Heights
