@@ -11,6 +11,7 @@ from qgis.PyQt.QtGui import QIcon
 
 from .accuracystatement import StateAccuracy
 from .algorithm import HummockAlgorithm
+from .balanceheight import BalanceHeight
 from .basinstorage import BasinStorage
 from .buildsurface import BuildSurface
 from .catchments import FindCatchments
@@ -29,6 +30,7 @@ from .flowpaths import TracePaths
 from .groundgrid import GroundAndGrid
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
+from .padgrading import GradePads
 from .peakflow import EstimatePeakFlow
 from .plansheet import PlanSheet
 from .ponds import FindPonds
@@ -38,6 +40,7 @@ from .roadprofile import RoadProfile
 from .setout import SetOutPoints
 from .slopemap import MapSlopes
 from .stockpile import StockpileVolume
+from .stripgrading import GradeStrip
 from .surfaceatpoints import SurfaceAtPoints
 from .surfaceraster import SurfaceRaster
 from .surveyreport import SurveyReport
@@ -84,6 +87,9 @@ ALGORITHMS = (
     VolumeByRegion,
     StockpileVolume,
     BasinStorage,
+    GradePads,
+    GradeStrip,
+    BalanceHeight,
     PlanSheet,
     SurveyReport,
     ExportLandXml,

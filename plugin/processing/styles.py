@@ -58,6 +58,7 @@ CHECK_POINTS = "check_points.qml"
 WALK = "walk.qml"
 SETOUT = "setout.qml"
 ZERO_LINE = "zero_line.qml"
+DESIGN_LINES = "design_lines.qml"
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
 HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
@@ -74,6 +75,13 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Contour"),
     QT_TRANSLATE_NOOP("hummock", "Index depression contour"),
     QT_TRANSLATE_NOOP("hummock", "Depression contour"),
+    QT_TRANSLATE_NOOP("hummock", "Centreline"),
+    QT_TRANSLATE_NOOP("hummock", "Platform edge"),
+    QT_TRANSLATE_NOOP("hummock", "Platform break"),
+    QT_TRANSLATE_NOOP("hummock", "Slope break"),
+    QT_TRANSLATE_NOOP("hummock", "Top of cut"),
+    QT_TRANSLATE_NOOP("hummock", "Toe of fill"),
+    QT_TRANSLATE_NOOP("hummock", "Steep end"),
     QT_TRANSLATE_NOOP("hummock", "Breakline"),
     QT_TRANSLATE_NOOP("hummock", "Boundary"),
     QT_TRANSLATE_NOOP("hummock", "Void"),

@@ -12,6 +12,7 @@ from ..surface.locate import locate
 from ..surface.tin import Tin
 from .combine import combine
 from .design_lines import DesignLine, DesignLineKind, design_lines
+from .edge_slopes import distances
 from .grading import PLATFORM, Grading
 from .overlay import common_pieces
 from .pads import GradedPad, SiteGrading
@@ -50,7 +51,7 @@ class GradedSite:
     def half_width(self) -> float:
         """Metres to each side of the axis within which all of the design is."""
         place = self.design.vertices[:, :2] + self.design.origin
-        return float(np.ceil(_distances(place, self.axis).max() + 0.5))
+        return float(np.ceil(distances(place, self.axis).max() + 0.5))
 
 
 def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
@@ -145,13 +146,3 @@ def _volume_moment(x: np.ndarray, y: np.ndarray, depth: np.ndarray) -> Tuple[flo
     volume = float(np.sum(area * fd.sum(axis=0)) / 3)
     moment = [np.sum(area * (v.sum(axis=0) * fd.sum(axis=0) + (v * fd).sum(axis=0))) / 12 for v in (fx, fy)]
     return volume, np.array(moment)
-
-
-def _distances(place: np.ndarray, line: np.ndarray) -> np.ndarray:
-    """Distance (q,) of places (q, 2) from a line (k, 2) of segments."""
-    best = np.full(len(place), np.inf)
-    for a, b in zip(line[:-1], line[1:]):
-        step = b - a
-        t = np.clip((place - a) @ step / max(float(step @ step), 1e-300), 0, 1)
-        best = np.minimum(best, np.hypot(*(place - a - t[:, None] * step).T))
-    return best

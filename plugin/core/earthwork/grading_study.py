@@ -14,6 +14,7 @@ from .balance import Balance
 from .balance_curve import BalanceCurve, balance_curve, height_sigma
 from .centreline import line_length, make_stations
 from .comparison import Comparison
+from .doubt import SurfaceDoubt, VolumeDoubt, volume_doubt
 from .graded_site import GradedSite
 from .haul import MassDiagram, mass_diagram
 from .study import NOT_ALL_COMPARED, Study, StudyOptions, study
@@ -65,11 +66,13 @@ class BalanceStudy:
 
 @dataclass(frozen=True)
 class GradingStudy:
-    """``study``: of the ground and the design; ``sections``; ``haul``: the mass diagram of a strip; ``balanced``."""
+    """``study``: of the ground and the design; ``sections``; ``pad_doubts``: of the volumes of each of the site's pads;
+    ``haul``: the mass diagram of a strip; ``balanced``: what there is to tell of the balanced height."""
 
     site: GradedSite
     study: Study
     sections: Tuple[DesignSection, ...]
+    pad_doubts: Tuple[VolumeDoubt, ...] = ()
     haul: Optional[MassDiagram] = None
     balanced: Optional[BalanceStudy] = None
 
@@ -102,7 +105,15 @@ def study_grading(
     progress(0.9, "earthwork")
     sections = _strip_sections(site) if site.is_strip else _pad_sections(site)
     progress(1.0, "earthwork")
-    return GradingStudy(site, found, sections, haul)
+    return GradingStudy(site, found, sections, _pad_doubts(site, found), haul)
+
+
+def _pad_doubts(site: GradedSite, found: Study) -> Tuple[VolumeDoubt, ...]:
+    if len(site.pads) == 1:
+        return (found.doubt,)
+    existing, offset = found.options.existing.of(site.ground), found.options.offset_sigma
+    designs = [each.grading.design for each in site.pads]
+    return tuple(volume_doubt(site.ground, design, existing, SurfaceDoubt(), offset) for design in designs)
 
 
 def with_balance(
@@ -115,14 +126,14 @@ def with_balance(
     reach: Optional[float] = None,
     progress: Progress = silent,
 ) -> GradingStudy:
-    """``found``, of the balanced design, with its curve of volumes ``reach`` metres up and down.
+    """``found``, of the balanced design, with its curve of volumes ``reach`` metres up and down (0: that height alone).
 
     ``volume_at(shift)``: volumes of the design that is ``shift`` metres above the first one.
     """
     if reach is None:
         area = max(found.site.volume.common_area, 1e-9)
         reach = float(np.clip(2 * (found.site.volume.cut + found.site.volume.fill) / area, 0.25, 3.0))
-    shifts = balance.shift + np.linspace(-reach, reach, _CURVE)
+    shifts = balance.shift + np.linspace(-reach, reach, _CURVE if reach > 0 else 1)
     curve = balance_curve(volume_at, shifts.tolist(), factor, surplus, progress)
     sigma = height_sigma(found.study.doubt, found.study.volume, factor)
     return replace(found, balanced=BalanceStudy(balance, first, curve, factor, surplus, sigma))
