@@ -121,15 +121,20 @@ def site_height(x: Any, y: Any) -> np.ndarray:
 
 
 def natural_height(x: np.ndarray, y: np.ndarray) -> np.ndarray:
-    """The hillside as it was before anything was dug: falls to the north-east, flatter below."""
+    """The hillside with the old mound, before anything was dug."""
+    square = ((x - MOUND_CENTRE[0]) ** 2 + (y - MOUND_CENTRE[1]) ** 2) / MOUND_RADIUS**2
+    return hillside(x, y) + MOUND_HEIGHT * np.exp(-square / 2)
+
+
+def hillside(x: np.ndarray, y: np.ndarray) -> np.ndarray:
+    """The hillside before anything was dug or heaped: falls to the north-east, flatter below."""
     slope = 91.8 - 0.052 * x + 0.00012 * x**2 - 0.042 * y + 0.0001 * y**2
     waves = (
         0.07 * np.sin(2 * np.pi * (0.8 * x + 0.6 * y) / 52 + 0.7)
         + 0.035 * np.sin(2 * np.pi * (0.5 * x - 0.87 * y) / 33 + 2.1)
         + 0.012 * np.sin(2 * np.pi * (0.9 * x - 0.44 * y) / 21)
     )
-    square = ((x - MOUND_CENTRE[0]) ** 2 + (y - MOUND_CENTRE[1]) ** 2) / MOUND_RADIUS**2
-    return slope + waves + MOUND_HEIGHT * np.exp(-square / 2)
+    return slope + waves
 
 
 def lane_place(x: np.ndarray, y: np.ndarray) -> Pair:

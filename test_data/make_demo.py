@@ -15,7 +15,7 @@ import numpy as np
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from test_data import demo_layers, demo_survey
+from test_data import demo_before, demo_layers, demo_survey
 from test_data import ground as g
 from test_data.demo_walk import GAP, SPACING, SPEED, make_walk
 
@@ -38,6 +38,9 @@ def make_texts() -> Dict[str, str]:
         "centreline.geojson": demo_layers.centreline_geojson(),
         "scenario.json": json.dumps(scenario(files), indent=1) + "\n",
         "pad.geojson": demo_layers.yard_geojson(),
+        "before.2dm": demo_before.mesh(),
+        "before.prj": demo_before.PROJECTION + "\n",
+        "phases.geojson": demo_before.phases(),
     }
 
 

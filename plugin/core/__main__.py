@@ -47,6 +47,8 @@ STAGES = {
     "thin": QT_TRANSLATE_NOOP("core", "thinning the surface"),
     "grading": QT_TRANSLATE_NOOP("core", "grading pads"),
     "road": QT_TRANSLATE_NOOP("core", "looking along the road"),
+    "volumes": QT_TRANSLATE_NOOP("core", "comparing surfaces"),
+    "basin": QT_TRANSLATE_NOOP("core", "filling the basin"),
     "files": QT_TRANSLATE_NOOP("core", "writing files"),
     "report": QT_TRANSLATE_NOOP("core", "writing the report"),
 }

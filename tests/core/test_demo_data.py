@@ -24,6 +24,9 @@ TEXT_FILES = (
     "check_points.csv",
     "scenario.json",
     "pad.geojson",
+    "before.2dm",
+    "before.prj",
+    "phases.geojson",
     "centreline.geojson",
 )
 BROKEN = {"text_in_height", "truncated_line"}

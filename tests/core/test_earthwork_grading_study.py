@@ -271,7 +271,7 @@ def test_job_at_a_level_and_what_it_refuses(tmp_path):
         (["--pad", "PAD"], "nothing says how high Yard is"),
         (["--cut-slope", "2"], "--cut-slope is for grading"),
         (["--pad", "PAD", "--pad-level", "high"], "--pad-level must be a number"),
-        (["--pad", "none.geojson", "--pad-level", "3"], "none.geojson: the pads cannot be read"),
+        (["--pad", "none.geojson", "--pad-level", "3"], "none.geojson: it cannot be read"),
     ):
         done, _ = run(tmp_path, *more)
         assert done.returncode == 2

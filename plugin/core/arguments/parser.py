@@ -13,6 +13,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
 from . import road
 from .numbers import number, number_or_word, positive
+from .volumes import add_volume_options
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 
@@ -45,6 +46,7 @@ def make_parser() -> argparse.ArgumentParser:
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
     _add_grading_options(parser.add_argument_group("grading a pad into the ground"))
     road.add_options(parser.add_argument_group("along a road"))
+    add_volume_options(parser.add_argument_group("volumes"))
     return parser
 
 

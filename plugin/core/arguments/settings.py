@@ -24,6 +24,7 @@ from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
 from . import road
 from .parser import PAD_RUN, SHEET_SCALE
+from .volumes import volume_questions
 
 NEEDS_SMOOTH = Text(
     "job.needs_smooth",
@@ -75,7 +76,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
 def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
     """What is asked of the finished surface; raises SurveyError for options of a question that is not asked."""
     about_road = road.question(options)
-    return _grading(options) if about_road is None else (about_road, *_grading(options))
+    roads = () if about_road is None else (about_road,)
+    return (*roads, *_grading(options), *volume_questions(options))
 
 
 def _grading(options: argparse.Namespace) -> Tuple[Question, ...]:

@@ -28,6 +28,7 @@ from ..report.results import JobResult
 from ..surface.locate import heights_at
 from ..surface.tin import Tin
 from ..units import LengthUnit
+from .noise import point_noise
 
 GRADED_LINE = Text(
     "job.graded_line",
@@ -84,7 +85,7 @@ class GradingQuestion:
         shift = 0.0 if balanced is None else balanced.shift
         graded = grade_pads(tin, [pad.raised(shift) for pad in pads], part(progress, 0.3, 0.4))
         options = StudyOptions(
-            existing=Certainty(_noise(result), ground=True), factors=self.factors, offset_sigma=self.offset_sigma
+            existing=Certainty(point_noise(result), ground=True), factors=self.factors, offset_sigma=self.offset_sigma
         )
         found = study_grading(site_of_pads(tin, graded), options, progress=part(progress, 0.4, 0.7))
         if balanced is not None:
@@ -115,12 +116,6 @@ class GradingQuestion:
             self.slopes.corner,
         )  # fmt: skip
         return PadDesign(name, shape.rings, plane, slopes)
-
-
-def _noise(result: JobResult) -> float:
-    """Noise of a point's height (m) as repeated points tell it; 15 mm, usual for such surveys, where none do."""
-    noise = None if result.check is None else result.check.noise
-    return noise.total if noise is not None and noise.total > 0 else 0.015
 
 
 def _first_height(pads: Sequence[PadDesign]) -> float:

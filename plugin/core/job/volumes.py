@@ -1,0 +1,148 @@
+"""Volumes between the surveyed surface and another surface or a level, as part of the main job."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any, Callable, Optional, Sequence, Tuple
+
+from ..alignment.line_file import read_line
+from ..earthwork.comparison import Comparison
+from ..earthwork.plane import Plane
+from ..earthwork.region_file import read_region_file
+from ..earthwork.study import Certainty, Study, StudyOptions, study
+from ..handover.mesh import read_2dm
+from ..handover.projection import read_prj
+from ..handover.volumes import write_depths, write_volumes, write_zero_lines
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..progress import Progress, part
+from ..report import markup
+from ..report.labels import Words
+from ..report.markup import Section
+from ..report.results import JobResult
+from ..report.volume_sections import CAUTIONS, volume_body
+from ..surface.tin import Tin
+from ..units import LengthUnit
+from .noise import point_noise
+
+VOLUME_LINE = Text(
+    "job.volume_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net "
+        "{net:.1f} ± {net_95:.1f} m³ (95 %)",
+    ),
+)
+VOLUMES = QT_TRANSLATE_NOOP("core", "Volumes: {existing} to {design}")
+#: What the files of a volume are called, and what is asked.
+AGAINST, SINCE, TO_LEVEL = "against", "since", "level"
+
+
+@dataclass(frozen=True)
+class VolumeQuestion:
+    """Compare the survey's surface with a mesh ``against`` (a design), one ``since`` (an earlier survey), or a level.
+
+    One of the three; ``level`` in metres. ``regions``: GeoJSON of polygons that are told apart. ``line``: GeoJSON of a
+    line along which other methods take sections, every ``step`` metres, ``half_width`` to each side. ``limits``: depth
+    classes, metres.
+    ``offset_sigma``: of the height offset between both; ``other_sigma``: noise of the other surface's points, metres (0
+    for a design). ``unit``: in which a level is told.
+    """
+
+    against: Optional[Path] = None
+    since: Optional[Path] = None
+    level: Optional[float] = None
+    regions: Optional[Path] = None
+    line: Optional[Path] = None
+    step: float = 10.0
+    half_width: float = 20.0
+    limits: Optional[Tuple[float, ...]] = None
+    offset_sigma: float = 0.01
+    other_sigma: float = 0.0
+    unit: LengthUnit = LengthUnit.METRE
+
+    @property
+    def stage(self) -> str:
+        return "volumes"
+
+    def answer(self, result: JobResult, progress: Progress) -> VolumeAnswer:
+        """The volumes. Raises SurveyError."""
+        regions = () if self.regions is None else read_region_file(self.regions, result.crs)
+        line = None if self.line is None else read_line(self.line, result.crs)[0]
+        survey = Certainty(point_noise(result), ground=True)
+        other = Certainty(self.other_sigma, ground=self.other_sigma > 0)
+        earlier = self.since is not None
+        options = StudyOptions(
+            existing=other if earlier else survey,
+            design=survey if earlier else other,
+            offset_sigma=self.offset_sigma,
+            limits=self.limits,
+            line=line,
+            step=self.step,
+            half_width=self.half_width,
+        )
+        comparison = self._comparison(result, part(progress, 0.0, 0.5))
+        return VolumeAnswer(study(comparison, options, regions, progress), self._name)
+
+    @property
+    def _name(self) -> str:
+        """The beginning of the names of its files, by what is compared."""
+        if self.level is not None:
+            return TO_LEVEL
+        return AGAINST if self.since is None else SINCE
+
+    def _comparison(self, result: JobResult, progress: Progress) -> Comparison:
+        tin, name = result.surface.tin, Path(result.survey.points.source).name
+        if self.level is not None:
+            level = f"{self.level / self.unit.metres:g} {self.unit.symbol}"
+            return Comparison(tin, Plane(self.level), names=(name, level), progress=progress)
+        if self.since is not None:
+            earlier = _mesh(self.since, tin)
+            return Comparison(earlier, tin, names=(self.since.name, name), progress=progress)
+        assert self.against is not None
+        return Comparison(tin, _mesh(self.against, tin), names=(name, self.against.name), progress=progress)
+
+
+def _mesh(path: Path, tin: Tin) -> Tin:
+    """A mesh in the CRS its ``.prj`` names, or in that of the survey where there is none."""
+    crs: Optional[Any] = read_prj(path)
+    return read_2dm(path, tin.crs if crs is None else crs)
+
+
+@dataclass(frozen=True)
+class VolumeAnswer:
+    """What came of a comparison; ``name``: of its files."""
+
+    study: Study
+    name: str
+
+    @property
+    def messages(self) -> Tuple[Message, ...]:
+        return self.study.messages
+
+    @property
+    def lines(self) -> Tuple[Message, ...]:
+        found, doubt = self.study, self.study.doubt
+        return (
+            message(
+                VOLUME_LINE, existing=found.existing_name, design=found.design_name, cut=doubt.cut.value,
+                cut_95=doubt.cut.half_95, fill=doubt.fill.value, fill_95=doubt.fill.half_95, net=doubt.net.value,
+                net_95=doubt.net.half_95,
+            ),
+        )  # fmt: skip
+
+    def sections(self, words: Words) -> Sequence[Section]:
+        title = words(VOLUMES, existing=self.study.existing_name, design=self.study.design_name)
+        cautions = markup.caution([words(text) for text in CAUTIONS])
+        return ((f"volumes-{self.name}", title, cautions + volume_body(self.study, words)),)
+
+    def write(self, folder: Path, translate: Callable[[str], str]) -> Sequence[Path]:
+        """``volumes_*.csv``, ``depths_*.geojson`` and ``zero_line_*.geojson``."""
+        table, depths, lines = (
+            folder / f"{what}_{self.name}.{kind}"
+            for what, kind in (("volumes", "csv"), ("depths", "geojson"), ("zero_line", "geojson"))
+        )
+        write_volumes(self.study, table)
+        write_depths(self.study, depths)
+        write_zero_lines(self.study, lines)
+        return [table, depths, lines]
