@@ -10,7 +10,6 @@ from typing import Callable, Dict, List, Set, Tuple
 
 import numpy as np
 import pytest
-import triangle
 from exact_check import Checked, as_points, as_triangles, place_set, proper_crossings, triangle_set
 from test_delaunay import (
     check_twins,
@@ -32,6 +31,10 @@ from plugin.core.surface.insert import insert_segments
 from plugin.core.surface.mesh import Mesh
 from plugin.core.surface.network import Network
 from plugin.core.surface.predicates import LIMIT
+
+triangle = pytest.importorskip(
+    "triangle", reason="there is no such package for this Python (see tests/requirements.txt)"
+)
 
 CASES = 102
 Case = Tuple[np.ndarray, np.ndarray]  # places (n, 2) that are distinct, segments (k, 2) that do not cross
