@@ -2,12 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import Any, Dict, List, Optional
 
 from qgis.core import (
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
@@ -18,20 +16,19 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.georeference.crs import source_crs
-from ..core.georeference.intake import Intake, take_in, take_in_read
+from ..core.georeference.intake import Intake
 from ..core.linework.join import join_lines
 from ..core.points.decisions import apply_decisions, read_decisions
 from ..core.points.pointset import PointSet, Status
-from ..core.progress import Progress, part
-from ..core.units import LengthUnit
+from ..core.progress import part
 from .algorithm import HummockAlgorithm, progress_of, report, say
 from .codeoptions import add_convention_parameters, read_convention
-from .importoptions import add_format_parameters, add_georeference_parameters, chosen_files, chosen_options
+from .importoptions import add_format_parameters, add_georeference_parameters
+from .importsources import take_in_chosen
 from .mergelayers import clash_fields, difference_fields, write_clashes, write_differences
-from .parameters import chosen_code_table, code_table_file, code_table_help, crs_text, qgis_crs, unit_choice
-from .pointlayer import point_fields, read_survey_layer, reject_fields, write_points, write_rejects
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
+from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs, unit_choice
+from .pointlayer import point_fields, reject_fields, write_points, write_rejects
+from .pointsource import add_field_parameters, add_layer_parameter
 from .styles import POINTS, dress_vector
 from .versions import FILE_SOURCE, NO_GEOMETRY, ONE_FILE, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
@@ -66,7 +63,8 @@ class ImportPoints(HummockAlgorithm):
             "<p>Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal "
             "sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log "
             "(NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps "
-            "the source of each point. A layer of points that is loaded already can take the place of the file.</p>"
+            "the source of each point. A layer of points that is loaded already can take the place of a file, alone or "
+            "merged with files and other layers.</p>"
             "<p><b>Columns</b> are recognised from header words in four languages, from the values, and from the area "
             "in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, "
             "the role of each column, the lines that would be rejected, and where the points would land.</p>"
@@ -164,6 +162,20 @@ class ImportPoints(HummockAlgorithm):
             optional=True,
         )
         add_field_parameters(self, "LAYER")
+        self.add(
+            QgsProcessingParameterMultipleLayers(
+                "MORE_LAYERS",
+                translate("hummock", "More layers of points of the same site"),
+                POINT_SOURCE,
+                optional=True,
+            ),
+            translate(
+                "hummock",
+                "They are merged with the files and the layer above. Heights are their Z, or their field height where "
+                "the points have none; name and code are taken from fields called so.",
+            ),
+            advanced=True,
+        )
 
     def _add_decision_parameters(self) -> None:
         self.add(
@@ -227,7 +239,7 @@ class ImportPoints(HummockAlgorithm):
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
-        came = self._take_in(parameters, context, feedback, part(progress, 0.0, 0.5))
+        came = take_in_chosen(self, parameters, context, feedback, part(progress, 0.0, 0.5))
         read = came.survey
         report((*read.messages, *came.messages), feedback)
         statements = [say(one) for one in came.statements]
@@ -268,35 +280,6 @@ class ImportPoints(HummockAlgorithm):
             write_clashes(came.merged, sink)
             results["NAMES_TWICE"] = place
         return results
-
-    def _take_in(
-        self,
-        parameters: Dict[str, Any],
-        context: QgsProcessingContext,
-        feedback: QgsProcessingFeedback,
-        progress: Progress,
-    ) -> Intake:
-        first = self.parameterAsFile(parameters, "INPUT", context)
-        files = ([first] if first else []) + chosen_files(self, parameters, "MORE", context)
-        layer = self.parameterAsSource(parameters, "LAYER", context)
-        if layer is None and parameters.get("LAYER"):
-            raise QgsProcessingException(self.invalidSourceError(parameters, "LAYER"))
-        if bool(files) == (layer is not None):
-            raise QgsProcessingException(
-                translate("hummock", "Give a survey file, or a layer of points in its place (not both).")
-            )
-        if layer is None:
-            return take_in(files, chosen_options(self, parameters, context, files[0]), progress)
-        label = layer.sourceName() or "LAYER"
-        options = chosen_options(self, parameters, context, label)
-        local = (options.unit or LengthUnit.METRE) if options.crs is None else None
-        read = read_survey_layer(
-            layer, chosen_columns(self, parameters, context, layer), label, feedback, progress, options.height_unit,
-            local,
-        )  # fmt: skip
-        if read.geographic is not None:
-            options = replace(options, source_crs=source_crs(crs_text(layer.sourceCrs())))
-        return take_in_read(read, options)
 
     def _decide(
         self,

@@ -102,6 +102,11 @@ def field(name: str, kind: str) -> QgsField:
     return QgsField(name, known[kind])
 
 
+def has_z(kind: Any) -> bool:
+    """Whether geometries of a type have Z."""
+    return bool(QgsWkbTypes.hasZ(kind))
+
+
 def is_null(value: Any) -> bool:
     """Whether an attribute is empty: None, or QVariant's NULL in Qt 5."""
     return value is None or (isinstance(value, QVariant) and value.isNull())

@@ -193,24 +193,26 @@ class _One(NamedTuple):
     corrected: bool
 
 
-def take_in(paths: Sequence[PathLike], options: IntakeOptions, progress: Progress = silent) -> Intake:
+def take_in(
+    paths: Sequence[PathLike],
+    options: IntakeOptions,
+    progress: Progress = silent,
+    layers: Sequence[Tuple[PointFile, Optional[Any]]] = (),
+) -> Intake:
     """Read ``paths``, bring each into ``options.crs``, and merge them.
 
+    ``layers``: points that were read already, each with the CRS of its degrees, None for plan coordinates (whose CRS
+    they carry); for them ``options.columns`` to ``header`` and ``source_crs`` are not used. They come after the files.
     Raises SurveyError for what the user must mend or decide, naming the file.
     """
-    if not paths:
+    if not paths and not layers:
         raise SurveyError(NOTHING)
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
         each.append(_take_one(_read(path, options, share), is_nmea(path), options))
+    each += [_take_one(read, False, replace(options, source_crs=crs)) for read, crs in layers]
     return _together(each, options)
-
-
-def take_in_read(read: PointFile, options: IntakeOptions) -> Intake:
-    """As :func:`take_in` for points that were read already, of a layer say; ``options.columns`` to ``header`` are
-    not used."""
-    return _together([_take_one(read, False, options)], options)
 
 
 def parse_separation(text: str) -> Separation:
