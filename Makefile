@@ -33,6 +33,7 @@ demo:
 		--check-points $(DEMO)/check_points.csv --rim-edge 10 \
 		--smooth 0.25 --calm 0.015 --dem 0.5 --thin 0.03 \
 		--line $(DEMO)/centreline.geojson --lane 2.3 \
+		--water --inlets $(DEMO)/inlets.csv --rain 60 --runoff 0.3 \
 		--pad $(DEMO)/pad.geojson --pad-level balance --cut-slope 2 --fill-slope 2.5 --earth-factor 0.9 \
 		--since $(DEMO)/before.2dm --other-sigma 0.015 --regions $(DEMO)/phases.geojson \
 		--volume-line $(DEMO)/centreline.geojson --volume-width 6 --basin 548322.8,5712471.2 --out $(OUT)

@@ -190,6 +190,21 @@ def design_lines() -> Layer:
     return Layer("design_lines", "LINESTRING Z", (edge, meet))
 
 
+# --- water -------------------------------------------------------------------------------------------
+
+
+def inlets() -> List[str]:
+    """Gullies at the kerb foot of the lane, and the pipe at the low end of the ditch, with runoff coefficients."""
+    gullies = [("Gully 1", 30.0, 2.4), ("Gully 2", 60.0, 2.4), ("Gully 3", 90.0, 2.4), ("Gully 4", 60.0, -2.4)]
+    places = [(name, *(float(v) for v in g.lane_xy(station, offset)), 0.8) for name, station, offset in gullies]
+    places.append(("Ditch pipe", 84.0, float(g.ditch_line(np.array(84.0))), 0.3))
+    rows = ["name,easting,northing,runoff"]
+    for name, x, y, runoff in places:
+        east, north = g.to_grid(np.array(x), np.array(y))
+        rows.append(f"{name},{float(east):.2f},{float(north):.2f},{runoff}")
+    return rows
+
+
 # --- writing -----------------------------------------------------------------------------------------
 
 

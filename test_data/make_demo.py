@@ -41,6 +41,7 @@ def make_texts() -> Dict[str, str]:
         "before.2dm": demo_before.mesh(),
         "before.prj": demo_before.PROJECTION + "\n",
         "phases.geojson": demo_before.phases(),
+        "inlets.csv": text(demo_layers.inlets()),
     }
 
 

@@ -45,6 +45,7 @@ STAGES = {
     "findings": QT_TRANSLATE_NOOP("core", "looking the surface over"),
     "sheet": QT_TRANSLATE_NOOP("core", "finishing contours for the sheet"),
     "thin": QT_TRANSLATE_NOOP("core", "thinning the surface"),
+    "water": QT_TRANSLATE_NOOP("core", "following the water"),
     "grading": QT_TRANSLATE_NOOP("core", "grading pads"),
     "road": QT_TRANSLATE_NOOP("core", "looking along the road"),
     "volumes": QT_TRANSLATE_NOOP("core", "comparing surfaces"),

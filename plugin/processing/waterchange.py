@@ -25,6 +25,7 @@ from ..core.drainage.ponds import PondOptions
 from ..core.drainage.rings import polygons_of
 from ..core.drainage.shores import pond_shores
 from ..core.drainage.study import Hollows, grid_places, suiting_spacing
+from ..core.handover.water import OUTLET_WORDS
 from ..core.progress import Progress, part
 from ..core.surface.locate import locate
 from ..core.surface.tin import Tin
@@ -34,7 +35,7 @@ from .parameters import number, optional_number, qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POLYGON_GEOMETRY, POLYGON_SOURCE
 from .waterinput import WaterAlgorithm, page_language
-from .waterlayers import OUTLET_WORDS, line_z, multipolygon, path_fields, path_values
+from .waterlayers import line_z, multipolygon, path_fields, path_values
 from .waterstyles import CHANGED_PATHS, CHANGED_PONDS, MOVED_GROUND, dress_water
 
 translate = QCoreApplication.translate

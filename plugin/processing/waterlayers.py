@@ -28,6 +28,7 @@ from ..core.drainage.paths import FlowArrows, FlowPaths, PathEnd
 from ..core.drainage.ponds import Ponds
 from ..core.drainage.rings import Polygon, polygons_of
 from ..core.drainage.shares import Shares, pond_name
+from ..core.handover.water import END_WORDS, OUTLET_WORDS
 from ..core.progress import Progress
 from ..core.surface.dissolve import LabelledPolygon
 from ..core.surface.tin import Tin
@@ -35,24 +36,6 @@ from ..core.units import heights_to_crs_units, to_crs_units
 from .sinks import add_feature, counted, fields_of
 
 translate = QCoreApplication.translate
-
-#: Words of the column ``end``.
-END_WORDS = {
-    PathEnd.OUTSIDE: "outside",
-    PathEnd.PIT: "pit",
-    PathEnd.RIM: "rim",
-    PathEnd.INLET: "inlet",
-    PathEnd.UNDECIDED: "undecided",
-}
-#: Words of the column ``drains_to``.
-OUTLET_WORDS = {
-    Outlet.PIT: "pit",
-    Outlet.POND: "pond",
-    Outlet.INLET: "inlet",
-    Outlet.RIM_VERTEX: "outlet",
-    Outlet.RIM: "rim",
-    Outlet.UNDECIDED: "undecided",
-}
 
 
 def line_z(xyz: np.ndarray, crs: Any) -> QgsGeometry:

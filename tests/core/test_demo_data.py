@@ -28,6 +28,7 @@ TEXT_FILES = (
     "before.prj",
     "phases.geojson",
     "centreline.geojson",
+    "inlets.csv",
 )
 BROKEN = {"text_in_height", "truncated_line"}
 ORIGIN = np.array([g.ORIGIN_EASTING, g.ORIGIN_NORTHING, 0.0])

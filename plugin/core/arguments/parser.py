@@ -11,7 +11,7 @@ from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
-from . import road
+from . import road, water
 from .numbers import number, number_or_word, positive
 from .volumes import add_volume_options
 
@@ -44,6 +44,7 @@ def make_parser() -> argparse.ArgumentParser:
     _add_quality_options(parser.add_argument_group("what the survey is worth"))
     _add_surface_options(parser.add_argument_group("the surface (lengths in metres)"))
     _add_sheet_options(parser.add_argument_group("for the sheet and for others (lengths in metres)"))
+    water.add_options(parser.add_argument_group("where the water runs"))
     _add_grading_options(parser.add_argument_group("grading a pad into the ground"))
     road.add_options(parser.add_argument_group("along a road"))
     add_volume_options(parser.add_argument_group("volumes"))

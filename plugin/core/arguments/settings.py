@@ -22,7 +22,7 @@ from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_to
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
-from . import road
+from . import road, water
 from .parser import PAD_RUN, SHEET_SCALE
 from .volumes import volume_questions
 
@@ -75,9 +75,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
 
 def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
     """What is asked of the finished surface; raises SurveyError for options of a question that is not asked."""
-    about_road = road.question(options)
-    roads = () if about_road is None else (about_road,)
-    return (*roads, *_grading(options), *volume_questions(options))
+    asked = (water.question(options), road.question(options))
+    return (*(one for one in asked if one is not None), *_grading(options), *volume_questions(options))
 
 
 def _grading(options: argparse.Namespace) -> Tuple[Question, ...]:
