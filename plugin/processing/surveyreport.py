@@ -2,37 +2,52 @@
 
 from __future__ import annotations
 
+import json
+from dataclasses import replace
 from pathlib import Path
-from typing import Any, Dict, List, Optional
+from typing import Any, Dict, Optional
 
 from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsFeatureRequest,
+    QgsJsonExporter,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterCrs,
+    QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFile,
     QgsProcessingParameterFolderDestination,
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
+    QgsProcessingUtils,
     QgsSettings,
 )
 from qgis.PyQt.QtCore import QCoreApplication, QLocale
 
-from ..core.contours.lines import ContourOptions
-from ..core.contours.sheet import SheetOptions
+from ..core.arguments.parser import make_parser
+from ..core.arguments.settings import job_settings
+from ..core.contours.geojson import crs_member
 from ..core.job.run import run_job
 from ..core.job.settings import JobSettings
 from ..core.progress import part
 from ..core.report.results import JobResult
 from ..core.report.summary import summary
-from ..core.surface.build import SurfaceOptions
 from .algorithm import HummockAlgorithm, progress_of
 from .importoptions import chosen_files
 from .pages import write_pages
-from .parameters import chosen_unit, code_table_file, code_table_help, crs_text, number, optional_number, unit_choice
-from .versions import FILE_SOURCE, ONE_FILE, WHOLE_NUMBER
+from .parameters import (
+    chosen_unit,
+    code_table_file,
+    code_table_help,
+    core_crs,
+    crs_text,
+    number,
+    optional_number,
+    unit_choice,
+)
+from .versions import FILE_SOURCE, LINE_SOURCE, ONE_FILE, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -63,7 +78,8 @@ class SurveyReport(HummockAlgorithm):
             "hummock",
             "<p>Reads the survey file, checks it, builds the surface and its contours, and writes one report of it "
             "all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the "
-            "surface, the contours, and the files handed over, each with its SHA-256. HTML and PDF say the same.</p>"
+            "surface, the contours, a road’s grades and a pad’s earthwork where you give them, and the files handed "
+            "over, each with its SHA-256. HTML and PDF say the same.</p>"
             "<p>It starts from the <b>file</b>, so that each number can be traced to a line of it. Decisions that you "
             "took in QGIS come in by their file: “Survey desk” keeps it for you.</p>"
             "<p><b>More files</b>, such as a plan or a drawing, are listed with the others and their SHA-256.</p>"
@@ -164,6 +180,7 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "Triangles with a longer edge are taken off the rim of the surface."),
             advanced=True,
         )
+        self._add_questions()
         self.add(
             QgsProcessingParameterMultipleLayers(
                 "ALSO", translate("hummock", "More files that are handed over"), FILE_SOURCE, optional=True
@@ -173,6 +190,37 @@ class SurveyReport(HummockAlgorithm):
         self.add(
             QgsProcessingParameterBoolean("PAPER", translate("hummock", "Also as PDF"), True),
             translate("hummock", "report.pdf beside report.html."),
+        )
+
+    def _add_questions(self) -> None:
+        """What else the report shall tell of the surface."""
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "ROAD", translate("hummock", "Line of a road"), [LINE_SOURCE], optional=True
+            ),
+            translate("hummock", "Profile, sections and grades along it, checked against limits."),
+        )
+        self.add(
+            QgsProcessingParameterFile(
+                "RULES",
+                translate("hummock", "Limits of the road (CSV; empty: those that come with Hummock)"),
+                behavior=ONE_FILE,
+                optional=True,
+            ),
+            translate("hummock", "As in the check of a road against limits."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "PAD", translate("hummock", "Pads to be graded"), [POLYGON_SOURCE], optional=True
+            ),
+            translate("hummock", "Cut and fill of level pads, with slopes to the ground."),
+        )
+        self.add(
+            QgsProcessingParameterString(
+                "PAD_LEVEL", translate("hummock", "Height of the pads (a number, or balance)"), optional=True
+            ),
+            translate("hummock", "balance: the height where cut makes up for fill."),
         )
 
     def work(
@@ -202,33 +250,45 @@ class SurveyReport(HummockAlgorithm):
         return found
 
     def _settings(self, folder: Path, parameters: Dict[str, Any], context: QgsProcessingContext) -> JobSettings:
-        def path(name: str) -> Optional[Path]:
-            given = self.parameterAsFile(parameters, name, context)
-            return Path(given) if given else None
+        """What the parameters ask of the main job, in the words of its command line."""
+        crs = self.parameterAsCrs(parameters, "CRS", context)
+        words = [self.parameterAsFile(parameters, "INPUT", context), *chosen_files(self, parameters, "MORE", context)]
+        words += [f"--out={folder}", f"--crs={crs_text(crs)}"]
+        words += [f"--interval={self.parameterAsDouble(parameters, 'INTERVAL', context):.12g}"]
+        words += [f"--index-every={self.parameterAsInt(parameters, 'INDEX_EVERY', context)}", "--smooth=0.25"]
+        words += ["--calm=0.015"]
+        for option, name in (("interval-unit", "UNIT"), ("unit", "FILE_UNIT")):
+            unit = chosen_unit(self, parameters, name, context)
+            words += [] if unit is None else [f"--{option}={unit.value}"]
+        for option, name in (("decisions", "DECISIONS"), ("check-points", "CHECKS_FILE"), ("codes", "CODES"),
+                             ("columns", "COLUMNS"), ("rules", "RULES"), ("pad-level", "PAD_LEVEL")):  # fmt: skip
+            given = self.parameterAsString(parameters, name, context).strip()
+            words += [f"--{option}={given}"] if given else []
+        for option, name in (("line", "ROAD"), ("pad", "PAD")):
+            path = self._as_geojson(parameters, name, crs, context)
+            words += [f"--{option}={path}"] if path else []
+        edge = optional_number(self, parameters, "MAX_RIM_EDGE", context)
+        words += [] if edge is None else [f"--rim-edge={edge:.12g}"]
+        words += [] if self.parameterAsBool(parameters, "CHECK", context) else ["--no-check"]
+        also = tuple(Path(one) for one in chosen_files(self, parameters, "ALSO", context))
+        return replace(job_settings(make_parser().parse_args(words)), others=also)
 
-        survey = path("INPUT")
-        if survey is None:
-            raise QgsProcessingException(translate("hummock", "Choose a survey file."))
-        unit = chosen_unit(self, parameters, "UNIT", context)
-        interval = self.parameterAsDouble(parameters, "INTERVAL", context)
-        every = self.parameterAsInt(parameters, "INDEX_EVERY", context)
-        also: List[str] = chosen_files(self, parameters, "ALSO", context)
-        return JobSettings(
-            survey=survey,
-            out=folder,
-            more=tuple(Path(one) for one in chosen_files(self, parameters, "MORE", context)),
-            crs=crs_text(self.parameterAsCrs(parameters, "CRS", context)),
-            contours=ContourOptions(interval, 0.0, unit, every) if unit else ContourOptions(interval),
-            columns=self.parameterAsString(parameters, "COLUMNS", context).strip() or None,
-            unit=chosen_unit(self, parameters, "FILE_UNIT", context),
-            decisions=path("DECISIONS"),
-            check_points=path("CHECKS_FILE"),
-            check=self.parameterAsBool(parameters, "CHECK", context),
-            codes=path("CODES"),
-            surface=SurfaceOptions(optional_number(self, parameters, "MAX_RIM_EDGE", context)),
-            sheet=SheetOptions(0.25, 0.015),
-            others=tuple(Path(one) for one in also),
-        )
+    def _as_geojson(
+        self, parameters: Dict[str, Any], name: str, crs: QgsCoordinateReferenceSystem, context: QgsProcessingContext
+    ) -> str:
+        """The features of a layer as a GeoJSON file in ``crs``, as the job reads them; "" where no layer is given."""
+        source = self.parameterAsSource(parameters, name, context)
+        if source is None:
+            return ""
+        exporter = QgsJsonExporter()
+        exporter.setTransformGeometries(False)
+        exporter.setPrecision(6)
+        request = QgsFeatureRequest().setDestinationCrs(crs, context.transformContext())
+        path = QgsProcessingUtils.generateTempFilename(f"{name.lower()}.geojson")
+        told = json.loads(exporter.exportFeatures(list(source.getFeatures(request))))
+        told["crs"] = crs_member(core_crs(crs, source.sourceName()))
+        Path(path).write_text(json.dumps(told), encoding="utf-8")
+        return str(path)
 
 
 def _counts(result: JobResult) -> Dict[str, Any]:

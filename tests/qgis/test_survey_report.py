@@ -10,7 +10,7 @@ from typing import Any, Dict, List, Optional, Tuple
 
 import pypdf
 import pytest
-from in_qgis import DEMO, Listener, message_of
+from in_qgis import DEMO, Listener, memory_layer, message_of
 
 
 class Reader(HTMLParser):
@@ -96,3 +96,40 @@ def test_a_file_that_is_not_there_is_refused_in_one_line(run: Any, tmp_path: Pat
         run, "surveyreport", INPUT=str(tmp_path / "none.csv"), CRS="EPSG:25832", FOLDER=str(tmp_path / "out")
     )
     assert "none.csv" in said
+
+
+def test_road_and_pad_from_layers_are_told_and_written(application: Any, tmp_path: Path, run: Any) -> None:
+    """Layers in another CRS come to the one of the survey."""
+    import processing
+
+    site = f"{DEMO / 'site.gpkg'}|layername=centreline"
+    degrees = processing.run(
+        "native:reprojectlayer", {"INPUT": site, "TARGET_CRS": "EPSG:4326", "OUTPUT": "TEMPORARY_OUTPUT"}
+    )["OUTPUT"]
+    pad = "Polygon((548295 5712430, 548315 5712430, 548315 5712445, 548295 5712445, 548295 5712430))"
+    found = run(
+        "surveyreport",
+        INPUT=str(DEMO / "survey.csv"),
+        CRS="EPSG:25832",
+        ROAD=degrees,
+        PAD=memory_layer("Polygon", [pad], "EPSG:25832", "pad"),
+        PAD_LEVEL="87.2",
+        PAPER=False,
+        FOLDER=str(tmp_path / "out"),
+    )
+    html = Path(found["HTML"]).read_text(encoding="utf-8")
+    assert "PDF" not in found
+    assert "Crossfall" in html
+    assert "licensed" in html
+    for name in ("profile.csv", "sections.pdf", "pad.2dm", "daylight.geojson"):
+        assert (tmp_path / "out" / name).stat().st_size > 100
+    said = message_of(
+        run,
+        "surveyreport",
+        INPUT=str(DEMO / "survey.csv"),
+        CRS="EPSG:25832",
+        PAD_LEVEL="up",
+        PAD=memory_layer("Polygon", [pad], "EPSG:25832", "pad"),
+        FOLDER=str(tmp_path / "no"),
+    )
+    assert "up" in said

@@ -43,7 +43,7 @@ def write_features(
 ) -> None:
     """Write ``count`` features, each a text in JSON, as the FeatureCollection ``name`` in the system ``crs``."""
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="\n") as file:
-        head = {"type": "FeatureCollection", "name": name, "crs": _crs_member(crs)}
+        head = {"type": "FeatureCollection", "name": name, "crs": crs_member(crs)}
         file.write(json.dumps(head, ensure_ascii=False)[:-1] + ', "features": [\n')
         separator = ""
         for number, feature in enumerate(features):
@@ -54,7 +54,7 @@ def write_features(
         file.write("\n]}\n")
 
 
-def _crs_member(crs: Optional[Any]) -> Dict[str, Any]:
+def crs_member(crs: Optional[Any]) -> Dict[str, Any]:
     """The ``crs`` member for the horizontal part of ``crs``."""
     name = LOCAL_GRID
     if crs is not None:
