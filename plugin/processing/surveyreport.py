@@ -19,6 +19,7 @@ from qgis.core import (
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFile,
     QgsProcessingParameterFolderDestination,
+    QgsProcessingParameterMeshLayer,
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
     QgsProcessingUtils,
@@ -47,7 +48,7 @@ from .parameters import (
     optional_number,
     unit_choice,
 )
-from .versions import FILE_SOURCE, LINE_SOURCE, ONE_FILE, POLYGON_SOURCE, WHOLE_NUMBER
+from .versions import FILE_SOURCE, LINE_SOURCE, ONE_FILE, POINT_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -78,8 +79,8 @@ class SurveyReport(HummockAlgorithm):
             "hummock",
             "<p>Reads the survey file, checks it, builds the surface and its contours, and writes one report of it "
             "all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the "
-            "surface, the contours, a road’s grades and a pad’s earthwork where you give them, and the files handed "
-            "over, each with its SHA-256. HTML and PDF say the same.</p>"
+            "surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and "
+            "the files handed over, each with its SHA-256. HTML and PDF say the same.</p>"
             "<p>It starts from the <b>file</b>, so that each number can be traced to a line of it. Decisions that you "
             "took in QGIS come in by their file: “Survey desk” keeps it for you.</p>"
             "<p><b>More files</b>, such as a plan or a drawing, are listed with the others and their SHA-256.</p>"
@@ -195,6 +196,35 @@ class SurveyReport(HummockAlgorithm):
     def _add_questions(self) -> None:
         """What else the report shall tell of the surface."""
         self.add(
+            QgsProcessingParameterBoolean("WATER", translate("hummock", "Tell where the water runs"), False),
+            translate("hummock", "Paths, ponds and catchments."),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "INLETS", translate("hummock", "Inlets"), [POINT_SOURCE], optional=True
+            ),
+            translate("hummock", "Gullies and the like, where water leaves the surface."),
+        )
+        for name, label, help_text in (
+            (
+                "AGAINST",
+                translate("hummock", "Design surface (2DM mesh)"),
+                translate("hummock", "Cut and fill from the survey to it."),
+            ),
+            (
+                "SINCE",
+                translate("hummock", "Earlier surface (2DM mesh)"),
+                translate("hummock", "Cut and fill from it to the survey. Give a design or an earlier surface."),
+            ),
+        ):
+            self.add(QgsProcessingParameterMeshLayer(name, label, optional=True), help_text)
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "REGIONS", translate("hummock", "Regions of the volumes"), [POLYGON_SOURCE], optional=True
+            ),
+            translate("hummock", "Parcels or phases whose volumes are told apart; the field name names them."),
+        )
+        self.add(
             QgsProcessingParameterFeatureSource(
                 "ROAD", translate("hummock", "Line of a road"), [LINE_SOURCE], optional=True
             ),
@@ -264,9 +294,13 @@ class SurveyReport(HummockAlgorithm):
                              ("columns", "COLUMNS"), ("rules", "RULES"), ("pad-level", "PAD_LEVEL")):  # fmt: skip
             given = self.parameterAsString(parameters, name, context).strip()
             words += [f"--{option}={given}"] if given else []
-        for option, name in (("line", "ROAD"), ("pad", "PAD")):
+        for option, name in (("line", "ROAD"), ("pad", "PAD"), ("inlets", "INLETS"), ("regions", "REGIONS")):
             path = self._as_geojson(parameters, name, crs, context)
             words += [f"--{option}={path}"] if path else []
+        for option, name in (("against", "AGAINST"), ("since", "SINCE")):
+            mesh = self.parameterAsMeshLayer(parameters, name, context)
+            words += [] if mesh is None else [f"--{option}={mesh.source()}"]
+        words += ["--water"] if self.parameterAsBool(parameters, "WATER", context) else []
         edge = optional_number(self, parameters, "MAX_RIM_EDGE", context)
         words += [] if edge is None else [f"--rim-edge={edge:.12g}"]
         words += [] if self.parameterAsBool(parameters, "CHECK", context) else ["--no-check"]

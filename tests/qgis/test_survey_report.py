@@ -114,6 +114,9 @@ def test_road_and_pad_from_layers_are_told_and_written(application: Any, tmp_pat
         ROAD=degrees,
         PAD=memory_layer("Polygon", [pad], "EPSG:25832", "pad"),
         PAD_LEVEL="87.2",
+        WATER=True,
+        INLETS=memory_layer("Point", ["Point(548260 5712403)"], "EPSG:25832", "gully"),
+        SINCE=str(DEMO / "before.2dm"),
         PAPER=False,
         FOLDER=str(tmp_path / "out"),
     )
@@ -121,7 +124,7 @@ def test_road_and_pad_from_layers_are_told_and_written(application: Any, tmp_pat
     assert "PDF" not in found
     assert "Crossfall" in html
     assert "licensed" in html
-    for name in ("profile.csv", "sections.pdf", "pad.2dm", "daylight.geojson"):
+    for name in ("profile.csv", "sections.pdf", "pad.2dm", "daylight.geojson", "ponds.geojson", "volumes_since.csv"):
         assert (tmp_path / "out" / name).stat().st_size > 100
     said = message_of(
         run,
