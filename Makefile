@@ -8,7 +8,7 @@ OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
 BENCHES := $(sort $(wildcard tests/benchmarks/bench_*.py))
-SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures
+SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures .ci/elevation
 
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen

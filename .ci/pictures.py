@@ -174,6 +174,26 @@ def dialog_picture(name, algorithm):
     dialog.close()
 
 
+def road_picture(name, found):
+    """The rules along the demo's lane, and which way its crossfall leads water."""
+    made = processing.runAndLoadResults(
+        "hummock:checkline",
+        {
+            "INPUT": found["surface"].source(),
+            "LINE": f"{DEMO / 'site.gpkg'}|layername=centreline",
+            "LANE_LEFT": 2.3,
+            "LANE_RIGHT": 2.3,
+            "POINTS": found["points"].source(),
+            "OUTPUT": str(SCRATCH / "checks.gpkg"),
+            "FLOW": str(SCRATCH / "flow.gpkg"),
+        },
+    )
+    layers = {Path(layer.source().split("|")[0]).stem: layer for layer in QgsProject.instance().mapLayers().values()}
+    extent = around(layers["checks"].extent(), 0.12)
+    map_picture(name, [layers["checks"], layers["flow"], found["surface"]], extent, (1400, 640))
+    assert made["PASSED"] > 0
+
+
 def around(extent, share):
     """The extent with a margin of ``share`` of its size."""
     grown = QgsRectangle(extent)
@@ -212,6 +232,7 @@ def make_pictures():
     close = QgsRectangle(east - 60, north - 38, east - 18, north - 11)
     map_picture("close.png", [found[name] for name in ("contours", "lines", "triangles", "surface")], close)
     dialog_picture("dialog.png", "hummock:buildsurface")
+    road_picture("road.png", found)
 
 
 def start():
