@@ -17,7 +17,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.profile import make_profile
-from ..core.handover.edges import marked_lines, rim_lines
+from ..core.handover.edges import bounded_lines, marked_lines
 from ..core.handover.landxml_geometry import from_alignment, ground_profiles
 from ..core.handover.landxml_model import LandAlignment, LandProfile, LandSurface, LandXml
 from ..core.handover.landxml_write import write_landxml
@@ -180,11 +180,7 @@ class ExportLandXml(HandoverAlgorithm):
         self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext
     ) -> Tuple[ConstraintLine, ...]:
         """The lines that a surface was held to, with its rim where it has no boundary."""
-        lines = marked_lines(tin)
-        bounded = any(line.kind & LineKind.BOUNDARY for line in lines)
-        if bounded or not self.parameterAsBool(parameters, "RIM", context):
-            return lines
-        return (*rim_lines(tin), *(line for line in lines if not line.closed))
+        return bounded_lines(tin) if self.parameterAsBool(parameters, "RIM", context) else marked_lines(tin)
 
     def _lines(
         self,

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Optional
 
 import numpy as np
 from osgeo import gdal, osr
-from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingException
+from qgis.core import QgsProcessingException
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.files import replace_file
 from ..core.progress import Progress
 from ..core.surface.raster import GridFrame
 from ..core.units import LengthUnit, heights_to_crs_units
-from .parameters import qgis_crs
-from .versions import WKT2
 
 translate = QCoreApplication.translate
 
@@ -32,14 +30,15 @@ class Raster:
     """Heights or depths (rows, columns) float32, north row first, nan for none, in the unit of ``crs``.
 
     ``west``, ``north``: the grid's corner, ``cell``: its square cell, all in the CRS. ``method``: how it was made.
-    ``metres_per_height``: metres in one unit of the heights. ``what``: what the band holds.
+    ``metres_per_height``: metres in one unit of the heights. ``what``: what the band holds. ``crs``: the core's, as old
+    QGIS knows no compound systems.
     """
 
     heights: np.ndarray
     west: float
     north: float
     cell: float
-    crs: QgsCoordinateReferenceSystem
+    crs: Optional[Any]
     method: str
     metres_per_height: float
     what: str = "height"
@@ -58,7 +57,7 @@ def raster_of(frame: GridFrame, values_m: np.ndarray, crs: Any, cell: float, met
         west=round(frame.west / frame.cell) * cell,
         north=(round(frame.south / frame.cell) + frame.rows) * cell,
         cell=cell,
-        crs=qgis_crs(crs),
+        crs=crs,
         method=method,
         metres_per_height=float(1.0 / heights_to_crs_units(1.0, crs)),
         what=what,
@@ -75,8 +74,8 @@ def write_geotiff(raster: Raster, path: str, progress: Progress) -> None:
         made = gdal.GetDriverByName("GTiff").Create(str(temporary), columns, rows, 1, gdal.GDT_Float32, OPTIONS)
         made.SetGeoTransform((raster.west, raster.cell, 0.0, raster.north, 0.0, -raster.cell))
         system = osr.SpatialReference()
-        if raster.crs.isValid():
-            system.ImportFromWkt(raster.crs.toWkt(WKT2))
+        if raster.crs is not None:
+            system.ImportFromWkt(raster.crs.to_wkt())
             made.SetProjection(system.ExportToWkt())
         band = made.GetRasterBand(1)
         band.SetNoDataValue(NO_DATA)

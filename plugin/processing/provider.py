@@ -28,6 +28,7 @@ from .flatareas import FindFlatAreas
 from .flowarrows import DrawArrows
 from .flowpaths import TracePaths
 from .groundgrid import GroundAndGrid
+from .handoverfiles import HandOverFiles
 from .importpoints import ImportPoints
 from .inspectsurface import InspectSurface
 from .padgrading import GradePads
@@ -92,6 +93,7 @@ ALGORITHMS = (
     BalanceHeight,
     PlanSheet,
     SurveyReport,
+    HandOverFiles,
     ExportLandXml,
     ReadLandXml,
     SetOutPoints,

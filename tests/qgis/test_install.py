@@ -50,6 +50,7 @@ ALGORITHMS = {
         "flatareas",
         "peakflow",
         "waterchange",
+        "handoverfiles",
         "exportlandxml",
         "readlandxml",
         "setout",

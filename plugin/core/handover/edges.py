@@ -100,3 +100,11 @@ def rim_lines(tin: Tin) -> Tuple[ConstraintLine, ...]:
             kind = LineKind.VOID if number else LineKind.BOUNDARY
             lines.append(make_line(kind, np.column_stack([ring, tin.vertices[at, 2]])))
     return tuple(lines)
+
+
+def bounded_lines(tin: Tin) -> Tuple[ConstraintLine, ...]:
+    """The marked lines of ``tin``; where none is a boundary, its rim takes the place of boundaries and voids."""
+    lines = marked_lines(tin)
+    if any(line.kind & LineKind.BOUNDARY for line in lines):
+        return lines
+    return (*rim_lines(tin), *(line for line in lines if not line.closed))
