@@ -7,10 +7,8 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..surface.delaunay import triangulate
-from ..surface.insert import insert_segments
-from ..surface.mesh import following
-from ..surface.tin import GRID
+from .ground import GroundNet
+from .medians import running_median
 from .noise import Roughness, robust_sigma
 from .walk import Walk
 
@@ -39,21 +37,15 @@ class Beside:
         return Beside(*(getattr(self, c)[which] for c in ("at", "left", "right", "share", "away", "reach")))
 
 
-def look_beside(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> Beside:
-    """The neighbours of every step: the corners opposite to it in the triangulation of all points.
+def look_beside(walk: Walk, net: GroundNet, coded: np.ndarray) -> Beside:
+    """The neighbours of every step: the corners opposite to it in the triangulation ``net`` of all points.
 
-    ``coded``: (c, 3) further points, local metres; ``lines``: (k, 2) pairs of them joined by a line, over which
-    nobody is a neighbour.
+    ``coded``: (c, 3) the coded points, local metres.
     """
     xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z]), coded])
-    grid = np.rint(xyz[:, :2] / GRID).astype(np.int64)
-    key = (grid[:, 0] << 31) | grid[:, 1]
-    _, first, number = np.unique(key, return_index=True, return_inverse=True)
-    mesh = triangulate(*grid[first].T.copy())
-    if len(lines) and mesh.triangle_count:
-        # A line that crosses another one is left out here; building the surface reports it.
-        insert_segments(mesh, number.ravel()[lines + len(walk)], np.ones(len(lines), np.uint8))
-    here, there = first[mesh.vertex], first[mesh.vertex[following(np.arange(len(mesh.vertex)))]]
+    mesh, first = net.mesh, net.first
+    here = first[mesh.vertex]
+    there = here.reshape(-1, 3)[:, [1, 2, 0]].ravel()
     n = len(walk)
     step = np.flatnonzero((there == here + 1) & (there < n) & (mesh.twin >= 0))
     step = step[walk.piece[here[step]] == walk.piece[there[step]]]
@@ -72,9 +64,8 @@ def _slopes(walk: Walk) -> np.ndarray:
     rise = np.append(np.diff(walk.z) / np.maximum(run, 0.5 * walk.spacing), 0.0)
     if n < 6:
         return np.full(n, float(np.median(rise)) if n else 0.0)
-    around = np.lib.stride_tricks.sliding_window_view(rise, 5)
     result = np.empty(n)
-    result[2:-2] = np.median(around, axis=1)
+    result[2:-2] = running_median(rise, 5)
     result[:2], result[-2:] = result[2], result[-3]
     return result
 
@@ -159,6 +150,23 @@ def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndar
     return result
 
 
+def within(xy: np.ndarray, places: np.ndarray, reach: float) -> np.ndarray:
+    """Mask (n,) of points ``xy`` (n, 2) that may lie within ``reach`` (m) of one of ``places`` (k, 2), k at least 1.
+
+    By cells of that size: none that does is left out, and few that do not are kept.
+    """
+    low, high = places.min(axis=0) - reach, places.max(axis=0) + reach
+    cell = max(reach, float((high - low).max()) / 2000, 1e-6)
+    busy = np.zeros(tuple(np.ceil((high - low) / cell).astype(np.int64) + 3), bool)
+    busy[tuple(((places - low) / cell).astype(np.int64).T + 1)] = True
+    for axis in (0, 1):
+        busy = busy | np.roll(busy, 1, axis) | np.roll(busy, -1, axis)
+    inside = np.flatnonzero(np.all((xy >= low) & (xy <= high), axis=1))
+    mask = np.zeros(len(xy), bool)
+    mask[inside] = busy[tuple(((xy[inside] - low) / cell).astype(np.int64).T + 1)]
+    return mask
+
+
 def unevenness(
     walk: Walk, beside: Beside, asked: np.ndarray, trusted: np.ndarray, reach: float, usual: float
 ) -> np.ndarray:
@@ -168,17 +176,20 @@ def unevenness(
     ten of them stay within, less ``usual`` (m), which is noise. 0 where too few are near. A bank or a ditch
     that no code tells shows in all passes that cross it.
     """
-    whole = np.append(trusted, np.ones(int(max(beside.left.max(initial=0), beside.right.max(initial=0))) + 1, bool))
-    fine = whole[beside.at] & whole[beside.at + 1] & whole[beside.left] & whole[beside.right]
-    at = beside.at[fine]
-    if len(at) < _FEW or not len(asked) or not np.isfinite(reach):
+    if not len(beside.at) or not len(asked) or not np.isfinite(reach):
         return np.zeros(len(asked))
     places = np.column_stack([walk.x, walk.y])
+    beside = beside.take(np.flatnonzero(within(places[beside.at], places[asked], reach)))
+    whole = np.append(trusted, np.ones(int(max(beside.left.max(initial=0), beside.right.max(initial=0))) + 1, bool))
+    fine = whole[beside.at] & whole[beside.at + 1] & whole[beside.left] & whole[beside.right]
+    at, over = beside.at[fine], beside.away[fine]
+    if len(at) < _FEW:
+        return np.zeros(len(asked))
     distance, found = cKDTree(places[at]).query(places[asked], k=min(_AROUND, len(at)), distance_upper_bound=reach)
     near = np.isfinite(distance)
     found = np.where(near, found, 0)
     near &= np.abs(at[found] - asked[:, None]) > _OTHER
-    away = np.sort(np.where(near, np.abs(beside.away[fine][found]), np.inf), axis=1)
+    away = np.sort(np.where(near, np.abs(over[found]), np.inf), axis=1)
     count = near.sum(axis=1)
     high = away[np.arange(len(asked)), np.maximum((0.9 * count).astype(np.int64) - 1, 0)]
     high = np.where(count >= _FEW, high, 0.0)

@@ -17,7 +17,7 @@ from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
 from .crossings import breaks, find_meetings
-from .ground import pass_distance
+from .ground import ground_net, pass_distance
 from .noise import roughness, white_sigma
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
@@ -273,7 +273,8 @@ def _walked(
     off, doubtful, level = np.zeros(len(walk), bool), np.zeros(len(walk), bool), np.zeros(len(walk))
     lost = _beside_lost_fix(marks, walk)
     drift_share = 0.6
-    fresh = off
+    fresh = gone = off
+    net = ground_net(walk, fixed.xyz, fixed.lines)
     for turn in range(_ROUNDS):
         kept = np.flatnonzero(~off)
         rest = walk.take(~off)
@@ -284,9 +285,10 @@ def _walked(
         scale = Scale(noise, drift_share * noise, passes, roughness(rest, noise))
         # The second time only near what was found: a fault may have hidden a smaller one.
         where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
-        found = search(
-            rest, fixed, scale, _SURE[turn], where, part(progress, turn / _ROUNDS * 0.9, (turn + 1) / _ROUNDS * 0.9)
-        )
+        net = net.without(off[~gone])
+        gone = off.copy()
+        step = part(progress, turn / _ROUNDS * 0.9, (turn + 1) / _ROUNDS * 0.9)
+        found = search(rest, fixed, net, scale, _SURE[turn], where, step)
         _put_found(marks, rest, found, lost[kept])
         off[kept[found.off]] = True
         fresh = _beside(off | doubtful | _at(walk, kept[found.doubtful]))

@@ -9,8 +9,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .beside import Beside, unevenness
-from .ground import Ground, Prediction
-from .stretches import Fixed, Scale
+from .ground import GroundNet, Prediction
+from .stretches import Scale
 from .walk import Walk
 
 _COLOURS = 4
@@ -48,24 +48,12 @@ def colours_of(x: np.ndarray, y: np.ndarray, reach: float) -> np.ndarray:
     return np.array(chosen, np.int64)
 
 
-def ask_ground(walk: Walk, trusted: np.ndarray, asked: np.ndarray, fixed: Fixed, reach: float) -> Prediction:
-    """Predict at points ``asked`` (indices) from the points of mask ``trusted`` and the coded ones nearby."""
-    places = np.column_stack([walk.x, walk.y])
-    near = cKDTree(places[asked])
-    ring = max(4 * reach, 12 * walk.spacing) if np.isfinite(reach) else np.inf
-    base = np.flatnonzero(trusted)
-    if len(base) > 50_000:
-        base = base[np.isfinite(near.query(places[base], distance_upper_bound=ring)[0])]
-    xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z])[base], fixed.xyz])
-    return Ground(xyz, fixed.lines + len(base)).at(places[asked])
-
-
 def depart(
     walk: Walk,
     group: np.ndarray,
     count: int,
     trusted: np.ndarray,
-    fixed: Fixed,
+    net: GroundNet,
     scale: Scale,
     beside: Beside,
     together: bool = False,
@@ -73,7 +61,7 @@ def depart(
     """How far each group lies from the ground that the ``trusted`` points (q,) but itself and coded lines make.
 
     ``group``: (q,) number of each point's group, -1 for none; ``count``: how many groups. A few other groups far
-    away are left out with each, so that four triangulations do for all; ``together``: all groups are left out at once.
+    away are left out with each, so that four questions do for all; ``together``: all groups are left out at once.
     """
     point = np.flatnonzero(group >= 0)
     height, gain, reach = (np.full(len(walk), np.nan) for _ in range(3))
@@ -86,7 +74,7 @@ def depart(
             if len(asked):
                 known = trusted.copy()
                 known[asked] = False
-                said = ask_ground(walk, known, asked, fixed, scale.passes)
+                said = net.ask(known, asked, np.column_stack([walk.x[asked], walk.y[asked]]))
                 height[asked], gain[asked], reach[asked] = said.height, said.gain, said.reach
     plain = _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
     if not len(point):

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Optional
 
 import numpy as np
-from scipy.spatial import cKDTree
 
-from .scan import Sums, offset_of
+from .fits import Sums, offset_of
 from .segments import Segments
-from .walk import Walk
+from .walk import Walk, plain_tree
 
 #: Points stored fewer places apart than this belong to one visit.
 APART = 30
@@ -37,7 +37,7 @@ class Encounters:
         return Encounters(self.first[which], self.second[which], self.difference[which], self.variance[which])
 
 
-def find_encounters(walk: Walk, segments: Segments, sigma: float) -> Encounters:
+def find_encounters(walk: Walk, segments: Segments, sigma: float, sums: Optional[Sums] = None) -> Encounters:
     """All encounters of the walk; windows of points end where the heights step.
 
     The difference comes from a least-squares plane that both visits share (crossing tracks give its slope in both
@@ -47,11 +47,11 @@ def find_encounters(walk: Walk, segments: Segments, sigma: float) -> Encounters:
     reach = _NEAR * walk.spacing
     if len(walk) <= APART or not np.isfinite(reach):
         return Encounters(np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0))
-    pairs = cKDTree(xy).query_pairs(reach, output_type="ndarray")
+    pairs = plain_tree(xy).query_pairs(reach, output_type="ndarray")
     pairs = np.sort(pairs, axis=1)
     pairs = pairs[pairs[:, 1] - pairs[:, 0] > APART]
     first, second = _closest(pairs, np.hypot(*(xy[pairs[:, 0]] - xy[pairs[:, 1]]).T))
-    sums = Sums(walk)
+    sums = Sums(walk) if sums is None else sums
     windows = []
     for at in (second, first):
         segment = segments.of[at]

@@ -6,8 +6,8 @@ from typing import Tuple
 
 import numpy as np
 
+from .fits import Sums, carried_to, offset_of
 from .noise import Roughness
-from .scan import Sums, carried_to, offset_of
 from .segments import Segments
 from .walk import Walk
 
@@ -24,7 +24,7 @@ def steps_between(
 
     From windows of up to 12 points on either side, of the length that shows it best.
     """
-    trend = sums.trend.take(segments.start[after])
+    trend = sums.trend(segments.start[after])
     best, variance = np.zeros(len(before)), np.full(len(before), np.inf)
     for window in _WINDOWS:
         end, start = segments.end[before], segments.start[after]

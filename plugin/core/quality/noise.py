@@ -15,6 +15,7 @@ _CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3
 _LAGS = (1, 2, 4, 8, 16)
 _STRAIGHT = 0.95  # of the path through five points: their chord
 _LONG = 8.0  # median steps that four steps may make together
+_SAMPLE = 200_000  # points of a large walk that tell how rough the ground is
 
 
 @dataclass(frozen=True)
@@ -117,10 +118,10 @@ def near_breaks(residual: np.ndarray, sigma: float) -> np.ndarray:
 def roughness(walk: Walk, sigma: float) -> Roughness:
     """Departure of the ground from a straight line between points 2 L apart along the passes, for several L."""
     reach, size = [], []
-    here = np.arange(len(walk))
+    here = np.arange(0, len(walk), -(-len(walk) // _SAMPLE) or 1)
     least = 0.05 * sigma
     for lag in _LAGS:
-        i = here[(here - lag >= walk.first) & (here + lag < walk.last)]
+        i = here[(here - lag >= walk.first[here]) & (here + lag < walk.last[here])]
         if len(i) < 10:
             break
         back = np.hypot(walk.x[i] - walk.x[i - lag], walk.y[i] - walk.y[i - lag])

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 from typing import Sequence, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix, csc_matrix, diags
+from scipy.sparse import csc_matrix, csr_matrix, diags
 from scipy.sparse.linalg import splu
 
 from ..surface.parts import connected_parts
@@ -20,6 +20,7 @@ from ..surface.parts import connected_parts
 _CAP = 3.2  # standard deviations where an observation begins to lose its say
 _PRICE = 4.0  # what an offset costs, in half squares of standardised departures
 _ROUNDS = 34
+_SYMMETRIC = {"SymmetricMode": True}
 _AGREED = 3  # differences that have to agree on an offset
 _PRUNINGS = 4
 _WHOLE = 40  # points of a group that is put back as a whole or not at all
@@ -53,10 +54,10 @@ def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) ->
     offset is none. Reweighting finds a local optimum; so it starts from two sides, and what differs is decided
     group by group by the cost of either; further proposals are tried likewise.
     """
-    design = _design(relations, count)
+    normal = _Normal(relations, count)
     price = _PRICE * (1 + np.minimum(length, 400) / 100.0)
-    offset, seen = _reweighted(relations, design, price, np.clip(length / 8.0, 1.0, 6.0), sigma)
-    other, _ = _reweighted(relations, design, price, np.ones(count), sigma)
+    offset, seen = _reweighted(relations, normal, price, np.clip(length / 8.0, 1.0, 6.0), sigma)
+    other, _ = _reweighted(relations, normal, price, np.ones(count), sigma)
     offset = _fused(relations, offset, other, price, sigma)
     offset = _fused(relations, offset, _from_steps(relations, offset, sigma), price, sigma)
     for _ in range(_PRUNINGS):
@@ -69,24 +70,73 @@ def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) ->
     return offset, spread
 
 
-def _design(relations: Relations, count: int) -> csc_matrix:
-    row, column = np.nonzero(relations.node >= 0)
-    entries = (relations.factor[row, column], (row, relations.node[row, column]))
-    return coo_matrix(entries, shape=(len(relations.node), count)).tocsc()
+class _Normal:
+    """Normal equations of the observations, whose pattern stays while the weights change."""
+
+    def __init__(self, relations: Relations, count: int) -> None:
+        row, column = np.nonzero(relations.node >= 0)
+        node, factor = relations.node[row, column], relations.factor[row, column]
+        self._row, self._node, self._factor, self._count = row, node, factor, count
+        self.design = csr_matrix((factor, (row, node)), shape=(len(relations.node), count))
+        self._squares = self.design.power(2)
+        # Every pair of nodes of one observation is a place in the matrix; the diagonal is one always.
+        width = relations.node.shape[1]
+        pairs = [(relations.node[:, i], relations.node[:, j], i, j) for i in range(width) for j in range(width)]
+        known = [np.flatnonzero((a >= 0) & (b >= 0)) for a, b, _, _ in pairs]
+        self._of = np.concatenate(known)
+        self._product = np.concatenate(
+            [relations.factor[k, i] * relations.factor[k, j] for k, (_, _, i, j) in zip(known, pairs)]
+        )
+        own = np.arange(count)
+        a, b = (np.concatenate([*(p[e][k] for k, p in zip(known, pairs)), own]) for e in (0, 1))
+        self._order = _fill_in_order(a, b, count)
+        place = np.empty(count, np.int64)
+        place[self._order] = own
+        key, entry = np.unique(place[b] * count + place[a], return_inverse=True)
+        self._entry = entry.ravel()
+        self._rows, starts = key % count, np.searchsorted(key, np.arange(count + 1) * count)
+        self._starts = starts.astype(np.int32)
+
+    def solve(self, weight: np.ndarray, prior: np.ndarray, difference: np.ndarray) -> np.ndarray:
+        """Offsets (count,) for weights (r,) of the observations and of the offsets being nothing (count,)."""
+        value = np.concatenate([weight[self._of] * self._product, prior])
+        entries = np.bincount(self._entry, value, len(self._rows))
+        matrix = csc_matrix((entries, self._rows.astype(np.int32), self._starts), shape=(self._count, self._count))
+        right = np.bincount(self._node, self._factor * (weight * difference)[self._row], self._count)
+        result = np.empty(self._count)
+        result[self._order] = splu(matrix, permc_spec="NATURAL", diag_pivot_thresh=0.0, options=_SYMMETRIC).solve(
+            right[self._order]
+        )
+        return result
+
+    def seen(self, weight: np.ndarray) -> np.ndarray:
+        """Weight (count,) of the observations of each offset."""
+        result: np.ndarray = self._squares.T @ weight
+        return result
+
+
+def _fill_in_order(a: np.ndarray, b: np.ndarray, count: int) -> np.ndarray:
+    """Order (count,) of the nodes in which elimination fills few places of a symmetric matrix with places (a, b)."""
+    pattern = csc_matrix((np.ones(len(a)), (a, b)), shape=(count, count))
+    pattern.data[:] = 1.0
+    dominant = pattern + diags(np.asarray(pattern.sum(axis=0)).ravel(), format="csc")
+    found = splu(dominant, permc_spec="MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=_SYMMETRIC)
+    order: np.ndarray = np.argsort(found.perm_c)
+    return order
 
 
 def _reweighted(
-    relations: Relations, design: csc_matrix, price: np.ndarray, heavy: np.ndarray, sigma: float
+    relations: Relations, normal: _Normal, price: np.ndarray, heavy: np.ndarray, sigma: float
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Offsets by reweighted least squares, and the weight of the observations of each.
 
     ``heavy``: how much the convex beginning, which takes absolute values, holds each offset back.
     """
-    count = design.shape[1]
+    count = len(price)
     offset = np.zeros(count)
     weight = 1 / relations.sigma**2
     for turn in range(_ROUNDS):
-        residual = (relations.difference - design @ offset) / relations.sigma
+        residual = (relations.difference - normal.design @ offset) / relations.sigma
         if turn < 12:
             say = 1 / np.maximum(np.abs(residual) / 1.5, 1.0)
             prior = price * heavy / (16 * sigma) / np.maximum(np.abs(offset), 0.25 * sigma)
@@ -96,13 +146,12 @@ def _reweighted(
             say = 1 / (1 + (residual / cap) ** 2) ** 2
             scale = 2 * sigma
             prior = 2 * price * scale**2 / (offset**2 + scale**2) ** 2
-        normal = (design.T @ diags(weight * say) @ design + diags(prior)).tocsc()
-        fresh = splu(normal).solve(design.T @ (weight * say * relations.difference))
+        fresh = normal.solve(weight * say, prior, relations.difference)
         done = np.max(np.abs(fresh - offset), initial=0.0) < 1e-5
         offset = fresh
         if done and turn > 20:
             break
-    return offset, np.asarray(design.power(2).T @ (weight * say)).ravel()
+    return offset, normal.seen(weight * say)
 
 
 def _fused(

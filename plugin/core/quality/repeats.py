@@ -12,6 +12,7 @@ from .walk import STILL_SHARE
 
 _LEAST = 3  # records that make a stop
 _GRID = 1e-4
+_MIX = np.uint64(0x9E3779B97F4A7C15)  # odd: multiplying by it loses nothing
 
 
 @dataclass(frozen=True)
@@ -36,6 +37,16 @@ def repeated_records(points: PointSet, mask: np.ndarray) -> np.ndarray:
     time = np.where(np.isfinite(points.time[index]), points.time[index], -1.0)
     columns = [np.rint(c[index] / _GRID) for c in (points.easting, points.northing, points.height)]
     columns.append(np.rint(time * 1000))
+    # Only those that share a number mixed from all four columns can be the same.
+    mixed = np.zeros(len(index), np.uint64)
+    for column in columns:
+        mixed = (mixed ^ column.astype(np.int64).view(np.uint64)) * _MIX
+    ordered = np.sort(mixed)
+    twice = ordered[1:][ordered[1:] == ordered[:-1]]
+    if not len(twice):
+        return np.zeros(len(points), bool)
+    some = np.flatnonzero(np.isin(mixed, twice))
+    index, columns = index[some], [column[some] for column in columns]
     order = np.lexsort([index, *columns])
     same = np.ones(len(order) - 1, bool)
     for column in columns:

@@ -1,230 +1,198 @@
 """Search along the walk for heights that step away from the ground and back.
 
 Every hypothesis (these w points stand off by a; the heights step by a here) is a small least-squares fit: a plane
-shared by both groups of points and an offset between them. A walker's track bends, so the plane keeps the slope of
-the ground out of the offset wherever the track tells it, and the variance says so where it does not.
+shared by both groups of points and an offset between them, as in :func:`.fits.offset_of`. Its score is the offset over
+its standard deviation.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Optional, Tuple
+from typing import List, Optional, Tuple, Union
 
 import numpy as np
 
+from .fits import SLOPE, sums_of
 from .noise import robust_sigma
 from .walk import Walk
 
-#: Points that stand off together, and the points on either side they are compared with.
-BUMPS: Tuple[Tuple[int, int], ...] = ((1, 4), (2, 4), (3, 5), (4, 6), (6, 6), (8, 8), (12, 8))
-#: Points before and after a step.
-STEPS: Tuple[int, ...] = (4, 8, 12)
-#: Slopes the ground may have where the track does not tell (standard deviation).
-SLOPE = 0.4
+_CHUNK = 8192  # points looked at together: their sums stay in the processor's cache
+_SAMPLE = 200_000  # scores that tell how large they usually are
+
+
+@dataclass(frozen=True)
+class Hypothesis:
+    """``width`` points from some place on stand off the ``before`` points before them and the ``after`` behind them.
+
+    Without ``after`` it is a step, and where fewer than ``width`` points are left they will do.
+    """
+
+    before: int
+    width: int
+    after: int
+
+
+HYPOTHESES: Tuple[Hypothesis, ...] = (
+    *(Hypothesis(flank, width, flank) for width, flank in ((1, 4), (2, 4), (3, 5), (4, 6), (6, 6), (8, 8), (12, 8))),
+    *(Hypothesis(reach, reach, 0) for reach in (4, 8, 12)),
+)
+_BEFORE = max(h.before for h in HYPOTHESES)
+_AFTER = max(h.width + h.after for h in HYPOTHESES)
 
 
 @dataclass(frozen=True)
 class Hits:
     """h places where the heights step: ``start, end`` [start, end) of the points off, or ``start == end`` of a step.
 
-    ``size`` (m): how far they are off, or the step from before to after. ``score``: size over its standard deviation.
+    ``score``: size over its standard deviation.
     """
 
     start: np.ndarray
     end: np.ndarray
-    size: np.ndarray
     score: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
 
 
-@dataclass(frozen=True)
-class Trend:
-    """Slope of the ground (k,) to the east ``x`` and north ``y``, and how far it may be off (``sigma``)."""
+class Scores:
+    """The scores of all hypotheses at all points of a walk, kept while it is cut: a cut changes those around it only.
 
-    x: np.ndarray
-    y: np.ndarray
-    sigma: np.ndarray
-
-    def take(self, which: np.ndarray) -> Trend:
-        return Trend(self.x[which], self.y[which], self.sigma[which])
-
-
-def trend_of(walk: Walk) -> Trend:
-    """Slope along the track at each point: the median of nine steps, so that a fault at a few points does not tell."""
-    n = len(walk)
-    if n < 10:
-        return Trend(np.zeros(n), np.zeros(n), np.full(n, SLOPE))
-    dx, dy = np.diff(walk.x), np.diff(walk.y)
-    slope = np.diff(walk.z) / np.maximum(np.hypot(dx, dy), 0.5 * walk.spacing)
-    around = np.lib.stride_tricks.sliding_window_view(slope, 9)
-    middle = np.median(around, axis=1)
-    # Seven of nine: two steps may be those of a fault, more of them are the ground's own bends.
-    spread = np.partition(np.abs(around - middle[:, None]), 6, axis=1)[:, 6]
-    run_x, run_y = walk.x[9:] - walk.x[:-9], walk.y[9:] - walk.y[:-9]
-    run = np.maximum(np.hypot(run_x, run_y), 1e-9)
-    path = np.convolve(np.hypot(dx, dy), np.ones(9), "valid")
-    straight = (run > 0.93 * path) & (walk.piece[9:] == walk.piece[:-9])
-    place = np.clip(np.arange(n) - 4, 0, n - 10)
-    x, y, sigma = (np.empty(n) for _ in range(3))
-    place = np.clip(np.arange(n) - 4, 0, n - 10)
-    x[:], y[:] = (middle / run * run_x)[place], (middle / run * run_y)[place]
-    sigma[:] = np.clip(0.83 * spread, 0.02, SLOPE)[place]
-    bent = np.flatnonzero(~straight[place])
-    for start in range(0, len(bent), 20_000):
-        some = bent[start : start + 20_000]
-        x[some], y[some], sigma[some] = _plane_around(walk, some)
-    return Trend(x, y, sigma)
-
-
-def _median(values: np.ndarray, inside: np.ndarray) -> np.ndarray:
-    """Median (k,) of the values (k, m) where ``inside``."""
-    ordered = np.sort(np.where(inside, values, np.inf), axis=1)
-    count = np.maximum(inside.sum(axis=1), 1)
-    rows = np.arange(len(values))
-    result: np.ndarray = (ordered[rows, (count - 1) // 2] + ordered[rows, count // 2]) / 2
-    return np.where(np.isfinite(result), result, 0.0)
-
-
-def _plane_around(walk: Walk, at: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Slope east and north (k,) and its standard deviation where the track turns: a plane through 21 points by least
-    absolute departures.
+    A fit never reaches over a cut or the end of a piece.
     """
-    index = at[:, None] + np.arange(-10, 11)
-    inside = (index >= walk.first[at][:, None]) & (index < walk.last[at][:, None])
-    index = np.clip(index, 0, len(walk) - 1)
-    x, y = walk.x[index] - walk.x[at][:, None], walk.y[index] - walk.y[at][:, None]
-    z = walk.z[index] - walk.z[at][:, None]
-    weight = inside.astype(float)
-    for _ in range(8):
-        total = np.maximum(weight.sum(axis=1), 1e-9)
-        dx, dy, dz = (v - ((weight * v).sum(axis=1) / total)[:, None] for v in (x, y, z))
-        xx, xy, yy = (weight * dx * dx).sum(1), (weight * dx * dy).sum(1), (weight * dy * dy).sum(1)
-        xz, yz = (weight * dx * dz).sum(1), (weight * dy * dz).sum(1)
-        # A little of the mean square holds the slope back across a straight track.
-        ridge = 0.002 * (xx + yy) + 1e-9
-        whole = (xx + ridge) * (yy + ridge) - xy**2
-        gx, gy = ((yy + ridge) * xz - xy * yz) / whole, ((xx + ridge) * yz - xy * xz) / whole
-        away = np.abs(dz - gx[:, None] * dx - gy[:, None] * dy)
-        middle = _median(away, inside)
-        weight = inside / np.maximum(away, np.maximum(middle, 1e-4)[:, None] * 0.5)
-    least = (xx + yy) / 2 - np.hypot((xx - yy) / 2, xy)  # of the eigenvalues: how much the track spreads across
-    across = np.sqrt(np.maximum(least, 0) / np.maximum(weight.sum(1), 1e-9) * inside.sum(1))
-    sigma = np.clip(3 * middle / np.maximum(across, 1e-6), 0.02, SLOPE)
-    return gx, gy, sigma
+
+    def __init__(self, walk: Walk, sigma: float, where: Optional[np.ndarray] = None) -> None:
+        """``sigma``: noise of a height (m); ``where``: points (k,) to begin with, rising; all by default."""
+        n = len(walk)
+        self._walk, self._sigma = walk, sigma
+        self._score = np.zeros((len(HYPOTHESES), n))
+        self._starts = np.flatnonzero(np.append(True, np.diff(walk.piece) != 0))
+        self._known = np.full(n, where is None)
+        if where is not None:
+            self._known[where] = True
+            self._look([where] * len(HYPOTHESES))
+            return
+        for start in range(0, n, _CHUNK):
+            block = _Block(walk, start)
+            at = np.arange(start, block.end)
+            first, last = walk.first[start : block.end], walk.last[start : block.end]
+            for h, score in zip(HYPOTHESES, self._score):
+                score[start : block.end] = block.scores(h, sigma)
+                cut = at[(at - h.before < first) | (at + h.width + h.after > last)]
+                score[cut] = block.scores_at(h, cut, *self._bounds(h, cut), sigma)
+
+    def cut(self, fresh: np.ndarray, looked: np.ndarray) -> None:
+        """Take in new cuts before the points ``fresh``; ``looked``: points (k,) whose scores will be asked for."""
+        self._starts = np.union1d(self._starts, fresh)
+        unknown = looked[~self._known[looked]]
+        self._known[unknown] = True
+        places = []
+        for h in HYPOTHESES:
+            near = spread(fresh, h.width + h.after - 1, h.before, len(self._walk))
+            near = near[self._known[near]]
+            places.append(np.union1d(near, unknown) if len(unknown) else near)
+        self._look(places)
+
+    def _bounds(self, h: Hypothesis, at: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+        """Bounds [low, high) of the window of each of the points ``at`` (k,), which ends at cuts."""
+        piece = np.searchsorted(self._starts, at, side="right")
+        first, last = self._starts[piece - 1], np.append(self._starts, len(self._walk))[piece]
+        return np.maximum(at - h.before, first), np.minimum(at + h.width + h.after, last)
+
+    def _look(self, places: List[np.ndarray]) -> None:
+        """Score each hypothesis anew at its places (k,), which rise."""
+        starts = np.arange(0, len(self._walk), _CHUNK)
+        cuts = [np.append(np.searchsorted(at, starts), len(at)) for at in places]
+        for number, start in enumerate(starts.tolist()):
+            if any(bounds[number] < bounds[number + 1] for bounds in cuts):
+                block = _Block(self._walk, start)
+                for h, score, at, bounds in zip(HYPOTHESES, self._score, places, cuts):
+                    some = at[bounds[number] : bounds[number + 1]]
+                    score[some] = block.scores_at(h, some, *self._bounds(h, some), self._sigma)
+
+    def hits(self, limit: float, looked: Optional[np.ndarray] = None) -> Hits:
+        """Where, at the points ``looked`` (k,), scores exceed ``limit``: noise and usual roughness together."""
+        found: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
+        for h, scores in zip(HYPOTHESES, self._score):
+            score = scores if looked is None else scores[looked]
+            score = score / _usual(score[:: -(-len(score) // _SAMPLE) or 1])
+            strong = np.flatnonzero(np.abs(score) > limit)
+            at = strong if looked is None else looked[strong]
+            found.append((at, at + (h.width if h.after else 0), score[strong]))
+        return Hits(*(np.concatenate(column) for column in zip(*found)))
 
 
-class Sums:
-    """Running sums of coordinates and their products, for fits over any window."""
+def spread(places: np.ndarray, before: int, after: int, n: int) -> np.ndarray:
+    """All points of n from ``before`` places before to ``after`` (not included) after one of ``places``, which rise."""
+    low, high = np.maximum(places - before, 0), np.minimum(places + after, n)
+    low = np.maximum(low, np.append(0, high[:-1]))
+    count = np.maximum(high - low, 0)
+    result: np.ndarray = np.repeat(low - np.cumsum(count) + count, count) + np.arange(count.sum())
+    return result
 
-    def __init__(self, walk: Walk) -> None:
-        self.x, self.y = x, y = walk.x - walk.x.mean(), walk.y - walk.y.mean()
-        z = walk.z - np.median(walk.z)
-        self._walk = walk
-        self._trend: Optional[Trend] = None
-        columns = (np.ones(len(x)), x, y, z, x * x, x * y, y * y, x * z, y * z)
-        self.table = np.zeros((9, len(x) + 1))
-        for row, column in zip(self.table, columns):
-            np.cumsum(column, out=row[1:])
 
-    @property
-    def trend(self) -> Trend:
-        """Slope along the track, worked out when first asked for."""
-        if self._trend is None:
-            self._trend = trend_of(self._walk)
-        return self._trend
+class _Block:
+    """Points [start, end) of the walk with running sums that reach some points further on either side."""
 
-    def over(self, low: np.ndarray, high: np.ndarray) -> np.ndarray:
-        """Sums (9, k) over windows [low, high)."""
-        result: np.ndarray = self.table[:, high] - self.table[:, low]
+    def __init__(self, walk: Walk, start: int) -> None:
+        self.start, self.end = start, min(start + _CHUNK, len(walk))
+        low, high = max(start - _BEFORE, 0), min(self.end + _AFTER, len(walk))
+        self._offset = start - _BEFORE
+        self._sums = np.zeros((9, self.end - start + _BEFORE + _AFTER + 1))
+        place = slice(low - self._offset, high - self._offset + 1)
+        self._sums[:, place] = sums_of(*(c[low:high] - c[start] for c in (walk.x, walk.y, walk.z)))
+        self._last = walk.last[start : self.end]
+
+    def scores(self, h: Hypothesis, sigma: float) -> np.ndarray:
+        """Scores at all points of the block, whole windows; what they are where a piece ends is no matter."""
+        k, at = self.end - self.start, _BEFORE
+        s = self._sums
+
+        def over(rows: slice, low: int, high: int) -> np.ndarray:
+            result: np.ndarray = s[rows, at + high : at + high + k] - s[rows, at + low : at + low + k]
+            return result
+
+        whole, inside = over(slice(1, 9), -h.before, h.width + h.after), over(slice(1, 4), 0, h.width)
+        return _score(whole, inside, h.before + h.width + h.after, h.width, sigma)
+
+    def scores_at(self, h: Hypothesis, at: np.ndarray, low: np.ndarray, high: np.ndarray, sigma: float) -> np.ndarray:
+        """Scores at points ``at`` (k,) of the block whose windows are [low, high); 0 where there are too few points."""
+        end = np.minimum(at + h.width, high)
+        inside, others = end - at, high - low - (end - at)
+        fits = (others >= 2) & ((inside == h.width) if h.after else (inside >= 2))
+        at, low, end, high = (v[fits] - self._offset for v in (at, low, end, high))
+        result = np.zeros(len(fits))
+        whole = self._sums[1:, high] - self._sums[1:, low]
+        group = self._sums[1:4, end] - self._sums[1:4, at]
+        result[fits] = _score(whole, group, (inside + others)[fits], inside[fits], sigma)
         return result
 
 
-def offset_of(
-    inside: np.ndarray, outside: np.ndarray, sigma: float, trend: Optional[Trend] = None
-) -> Tuple[np.ndarray, np.ndarray]:
-    """Offset of one group of points from the other over one plane: estimate and variance, each (k,).
+def _score(
+    whole: np.ndarray, inside: np.ndarray, count: Union[int, np.ndarray], width: Union[int, np.ndarray], sigma: float
+) -> np.ndarray:
+    """Offset of a group over its standard deviation, from sums of x, y, z, xx, xy, yy, xz, yz over ``count`` points and
+    of x, y, z over the ``width`` of them that are the group.
 
-    ``trend``: what is known of the plane's slope beforehand.
+    Least squares for a plane and the offset together; the slopes are held back by what slopes the ground may have.
     """
-    a, b = inside, outside
-    count_a, count_b = np.maximum(a[0], 1.0), np.maximum(b[0], 1.0)
-    ridge = (sigma / (SLOPE if trend is None else trend.sigma)) ** 2
-    xx = a[4] - a[1] ** 2 / count_a + b[4] - b[1] ** 2 / count_b + ridge
-    xy = a[5] - a[1] * a[2] / count_a + b[5] - b[1] * b[2] / count_b
-    yy = a[6] - a[2] ** 2 / count_a + b[6] - b[2] ** 2 / count_b + ridge
-    xz = a[7] - a[1] * a[3] / count_a + b[7] - b[1] * b[3] / count_b
-    yz = a[8] - a[2] * a[3] / count_a + b[8] - b[2] * b[3] / count_b
-    whole = np.maximum(xx * yy - xy * xy, ridge**2)
-    dx, dy, dz = (a[k] / count_a - b[k] / count_b for k in (1, 2, 3))
-    if trend is not None:
-        xz = xz - (xx - ridge) * trend.x - xy * trend.y
-        yz = yz - (yy - ridge) * trend.y - xy * trend.x
-        dz = dz - dx * trend.x - dy * trend.y
-    ux, uy = (yy * dx - xy * dy) / whole, (xx * dy - xy * dx) / whole
-    offset = dz - ux * xz - uy * yz
-    variance = sigma**2 * (1 / count_a + 1 / count_b + np.maximum(dx * ux + dy * uy, 0.0))
-    return offset, variance
-
-
-def carried_to(group: np.ndarray, x: np.ndarray, y: np.ndarray, sigma: float) -> Tuple[np.ndarray, np.ndarray]:
-    """Height at places ``x, y`` (k,), carried there from one group of points by its own plane, and its variance."""
-    count = np.maximum(group[0], 1.0)
     ridge = (sigma / SLOPE) ** 2
-    xx, yy = group[4] - group[1] ** 2 / count + ridge, group[6] - group[2] ** 2 / count + ridge
-    xy = group[5] - group[1] * group[2] / count
-    xz, yz = group[7] - group[1] * group[3] / count, group[8] - group[2] * group[3] / count
-    whole = np.maximum(xx * yy - xy * xy, ridge**2)
-    dx, dy = x - group[1] / count, y - group[2] / count
-    ux, uy = (yy * dx - xy * dy) / whole, (xx * dy - xy * dx) / whole
-    variance = sigma**2 * (1 / count + np.maximum(dx * ux + dy * uy, 0.0))
-    return group[3] / count + ux * xz + uy * yz, variance
+    x, y, z, xx, xy, yy, xz, yz = whole
+    mean_x, mean_y, share = x / count, y / count, width / count
+    xx, xy, yy = xx - mean_x * x + ridge, xy - mean_x * y, yy - mean_y * y + ridge
+    xz, yz = xz - mean_x * z, yz - mean_y * z
+    gx, gy, gz = (own - share * every for own, every in zip(inside, (x, y, z)))
+    whole_det = xx * yy - xy * xy
+    ux, uy = (yy * gx - xy * gy) / whole_det, (xx * gy - xy * gx) / whole_det
+    left = width * (1 - share) - ux * gx - uy * gy  # of the group's own scatter, when the slope has its part
+    result: np.ndarray = (gz - ux * xz - uy * yz) / (sigma * np.sqrt(np.maximum(left, 1e-12)))
+    return result
 
 
-def _bump(walk: Walk, sums: Sums, width: int, flank: int, sigma: float) -> Tuple[np.ndarray, np.ndarray]:
-    start = np.arange(len(walk) - width + 1)
-    end = start + width
-    low = np.maximum(start - flank, walk.first[start])
-    high = np.minimum(end + flank, walk.last[start])
-    fits = (end <= walk.last[start]) & (high - low - width >= 2)
-    inside = sums.over(start, end)
-    outside = sums.over(low, np.maximum(high, low)) - inside
-    offset, variance = offset_of(inside, outside, sigma)
-    return np.where(fits, offset, 0.0), variance
-
-
-def _step(walk: Walk, sums: Sums, reach: int, sigma: float) -> Tuple[np.ndarray, np.ndarray]:
-    at = np.arange(len(walk))
-    low = np.maximum(at - reach, walk.first)
-    high = np.minimum(at + reach, walk.last)
-    offset, variance = offset_of(sums.over(at, high), sums.over(low, at), sigma)
-    return np.where((at - low >= 2) & (high - at >= 2), offset, 0.0), variance
-
-
-def scan(walk: Walk, sigma: float, limit: float) -> Hits:
-    """All hypotheses whose offset exceeds ``limit`` standard deviations (noise and usual roughness together)."""
-    sums = Sums(walk)
-    found: List[Tuple[np.ndarray, ...]] = []
-    for width, flank in BUMPS:
-        if len(walk) > width + 2:
-            offset, variance = _bump(walk, sums, width, flank, sigma)
-            found.append(_hits(offset, variance, width, limit))
-    for reach in STEPS:
-        if len(walk) > 4:
-            offset, variance = _step(walk, sums, reach, sigma)
-            found.append(_hits(offset, variance, 0, limit))
-    if not found:
-        return Hits(np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0))
-    return Hits(*(np.concatenate(column) for column in zip(*found)))
-
-
-def _hits(offset: np.ndarray, variance: np.ndarray, width: int, limit: float) -> Tuple[np.ndarray, ...]:
-    score = offset / np.sqrt(variance)
-    usual = robust_sigma(score[score != 0]) if np.any(score) else 1.0
-    score = score / max(1.0, usual)
-    at = np.flatnonzero(np.abs(score) > limit)
-    return at, at + width, offset[at], score[at]
+def _usual(score: np.ndarray) -> float:
+    """How large scores usually are, 1 at least: more than that is the ground's."""
+    known = score[score != 0]
+    return max(1.0, robust_sigma(known)) if len(known) else 1.0
 
 
 def strongest(hits: Hits, reach: int) -> Hits:
@@ -235,9 +203,9 @@ def strongest(hits: Hits, reach: int) -> Hits:
     kept: List[int] = []
     for k, a, b in zip(order.tolist(), start, end):
         low, high = max(0, a - reach), b + reach
-        if any(taken[a : b + 1]):
+        if taken.find(1, a, b + 1) >= 0:
             continue
         taken[low : high + 1] = b"\1" * (high + 1 - low)
         kept.append(k)
     which = np.array(kept, np.int64)
-    return Hits(hits.start[which], hits.end[which], hits.size[which], hits.score[which])
+    return Hits(hits.start[which], hits.end[which], hits.score[which])

@@ -9,6 +9,8 @@ import numpy as np
 
 from ..progress import Progress, silent
 from .departure import Departure, depart
+from .fits import Sums
+from .ground import GroundNet
 from .segments import cut
 from .stretches import Fixed, Scale, Stretches, lay_out
 from .walk import Walk
@@ -42,6 +44,7 @@ class Found:
 def search(
     walk: Walk,
     fixed: Fixed,
+    net: GroundNet,
     scale: Scale,
     sure: float = SURE,
     where: Optional[np.ndarray] = None,
@@ -49,17 +52,18 @@ def search(
 ) -> Found:
     """Find the points of the walk that are off the ground by more than the noise explains.
 
-    ``sure``: standard deviations of a height from which an offset is no longer doubtful. ``where``: mask (q,) of the
-    points to look for steps at; all by default.
+    ``net``: the walk and the ``fixed`` points triangulated. ``sure``: standard deviations of a height from which an
+    offset is no longer doubtful. ``where``: the points (k,) to look for steps at, rising; all by default.
     """
-    segments = cut(walk, scale.noise, _CUT, where)
+    sums = Sums(walk)
+    segments = cut(walk, sums, scale.noise, _CUT, where)
     progress(0.4, "quality")
-    stretches = lay_out(walk, segments, fixed, scale)
+    stretches = lay_out(walk, sums, segments, fixed, net, scale)
     progress(0.75, "quality")
     big = np.abs(stretches.offset) > WORTH * scale.total
-    certain, unsure = weigh(walk, stretches, big, fixed, scale)
+    certain, unsure = weigh(walk, stretches, big, scale)
     off, doubtful = certain[stretches.of], unsure[stretches.of]
-    missed, perhaps, told = _overlooked(walk, stretches, off | doubtful, fixed, scale)
+    missed, perhaps, told = _overlooked(walk, stretches, off | doubtful, scale)
     seen = missed | perhaps
     offset = np.where(seen, told.offset, stretches.offset[stretches.of])
     sigma = np.where(seen, told.sigma, stretches.sigma[stretches.of])
@@ -82,7 +86,7 @@ def groups(mask: np.ndarray, piece: np.ndarray) -> Tuple[np.ndarray, int]:
 
 
 def _overlooked(
-    walk: Walk, stretches: Stretches, taken: np.ndarray, fixed: Fixed, scale: Scale
+    walk: Walk, stretches: Stretches, taken: np.ndarray, scale: Scale
 ) -> Tuple[np.ndarray, np.ndarray, Departure]:
     """Short stretches between steps that the network took for ground though the ground around disagrees.
 
@@ -98,7 +102,7 @@ def _overlooked(
     number = np.where(asked, np.cumsum(asked) - 1, -1)[stretches.of]
     number = np.where(taken, -1, number)
     count = int(np.count_nonzero(asked))
-    said = depart(walk, number, count, ~taken, fixed, scale, stretches.beside)
+    said = depart(walk, number, count, ~taken, stretches.net, scale, stretches.beside)
     r = said.offset
 
     def agrees(step: np.ndarray) -> np.ndarray:

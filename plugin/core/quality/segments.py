@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Optional
 
 import numpy as np
 
-from .scan import Sums, offset_of, scan, strongest
+from .fits import Sums, offset_of
+from .scan import Scores, spread, strongest
 from .walk import Walk
 
 _ROUNDS = 8
@@ -31,37 +32,33 @@ class Segments:
         return len(self.start)
 
 
-def cut(walk: Walk, sigma: float, limit: float, where: Optional[np.ndarray] = None) -> Segments:
+def cut(walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.ndarray] = None) -> Segments:
     """Binary segmentation: the strongest steps first, then again within what they leave.
 
-    A fit never reaches over a cut, so a big fault does not hide a small one beside it. ``where``: mask (q,) of the
-    points to look at; all by default.
+    A fit never reaches over a cut, so a big fault does not hide a small one beside it. ``where``: points
+    (k,) to look at, rising; all by default.
     """
     n = len(walk)
     edges = np.zeros(n + 1, bool)
-    looked = np.ones(n, bool) if where is None else where
+    looked = where
+    scores = Scores(walk, sigma, where)
     for _ in range(_ROUNDS):
-        index = np.flatnonzero(looked)
-        if len(index) < 3:
-            break
-        hits = strongest(scan(_part(walk, edges, index), sigma, limit), _CLEAR)
-        ends = np.concatenate([hits.start, hits.end - 1])
-        places = np.concatenate([index[hits.start], index[ends[len(hits) :]] + 1])
-        step = hits.start == hits.end
-        places = places[np.concatenate([np.ones(len(hits), bool), ~step])]
-        fresh = np.unique(places[~edges[places] & (places > 0) & (places < n)])
+        hits = strongest(scores.hits(limit, looked), _CLEAR)
+        places = np.concatenate([hits.start, hits.end[hits.end > hits.start]])
+        fresh = np.unique(places[(places > 0) & (places < n)])
+        fresh = fresh[~edges[fresh]]
         if not len(fresh):
             break
         edges[fresh] = True
         looked = around(fresh, n)
+        scores.cut(fresh, looked)
     for _ in range(2):
-        edges = _settle(walk, edges, sigma)
+        edges = _settle(walk, sums, edges, sigma)
     return _segments(walk, edges)
 
 
-def _settle(walk: Walk, edges: np.ndarray, sigma: float) -> np.ndarray:
+def _settle(walk: Walk, sums: Sums, edges: np.ndarray, sigma: float) -> np.ndarray:
     """Move every edge by up to two points to where the step is clearest."""
-    sums = Sums(walk)
     inner = np.flatnonzero(edges[:-1] & (np.append(-1, walk.piece[:-1]) == walk.piece))
     if not len(inner):
         return edges
@@ -74,7 +71,7 @@ def _settle(walk: Walk, edges: np.ndarray, sigma: float) -> np.ndarray:
         fits = (at > before) & (at < after)
         c = np.where(fits, at, inner)
         low, high = np.maximum(inner - 6, before), np.minimum(inner + 6, after)
-        step, variance = offset_of(sums.over(c, high), sums.over(low, c), sigma, sums.trend.take(c))
+        step, variance = offset_of(sums.over(c, high), sums.over(low, c), sigma, sums.trend(c))
         clear = np.where(fits, np.abs(step) / np.sqrt(variance), -1.0)
         better = clear > clearest * 1.02
         best[better], clearest[better] = c[better], clear[better]
@@ -85,26 +82,9 @@ def _settle(walk: Walk, edges: np.ndarray, sigma: float) -> np.ndarray:
     return moved
 
 
-def _part(walk: Walk, edges: np.ndarray, index: np.ndarray) -> Walk:
-    """Points ``index`` as a walk whose pieces end at ``edges`` and where points were left out."""
-    piece = walk.piece + np.cumsum(edges[:-1])
-    skipped = np.append(0, np.cumsum(np.diff(index) > 1))
-    number = np.append(0, np.cumsum((np.diff(piece[index]) != 0) | (np.diff(skipped) != 0)))
-    starts = np.flatnonzero(np.append(True, np.diff(number) != 0))
-    ends = np.append(starts[1:], len(index))
-    return replace(
-        walk, index=walk.index[index], x=walk.x[index], y=walk.y[index], z=walk.z[index], piece=number,
-        first=starts[number], last=ends[number],
-    )  # fmt: skip
-
-
 def around(places: np.ndarray, n: int) -> np.ndarray:
-    """Mask (n,) of the points within 32 of ``places``."""
-    change = np.zeros(n + 1, np.int64)
-    np.add.at(change, np.maximum(places - _NEAR, 0), 1)
-    np.add.at(change, np.minimum(places + _NEAR, n), -1)
-    mask: np.ndarray = np.cumsum(change)[:-1] > 0
-    return mask
+    """The points of n within 32 of one of ``places``, which rise."""
+    return spread(places, _NEAR, _NEAR, n)
 
 
 def _segments(walk: Walk, edges: np.ndarray) -> Segments:

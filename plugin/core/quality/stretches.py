@@ -15,10 +15,11 @@ from scipy.spatial import cKDTree
 from .beside import Aside, Beside, aside_of, cuts_beside, look_beside
 from .confirm import LEAST, Steps, seen_by_others
 from .encounters import Encounters, find_encounters
+from .fits import Sums
+from .ground import GroundNet
 from .joins import steps_between
 from .noise import Roughness, robust_sigma
 from .offsets import Relations, joined, solve
-from .scan import Sums
 from .segments import Segments, with_cuts, without_cuts
 from .walk import Walk
 
@@ -65,7 +66,8 @@ class Stretches:
     ``sigma``.
 
     ``of``: (q,) stretch of each point. ``step``: (t,) step (m) at the start of each, ``step_sigma`` its standard
-    deviation (inf at the start of a piece). ``meetings``: places walked twice; ``beside``: neighbours of every step.
+    deviation (inf at the start of a piece). ``meetings``: places walked twice; ``beside``: neighbours of every step;
+    ``net``: all points triangulated.
     """
 
     start: np.ndarray
@@ -77,17 +79,17 @@ class Stretches:
     step_sigma: np.ndarray
     meetings: Encounters
     beside: Beside
+    net: GroundNet
 
     def __len__(self) -> int:
         return len(self.start)
 
 
-def lay_out(walk: Walk, segments: Segments, fixed: Fixed, scale: Scale) -> Stretches:
+def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: GroundNet, scale: Scale) -> Stretches:
     """Part the walk into stretches and estimate their offsets."""
-    beside = look_beside(walk, fixed.xyz, fixed.lines)
+    beside = look_beside(walk, net, fixed.xyz)
     aside = aside_of(walk, beside, scale.rough)
     segments = with_cuts(walk, segments, cuts_beside(walk, aside, scale.noise, ASIDE))
-    sums = Sums(walk)
     segments, step, spread, score = _merged(walk, sums, segments, aside, scale)
     head = ~segments.joined | (score > PARTED)
     told = _told(walk, segments, step, spread, scale)
@@ -96,7 +98,7 @@ def lay_out(walk: Walk, segments: Segments, fixed: Fixed, scale: Scale) -> Stret
     last = np.append(first[1:], len(segments)) - 1
     of = (np.cumsum(head) - 1)[segments.of]
     length = segments.end[last] - segments.start[first]
-    meetings = find_encounters(walk, segments, scale.noise)
+    meetings = find_encounters(walk, segments, scale.noise, sums)
     parts = [
         _joins(walk, sums, segments, first, last, length, told, at_line, scale),
         _meetings(meetings, of, scale),
@@ -104,7 +106,16 @@ def lay_out(walk: Walk, segments: Segments, fixed: Fixed, scale: Scale) -> Stret
     ]
     offset, sigma = solve(joined(parts), len(first), length, scale.total)
     return Stretches(
-        segments.start[first], segments.end[last], of, offset, sigma, step[first], spread[first], meetings, beside
+        segments.start[first],
+        segments.end[last],
+        of,
+        offset,
+        sigma,
+        step[first],
+        spread[first],
+        meetings,
+        beside,
+        net,
     )
 
 

@@ -8,7 +8,7 @@ import numpy as np
 
 from .confirm import Steps, seen_by_others
 from .departure import depart
-from .stretches import Fixed, Scale, Stretches
+from .stretches import Scale, Stretches
 from .walk import Walk
 
 _ROUNDS = 2
@@ -24,9 +24,7 @@ _LINE = 24  # points across a ditch or bank
 _LINE_RATIO = 4.0
 
 
-def weigh(
-    walk: Walk, stretches: Stretches, off: np.ndarray, fixed: Fixed, scale: Scale
-) -> Tuple[np.ndarray, np.ndarray]:
+def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Masks (t,) of the stretches surely off and of those in doubt, of the stretches ``off`` (t,).
 
     Each offset is held against the ground that trusted points and coded lines around make, and against trusted
@@ -35,26 +33,26 @@ def weigh(
     """
     off = off.copy()
     for _ in range(_ROUNDS):
-        evidence, uneven = _evidence(walk, stretches, off, fixed, scale)
+        evidence, uneven = _evidence(walk, stretches, off, scale)
         back = off & (evidence < -_CLEAR)
         off &= ~back
         if not back.any():
             break
     sure = off & ((evidence > _CLEAR) | (_spikes(walk, stretches, off) & (np.abs(stretches.offset) > _PLAIN * uneven)))
     sure &= np.abs(stretches.offset) > _EVEN * uneven
-    beside = np.where(off, _beside_all(walk, stretches, off, fixed, scale), 0.0)
+    beside = np.where(off, _beside_all(walk, stretches, off, scale), 0.0)
     sure &= beside > -_CLEAR
     return sure, off & ~sure
 
 
-def _evidence(
-    walk: Walk, stretches: Stretches, off: np.ndarray, fixed: Fixed, scale: Scale
-) -> Tuple[np.ndarray, np.ndarray]:
+def _evidence(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Logarithm (t,) of the likelihood ratio for the offsets of the stretches ``off``, from all others, and how uneven
     (m) the ground is there; 0 elsewhere.
     """
     number, count = _numbered(off)
-    said = depart(walk, number[stretches.of], count, ~off[stretches.of], fixed, scale, stretches.beside, together=True)
+    said = depart(
+        walk, number[stretches.of], count, ~off[stretches.of], stretches.net, scale, stretches.beside, together=True
+    )
     ratio = np.zeros(len(stretches))
     ratio[off] = _ratio(said.offset, said.sigma, stretches.offset[off])
     # A pass along a gutter lies below its neighbours all the way: only those that cross it can tell.
@@ -67,10 +65,10 @@ def _evidence(
     return ratio, uneven
 
 
-def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, fixed: Fixed, scale: Scale) -> np.ndarray:
+def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> np.ndarray:
     """The same from the ground with every other stretch in it: a ditch is known by the crossings of its neighbours."""
     number, count = _groups(walk, stretches, off)
-    said = depart(walk, number[stretches.of], count, np.ones(len(walk), bool), fixed, scale, stretches.beside)
+    said = depart(walk, number[stretches.of], count, np.ones(len(walk), bool), stretches.net, scale, stretches.beside)
     at = np.maximum(number, 0)
     if not count:
         return np.zeros(len(stretches))

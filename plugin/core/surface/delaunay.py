@@ -101,7 +101,7 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: int) -> Mesh:
     a, b = np.searchsorted(joints, start), np.searchsorted(joints, end)
     insert_segments(between, np.column_stack([a, b]), np.ones(len(a), np.uint8))
     inside = _half_edges(between, a, b)
-    keep = ~_region_of(between, inside)
+    keep = ~region_of(between, inside)
     number = np.cumsum(keep) - 1 + tiles.triangle_count
     slots = (3 * np.flatnonzero(keep)[:, None] + np.arange(3)).ravel()
     moved = np.full(len(between.vertex), -1, np.int32)
@@ -126,7 +126,7 @@ def _half_edges(mesh: Mesh, start: np.ndarray, end: np.ndarray) -> np.ndarray:
     return found
 
 
-def _region_of(mesh: Mesh, seeds: np.ndarray) -> np.ndarray:
+def region_of(mesh: Mesh, seeds: np.ndarray) -> np.ndarray:
     """Mask of the triangles that can be reached from the triangles of half-edges ``seeds`` across free edges."""
     free = np.flatnonzero((mesh.twin >= 0) & (mesh.kind == 0))
     label = connected_parts(mesh.triangle_count, free // 3, mesh.twin[free] // 3)
