@@ -9,6 +9,7 @@ from typing import Callable, List
 from ..contours.geojson import write_geojson
 from ..contours.sheet_geojson import write_labels, write_spots
 from ..georeference.residuals import write_residuals
+from ..handover.check_findings import write_check_findings
 from ..handover.checksums import digests, write_checksums
 from ..handover.grid import write_asc
 from ..handover.mesh import write_2dm
@@ -48,6 +49,9 @@ def write_files(
     write_points(result.points, folder / "points.csv")
     write_rejects(result.survey.rejects, folder / "rejects.csv", translate)
     write_findings(result.findings, result.crs, folder / "findings.csv", translate)
+    if result.check is not None:
+        written.append(folder / "survey_findings.csv")
+        write_check_findings(result.check, written[-1], translate)
     if len(result.quality.coverage.walk_again):
         written.append(folder / "places_to_walk.csv")
         write_places(result.quality.coverage.walk_again, written[-1])

@@ -10,7 +10,7 @@ from scipy.stats import chi2
 
 from .encounters import APART, Encounters, find_encounters
 from .noise import robust_sigma
-from .scan import Sums, offset_of
+from .scan import Hypothesis, scores_of
 from .segments import whole_pieces, with_cuts
 from .walk import Walk
 
@@ -25,6 +25,7 @@ _SLOPE, _BEND = 0.5, 0.05  # what slope and half second derivative (1/m) of the 
 _FITS = 0.97  # windows less likely than this are over broken ground
 _STEP = 3.4  # standard deviations of a step of the ground
 _REACHES = (3, 5, 8)
+_SCORES = 100_000  # that tell how large they usually are
 
 
 def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
@@ -77,14 +78,12 @@ def breaks(walk: Walk, lines: np.ndarray, sigma: float) -> np.ndarray:
         broken |= _over_lines(walk, lines)
     if not len(walk) or not sigma > 0:
         return broken
-    at, sums, score = np.arange(len(walk)), Sums(walk), np.zeros(len(walk))
-    for reach in _REACHES:
-        low, high = np.maximum(at - reach, walk.first), np.minimum(at + reach, walk.last)
-        step, spread = offset_of(sums.over(at, high), sums.over(low, at), sigma)
-        fits = (at - low >= 2) & (high - at >= 2)
-        own = np.where(fits, np.abs(step) / np.sqrt(spread), 0.0)
+    score = np.zeros(len(walk))
+    for own in np.abs(scores_of(walk, [Hypothesis(reach, reach, 0) for reach in _REACHES], sigma)):
         # Curved ground steps a little everywhere: that is no break.
-        usual = robust_sigma(np.append(own[fits], -own[fits])) if fits.any() else 1.0
+        some = own[own > 0]
+        some = some[:: -(-len(some) // _SCORES) or 1]
+        usual = robust_sigma(np.append(some, -some)) if len(some) else 1.0
         score = np.maximum(score, own / max(1.0, usual))
     top = (score >= np.append(0.0, score[:-1])) & (score >= np.append(score[1:], 0.0))
     broken |= top & (score > _STEP)

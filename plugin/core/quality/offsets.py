@@ -80,20 +80,21 @@ class _Normal:
         self.design = csr_matrix((factor, (row, node)), shape=(len(relations.node), count))
         self._squares = self.design.power(2)
         # Every pair of nodes of one observation is a place in the matrix; the diagonal is one always.
-        width = relations.node.shape[1]
-        pairs = [(relations.node[:, i], relations.node[:, j], i, j) for i in range(width) for j in range(width)]
-        known = [np.flatnonzero((a >= 0) & (b >= 0)) for a, b, _, _ in pairs]
-        self._of = np.concatenate(known)
-        self._product = np.concatenate(
-            [relations.factor[k, i] * relations.factor[k, j] for k, (_, _, i, j) in zip(known, pairs)]
-        )
+        every = range(relations.node.shape[1])
+        known, product, ends = [], [], []
+        for i, j in ((i, j) for i in every for j in every):
+            both = np.flatnonzero((relations.node[:, i] >= 0) & (relations.node[:, j] >= 0))
+            known.append(both)
+            product.append(relations.factor[both, i] * relations.factor[both, j])
+            ends.append(relations.node[both][:, [i, j]])
+        self._of, self._product = np.concatenate(known), np.concatenate(product)
         own = np.arange(count)
-        a, b = (np.concatenate([*(p[e][k] for k, p in zip(known, pairs)), own]) for e in (0, 1))
+        a, b = np.concatenate([*ends, np.column_stack([own, own])]).T
         self._order = _fill_in_order(a, b, count)
         place = np.empty(count, np.int64)
         place[self._order] = own
         key, entry = np.unique(place[b] * count + place[a], return_inverse=True)
-        self._entry = entry.ravel()
+        self._entry: np.ndarray = entry.ravel()
         self._rows, starts = key % count, np.searchsorted(key, np.arange(count + 1) * count)
         self._starts = starts.astype(np.int32)
 

@@ -8,7 +8,7 @@ its standard deviation.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Optional, Tuple, Union
+from typing import List, Optional, Sequence, Tuple, Union
 
 import numpy as np
 
@@ -17,7 +17,7 @@ from .noise import robust_sigma
 from .walk import Walk
 
 _CHUNK = 8192  # points looked at together: their sums stay in the processor's cache
-_SAMPLE = 200_000  # scores that tell how large they usually are
+_SAMPLE = 100_000  # scores that tell how large they usually are
 
 
 @dataclass(frozen=True)
@@ -65,21 +65,14 @@ class Scores:
         """``sigma``: noise of a height (m); ``where``: points (k,) to begin with, rising; all by default."""
         n = len(walk)
         self._walk, self._sigma = walk, sigma
-        self._score = np.zeros((len(HYPOTHESES), n))
         self._starts = np.flatnonzero(np.append(True, np.diff(walk.piece) != 0))
         self._known = np.full(n, where is None)
-        if where is not None:
+        if where is None:
+            self._score = scores_of(walk, HYPOTHESES, sigma)
+        else:
+            self._score = np.zeros((len(HYPOTHESES), n))
             self._known[where] = True
             self._look([where] * len(HYPOTHESES))
-            return
-        for start in range(0, n, _CHUNK):
-            block = _Block(walk, start)
-            at = np.arange(start, block.end)
-            first, last = walk.first[start : block.end], walk.last[start : block.end]
-            for h, score in zip(HYPOTHESES, self._score):
-                score[start : block.end] = block.scores(h, sigma)
-                cut = at[(at - h.before < first) | (at + h.width + h.after > last)]
-                score[cut] = block.scores_at(h, cut, *self._bounds(h, cut), sigma)
 
     def cut(self, fresh: np.ndarray, looked: np.ndarray) -> None:
         """Take in new cuts before the points ``fresh``; ``looked``: points (k,) whose scores will be asked for."""
@@ -100,15 +93,22 @@ class Scores:
         return np.maximum(at - h.before, first), np.minimum(at + h.width + h.after, last)
 
     def _look(self, places: List[np.ndarray]) -> None:
-        """Score each hypothesis anew at its places (k,), which rise."""
-        starts = np.arange(0, len(self._walk), _CHUNK)
-        cuts = [np.append(np.searchsorted(at, starts), len(at)) for at in places]
+        """Score each hypothesis anew at its places (k,), which rise; only points near them are gathered."""
+        every = np.unique(np.concatenate(places))
+        near = spread(every, _BEFORE, _AFTER, len(self._walk))
+        columns = tuple(c[near] for c in (self._walk.x, self._walk.y, self._walk.z))
+        starts = np.arange(0, len(near), _CHUNK)
+        parts = []
+        for h, at in zip(HYPOTHESES, places):
+            place = np.searchsorted(near, at)
+            parts.append((place, place - at, *self._bounds(h, at), np.append(np.searchsorted(place, starts), len(at))))
         for number, start in enumerate(starts.tolist()):
-            if any(bounds[number] < bounds[number + 1] for bounds in cuts):
-                block = _Block(self._walk, start)
-                for h, score, at, bounds in zip(HYPOTHESES, self._score, places, cuts):
-                    some = at[bounds[number] : bounds[number + 1]]
-                    score[some] = block.scores_at(h, some, *self._bounds(h, some), self._sigma)
+            block = _Block(columns, start)
+            for h, score, at, (place, shift, low, high, cuts) in zip(HYPOTHESES, self._score, places, parts):
+                some = slice(cuts[number], cuts[number + 1])
+                score[at[some]] = block.scores_at(
+                    h, place[some], low[some] + shift[some], high[some] + shift[some], self._sigma
+                )
 
     def hits(self, limit: float, looked: Optional[np.ndarray] = None) -> Hits:
         """Where, at the points ``looked`` (k,), scores exceed ``limit``: noise and usual roughness together."""
@@ -122,6 +122,24 @@ class Scores:
         return Hits(*(np.concatenate(column) for column in zip(*found)))
 
 
+def scores_of(walk: Walk, hypotheses: Sequence[Hypothesis], sigma: float) -> np.ndarray:
+    """Scores (h, q) of ``hypotheses`` (none wider than the widest of :data:`HYPOTHESES`) at all points of a walk.
+
+    ``sigma``: noise of a height (m). 0 where there are too few points; windows end where a piece does.
+    """
+    result = np.zeros((len(hypotheses), len(walk)))
+    for start in range(0, len(walk), _CHUNK):
+        block = _Block((walk.x, walk.y, walk.z), start)
+        at = np.arange(start, block.end)
+        first, last = walk.first[start : block.end], walk.last[start : block.end]
+        for h, score in zip(hypotheses, result):
+            score[start : block.end] = block.scores(h, sigma)
+            cut = (at - h.before < first) | (at + h.width + h.after > last)
+            low, high = np.maximum(at - h.before, first)[cut], np.minimum(at + h.width + h.after, last)[cut]
+            score[at[cut]] = block.scores_at(h, at[cut], low, high, sigma)
+    return result
+
+
 def spread(places: np.ndarray, before: int, after: int, n: int) -> np.ndarray:
     """All points of n from ``before`` places before to ``after`` (not included) after one of ``places``, which rise."""
     low, high = np.maximum(places - before, 0), np.minimum(places + after, n)
@@ -132,16 +150,17 @@ def spread(places: np.ndarray, before: int, after: int, n: int) -> np.ndarray:
 
 
 class _Block:
-    """Points [start, end) of the walk with running sums that reach some points further on either side."""
+    """Points [start, end) of some points with running sums that reach some points further on either side."""
 
-    def __init__(self, walk: Walk, start: int) -> None:
-        self.start, self.end = start, min(start + _CHUNK, len(walk))
-        low, high = max(start - _BEFORE, 0), min(self.end + _AFTER, len(walk))
+    def __init__(self, columns: Sequence[np.ndarray], start: int) -> None:
+        """``columns``: x, y and z of all points, each (n,)."""
+        n = len(columns[0])
+        self.start, self.end = start, min(start + _CHUNK, n)
+        low, high = max(start - _BEFORE, 0), min(self.end + _AFTER, n)
         self._offset = start - _BEFORE
         self._sums = np.zeros((9, self.end - start + _BEFORE + _AFTER + 1))
         place = slice(low - self._offset, high - self._offset + 1)
-        self._sums[:, place] = sums_of(*(c[low:high] - c[start] for c in (walk.x, walk.y, walk.z)))
-        self._last = walk.last[start : self.end]
+        self._sums[:, place] = sums_of(*(c[low:high] - c[start] for c in columns))
 
     def scores(self, h: Hypothesis, sigma: float) -> np.ndarray:
         """Scores at all points of the block, whole windows; what they are where a piece ends is no matter."""

@@ -13,16 +13,19 @@ from ..points.pointset import Reason, Status
 from ..quality.check import Finding, SurveyCheck
 from ..quality.interval import claimed_sigma
 from ..quality.overrides import OverrideReport
+from ..quality.repeatability import RunRepeatability
 from ..quality.tolerances import ToleranceSet
 from . import figures, markup
 from .input_sections import REASONS, say_message
 from .labels import NOT_KNOWN, Words, number, plain
 from .markup import Section
 from .results import JobResult
+from .run_figures import runs_figure
 
 _FINDINGS_SHOWN = 100
 _OVERRIDES_SHOWN = 50
 _RUNS_SHOWN = 60
+_RUNS_DRAWN = 40
 _LEAST_MEETINGS = 3
 STATUS_NAMES = {Status.USED: figures.USED, Status.FLAGGED: figures.FLAGGED, Status.REJECTED: figures.REJECTED}
 
@@ -156,7 +159,8 @@ def repeatability_section(result: JobResult, words: Words) -> Section:
     ]
     caption = words(QT_TRANSLATE_NOOP("core", "Standard deviation of a height, found in this survey (mm)"))
     body = markup.facts(caption, [(words(name), value) for name, value in rows])
-    return "repeatability", title, body + _against_claim(check, claimed, words) + _runs_table(check, words)
+    body += _against_claim(check, claimed, words) + _runs_figure(check, words) + _runs_table(check, words)
+    return "repeatability", title, body
 
 
 def _mm(metres: float) -> str:
@@ -188,20 +192,52 @@ def _against_claim(check: SurveyCheck, claimed: float, words: Words) -> str:
     return markup.paragraph(words(text)) + markup.paragraph(words(more))
 
 
+def _told(check: SurveyCheck) -> List[RunRepeatability]:
+    """The runs that met others at enough places to say something of them."""
+    return [run for run in check.runs if run.freedom >= _LEAST_MEETINGS and math.isfinite(run.sigma)]
+
+
+def _lines_of(check: SurveyCheck, run: RunRepeatability) -> str:
+    lines = check.points.source_line[np.flatnonzero(check.run == run.run)]
+    return f"{lines[0]}{NOT_KNOWN}{lines[-1]}"
+
+
+def _runs_figure(check: SurveyCheck, words: Words) -> str:
+    """The same as the table for the eye."""
+    told, noise = _told(check)[:_RUNS_DRAWN], check.noise
+    if not told or noise is None:
+        return ""
+    picture = runs_figure(told, [_lines_of(check, run) for run in told], noise, words)
+    alt = QT_TRANSLATE_NOOP(
+        "core",
+        "Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} "
+        "mm, beside what the receiver claims; {off} claims lie outside the interval of their run.",
+    )
+    caption = QT_TRANSLATE_NOOP(
+        "core",
+        "How heights of each run repeat where it met others, against the receiver's claim: {shown} of {count} runs. "
+        "Grey: the whole survey.",
+    )
+    said = {"shown": number(len(told)), "count": number(len(_told(check)))}
+    sizes = [run.sigma for run in told]
+    off = sum(math.isfinite(run.claimed) and not run.agrees for run in told)
+    text = words(alt, low=_mm(min(sizes)), high=_mm(max(sizes)), off=number(off), **said)
+    return markup.figure(picture.uri, text, words(caption, **said))
+
+
 def _runs_table(check: SurveyCheck, words: Words) -> str:
-    told = [run for run in check.runs if run.freedom >= _LEAST_MEETINGS]
+    told = _told(check)
     if not told:
         return ""
     rows = []
     for run in told[:_RUNS_SHOWN]:
-        lines = check.points.source_line[np.flatnonzero(check.run == run.run)]
         verdict = (
             QT_TRANSLATE_NOOP("core", "agrees") if run.agrees else QT_TRANSLATE_NOOP("core", "outside the interval")
         )
         known = math.isfinite(run.claimed)
         rows.append(
             (
-                f"{lines[0]}{NOT_KNOWN}{lines[-1]}",
+                _lines_of(check, run),
                 number(run.freedom),
                 _mm(run.sigma),
                 f"{_mm(run.low)} {NOT_KNOWN} {_mm(run.high)}",
