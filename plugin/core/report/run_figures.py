@@ -29,7 +29,7 @@ _WIDEST = 5.0  # times the largest found: intervals from few places may reach ve
 def runs_figure(runs: Sequence[RunRepeatability], lines: Sequence[str], whole: Repeatability, words: Words) -> Picture:
     """One row for each of ``runs``, named by the ``lines`` they hold: a dot, its interval, the claim; SVG."""
     with rc_context(STYLE):
-        tall = _ROW * len(runs) + 1.15
+        tall = _ROW * len(runs) + 0.95
         figure = Figure(figsize=(8.0, tall))
         FigureCanvasAgg(figure)
         axes = figure.add_axes([0.27, 0.5 / tall, 0.7, _ROW * len(runs) / tall])
