@@ -48,35 +48,51 @@ class Lines:
 
 
 def drained_areas(
-    flow: Flow, ponds: Optional[Ponds] = None, overflow: bool = False, progress: Progress = silent
+    flow: Flow,
+    ponds: Optional[Ponds] = None,
+    overflow: bool = False,
+    progress: Progress = silent,
+    firsts: Optional[Fates] = None,
 ) -> Drained:
     """Add up the ground along the way of its water, exactly.
+
+    ``firsts``: what ``find_first_vertices`` finds for ``flow``, where it is known already; for all functions here.
 
     Pits keep their water without ``ponds``. With them, hollows that do not count as ponds let it pass, with
     ``overflow`` all do: from the pit straight across the water to the brim and on.
     """
-    return _drained(find_first_vertices(flow, progress), ponds, overflow)
+    return _drained(firsts or find_first_vertices(flow, progress), ponds, overflow)
 
 
 def channel_lines(
-    flow: Flow, min_area: float, ponds: Optional[Ponds] = None, overflow: bool = False, progress: Progress = silent
+    flow: Flow,
+    min_area: float,
+    ponds: Optional[Ponds] = None,
+    overflow: bool = False,
+    progress: Progress = silent,
+    firsts: Optional[Fates] = None,
 ) -> Lines:
     """Lines of the water where at least ``min_area`` m² drain: from heads and confluences to the next or the end.
 
     ``ponds``, ``overflow``: which hollows let water pass, as in ``drained_areas``.
     """
-    return _lines(flow, drained_areas(flow, ponds, overflow, progress), min_area)[0]
+    return _lines(flow, drained_areas(flow, ponds, overflow, progress, firsts), min_area)[0]
 
 
 def ridge_lines(
-    flow: Flow, min_area: float, ponds: Optional[Ponds] = None, overflow: bool = False, progress: Progress = silent
+    flow: Flow,
+    min_area: float,
+    ponds: Optional[Ponds] = None,
+    overflow: bool = False,
+    progress: Progress = silent,
+    firsts: Optional[Fates] = None,
 ) -> Lines:
     """Lines between the grounds of different channels, those of ``channel_lines`` with the same settings.
 
     That is exactly where water parts. Left out is what divides the ground of a channel from that of the one it
     runs into, which is no ridge. All ground that drains to none of the channels counts as one. ``area`` is nan.
     """
-    firsts = find_first_vertices(flow, progress)
+    firsts = firsts or find_first_vertices(flow, progress)
     drained = _drained(firsts, ponds, overflow)
     lines, of_vertex = _lines(flow, drained, min_area)
     goal = np.where(of_vertex >= 0, np.arange(len(of_vertex)), drained.next)
@@ -95,11 +111,16 @@ def ridge_lines(
 
 
 def rim_outlets(
-    flow: Flow, min_area: float, ponds: Optional[Ponds] = None, overflow: bool = False, progress: Progress = silent
+    flow: Flow,
+    min_area: float,
+    ponds: Optional[Ponds] = None,
+    overflow: bool = False,
+    progress: Progress = silent,
+    firsts: Optional[Fates] = None,
 ) -> np.ndarray:
     """Mask (n,) of vertices through which at least ``min_area`` m² drain, and from which water leaves over an edge of
     the rim without coming to another vertex. ``ponds``, ``overflow``: as in ``drained_areas``."""
-    firsts = find_first_vertices(flow, progress)
+    firsts = firsts or find_first_vertices(flow, progress)
     leaves = (firsts.vertex == firsts.rim) & ~flow.on_rim
     outlets: np.ndarray = leaves & (_drained(firsts, ponds, overflow).area >= min_area)
     return outlets

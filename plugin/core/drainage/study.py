@@ -14,7 +14,7 @@ from ..progress import Progress, named, part, silent
 from ..surface.dissolve import LabelledPolygon
 from ..surface.tin import Tin
 from .catchments import Outlet, find_catchments
-from .fates import find_fates
+from .fates import find_fates, find_first_vertices
 from .flow import Flow, Passages, build_flow
 from .inlet_list import Inlet, inlets_on
 from .level_ground import flat_areas
@@ -140,16 +140,18 @@ def study_water(
     ponds = find_ponds(flow, options.ponds, named("water", part(progress, 0.1, 0.2)))
     full = options.hollows is Hollows.ALL_FULL
     counted = None if options.hollows is Hollows.PITS_KEEP else ponds
-    outlets = rim_outlets(flow, options.min_outlet, counted, full, named("water", part(progress, 0.2, 0.35)))
-    fates = find_fates(flow, named("water", part(progress, 0.35, 0.5)), outlets)
+    firsts = find_first_vertices(flow, named("water", part(progress, 0.2, 0.45)))
+    outlets = rim_outlets(flow, options.min_outlet, counted, full, firsts=firsts)
+    fates = find_fates(flow, named("water", part(progress, 0.45, 0.7)), outlets)
     shares = shared_out(find_catchments(fates, counted, full), ponds, inlets, options.min_outlet)
     peaks, more = _peaks(shares, inlets, options.rain)
     spacing = options.spacing or suiting_spacing(tin)
-    progress(0.55, "water")
+    progress(0.75, "water")
     paths = trace_paths(flow, grid_places(tin, spacing), options.hollows.passages(flow, ponds))
-    progress(0.6, "water")
-    channels = channel_lines(flow, options.channel, counted, full, named("water", part(progress, 0.6, 0.75)))
-    ridges = ridge_lines(flow, options.channel, counted, full, named("water", part(progress, 0.75, 0.9)))
+    progress(0.8, "water")
+    channels = channel_lines(flow, options.channel, counted, full, firsts=firsts)
+    ridges = ridge_lines(flow, options.channel, counted, full, firsts=firsts)
+    progress(0.9, "water")
     flat = flat_areas(tin, options.flat_limit, options.flat_window, options.flat_area)
     progress(1.0, "water")
     return WaterStudy(
