@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional, Tuple
+from typing import List, Optional, Tuple
 
 import numpy as np
 
@@ -150,16 +150,29 @@ def compare(before: Drainage, after: Drainage, spacing: float) -> DrainageChange
     standing = [float(d.ponds.volume[which].sum()) for d, which in ((before, ours), (after, theirs))]
     elsewhere = len(before.ponds.outermost) - len(ours) + len(after.ponds.outermost) - len(theirs)
     kept = [float(d.catchments.area[d.catchments.drains_nowhere].sum()) for d in (before, after)]
+    places, ends = _common_ends(before, after, spacing)
+    moved = _moved(ends, spacing)
+    return DrainageChange(
+        _pond_changes(before, after, ours, theirs), moved, spacing, len(places) * spacing**2, standing[0], standing[1],
+        kept[0], kept[1], elsewhere,
+    )  # fmt: skip
+
+
+def moved_places(before: Drainage, after: Drainage, spacing: float) -> np.ndarray:
+    """Places (k, 2) of a square grid, metres of the CRS, whose water goes elsewhere after the change."""
+    places, ends = _common_ends(before, after, spacing)
+    moved: np.ndarray = places[np.any(ends[0] != ends[1], axis=1)]
+    return moved
+
+
+def _common_ends(before: Drainage, after: Drainage, spacing: float) -> Tuple[np.ndarray, List[np.ndarray]]:
+    """Places (k, 2) of a square grid on both surfaces, and their destination (k, 2) on each."""
     west, south, east, north = before.flow.tin.bounds
     ring = np.array([[west, south], [east, south], [east, north], [west, north]])
     places = in_polygons([[ring]], spacing)
     where = [catchment_at(d.catchments, places) for d in (before, after)]
     common = np.flatnonzero((where[0] >= 0) & (where[1] >= 0))
-    moved = _moved([destinations(d.catchments)[w[common]] for d, w in zip((before, after), where)], spacing)
-    return DrainageChange(
-        _pond_changes(before, after, ours, theirs), moved, spacing, len(common) * spacing**2, standing[0], standing[1],
-        kept[0], kept[1], elsewhere,
-    )  # fmt: skip
+    return places[common], [destinations(d.catchments)[w[common]] for d, w in zip((before, after), where)]
 
 
 def _moved(outlets: list, spacing: float) -> Tuple[Moved, ...]:

@@ -14,7 +14,7 @@ from matplotlib.collections import LineCollection, PathCollection, PolyCollectio
 from matplotlib.path import Path
 from matplotlib.patheffects import withStroke
 
-from ..drainage.analysis import Drainage, DrainageChange
+from ..drainage.analysis import Drainage, DrainageChange, moved_places
 from ..drainage.flow import Flow
 from ..drainage.inlet_list import Inlet
 from ..drainage.paths import PathEnd, flow_arrows
@@ -59,6 +59,7 @@ PIT = QT_TRANSLATE_NOOP("core", "pit")
 SPILL = QT_TRANSLATE_NOOP("core", "spill point and way of the overflow")
 NOWHERE = QT_TRANSLATE_NOOP("core", "drains nowhere until full")
 FLAT = QT_TRANSLATE_NOOP("core", "flatter than {limit} %")
+MOVED = QT_TRANSLATE_NOOP("core", "water goes elsewhere")
 GONE = QT_TRANSLATE_NOOP("core", "pond gone")
 STAYS = QT_TRANSLATE_NOOP("core", "pond after the change")
 
@@ -148,7 +149,8 @@ def catchments_map(study: WaterStudy, words: Words) -> Picture:
 def change_map(
     before: Drainage, after: Drainage, change: DrainageChange, shores: Sequence[Any], words: Words
 ) -> Picture:
-    """Ponds that are gone hatched, ponds after the change filled, over the shaded changed surface; PNG.
+    """Ponds that are gone hatched, ponds after the change filled, and ground whose water goes elsewhere, in cells, over
+    the shaded changed surface; PNG.
 
     ``shores``: of the ponds before and after.
     """
@@ -157,6 +159,14 @@ def change_map(
         figure, axes = map_axes(before.flow.tin.bounds, unit, words)
         draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
+        spacing = suiting_spacing(tin, 60)
+        moved = moved_places(before, after, spacing) / unit.metres
+        if len(moved):
+            half = spacing / unit.metres / 2
+            corner = half * np.array([[-1, -1], [1, -1], [1, 1], [-1, 1]])
+            cells = PolyCollection(moved[:, None] + corner, facecolors="#b2abd2", linewidths=0, alpha=0.7, zorder=2.2)
+            axes.add_collection(cells, autolim=False)
+            _name_fill(axes, True, "#b2abd2", "none", words(MOVED))
         gone = [pond.before for pond in change.ponds if pond.after < 0]
         stays = [pond.after for pond in change.ponds if pond.after >= 0]
         for numbers, rings, face, edge, hatch in (

@@ -19,6 +19,7 @@ from ..drainage.study import Hollows, WaterStudy
 from ..georeference.crs import height_unit, plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from ..surface.tin import Tin
+from ..units import LengthUnit
 from . import markup
 from .labels import NOT_KNOWN, Words, number, significant
 from .water_maps import catchments_map, change_map, flow_map, ponds_map
@@ -145,14 +146,14 @@ def ponds_body(
     unit, rise = plan_unit(flow.tin.crs), height_unit(flow.tin.crs)
     text = QT_TRANSLATE_NOOP(
         "core",
-        "Ponds that noise does not explain: {count}, of {pits} pits. Full, they hold {volume} m³ under {area} {unit}² "
-        "of water.",
+        "Ponds that noise does not explain: {count}, of {pits} pits. Full, they hold {volume} {unit}³ under {area} "
+        "{unit}² of water.",
     )
     outer = ponds.outermost
     said = {
         "pits": pits,
         "count": number(len(ponds)),
-        "volume": number(float(ponds.volume[outer].sum()), 2),
+        "volume": _volume(float(ponds.volume[outer].sum()), unit),
         "area": number(float(ponds.area[outer].sum()) / unit.metres**2, 1),
         "unit": unit.symbol,
     }
@@ -171,7 +172,7 @@ def ponds_body(
                 f"{number(ponds.depth[i] / rise.metres, 3)} ± {number(ponds.depth_sigma[i] / rise.metres, 3)}",
                 _chance(float(ponds.chance[i])),
                 number(ponds.area[i] / unit.metres**2, 1),
-                number(ponds.volume[i], 2),
+                _volume(ponds.volume[i], unit),
                 number(ponds.level[i] / rise.metres, 2),
                 _spills_to(ponds, i, inlets, words),
             )
@@ -182,13 +183,18 @@ def ponds_body(
         words(QT_TRANSLATE_NOOP("core", "Depth ± 1 sigma ({unit})"), unit=rise.symbol),
         words(QT_TRANSLATE_NOOP("core", "Chance of noise (%)")),
         words(QT_TRANSLATE_NOOP("core", "Area ({unit}²)"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Volume (m³)")),
+        words(QT_TRANSLATE_NOOP("core", "Volume ({unit}³)"), unit=unit.symbol),
         words(QT_TRANSLATE_NOOP("core", "Level ({unit})"), unit=rise.symbol),
         words(QT_TRANSLATE_NOOP("core", "Spills to")),
     ]
     name = QT_TRANSLATE_NOOP("core", "Ponds, the deepest first: {shown} of {count}")
     title = words(name, shown=number(len(rows)), count=number(len(ponds)))
     return html + markup.table(title, head, rows, "hwnnnnnw")
+
+
+def _volume(cubic_metres: float, unit: LengthUnit) -> str:
+    """In the unit of the plan; two decimals of a cubic metre, one of a cubic foot."""
+    return number(cubic_metres / unit.metres**3, 2 if unit is LengthUnit.METRE else 1)
 
 
 def _chance(chance: float) -> str:
@@ -325,12 +331,12 @@ def change_body(
     square = unit.metres**2
     text = QT_TRANSLATE_NOOP(
         "core",
-        "Where both surfaces reach, full ponds hold {before} m³ before and {after} m³ after the change. Of each whole "
-        "surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.",
+        "Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of "
+        "each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.",
     )
     said = {
-        "before": number(change.standing_before, 2),
-        "after": number(change.standing_after, 2),
+        "before": _volume(change.standing_before, unit),
+        "after": _volume(change.standing_after, unit),
         "kept": number(change.kept_before / square, 1),
         "keeps": number(change.kept_after / square, 1),
         "unit": unit.symbol,
@@ -343,7 +349,10 @@ def change_body(
         html += markup.paragraph(words(text, count=number(change.elsewhere)))
     picture = change_map(before, after, change, shores, words)
     alt = QT_TRANSLATE_NOOP("core", "Map of {count} ponds that are new, changed or gone.")
-    caption = QT_TRANSLATE_NOOP("core", "Ponds after the change, and those that are gone, over the changed surface.")
+    caption = QT_TRANSLATE_NOOP(
+        "core",
+        "Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.",
+    )
     html += markup.figure(picture.uri, words(alt, count=number(len(change.ponds))), words(caption))
     return (
         html + _pond_changes(change, before.flow.tin, words) + _moved(change, inlets, unit.metres, unit.symbol, words)
@@ -361,7 +370,7 @@ def _pond_changes(change: DrainageChange, tin: Tin, words: Words) -> str:
             pond_name(pond.after) if pond.after >= 0 else NOT_KNOWN,
             number(pond.depth / rise.metres, 3),
             number(pond.area / unit.metres**2, 1),
-            number(pond.volume, 2),
+            _volume(pond.volume, unit),
         )
         for pond in change.ponds[:_ROWS_SHOWN]
     ]
@@ -371,7 +380,7 @@ def _pond_changes(change: DrainageChange, tin: Tin, words: Words) -> str:
         words(QT_TRANSLATE_NOOP("core", "After")),
         words(QT_TRANSLATE_NOOP("core", "Deeper by ({unit})"), unit=rise.symbol),
         words(QT_TRANSLATE_NOOP("core", "Larger by ({unit}²)"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Holds more by (m³)")),
+        words(QT_TRANSLATE_NOOP("core", "Holds more by ({unit}³)"), unit=unit.symbol),
     ]
     name = QT_TRANSLATE_NOOP("core", "Ponds before and after, the largest change first: {shown} of {count}")
     title = words(name, shown=number(len(rows)), count=number(len(change.ponds)))
