@@ -26,6 +26,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.files import replace_file
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress
 from ..core.quality.check_points import Comparison, Cover
@@ -105,13 +106,14 @@ def write_places_gpx(places: PointSet, path: str, transforms: QgsCoordinateTrans
     options.driverName = "GPX"
     options.layerName = "waypoints"
     options.ct = QgsCoordinateTransform(layer.crs(), QgsCoordinateReferenceSystem("EPSG:4326"), transforms)
-    code, reason, *_ = QgsVectorFileWriter.writeAsVectorFormatV3(layer, path, transforms, options)
-    if code != QgsVectorFileWriter.WriterError.NoError:
-        raise QgsProcessingException(
-            translate("hummock", "{file}: cannot be written ({reason}); choose another file.").format(
-                file=path, reason=" ".join(str(reason).split()) or translate("hummock", "no reason given")
+    with replace_file(path) as temporary:
+        code, reason, *_ = QgsVectorFileWriter.writeAsVectorFormatV3(layer, str(temporary), transforms, options)
+        if code != QgsVectorFileWriter.WriterError.NoError:
+            raise QgsProcessingException(
+                translate("hummock", "{file}: cannot be written ({reason}); choose another file.").format(
+                    file=path, reason=" ".join(str(reason).split()) or translate("hummock", "no reason given")
+                )
             )
-        )
 
 
 def _places(points: PointSet) -> List[QgsPoint]:
