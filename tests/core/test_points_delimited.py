@@ -8,6 +8,7 @@ import pytest
 
 from plugin.core.messages import SurveyError
 from plugin.core.points.delimited import read_points
+from plugin.core.points.values import parse_words
 from plugin.core.progress import Cancelled
 from plugin.core.units import LengthUnit
 
@@ -464,3 +465,15 @@ def test_the_demo_survey_is_accounted_for():
             _ = [float(fields[place]) for place in (1, 2, 3)]
     names = [lines[number - 1].split(",")[0] for number in result.points.source_line]
     assert result.points.name.tolist() == names
+
+
+@pytest.mark.parametrize("kinds", [1, 3, 200, 40_000])
+def test_words_are_those_of_the_fields_however_rare(kinds):
+    """Few kinds, one of them once only, and as many as there are fields."""
+    rng = np.random.default_rng(kinds)
+    words = [f"{number:x}"[:8] for number in rng.integers(0, kinds, 20_000)]
+    words[12_345] = "once"
+    text = np.frombuffer((",".join(words) + "\n").encode(), np.uint8)
+    size = np.array([len(word) for word in words])
+    end = np.cumsum(size + 1) - 1
+    assert parse_words(text, end - size, end).tolist() == words

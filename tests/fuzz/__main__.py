@@ -23,7 +23,7 @@ from tests.fuzz.mutate import mutated, seeds
 
 BATCH = 500
 #: One file of so many is also taken in: transformed and held against the area of use.
-TAKEN_IN = 10
+TAKEN_IN = 50
 
 
 def run_batch(job: Tuple[int, int, str]) -> Tuple[Counts[str], List[str]]:

@@ -27,6 +27,7 @@ _EXACT_DIGITS = 15
 _POWERS = 10.0 ** np.arange(_EXACT_DIGITS + 1)
 _ZERO, _PLUS, _MINUS, _POINT, _LF = 48, 43, 45, 46, 10
 _PACKED = 8
+_GLANCE = 512
 _LONGEST_NUMBER = 64
 _NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
 _NO_VALUE = re.compile(rb"[+-]?nan|null|none|n/a|na|-+", re.IGNORECASE)
@@ -167,8 +168,19 @@ def _distinct_words(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tup
     for j in range(int(size.max())):
         byte = np.where(size > j, text.take(start + j, mode="clip"), 0)
         packed |= byte.astype(np.uint64) << np.uint64(8 * j)
-    _, one, which = np.unique(packed, return_index=True, return_inverse=True)
-    return parse_texts(text, start[one], end[one]), which.reshape(-1)
+    kinds = _kinds(packed)
+    which = np.searchsorted(kinds, packed)
+    one = np.zeros(len(kinds), np.int64)
+    one[which] = np.arange(len(packed))  # any of each kind
+    return parse_texts(text, start[one], end[one]), which
+
+
+def _kinds(values: np.ndarray) -> np.ndarray:
+    """The different numbers among ``values`` (k,), sorted; quick where they are few."""
+    kinds = np.unique(values[:: max(1, len(values) // _GLANCE)])
+    place = np.minimum(np.searchsorted(kinds, values), len(kinds) - 1)
+    rest = values[kinds[place] != values]
+    return kinds if not len(rest) else np.union1d(kinds, rest)
 
 
 def _strings(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> List[str]:
