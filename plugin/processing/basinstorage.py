@@ -20,7 +20,7 @@ from ..core.progress import part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import progress_of, report
 from .certainty import add_certainty, first_certainty
-from .depthstyles import dress_depths
+from .depthstyles import dress_depths, dress_places
 from .parameters import number, qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -179,5 +179,6 @@ class BasinStorage(SurfaceAlgorithm):
                 x, y = to_crs_units(xyz[:2], tin.crs).tolist()
                 z = float(heights_to_crs_units(xyz[2], tin.crs))
                 add_feature(sink, QgsGeometry(QgsPoint(x, y, z)), [name, z])
+            dress_places(context, place, "place || ' ' || format_number(height, 3)")
             results["PLACES"] = place
         return results

@@ -6,12 +6,13 @@ readers.
 
 from __future__ import annotations
 
-from typing import Sequence, Tuple
+from typing import Callable, Sequence, Tuple
 
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsColorRampShader,
     QgsFillSymbol,
+    QgsMarkerSymbol,
     QgsPalLayerSettings,
     QgsProcessingContext,
     QgsRasterLayer,
@@ -19,6 +20,7 @@ from qgis.core import (
     QgsRendererCategory,
     QgsSingleBandPseudoColorRenderer,
     QgsSingleSymbolRenderer,
+    QgsSymbol,
     QgsTextBufferSettings,
     QgsTextFormat,
     QgsVectorLayer,
@@ -84,10 +86,21 @@ def dress_depth_raster(
 
 def dress_regions(context: QgsProcessingContext, destination: str, expression: str) -> None:
     """Outlines of regions with a text if QGIS is going to load ``destination``."""
+    style = {"style": "no", "outline_color": "#01665e", "outline_width": "0.6"}
+    _dress_with_text(context, destination, lambda: QgsFillSymbol.createSimple(style), expression)
 
+
+def dress_places(context: QgsProcessingContext, destination: str, expression: str) -> None:
+    """Marks of places with a text if QGIS is going to load ``destination``."""
+    style = {"name": "triangle", "color": "#08519c", "outline_color": "#ffffff", "size": "3.2"}
+    _dress_with_text(context, destination, lambda: QgsMarkerSymbol.createSimple(style), expression)
+
+
+def _dress_with_text(
+    context: QgsProcessingContext, destination: str, symbol: Callable[[], QgsSymbol], expression: str
+) -> None:
     def dress(layer: QgsVectorLayer) -> None:
-        style = {"style": "no", "outline_color": "#01665e", "outline_width": "0.6"}
-        layer.setRenderer(QgsSingleSymbolRenderer(QgsFillSymbol.createSimple(style)))
+        layer.setRenderer(QgsSingleSymbolRenderer(symbol()))
         settings = QgsPalLayerSettings()
         settings.fieldName, settings.isExpression = expression, True
         text = QgsTextFormat()

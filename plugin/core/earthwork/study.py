@@ -11,6 +11,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress, part, silent
 from ..surface.dissolve import LabelledPolygon
 from ..surface.tin import Tin
+from ..units import nice_step
 from .checks import BY_GRID, WHY_GRID, MethodCheck, check_by_sections
 from .comparison import Comparison
 from .depth_grid import DepthGrid, depth_grid
@@ -50,7 +51,7 @@ OVERLAPPING = Text(
     ),
 )
 
-_HISTOGRAM = 24  # bars of the deeper side, about
+_MOST_BARS = 40  # on each side of the histogram
 _MAP_CELLS = 600_000
 _SMALLEST_EXCESS = 0.02  # share of cut or fill from which noise is worth a word
 
@@ -164,7 +165,7 @@ def study(
     progress(0.45, "earthwork")
     limits = usual_limits(comparison.pieces()) if options.limits is None else options.limits
     depths = volumes_in_depths(comparison.pieces(), limits)
-    bars = volumes_in_depths(comparison.pieces(), _bar_limits(depths, comparison))
+    bars = volumes_in_depths(comparison.pieces(), _bar_limits(comparison))
     progress(0.55, "earthwork")
     polygons = depth_polygons(comparison, limits)
     zero_lines = lines_of_no_depth(comparison.pieces())
@@ -203,12 +204,12 @@ def _doubt(comparison: Comparison, options: StudyOptions, doubts: _Doubts) -> Vo
     )  # fmt: skip
 
 
-def _bar_limits(depths: Sequence[DepthClass], comparison: Comparison) -> Tuple[float, ...]:
-    """Even limits for a histogram, up to the deepest place."""
+def _bar_limits(comparison: Comparison) -> Tuple[float, ...]:
+    """Even limits for a histogram, up to the deepest place or where hardly any ground is deeper."""
     deepest = max(float(np.abs(p.second_height - p.first_height).max()) for p in comparison.pieces() if len(p))
-    width = max(deepest / _HISTOGRAM, 1e-4)
-    width = float(f"{width:.1g}")
-    return tuple(width * k for k in range(1, int(np.ceil(deepest / width)) + 1))
+    width = nice_step(max(usual_limits(comparison.pieces())[-1] / 12, 1e-4))
+    count = min(_MOST_BARS, int(np.ceil(deepest / width)))
+    return tuple(round(width * k, 9) for k in range(1, max(1, count) + 1))
 
 
 def _map_cell(comparison: Comparison) -> float:

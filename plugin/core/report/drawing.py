@@ -183,8 +183,8 @@ def _draw_sides(
 # Around the frame
 
 
-def finish_map(axes: Any, unit: LengthUnit, words: Words) -> None:
-    """Scale bar and grid north above the frame, legend below it."""
+def finish_map(axes: Any, unit: LengthUnit, words: Words, columns: int = 5) -> None:
+    """Scale bar and grid north above the frame, below it the legend in so many columns."""
     _scale_bar(axes, unit)
     above = _inches_from(axes, 1.0)
     arrow = {"arrowstyle": "-|>", "color": INK, "lw": 1.4, "shrinkA": 0, "shrinkB": 0}
@@ -197,7 +197,7 @@ def finish_map(axes: Any, unit: LengthUnit, words: Words) -> None:
     if axes.get_legend_handles_labels()[0]:
         axes.legend(
             loc="upper center", bbox_to_anchor=(0.5, -0.5), bbox_transform=_inches_from(axes, 0.0, axes.transAxes),
-            ncol=5, frameon=False, fontsize=8, markerscale=1.6,
+            ncol=columns, frameon=False, fontsize=8, markerscale=1.6,
         )  # fmt: skip
 
 

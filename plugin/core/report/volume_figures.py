@@ -41,6 +41,8 @@ WATER_AREA = QT_TRANSLATE_NOOP("core", "Area ({unit})")
 WATER_VOLUME = QT_TRANSLATE_NOOP("core", "Volume ({unit})")
 
 _TEXT = 8.0  # points
+_LEGEND_COLUMNS = 4
+_MANY = 100  # lines
 
 
 def class_label(label: int, limits: Sequence[float], units: EarthUnits, words: Words) -> str:
@@ -73,7 +75,7 @@ def depth_map(study: Study, units: EarthUnits, words: Words) -> Picture:
     east, north = west + frame.columns * frame.cell, south + frame.rows * frame.cell
     bounds = (west, south, east, north) if study.comparison.within else study.comparison.bounds
     with rc_context(STYLE):
-        figure, axes = map_axes(bounds, unit, words, legend_rows=-(-(len(labels) + 5) // 5))
+        figure, axes = map_axes(bounds, unit, words, legend_rows=-(-(len(labels) + 5) // _LEGEND_COLUMNS))
         extent = tuple(value / unit.metres for value in (west, east, south, north))
         axes.imshow(
             np.clip(grid.depth, -0.9 * deepest, 0.9 * deepest), extent=extent, cmap=colours, norm=norm,
@@ -82,8 +84,9 @@ def depth_map(study: Study, units: EarthUnits, words: Words) -> Picture:
         _draw_rims(axes, study, units, words)
         if study.zero_lines:
             lines = [line[:, :2] / unit.metres for line in study.zero_lines]
+            width = 1.0 if len(lines) < _MANY else 0.4  # noise on ground that did not change
             axes.add_collection(
-                LineCollection(lines, colors=INK, linewidths=1.0, label=words(ZERO_LINE), zorder=3), autolim=False
+                LineCollection(lines, colors=INK, linewidths=width, label=words(ZERO_LINE), zorder=3), autolim=False
             )
         _draw_regions(axes, study, units, words)
         if study.options.line is not None:
@@ -97,7 +100,7 @@ def depth_map(study: Study, units: EarthUnits, words: Words) -> Picture:
                         label=class_label(label, study.limits, units, words),
                     )
                 )  # fmt: skip
-        finish_map(axes, unit, words)
+        finish_map(axes, unit, words, _LEGEND_COLUMNS)
         return Picture(png(figure))
 
 
