@@ -12,10 +12,10 @@ import numpy as np
 from ..progress import Progress, silent
 from ..surface.cells import box_pairs
 from ..surface.tin import Tin
-from .polygons import across, areas, clip
+from .polygons import across, areas, clip, rows
 
 _THREADS = 2  # numpy lets go of Python's lock in long steps; more threads gain little
-_PART = 60_000  # candidate pairs handled at once: small enough for the processor's cache
+_PART = 200_000  # candidate pairs handled at once: small enough for the processor's cache
 
 _Result = TypeVar("_Result")
 
@@ -42,9 +42,11 @@ class Pieces:
 
     def take(self, which: np.ndarray) -> Pieces:
         """The pieces of a mask or index array."""
-        columns = (self.x, self.y, self.first, self.second, self.first_height, self.second_height)
-        x, y, first, second, first_height, second_height = (column[which] for column in columns)
-        return Pieces(x, y, self.origin, first, second, first_height, second_height)
+        if which.dtype == bool:
+            which = np.flatnonzero(which)
+        columns = (self.x, self.y, self.first_height, self.second_height)
+        x, y, first_height, second_height = (rows(column, which) for column in columns)
+        return Pieces(x, y, self.origin, self.first[which], self.second[which], first_height, second_height)
 
 
 def common_pieces(first: Tin, second: Tin, progress: Progress = silent) -> Iterator[Pieces]:
@@ -110,7 +112,7 @@ def _cut_by(
     """Pieces ``i`` (k,) within triangles ``j`` (k,) of the cutter: first those wholly inside, then the parts."""
     whole = np.ones(len(i), bool)
     for edge in range(3):
-        side = _side(cutter, j, edge, pieces.x[i], pieces.y[i])
+        side = _side(cutter, j, edge, rows(pieces.x, i), rows(pieces.y, i))
         meets = across(np.maximum, side) > 0
         i, j, whole = i[meets], j[meets], whole[meets] & (across(np.minimum, side[meets]) >= 0)
     if np.any(whole):
@@ -122,7 +124,7 @@ def _cut_by(
         columns = clip(_side(cutter, j, edge, columns[0], columns[1]), *columns)
     left = areas(columns[0], columns[1]) > 0 if len(i) else np.zeros(0, bool)
     if np.any(left):
-        x, y, first_height, second_height = (column[left] for column in columns)
+        x, y, first_height, second_height = (rows(column, left) for column in columns)
         first, second = some.first[left], some.second[left]
         yield Pieces(x, y, pieces.origin, first, second, first_height, second_height), i[left], j[left]
 
@@ -132,10 +134,10 @@ class Triangles:
 
     def __init__(self, tin: Tin, base: np.ndarray) -> None:
         self.base = base
-        corner = tin.vertices[tin.triangles]
-        self.x = corner[:, :, 0] + (tin.origin[0] - base[0])
-        self.y = corner[:, :, 1] + (tin.origin[1] - base[1])
-        self.z = corner[:, :, 2]
+        corner = tin.vertices.T[:, tin.triangles.T]  # (3, 3, m): each corner's coordinates side by side in memory
+        self.x = corner[0].T + (tin.origin[0] - base[0])
+        self.y = corner[1].T + (tin.origin[1] - base[1])
+        self.z = corner[2].T
         self.low = np.column_stack([across(np.minimum, value) for value in (self.x, self.y)])
         self.high = np.column_stack([across(np.maximum, value) for value in (self.x, self.y)])
         dx, dy, dz = (value[:, 1:] - value[:, :1] for value in (self.x, self.y, self.z))
@@ -145,8 +147,8 @@ class Triangles:
 
     def height(self, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
         """Height of the planes of triangles ``t`` (k,) at places (k, m)."""
-        dx, dy = x - self.x[t, :1], y - self.y[t, :1]
-        result: np.ndarray = self.z[t, :1] + self.slope_x[t, None] * dx + self.slope_y[t, None] * dy
+        dx, dy = x - self.x[:, 0][t][:, None], y - self.y[:, 0][t][:, None]
+        result: np.ndarray = self.z[:, 0][t][:, None] + self.slope_x[t, None] * dx + self.slope_y[t, None] * dy
         return result
 
 
@@ -159,13 +161,13 @@ def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.n
     for one, other, flip in ((a, b, False), (b, a, True)):  # drop pairs that an edge of one keeps apart
         for edge in range(3):
             p, q = (j, i) if flip else (i, j)
-            apart = across(np.maximum, _side(one, p, edge, other.x[q], other.y[q])) <= 0
-            i, j = i[~apart], j[~apart]
-    x, y = a.x[i], a.y[i]
+            near = across(np.maximum, _side(one, p, edge, rows(other.x, q), rows(other.y, q))) > 0
+            i, j = i[near], j[near]
+    x, y = rows(a.x, i), rows(a.y, i)
     for edge in range(3):
         x, y = clip(_side(b, j, edge, x, y), x, y)
-    some = areas(x, y) > 0 if len(x) else np.zeros(0, bool)
-    x, y, i, j = x[some], y[some], i[some], j[some]
+    some = np.flatnonzero(areas(x, y) > 0) if len(x) else np.zeros(0, np.int64)
+    x, y, i, j = rows(x, some), rows(y, some), i[some], j[some]
     if len(i):
         yield Pieces(x, y, base, i, j, a.height(i, x, y), b.height(j, x, y))
 
@@ -173,7 +175,7 @@ def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.n
 def _side(t: Triangles, which: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
     """Which side of an edge of triangles ``which`` (k,) places (k, m) are on: positive inside."""
     after = (edge + 1) % 3
-    px, py = t.x[which, edge][:, None], t.y[which, edge][:, None]
-    qx, qy = t.x[which, after][:, None], t.y[which, after][:, None]
+    px, py = t.x[:, edge][which][:, None], t.y[:, edge][which][:, None]
+    qx, qy = t.x[:, after][which][:, None], t.y[:, after][which][:, None]
     result: np.ndarray = (qx - px) * (y - py) - (qy - py) * (x - px)
     return result

@@ -104,17 +104,21 @@ def box_pairs(
     item_b, key_b = item_b[order], key_b[order]
     low, high = np.searchsorted(key_a, key_b, "left"), np.searchsorted(key_a, key_b, "right")
     count = high - low
+    # column by column in memory
+    a_lows, a_highs, b_lows, b_highs = (np.ascontiguousarray(each.T) for each in (a_low, a_high, b_low, b_high))
     total = np.concatenate([[0], np.cumsum(count)])
     start = 0
     while start < len(count):
         stop = max(start + 1, int(np.searchsorted(total, total[start] + pairs, "right")) - 1)
         n = count[start:stop]
         i, j = item_a[runs(low[start:stop], n)], np.repeat(item_b[start:stop], n)
-        corner = np.maximum(a_low[i], b_low[j])
-        meet = np.all(corner <= np.minimum(a_high[i], b_high[j]), axis=1)
+        corner = [np.maximum(a_side[i], b_side[j]) for a_side, b_side in zip(a_lows, b_lows)]
+        far = [np.minimum(a_side[i], b_side[j]) for a_side, b_side in zip(a_highs, b_highs)]
+        meet = np.flatnonzero((corner[0] <= far[0]) & (corner[1] <= far[1]))
         # A pair shares many cells; it counts in the one that holds the south-west corner of the common box.
-        home = _key(corner, cell) == np.repeat(key_b[start:stop], n)
-        yield i[meet & home], j[meet & home]
+        at_home = _key(np.column_stack([side[meet] for side in corner]), cell) == np.repeat(key_b[start:stop], n)[meet]
+        found = meet[at_home]
+        yield i[found], j[found]
         start = stop
 
 
