@@ -9,7 +9,7 @@ import numpy as np
 import pytest
 
 from plugin.core.earthwork.plane import Plane, plane_falling, plane_through, volume_to_level, volume_to_plane
-from plugin.core.earthwork.ring import volume_to_ring
+from plugin.core.earthwork.ring import BaseKind, ring_base, volume_to_ring
 from plugin.core.earthwork.uncovered import coverage
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.earthwork.zero_line import zero_line
@@ -202,3 +202,30 @@ def test_surfaces_that_do_not_meet():
     found = volume_between(rough(1), far)
     assert (found.cut, found.fill, found.common_area) == (0, 0, 0)
     assert found.existing_only == pytest.approx(rough(1).plan_area)
+
+
+def test_bases_of_a_stockpile_on_a_slope():
+    """A level top of 15 m over a toe on ground rising 0.1 m a metre: each base differs by a wedge over 40 x 40."""
+    flat = surface(square(60, 15))
+    toe = square(40, 10.0, (10, 10))
+    toe[:, 2] += 0.1 * (toe[:, 0] - 10)  # 10 m in the west, 14 m in the east
+    toe += np.append(ORIGIN, 0)
+    above = {kind: volume_to_ring(flat, toe, kind).volume.fill for kind in BaseKind}
+    sloping = 40 * 40 * (5 - 0.1 * 40 / 2)
+    assert above[BaseKind.SURFACE] == pytest.approx(sloping, rel=1e-9)
+    assert above[BaseKind.PLANE] == pytest.approx(sloping, rel=1e-9)
+    assert above[BaseKind.LOWEST] == pytest.approx(40 * 40 * 5, rel=1e-9)
+    assert above[BaseKind.HIGHEST] == pytest.approx(40 * 40 * 1, rel=1e-9)
+    base, said = ring_base(flat, toe, BaseKind.LOWEST)
+    assert base.height_range == (pytest.approx(10), pytest.approx(10))
+    assert said[-1].values["high"] == pytest.approx(4)
+
+
+def test_best_plane_of_a_toe_that_is_none():
+    """One corner of a square 0.4 m up: least squares lift the plane by a quarter of it at the middle."""
+    toe = square(40, 10, (10, 10)) + np.append(ORIGIN, 0)
+    toe[0, 2] += 0.4
+    base, said = ring_base(surface(square(60, 15)), toe, BaseKind.PLANE)
+    middle = np.mean(base.vertices[np.unique(base.triangles), 2])
+    assert middle == pytest.approx(10.1)
+    assert (said[0].values["low"], said[0].values["high"]) == (pytest.approx(0.1), pytest.approx(0.1))

@@ -11,9 +11,8 @@ from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
-from . import road, water
+from . import road, volumes, water
 from .numbers import number, number_or_word, positive
-from .volumes import add_volume_options
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 
@@ -47,7 +46,7 @@ def make_parser() -> argparse.ArgumentParser:
     water.add_options(parser.add_argument_group("where the water runs"))
     _add_grading_options(parser.add_argument_group("grading a pad into the ground"))
     road.add_options(parser.add_argument_group("along a road"))
-    add_volume_options(parser.add_argument_group("volumes"))
+    volumes.add_options(parser.add_argument_group("volumes"))
     return parser
 
 

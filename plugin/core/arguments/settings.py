@@ -22,9 +22,8 @@ from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_to
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
-from . import road, water
+from . import road, volumes, water
 from .parser import PAD_RUN, SHEET_SCALE
-from .volumes import volume_questions
 
 NEEDS_SMOOTH = Text(
     "job.needs_smooth",
@@ -76,7 +75,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
 def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:
     """What is asked of the finished surface; raises SurveyError for options of a question that is not asked."""
     asked = (water.question(options), road.question(options))
-    return (*(one for one in asked if one is not None), *_grading(options), *volume_questions(options))
+    return (*(one for one in asked if one is not None), *_grading(options), *volumes.questions(options))
 
 
 def _grading(options: argparse.Namespace) -> Tuple[Question, ...]:

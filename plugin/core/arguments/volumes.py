@@ -22,7 +22,7 @@ BAD_LIMITS = Text(
 _BESIDE = ("regions", "depths", "volume_line", "volume_step", "volume_width", "offset_sigma", "other_sigma")
 
 
-def add_volume_options(group: Any) -> None:
+def add_options(group: Any) -> None:
     add = group.add_argument
     add("--against", metavar="MESH", type=Path, help="volumes from the survey to this design (2DM mesh)")
     add("--since", metavar="MESH", type=Path, help="volumes from this earlier surface (2DM mesh) to the survey")
@@ -56,7 +56,7 @@ def limits(text: str) -> Tuple[float, ...]:
     return values
 
 
-def volume_questions(options: argparse.Namespace) -> List[Any]:
+def questions(options: argparse.Namespace) -> List[Any]:
     """What the options ask, in their order. Raises SurveyError for options that ask nothing."""
     from ..georeference.crs import metres_per_unit, read_crs
     from ..georeference.site import parse_place
