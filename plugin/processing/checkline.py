@@ -9,11 +9,12 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFile,
+    QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.checks import CheckResult
-from ..core.alignment.rules import DEFAULT_RULES, LeastK, Rule, read_least_k, read_rules
+from ..core.alignment.rules import DEFAULT_RULES, LeastK, Rule, read_least_k, read_rules, write_rules
 from ..core.alignment.study import RoadOptions, RoadStudy, study_road
 from ..core.alignment.verdicts import Verdict
 from ..core.progress import part
@@ -85,7 +86,7 @@ class CheckLine(RoadAlgorithm):
                 optional=True,
                 fileFilter=translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"),
             ),
-            translate("hummock", "The shipped table is {file}; copy and edit it.").format(file=DEFAULT_RULES.name),
+            translate("hummock", "To begin one of your own, have the table written by “Limits as a file to edit”."),
         )
         self.add_lane()
         self.add_numbering()
@@ -136,6 +137,16 @@ class CheckLine(RoadAlgorithm):
             translate("hummock", "Page (HTML)"),
             translate("hummock", "Figures, verdicts, sources and cautions."),
         )
+        self.add(
+            QgsProcessingParameterFileDestination(
+                "SAVE_RULES",
+                translate("hummock", "Limits as a file to edit"),
+                translate("hummock", "CSV files (*.csv)"),
+                optional=True,
+                createByDefault=False,
+            ),
+            translate("hummock", "Writes the table that was used. Change it and give the file back above."),
+        )
         self.add_numbers(
             ("PASSED", translate("hummock", "Stretches that pass")),
             ("FAILED", translate("hummock", "Stretches that fail")),
@@ -171,6 +182,10 @@ class CheckLine(RoadAlgorithm):
             language = translate("hummock", "en", "the code of the language of these texts")
             write_road(study, tin, path, translate_core, language)
             results["HTML"] = path
+        path = self.parameterAsFileOutput(parameters, "SAVE_RULES", context)
+        if path:
+            write_rules(study.rules, path)
+            results["SAVE_RULES"] = path
         _tell(study.checks, feedback)
         for caution in study.checks.messages:
             feedback.pushInfo(say(caution))

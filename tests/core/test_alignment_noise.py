@@ -5,10 +5,11 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.alignment.grades import crossfalls, grades
+from plugin.core.alignment.grades import crossfall_forms, crossfalls, grades
 from plugin.core.alignment.line import make_alignment
 from plugin.core.alignment.noise import STRIP, noise_from_points, strip_noise, strip_times, survey_noise, white_part
 from plugin.core.alignment.slopes import HeightNoise
+from plugin.core.alignment.verdicts import Verdict, judge
 from plugin.core.messages import SurveyError
 from plugin.core.points.pointset import make_points
 from tests.core.surfaces import ORIGIN, delaunay_tin
@@ -105,3 +106,29 @@ def test_a_drift_larger_than_the_whole_is_refused():
     assert white_part(0.013, 0.005) == pytest.approx(0.012)
     with pytest.raises(SurveyError, match="larger than the standard deviation"):
         white_part(0.01, 0.02)
+
+
+def test_verdicts_hold_where_the_passes_drift():
+    """A crossfall near the limit on surveys whose passes drift apart: by strips at most 5 % of verdicts are wrong,
+    both of what keeps the limit and of what breaks it; by the points' noise alone far more."""
+    rng = np.random.default_rng(12)
+    line, tin = lane()
+    forms = crossfall_forms(line, tin, np.array([20.0]), np.array([30.0]), -3.0, 3.0)
+    white, drift, limit = 0.006, 0.009, 1 / 48
+    cautious = forms.sigmas(strip_noise(line, tin, np.hypot(white, drift), drift))[0]
+    naive = forms.sigmas(np.hypot(white, drift))[0]
+    strip = np.rint(tin.vertices[:, 1]).astype(int)
+    wrong = {"cautious": [0, 0], "naive": [0, 0]}
+    counted = [0, 0]
+    for _ in range(4000):
+        truth = limit + rng.uniform(-3, 3) * cautious
+        # within the seconds of a window a pass's drift is one offset
+        height = -truth * tin.vertices[:, 1] + rng.normal(0, white, len(strip)) + rng.normal(0, drift, 9)[strip]
+        value = np.abs(forms.values(replace(tin, vertices=np.column_stack([tin.vertices[:, :2], height]))))
+        keeps = int(truth <= limit)
+        counted[keeps] += 1
+        for name, sigma in (("cautious", cautious), ("naive", naive)):
+            wrong[name][keeps] += judge(value, sigma, limit, False)[0] is (Verdict.FAIL if keeps else Verdict.PASS)
+    assert min(counted) > 1800
+    assert max(w / n for w, n in zip(wrong["cautious"], counted)) < 0.05
+    assert min(w / n for w, n in zip(wrong["naive"], counted)) > max(w / n for w, n in zip(wrong["cautious"], counted))

@@ -89,7 +89,15 @@ def test_bad_files_are_refused(tmp_path, kind):
         read_line(write(tmp_path / "a.geojson", geometry, crs), UTM)
 
 
-@pytest.mark.parametrize("text", ["", "{", "[1, 2]", '"line"', "x,y\n1,2\n", "[" * 100_000])
+@pytest.mark.parametrize("text", ["[1, 2]", '"line"', "3", "{}"])
+def test_what_has_no_features_has_no_line(tmp_path, text):
+    path = tmp_path / "a.geojson"
+    path.write_text(text)
+    with pytest.raises(SurveyError, match="no line in it"):
+        read_line(path, UTM)
+
+
+@pytest.mark.parametrize("text", ["", "{", "x,y\n1,2\n", "[" * 100_000])
 def test_what_is_no_geojson_is_refused_with_its_line(tmp_path, text):
     path = tmp_path / "a.geojson"
     path.write_text(text)

@@ -267,14 +267,18 @@ def test_indications_on_a_street(run: Any, surfaces: Dict[str, str], tmp_path: P
     assert "water may leave sideways" in (tmp_path / "page.html").read_text(encoding="utf-8")
 
 
-def test_the_shipped_rules_on_the_demo(run: Any, chain: Dict[str, Any]) -> None:
+def test_the_shipped_rules_on_the_demo(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
     found = run(
         "checkline", INPUT=chain["surface"]["OUTPUT"], LINE=CENTRELINE, LANE_LEFT=2.3, LANE_RIGHT=2.3,
         POINTS=chain["points"]["OUTPUT"], OUTPUT="TEMPORARY_OUTPUT", FLOW="TEMPORARY_OUTPUT", LOW_POINTS=None,
+        SAVE_RULES=str(tmp_path / "rules.csv"),
     )  # fmt: skip
     assert found["PASSED"] > 0
     assert found["TOO_CLOSE"] > 0
     assert found["FAILED"] == 0
+    from plugin.core.alignment.rules import default_rules, read_rules
+
+    assert read_rules(tmp_path / "rules.csv") == default_rules()
     flows = [f["flow"] for f in rows(found["FLOW"])]
     assert flows.count("left") > 0.8 * len(flows), "the scenario's lane falls to its left kerb"
 

@@ -2,35 +2,25 @@
 
 RFC 7946 (2016) knows only longitude and latitude of WGS 84. Lines of a survey are in its projected system, which the
 ``crs`` member of the GeoJSON specification of 2008 names, as GDAL writes it. A file without that member is taken to be
-in the survey's system, unless its coordinates could be degrees: then it is refused.
+in the survey's system, unless its coordinates could be degrees: then it is refused, as is one in another system. A
+line that is a metre beside the lane would be judged as if it were the lane's.
 """
 
 from __future__ import annotations
 
-import json
 from pathlib import Path
-from typing import Any, Dict, Iterator, List, Optional, Tuple
+from typing import Any, Iterator, Optional, Tuple
 
 import numpy as np
 from pyproj import CRS
 from pyproj.exceptions import CRSError
 
 from ..files import PathLike
+from ..linework.geojson_file import features_of, parsed, positions
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import metres_per_unit
 from .line import check_same_crs
 
-CANNOT_READ = Text(
-    "line_file.cannot_read",
-    QT_TRANSLATE_NOOP("core", "{file}: the line cannot be read ({reason}). Check the path and the file."),
-)
-NOT_GEOJSON = Text(
-    "line_file.not_geojson",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: this is not GeoJSON ({reason}). Save the line's layer as GeoJSON in the survey's CRS.",
-    ),
-)
 BAD_SHAPE = Text(
     "line_file.bad_shape",
     QT_TRANSLATE_NOOP("core", "{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again."),
@@ -64,70 +54,45 @@ def read_line(path: PathLike, crs: Optional[Any]) -> Tuple[np.ndarray, str]:
     The name is the feature's property ``name``, or the file's. Raises SurveyError for a file that cannot be read, is
     no GeoJSON, holds no line or several, or is in another CRS.
     """
-    document = _document(path)
-    lines = list(_lines(document, str(path)))
+    data, file = parsed(path), str(path)
+    lines = [found for feature in features_of(data) for found in _lines(feature, file)]
     if not lines:
-        raise SurveyError(NO_LINE, file=str(path))
+        raise SurveyError(NO_LINE, file=file)
     if len(lines) > 1:
         names = ", ".join(name or "?" for _, name in lines[:5])
-        raise SurveyError(MANY_LINES, file=str(path), count=len(lines), names=names)
+        raise SurveyError(MANY_LINES, file=file, count=len(lines), names=names)
     xy, name = lines[0]
-    _check_crs(document, xy, str(path), crs)
+    _check_crs(data, xy, file, crs)
     return xy * metres_per_unit(crs), name or Path(path).stem
 
 
-def _document(path: PathLike) -> Dict[str, Any]:
-    try:
-        text = Path(path).read_text(encoding="utf-8-sig")
-    except (OSError, ValueError) as error:  # ValueError: a NUL in the path, and what is not UTF-8
-        reason = getattr(error, "strerror", None) or str(error)
-        raise SurveyError(CANNOT_READ, file=str(path), reason=reason) from None
-    try:
-        found = json.loads(text)
-    except (json.JSONDecodeError, RecursionError) as error:
-        line = getattr(error, "lineno", 1)
-        raise SurveyError(NOT_GEOJSON, file=str(path), line=line, reason=getattr(error, "msg", "too deep")) from None
-    if not isinstance(found, dict) or "type" not in found:
-        raise SurveyError(NOT_GEOJSON, file=str(path), line=1, reason="no object with a type")
-    return found
-
-
-def _lines(item: Any, file: str, name: str = "") -> Iterator[Tuple[np.ndarray, str]]:
-    """Every line in a GeoJSON object, with the name of its feature."""
-    if not isinstance(item, dict):
+def _lines(feature: Any, file: str) -> Iterator[Tuple[np.ndarray, str]]:
+    """Every line of a feature, with the feature's name."""
+    geometry = feature.get("geometry") if isinstance(feature, dict) else None
+    kind = geometry.get("type") if isinstance(geometry, dict) else None
+    if not isinstance(geometry, dict) or kind not in ("LineString", "MultiLineString"):
         return
-    kind = item.get("type")
-    if kind in ("FeatureCollection", "GeometryCollection"):
-        members = item.get("features" if kind == "FeatureCollection" else "geometries")
-        for each in members if isinstance(members, list) else []:
-            yield from _lines(each, file, name)
-    elif kind == "Feature":
-        own = (item.get("properties") or {}).get("name")
-        yield from _lines(item.get("geometry"), file, "" if own is None else str(own))
-    elif kind == "LineString":
-        yield _vertices(item.get("coordinates"), file, name), name
-    elif kind == "MultiLineString":
-        for each in item.get("coordinates") or []:
-            yield _vertices(each, file, name), name
-
-
-def _vertices(coordinates: Any, file: str, name: str) -> np.ndarray:
+    properties = feature.get("properties")
+    name = str(properties.get("name") or "") if isinstance(properties, dict) else ""
+    coordinates: Any = geometry.get("coordinates")
     try:
-        rows: List[Tuple[float, float]] = [(float(each[0]), float(each[1])) for each in coordinates]
+        for part in [coordinates] if kind == "LineString" else coordinates:
+            yield positions(part), name
     except (TypeError, ValueError, IndexError, KeyError):
-        raise SurveyError(BAD_SHAPE, file=file, what=name or "LineString") from None
-    return np.array(rows, float).reshape(-1, 2)
+        raise SurveyError(BAD_SHAPE, file=file, what=name or kind) from None
 
 
-def _check_crs(document: Dict[str, Any], xy: np.ndarray, file: str, crs: Optional[Any]) -> None:
-    member = document.get("crs")
-    name = ((member.get("properties") or {}).get("name")) if isinstance(member, dict) else None
+def _check_crs(data: Any, xy: np.ndarray, file: str, crs: Optional[Any]) -> None:
+    member = data.get("crs")
+    properties = member.get("properties") if isinstance(member, dict) else None
+    name = properties.get("name") if isinstance(properties, dict) else None
+    if crs is None:
+        return  # a local grid has no name by which to tell
     if name:
-        if crs is None:
-            return  # a local grid has no name by which to tell
         try:
-            check_same_crs(CRS.from_user_input(str(name)), crs)
+            named = CRS.from_user_input(str(name))
         except CRSError:
-            raise SurveyError(UNKNOWN_CRS, file=file, name=str(name)) from None
-    elif crs is not None and len(xy) and np.all(np.abs(xy) <= [180.0, 90.0]):
+            raise SurveyError(UNKNOWN_CRS, file=file, name=str(name)[:60]) from None
+        check_same_crs(named, crs)
+    elif len(xy) and np.all(np.abs(xy) <= [180.0, 90.0]):
         raise SurveyError(DEGREES, file=file)

@@ -1,4 +1,4 @@
-"""Pads out of a GeoJSON file, whose coordinates are as :mod:`.geojson_file` says."""
+"""Pads out of a GeoJSON file, whose coordinates are as :mod:`..linework.geojson_file` says."""
 
 from __future__ import annotations
 
@@ -8,8 +8,8 @@ from typing import Any, Dict, List, Optional, Tuple
 import numpy as np
 
 from ..files import PathLike
+from ..linework.geojson_file import Place, features_of, parsed, place_in, positions
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .geojson_file import Place, features_of, parsed, place_in, positions
 
 NO_POLYGONS = Text(
     "pads.no_polygons", QT_TRANSLATE_NOOP("core", "{file}: there are no polygons in it; give a file of polygons.")

@@ -1,4 +1,4 @@
-"""Regions out of GeoJSON files, whose coordinates are as :mod:`.geojson_file` says."""
+"""Regions out of GeoJSON files, whose coordinates are as :mod:`..linework.geojson_file` says."""
 
 from __future__ import annotations
 

@@ -47,7 +47,7 @@ def parsed(path: PathLike) -> Any:
         raise SurveyError(CANNOT_READ, file=str(path), reason=reason) from None
     try:
         return json.loads(text)
-    except ValueError as error:
+    except (ValueError, RecursionError) as error:
         line = getattr(error, "lineno", 1)
         reason = getattr(error, "msg", str(error))
         raise SurveyError(NOT_GEOJSON, file=str(path), line=line, reason=reason) from None
