@@ -104,7 +104,7 @@ class BalanceHeight(SurfaceAlgorithm):
         study = self._pads if of_pads else self._strip
         found = study(tin, options, parameters, context, feedback, part(progress, 0.1, 0.9))
         progress(0.9, "layers")  # nothing is written once the user cancelled
-        report(found.messages, feedback)
+        report(found.design_messages, feedback)
         name = translate("hummock", "the height that balances")
         results = write_balance(self, found, name, parameters, context, feedback)
         tell(found.study, feedback)

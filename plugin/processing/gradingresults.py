@@ -205,7 +205,7 @@ def write_design(
 ) -> Dict[str, Any]:
     """The outputs of :func:`add_design_outputs` that are wanted, the log, and the numbers."""
     site, crs = found.site, found.site.design.crs
-    report(found.messages, feedback)
+    report(found.design_messages, feedback)
     results: Dict[str, Any] = _write_meshes(algorithm, site, parameters, context)
     for output, writer in (
         ("LINES", write_breaklines),

@@ -142,6 +142,43 @@ def test_steep_ends_keep_the_ground_beside_them():
     assert DesignLineKind.STEEP_END in {one.kind for one in design_lines(steep)}
 
 
+def test_slopes_that_run_off_the_survey_leave_the_ground_beside_them():
+    """A bank whose steep end runs out to the rim: its corner there must not pull the ground's long rim edge up."""
+    ground = surface(np.array([[0, 0, 10], [100, 0, 10], [100, 60, 10], [0, 60, 10], [50, 3, 10.0]]))
+    line = np.array([[30, 40], [50, 50.0]]) + ORIGIN
+    half = HalfSection(((3.0, 0.0),))
+    section = TypicalSection(half, half, SideSlopes(2, 4))
+    graded = grade_strip(ground, line, np.array([[0, 14], [np.hypot(20, 10), 14.0]]), section)
+    assert "earthwork.no_daylight" in [said.text.code for said in graded.messages]
+    finished = combine(ground, graded.design)
+    sound(finished)
+    assert volume_between(ground, finished).fill == pytest.approx(graded.volume.fill, rel=2e-3)
+    place = np.random.default_rng(4).uniform([1, 1], [99, 59.9], (4000, 2)) + ORIGIN
+    beside = np.isnan(heights_at(graded.design, place))
+    assert np.quantile(np.abs(heights_at(finished, place[beside]) - 10), 0.998) < 1e-9
+
+
+@pytest.mark.parametrize("seed", range(4))
+def test_random_pads_on_rough_ground(seed):
+    """Rotated outlines, falls, slopes by edge: the finished ground is sound and holds the design and its volumes."""
+    rng = np.random.default_rng(seed)
+    ground = random_tin(700, seed)
+    corners = 6
+    angle = np.sort(rng.uniform(0, 2 * np.pi / corners, corners) * 0.6 + np.arange(corners) * 2 * np.pi / corners)
+    middle = rng.uniform(40, 60, 2)
+    shape = np.round(middle + 14 * np.column_stack([np.cos(angle), np.sin(angle)]), 3) + ORIGIN
+    runs = rng.choice([1.0, 1.5, 2.0], (corners, 2))
+    plane = Plane(float(heights_at(ground, middle[None] + ORIGIN)[0]), 0.02, -0.01, *(middle + ORIGIN))
+    graded = grade_pad(ground, shape, plane, SideSlopes(2, 2), runs=[runs])
+    finished = combine(ground, graded.design)
+    sound(finished)
+    moved = volume_between(ground, finished)
+    limit = 1e-4 * (graded.volume.cut + graded.volume.fill)
+    assert moved.cut == pytest.approx(graded.volume.cut, abs=limit)
+    assert moved.fill == pytest.approx(graded.volume.fill, abs=limit)
+    assert finished.plan_area == pytest.approx(ground.plan_area, rel=1e-9)
+
+
 def test_edges_of_the_ground_keep_their_kind():
     ground = random_tin(400, 5)
     marks = ground.edge_kind.copy()

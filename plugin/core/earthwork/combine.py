@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import List
+from typing import List, Sequence, Tuple
 
 import numpy as np
 
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..points.pointset import make_points
+from ..surface.along import lay_lines
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.dissolve import dissolve
@@ -32,9 +33,9 @@ def combine(existing: Tin, design: Tin) -> Tin:
     Edge kinds of both stay.
     """
     near = _near(existing, design)
-    steps = _step_lines(existing, design)
-    joined = _joined(existing.part(near), design, steps)
-    return _stitched(existing, near, joined)
+    ground = existing.part(near)
+    rings = [_met(ground, ring[:-1]) for ring in _outline(design)]
+    return _stitched(existing, near, _joined(ground, design, rings))
 
 
 def _near(existing: Tin, design: Tin) -> np.ndarray:
@@ -46,31 +47,49 @@ def _near(existing: Tin, design: Tin) -> np.ndarray:
     return mask
 
 
-def _step_lines(existing: Tin, design: Tin) -> List[np.ndarray]:
-    """Lines (2, 2) in the CRS, 2 cm beside the parts of the design's outline that end in a step."""
-    lines = []
-    for ring in _outline(design):
-        xy = ring[:-1]
+def _met(ground: Tin, ring: np.ndarray) -> np.ndarray:
+    """A ring (k, 2) of the design's outline with a vertex wherever it crosses an edge of the ground."""
+    closed = np.vstack([ring, ring[:1]])
+    met = lay_lines(ground, [closed]).xyz[:, :2]
+    met = np.round(met - ground.origin, 4) + ground.origin
+    return split_at(np.stack([ring, closed[1:]], axis=1), met, _ON_EDGE)[0][:, 0]
+
+
+def _steps(existing: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tuple[List[np.ndarray], np.ndarray]:
+    """Lines (2, 2) in the CRS, up to 2 cm beside the parts of the design's outline that end in a step, and the
+    vertices (q, 2) of the outline where it does."""
+    lines: List[np.ndarray] = []
+    places = [np.empty((0, 2))]
+    for xy in rings:
         ahead = np.roll(xy, -1, axis=0) - xy
         normal = np.column_stack([ahead[:, 1], -ahead[:, 0]]) / np.hypot(*ahead.T)[:, None]
         both = normal + np.roll(normal, 1, axis=0)
-        out = xy + 2 * _FACE * both / np.maximum(np.sum(both * both, axis=1), 0.5)[:, None]
-        ground = heights_at(existing, out)
+        away = 2 * _FACE * both / np.maximum(np.sum(both * both, axis=1), 0.5)[:, None]
+        out, ground = xy + away, np.full(len(xy), np.nan)
+        for share in (1.0, 0.5, 0.25, 0.1, 0.05):  # nearer, where the rim of the ground is near
+            lost = np.isnan(ground)
+            out[lost] = xy[lost] + share * away[lost]
+            ground[lost] = heights_at(existing, out[lost])
         with np.errstate(invalid="ignore"):  # off the ground there is no step
             step = np.abs(ground - heights_at(design, xy)) > _STEP
+            places.append(xy[np.abs(heights_at(existing, xy) - heights_at(design, xy)) > _STEP])
         whole = (step | np.roll(step, -1)) & np.isfinite(ground) & np.isfinite(np.roll(ground, -1))
         lines += [out[[i, (i + 1) % len(out)]] for i in np.flatnonzero(whole).tolist()]
-    return lines
+    return lines, np.concatenate(places)
 
 
-def _joined(near: Tin, design: Tin, steps: List[np.ndarray]) -> Tin:
+def _joined(near: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tin:
     """The near part of the ground cut along the design's outline, and the design's triangles in it."""
+    steps, stepping = _steps(near, design, rings)
+    outline = np.vstack(rings)
     inner, inner_kind = edge_segments(design)
+    inner, of_inner = split_at(inner, outline, _ON_EDGE)
     around, kind = edge_segments(near)
-    around, of = split_at(around, np.unique(inner.reshape(-1, 2), axis=0), _ON_EDGE)
+    around, of = split_at(around, np.unique(outline, axis=0), _ON_EDGE)
     outside = locate(design, around.mean(axis=1)) < 0
-    segments = np.concatenate([around[outside], inner])
-    kinds = np.concatenate([kind[of][outside], inner_kind])
+    around, of = _set_back(around[outside], of[outside], to_grid(stepping, near.origin), near.origin)
+    segments = np.concatenate([around, inner])
+    kinds = np.concatenate([kind[of], inner_kind[of_inner]])
     lines = [_line(segment, _HELD | int(own) << _SHIFT) for segment, own in zip(segments, kinds)]
     lines += [_line(line, _HELD | int(LineKind.BREAKLINE) << _SHIFT) for line in steps]
     corners = np.vstack([line.xyz for line in lines])
@@ -80,17 +99,34 @@ def _joined(near: Tin, design: Tin, steps: List[np.ndarray]) -> Tin:
     keep = (locate(design, middle) >= 0) | (locate(near, middle) >= 0)
     return replace(
         tin,
-        vertices=np.column_stack([tin.vertices[:, :2], _heights(tin, near, design)]),
+        vertices=np.column_stack([tin.vertices[:, :2], _heights(tin, near, design, outline)]),
         triangles=tin.triangles[keep],
         edge_kind=(tin.edge_kind[keep] >> _SHIFT) & 7,
     )
 
 
-def _heights(tin: Tin, near: Tin, design: Tin) -> np.ndarray:
+def _set_back(
+    segments: np.ndarray, of: np.ndarray, places: np.ndarray, origin: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Segments (s, 2, 2) with a vertex 2 cm from each end that is at one of ``places`` (q, 2) on the grid, where the
+    design steps off the ground: from there on they are on the ground."""
+    for end in (0, 1):
+        step = segments[:, 1 - end] - segments[:, end]
+        length = np.hypot(*step.T)
+        own = np.isin(_keys(to_grid(segments[:, end], origin)), _keys(places)) & (length > 3 * _FACE)
+        middle = segments[own, end] + _FACE * step[own] / length[own, None]
+        near = np.stack([segments[own, end], middle], axis=1)
+        segments = segments.copy()
+        segments[own, end] = middle
+        segments, of = np.concatenate([segments, near]), np.concatenate([of, of[own]])
+    return segments, of
+
+
+def _heights(tin: Tin, near: Tin, design: Tin, outline: np.ndarray) -> np.ndarray:
     """Heights (n,): the design's in it, the ground's outside, and where both meet."""
     place = tin.vertices[:, :2] + tin.origin
     height, ground = heights_at(design, place), heights_at(near, place)
-    rim = np.isin(_keys(tin.grid), _keys(to_grid(np.vstack(_outline(design)), tin.origin)))
+    rim = np.isin(_keys(tin.grid), _keys(to_grid(outline, tin.origin)))
     with np.errstate(invalid="ignore"):
         meets = rim & (np.abs(height - ground) <= _STEP)
     result: np.ndarray = np.where(np.isnan(height) | meets, ground, height)

@@ -77,11 +77,14 @@ class GradingStudy:
     balanced: Optional[BalanceStudy] = None
 
     @property
+    def design_messages(self) -> Tuple[Message, ...]:
+        """What was noticed about the design and its balance."""
+        return (*self.site.messages, *(() if self.balanced is None else self.balanced.balance.messages))
+
+    @property
     def messages(self) -> Tuple[Message, ...]:
-        """What was noticed; that the ground goes on beyond the design is no news."""
-        own = [said for said in self.study.messages if said.text is not NOT_ALL_COMPARED]
-        more = () if self.balanced is None else self.balanced.balance.messages
-        return (*self.site.messages, *more, *own)
+        """What was noticed, about the volumes too."""
+        return (*self.design_messages, *self.study.messages)
 
 
 def study_grading(
@@ -96,8 +99,10 @@ def study_grading(
     whole = replace(options, line=site.axis, step=step, half_width=site.half_width)
     comparison = Comparison(site.ground, site.design, names=(names[0] or EXISTING.english, names[1] or DESIGN.english))
     found = study(comparison, whole, progress=part(progress, 0.0, 0.7))
-    # the ground was cut out around the design: what lies beyond is told of the whole survey
-    found = replace(found, volume=replace(found.volume, existing_only=site.volume.existing_only))
+    # the ground was cut out around the design: what lies beyond is told of the whole survey, and is no news
+    said = tuple(each for each in found.messages if each.text is not NOT_ALL_COMPARED)
+    volume = replace(found.volume, existing_only=site.volume.existing_only)
+    found = replace(found, volume=volume, messages=said)
     progress(0.7, "earthwork")
     haul = None
     if site.is_strip:
