@@ -171,6 +171,17 @@ class BuildSurface(HummockAlgorithm):
                 True,
             ),
             (
+                "MAX_RIM_PASSES",
+                translate("hummock", "The same radius in distances of the passes (empty: no limit)"),
+                None,
+                translate(
+                    "hummock",
+                    "The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than "
+                    "three passes stay open. For surveys recorded while walking to and fro.",
+                ),
+                True,
+            ),
+            (
                 "MAX_RIM_ANGLE",
                 translate("hummock", "Widest angle opposite to an outer edge (degrees; empty: no limit)"),
                 180.0,
@@ -307,6 +318,7 @@ class BuildSurface(HummockAlgorithm):
         return SurfaceOptions(
             max_rim_edge=optional_number(self, parameters, "MAX_RIM_EDGE", context),
             max_rim_radius=optional_number(self, parameters, "MAX_RIM_RADIUS", context),
+            max_rim_passes=optional_number(self, parameters, "MAX_RIM_PASSES", context),
             max_rim_angle=optional_number(self, parameters, "MAX_RIM_ANGLE", context),
             crossing=CROSSING_RULES[self.parameterAsEnum(parameters, "CROSSINGS", context)],
             crossing_tolerance=self.parameterAsDouble(parameters, "CROSSING_TOLERANCE", context),

@@ -224,12 +224,13 @@ def test_the_rim_is_trimmed_as_asked(tmp_path):
         "none": (),
         "edge": ("--rim-edge", "10"),
         "radius": ("--rim-radius", "5"),
+        "passes": ("--rim-passes", "2"),
         "angle": ("--rim-angle", "100"),
     }.items():
         (tmp_path / name).mkdir()
         areas[name] = read_2dm(made(tmp_path / name, *more, lines=lines) / "surface.2dm").plan_area
     assert areas["none"] > 22.0**2 + 300
-    assert areas["edge"] == areas["radius"] == pytest.approx(22.0**2)
+    assert areas["edge"] == areas["radius"] == areas["passes"] == pytest.approx(22.0**2)
     assert areas["angle"] <= areas["none"]
 
 

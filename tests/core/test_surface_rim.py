@@ -238,6 +238,16 @@ def test_a_radius_in_passes_finds_the_outline_of_a_walk_with_a_bay():
     assert area(mesh, keep) == pytest.approx(40 * 76 - 25 * 44 + 2 * (4 * leg / 2))
 
 
+def test_a_surface_may_be_trimmed_by_the_distance_of_its_passes():
+    xy = walk(passes=20)
+    bay = (xy[:, 0] > 15.01) & (xy[:, 1] > 16.01) & (xy[:, 1] < 59.99)
+    by_passes, by_radius = (
+        build_surface(survey(xy[~bay]), NO_LINES, options).tin.plan_area
+        for options in (SurfaceOptions(max_rim_passes=1.5), SurfaceOptions(max_rim_radius=1.5 * 4.03))
+    )
+    assert by_passes == by_radius < 40 * 76 - 900
+
+
 def test_spacing_does_not_count_standing_still_nor_rejected_points():
     xy = np.array([(0, 0), (0.5, 0), (0.5, 0.001), (0.5, 0.002), (1, 0), (90, 90), (1.5, 0)])
     points = survey(xy)

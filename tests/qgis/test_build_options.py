@@ -65,6 +65,9 @@ def test_a_hollow_outline_and_slivers(run: Any, tmp_path: Path) -> None:
     # of the bay only the triangle in its corner, half a square whose circle has a radius of 1.414 m, stays
     assert hollow["AREA"] == pytest.approx(12 * 4 + 8 * 4 + 2)
     assert full["AREA"] == pytest.approx(12 * 4 + 8 * 4 + 0.5 * 8 * 8)
+    # The longest edge of most triangles is the diagonal of a cell, 2.83 m: 0.55 of it is 1.56 m.
+    by_passes = run("buildsurface", INPUT=memory_points(bay), MAX_RIM_PASSES=0.55, OUTPUT=target)
+    assert by_passes["AREA"] == hollow["AREA"]
     bent = [*FIELD, ("out", 5.0, 12.02, 10.0)]  # makes slivers of 178 degrees on the rim
     kept = run("buildsurface", INPUT=memory_points(bent), OUTPUT=target)
     mended = run("buildsurface", INPUT=memory_points(bent), MAX_RIM_ANGLE=165, OUTPUT=target)

@@ -141,6 +141,7 @@ def _add_surface_options(group: Any) -> None:
     group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
     limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
     limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")
+    limit("--rim-passes", "N", "the same, wider than so many times the distance of the passes; 1.5 is good")
     limit(
         "--rim-angle",
         "DEG",

@@ -57,7 +57,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         convention=_convention(options),
         surface=SurfaceOptions(
             options.rim_edge, options.rim_radius, options.rim_angle, CrossingRule(options.crossings),
-            options.crossing_tolerance,
+            options.crossing_tolerance, options.rim_passes,
         ),
         edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
         heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),

@@ -201,9 +201,14 @@ def _rim_limits(options: SurfaceOptions, say: Words) -> List[Tuple[str, str]]:
     limits = (
         (QT_TRANSLATE_NOOP("core", "rim: longest edge allowed"), options.max_rim_edge, "m"),
         (QT_TRANSLATE_NOOP("core", "rim: widest circumcircle allowed (radius)"), options.max_rim_radius, "m"),
+        (
+            QT_TRANSLATE_NOOP("core", "rim: the same in distances of the passes"),
+            options.max_rim_passes,
+            "",
+        ),
         (QT_TRANSLATE_NOOP("core", "rim: widest angle allowed opposite an outer edge"), options.max_rim_angle, "°"),
     )
-    return [(say(name), f"{plain(value)} {unit}") for name, value, unit in limits if value is not None]
+    return [(say(name), f"{plain(value)} {unit}".rstrip()) for name, value, unit in limits if value is not None]
 
 
 def _slopes(result: JobResult, say: Words) -> str:

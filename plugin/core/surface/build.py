@@ -18,7 +18,7 @@ from .insert import insert_segments
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
 from .region import inside_rings, without_long_rim
-from .rim import without_hollow_rim, without_rim_slivers
+from .rim import radius_in_passes, without_hollow_rim, without_rim_slivers
 from .tin import GRID, Tin
 
 ALL_ON_A_LINE = Text(
@@ -62,8 +62,9 @@ class SurfaceOptions:
     """How the surface is made.
 
     Triangles are peeled off the rim (None: never) while their outer edge is longer than ``max_rim_edge`` metres,
-    their circumscribed circle is wider than ``max_rim_radius`` metres (a hollow outline, see :mod:`.rim`), or
-    the angle opposite their outer edge is wider than ``max_rim_angle`` degrees (slivers; 165 is a good value).
+    their circumscribed circle is wider than ``max_rim_radius`` metres (a hollow outline, see :mod:`.rim`) or than
+    ``max_rim_passes`` times the distance of the passes, or the angle opposite their outer edge is wider than
+    ``max_rim_angle`` degrees (slivers; 165 is a good value).
     ``crossing``: the height where breaklines cross; ``crossing_tolerance``: metres up to which ``REFUSE`` joins them.
     """
 
@@ -72,6 +73,7 @@ class SurfaceOptions:
     max_rim_angle: Optional[float] = None
     crossing: CrossingRule = CrossingRule.REFUSE
     crossing_tolerance: float = 0.05
+    max_rim_passes: Optional[float] = None
 
 
 @dataclass(frozen=True)
@@ -150,6 +152,8 @@ def triangulate_survey(
     inside = inside_rings(mesh, network.rings) if network.rings else np.ones(mesh.triangle_count, bool)
     keep = without_long_rim(mesh, inside, options.max_rim_edge)
     keep = without_hollow_rim(mesh, keep, options.max_rim_radius)
+    if options.max_rim_passes is not None:
+        keep = without_hollow_rim(mesh, keep, radius_in_passes(mesh, keep, options.max_rim_passes))
     keep = without_rim_slivers(mesh, keep, options.max_rim_angle)
     return Triangulation(mesh, network, inside, inside & ~keep, keep, duplicates, conflicts)
 
