@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any, Dict, List, Tuple
+from typing import Any, Dict, List, Optional, Tuple
 
 import numpy as np
 from qgis.core import (
@@ -19,12 +19,15 @@ from ..core.alignment.line import Alignment, make_alignment
 from ..core.georeference.crs import plan_unit
 from ..core.linework.constraints import ConstraintLine, LineKind
 from ..core.linework.drawn import constraints_from_rows
+from ..core.points.pointset import PointSet
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, report
 from .layers import parts_of, read_drawn
 from .parameters import qgis_crs
+from .pointlayer import read_points_layer
+from .pointsource import chosen_columns
 from .sinks import counted
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import is_null
@@ -67,6 +70,29 @@ def more_surfaces(
             raise QgsProcessingException(said.format(layer=layer.name(), crs=own, other=first))
         found.append((Path(layer.source()).stem, made))
     return found
+
+
+def points_to_hand_over(
+    algorithm: HummockAlgorithm,
+    parameters: Dict[str, Any],
+    tin: Tin,
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+) -> Optional[PointSet]:
+    """The points of the layer POINTS that are not rejected, None where none is given."""
+    source = algorithm.parameterAsSource(parameters, "POINTS", context)
+    if source is None:
+        return None
+    label = source.sourceName() or "POINTS"
+    same_crs(source, tin, label)
+    columns = chosen_columns(algorithm, parameters, context, source)
+    points = read_points_layer(source, columns, label, feedback, progress, keep_without_height=True)
+    rejected = len(points) - int(points.used.sum())
+    if rejected:
+        said = translate("hummock", "{layer}: rejected points that are not handed over: {count}.")
+        feedback.pushInfo(said.format(layer=label, count=rejected))
+    return points.select(points.used)
 
 
 def drawn_lines(

@@ -22,15 +22,19 @@ from ..core.handover.landxml_geometry import from_alignment, ground_profiles
 from ..core.handover.landxml_model import LandAlignment, LandProfile, LandSurface, LandXml
 from ..core.handover.landxml_write import write_landxml
 from ..core.linework.constraints import ConstraintLine, LineKind
-from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, report
-from .exchangeinput import HandoverAlgorithm, drawn_lines, lines_with_stations, more_surfaces, surface_title
+from .exchangeinput import (
+    HandoverAlgorithm,
+    drawn_lines,
+    lines_with_stations,
+    more_surfaces,
+    points_to_hand_over,
+    surface_title,
+)
 from .parameters import number
-from .pointlayer import read_points_layer
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
-from .surfaceinput import same_crs
+from .pointsource import add_field_parameters, add_layer_parameter
 from .versions import LINE_SOURCE, POLYGON_SOURCE, member
 
 translate = QCoreApplication.translate
@@ -161,7 +165,7 @@ class ExportLandXml(HandoverAlgorithm):
         surfaces = [LandSurface(title, tin, lines)]
         for name, other in more_surfaces(self, parameters, "MORE", tin, context):
             surfaces.append(LandSurface(name, other, self._own_lines(other, parameters, context)))
-        points = self._points(tin, parameters, context, feedback, part(progress, 0.3, 0.4))
+        points = points_to_hand_over(self, parameters, tin, context, feedback, part(progress, 0.3, 0.4))
         alignments = self._alignments(title, tin, parameters, context, feedback, part(progress, 0.4, 0.5))
         path = self.parameterAsFileOutput(parameters, "OUTPUT", context)
         project = self.parameterAsString(parameters, "PROJECT", context).strip()
@@ -198,22 +202,6 @@ class ExportLandXml(HandoverAlgorithm):
                 lines = [line for line in lines if not line.kind & kind]
                 lines += drawn_lines(source, kind, tin, context, feedback, progress)
         return tuple(lines)
-
-    def _points(
-        self,
-        tin: Tin,
-        parameters: Dict[str, Any],
-        context: QgsProcessingContext,
-        feedback: QgsProcessingFeedback,
-        progress: Progress,
-    ) -> Optional[PointSet]:
-        source = self.parameterAsSource(parameters, "POINTS", context)
-        if source is None:
-            return None
-        label = source.sourceName() or "POINTS"
-        same_crs(source, tin, label)
-        columns = chosen_columns(self, parameters, context, source)
-        return read_points_layer(source, columns, label, feedback, progress, keep_without_height=True)
 
     def _alignments(
         self,

@@ -43,16 +43,14 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import progress_of
 from .contours import ContourAlgorithm
-from .exchangeinput import handover_group, surface_title
+from .exchangeinput import handover_group, points_to_hand_over, surface_title
 from .geopackage import PackedLayer, table_name, write_geopackage
 from .geotiff import raster_of, write_geotiff
 from .layers import contour_fields, line_fields, triangle_fields, write_contours, write_lines, write_triangles
 from .parameters import number, qgis_crs
-from .pointlayer import read_points_layer
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
+from .pointsource import add_field_parameters, add_layer_parameter
 from .readlandxml import file_name
 from .styles import CONTOURS, LINES, POINTS, TRIANGLES, apply_qml
-from .surfaceinput import same_crs
 from .versions import LINE_Z, NO_THREADING, POLYGON_Z, VECTOR_SOURCE
 
 translate = QCoreApplication.translate
@@ -102,7 +100,8 @@ class HandOverFiles(ContourAlgorithm):
             "<li><b>LandXML</b>: faces, breaklines, boundary, points; see “Surface to LandXML”.</li>"
             "<li><b>DXF</b> (release 12): 3D faces, contours and lines as 3D polylines, points with names and heights; "
             "layers by kind or by level. It has no CRS; unit and CRS stand in a comment.</li>"
-            "<li><b>GeoPackage</b>: points, contours, lines, triangles and further layers, each with its style.</li>"
+            "<li><b>GeoPackage</b>: points (rejected ones too, marked), contours, lines, triangles and further "
+            "layers, each with its style.</li>"
             "<li><b>GeoTIFF</b>: heights on a grid, compressed and tiled, with CRS, unit and no data outside.</li>"
             "<li><b>Mesh</b>: 2DM with its CRS in a .prj file.</li></ul>"
             "<p><b>It assumes</b> a 2DM mesh as “Build the surface” writes it, and points in its CRS. A surface "
@@ -224,15 +223,7 @@ class HandOverFiles(ContourAlgorithm):
         name = self.parameterAsString(parameters, "NAME", context).strip()
         name = file_name(name or surface_title(self, parameters, context), set())
         contours = trace_contours(tin, self.contour_options(parameters, context), part(progress, 0.3, 0.8))
-        points = None
-        source = self.parameterAsSource(parameters, "POINTS", context)
-        if source is not None:
-            label = source.sourceName() or "POINTS"
-            same_crs(source, tin, label)
-            columns = chosen_columns(self, parameters, context, source)
-            points = read_points_layer(
-                source, columns, label, feedback, part(progress, 0.8, 1.0), keep_without_height=True
-            )
+        points = points_to_hand_over(self, parameters, tin, context, feedback, part(progress, 0.8, 1.0))
         return _Content(name, tin, marked_lines(tin), contours, points)
 
     # One file each; they return the paths written
