@@ -8,7 +8,7 @@ OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
 BENCHES := $(sort $(wildcard tests/benchmarks/bench_*.py))
-SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures .ci/elevation
+SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures .ci/elevation .ci/help_pictures
 
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen
@@ -24,7 +24,7 @@ help:
 	@echo "make fuzz      100,000 damaged survey files through the readers"
 	@echo "make zip       $(ZIP), for Plugins > Manage and Install Plugins > Install from ZIP"
 	@echo "make install   the same into your own QGIS profile"
-	@echo "make pictures  the README's pictures, made in QGIS"
+	@echo "make pictures  the pictures of the README and of the help, made in QGIS"
 	@echo "make i18n      the translatable texts, into i18n/"
 
 demo:
@@ -71,6 +71,7 @@ install: zip
 pictures:
 	@.ci/setup pictures
 	@.ci/pictures tests/pictures
+	@$(VENV) .ci/help_pictures plugin/help
 
 i18n:
 	@.ci/i18n

@@ -16,7 +16,7 @@ from qgis.core import (
     QgsProcessingOutputNumber,
     QgsProcessingParameterDefinition,
 )
-from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtCore import QCoreApplication, QUrl
 from qgis.PyQt.QtGui import QIcon
 
 from ..core.messages import Message, SurveyError
@@ -25,6 +25,9 @@ from .versions import ADVANCED, INFO
 from .wholefiles import WholeFiles
 
 ICONS = Path(__file__).resolve().parent / "icons"
+#: What .ci/help_pictures makes.
+PICTURES = Path(__file__).resolve().parent.parent / "help"
+PICTURE_WIDTH = 300  # pixels; the help is beside the parameters
 
 translate = QCoreApplication.translate
 
@@ -79,7 +82,13 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         return self.summary()
 
     def shortHelpString(self) -> str:
-        return self.help_text()
+        """The help, with a picture of the result on the demo survey where there is one."""
+        picture = PICTURES / f"{self.NAME}.png"
+        if not picture.exists():
+            return self.help_text()
+        address = QUrl.fromLocalFile(str(picture)).toString()
+        said = translate("hummock", "On the demo survey:")
+        return f'{self.help_text()}<p>{said}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
 
     def tags(self) -> List[str]:
         return [word.strip() for word in self.words().split(",")]
