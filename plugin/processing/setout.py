@@ -83,6 +83,8 @@ class SetOutPoints(HandoverAlgorithm):
             "<p>Makes points to set out from a layer: its points, the corners of its lines and polygons, a grid over "
             "its polygons, or offsets along its lines. Each gets a design height, the height of the existing ground, "
             "and cut or fill: the design less the ground, above 0 fill, below 0 cut.</p>"
+            "<p><b>It assumes</b> a 2DM mesh of the existing ground as “Build the surface” writes it, places in its "
+            "CRS, and a design that whoever answers for it has released.</p>"
             "<p><b>Design heights</b> come from a field, or else from the Z of the layer where that is ticked, or else "
             "from a design surface.</p>"
             "<p><b>Doubt:</b> the standard deviation of cut and fill has two parts: the noise of the surveyed heights, "
