@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import sqlite3
 import uuid
-import xml.etree.ElementTree as ElementTree
+import xml.etree.ElementTree as ElementTree  # nosec B405
 from typing import Dict, List, NamedTuple, Optional, Sequence, Set
 
 from qgis.core import QgsProcessingContext, QgsProcessingException, QgsVectorFileWriter, QgsVectorLayer
