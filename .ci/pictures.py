@@ -1,6 +1,7 @@
 """Runs inside QGIS (see .ci/pictures): the demo through the toolbox's algorithms, and pictures of it."""
 
 import os
+import shutil
 import traceback
 from pathlib import Path
 
@@ -22,7 +23,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QEventLoop, QRectF, QSize, Qt, QTimer
 from qgis.PyQt.QtGui import QColor, QFont
 from qgis.PyQt.QtWidgets import QDockWidget
-from qgis.utils import iface
+from qgis.utils import iface, plugins
 
 ROOT = Path(os.environ["HUMMOCK_ROOT"])
 PICTURES = Path(os.environ["HUMMOCK_PICTURES"])
@@ -194,6 +195,37 @@ def road_picture(name, found):
     assert made["PASSED"] > 0
 
 
+def desk_picture(name, plan_name, folder):
+    """The survey desk after it has run everything, and the plan it made."""
+    QgsProject.instance().clear()
+    plugin = plugins["hummock"]
+    plugin.show_desk(True)
+    desk = plugin.desk
+    survey = folder / "survey.csv"
+    shutil.copyfile(DEMO / "survey.csv", survey)
+    desk.files.setFilePath(str(survey))
+    desk.crs.setText("EPSG:25832")
+    desk.checks.setFilePath(str(DEMO / "check_points.csv"))
+    toolbox = iface.mainWindow().findChild(QDockWidget, "ProcessingToolbox")
+    if toolbox:
+        toolbox.hide()
+    desk.run_everything()
+    root = QgsProject.instance().layerTreeRoot()
+    plan = root.findGroups()[0]
+    shown = {node.layer().id() for node in plan.findLayers()}
+    for node in root.findLayers():
+        node.setItemVisibilityChecked(node.layer().id() in shown or node.layer().type() == node.layer().MeshLayer)
+        node.setExpanded(False)
+    mesh = next(node.layer() for node in root.findLayers() if node.layer().type() == node.layer().MeshLayer)
+    QgsProject.instance().setCrs(mesh.crs())
+    window(name, around(mesh.extent(), 0.06))
+    settings = QgsLayoutExporter.ImageExportSettings()
+    settings.dpi = 90
+    settings.generateWorldFile = False
+    layout = QgsProject.instance().layoutManager().layouts()[0]
+    QgsLayoutExporter(layout).exportToImage(str(PICTURES / plan_name), settings)
+
+
 def around(extent, share):
     """The extent with a margin of ``share`` of its size."""
     grown = QgsRectangle(extent)
@@ -232,6 +264,7 @@ def make_pictures():
     close = QgsRectangle(east - 60, north - 38, east - 18, north - 11)
     map_picture("close.png", [found[name] for name in ("contours", "lines", "triangles", "surface")], close)
     dialog_picture("dialog.png", "hummock:buildsurface")
+    desk_picture("desk.png", "plan.png", SCRATCH)
     road_picture("road.png", found)
 
 
