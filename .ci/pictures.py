@@ -16,6 +16,7 @@ from qgis.core import (
     QgsLegendStyle,
     QgsMapRendererParallelJob,
     QgsMapSettings,
+    QgsMeshLayer,
     QgsPrintLayout,
     QgsProject,
     QgsRectangle,
@@ -214,9 +215,9 @@ def desk_picture(name, plan_name, folder):
     plan = root.findGroups()[0]
     shown = {node.layer().id() for node in plan.findLayers()}
     for node in root.findLayers():
-        node.setItemVisibilityChecked(node.layer().id() in shown or node.layer().type() == node.layer().MeshLayer)
+        node.setItemVisibilityChecked(node.layer().id() in shown or isinstance(node.layer(), QgsMeshLayer))
         node.setExpanded(False)
-    mesh = next(node.layer() for node in root.findLayers() if node.layer().type() == node.layer().MeshLayer)
+    mesh = next(node.layer() for node in root.findLayers() if isinstance(node.layer(), QgsMeshLayer))
     QgsProject.instance().setCrs(mesh.crs())
     window(name, around(mesh.extent(), 0.06))
     settings = QgsLayoutExporter.ImageExportSettings()
