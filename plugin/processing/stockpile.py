@@ -194,6 +194,7 @@ class StockpileVolume(SurfaceAlgorithm):
                 existing=Certainty(certainty.sigma, certainty.drift, certainty.drift_length),
                 design=certainty,
                 offset_sigma=offset,
+                drawn=bool(parameters.get("HTML")),
             )
             names = (translate("hummock", "base of {name}").format(name=name), self.surface_name(parameters, context))
             yield name, ring, study(Comparison(base, tin, names=names), options)

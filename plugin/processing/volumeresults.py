@@ -197,6 +197,7 @@ def chosen_study(
         line=chosen_line(algorithm, tin, parameters, context),
         step=algorithm.parameterAsDouble(parameters, "STEP", context),
         half_width=algorithm.parameterAsDouble(parameters, "HALF_WIDTH", context),
+        drawn=any(parameters.get(name) for name in ("POLYGONS", "ZERO_LINE", "HTML")),
     )
 
 

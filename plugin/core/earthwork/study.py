@@ -86,6 +86,7 @@ class StudyOptions:
     between them, metres. ``limits``: depth classes, metres, None for round ones. ``factors``, ``truck`` (m³ loose),
     ``topsoil`` (m): what is done with the earth. ``cell``: of the depth grid, metres, None for one that suits a map.
     ``line``, ``step``, ``half_width``: sections for the check by other methods. ``uppermost``, ``layers``: materials.
+    ``drawn``: whether polygons, lines and histogram are wanted, which take most of the time.
     """
 
     existing: Certainty = SURVEYED
@@ -101,6 +102,7 @@ class StudyOptions:
     half_width: float = 20.0
     uppermost: str = ""
     layers: Tuple[Layer, ...] = ()
+    drawn: bool = True
 
 
 @dataclass(frozen=True)
@@ -165,10 +167,10 @@ def study(
     progress(0.45, "earthwork")
     limits = usual_limits(comparison.pieces()) if options.limits is None else options.limits
     depths = volumes_in_depths(comparison.pieces(), limits)
-    bars = volumes_in_depths(comparison.pieces(), _bar_limits(comparison))
+    bars = volumes_in_depths(comparison.pieces(), _bar_limits(comparison)) if options.drawn else ()
     progress(0.55, "earthwork")
-    polygons = depth_polygons(comparison, limits)
-    zero_lines = lines_of_no_depth(comparison.pieces())
+    polygons = depth_polygons(comparison, limits) if options.drawn else ()
+    zero_lines = lines_of_no_depth(comparison.pieces()) if options.drawn else ()
     progress(0.7, "earthwork")
     grid = depth_grid(comparison, options.cell or _map_cell(comparison))
     stripped = strip_pieces(comparison.pieces(), options.topsoil) if options.topsoil > 0 else None
