@@ -11,6 +11,7 @@ from shapely.ops import unary_union
 from surfaces import delaunay_tin
 from test_drainage_ponds import basins
 
+from plugin.core.contours.geojson import LOCAL_GRID
 from plugin.core.drainage.analysis import analyse, compare
 from plugin.core.drainage.catchments import Outlet, find_catchments
 from plugin.core.drainage.destinations import destination_polygons
@@ -112,6 +113,15 @@ def test_inlets_from_geojson(tmp_path):
     assert [len(part) for part in line.parts] == [2]
     assert line.name == "2"
     assert [len(part) for part in two.parts] == [1, 1]
+
+
+@pytest.mark.parametrize("crs", [LOCAL_GRID, None])
+def test_inlets_on_a_local_grid(tmp_path, crs):
+    file = written(tmp_path / "inlets.geojson", geojson([("Point", [1, 2], {})], crs))
+    (inlet,) = read_inlets(file)
+    np.testing.assert_array_equal(inlet.parts[0], [[1, 2]])
+    with pytest.raises(SurveyError, match="local"):
+        read_inlets(written(tmp_path / "other.geojson", geojson([("Point", [1, 2], {})])))
 
 
 BAD_FILES = [

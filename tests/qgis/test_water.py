@@ -483,6 +483,43 @@ def test_a_mesh_that_is_none(run: Any, chain: Dict[str, Any], tmp_path: Path, na
         assert "Traceback" not in str(raised.value)
 
 
+@pytest.mark.parametrize(
+    ("name", "layer"),
+    [("flowpaths", "STARTS"), ("flowpaths", "INLETS"), ("ponds", "INLETS"), ("catchments", "INLETS")],
+)
+def test_a_layer_that_is_missing(run: Any, chain: Dict[str, Any], name: str, layer: str) -> None:
+    from qgis.core import QgsProcessingException
+
+    with pytest.raises(QgsProcessingException, match=r"/nowhere/layer\.gpkg not found"):
+        run(name, **{**steps(chain)[name], layer: "/nowhere/layer.gpkg"})
+
+
+def test_a_design_that_is_none(run: Any, basin: str, tmp_path: Path) -> None:
+    from qgis.core import QgsProcessingException
+
+    file = tmp_path / "design.2dm"
+    file.write_text("hello\n")
+    for path in (str(file), "/nowhere/design.2dm"):
+        with pytest.raises(QgsProcessingException, match=path):
+            run("waterchange", INPUT=basin, DESIGN=path, OUTPUT="TEMPORARY_OUTPUT")
+
+
+def test_values_that_cannot_work(run: Any, basin: str) -> None:
+    plain = {"INPUT": basin, "OUTPUT": "TEMPORARY_OUTPUT"}
+    from qgis.core import QgsProcessingException
+
+    for name, values in (
+        ("ponds", {"SIGMA": -1}), ("flowarrows", {"SPACING": -1}), ("flatareas", {"LIMIT": -1}),
+        ("catchments", {"CHANCE": 101}),
+    ):  # fmt: skip
+        with pytest.raises(QgsProcessingException) as raised:
+            run(name, **plain, **values)
+        assert "Traceback" not in str(raised.value)
+    empty = memory_layer("Point", [], "EPSG:25832", "empty")
+    assert run("flowpaths", **plain, STARTS=empty)["PATHS"] == 0
+    assert run("ponds", **plain, INLETS=empty, SIGMA=0)["PONDS"] == 1
+
+
 def test_the_demo_has_its_basin(run: Any, chain: Dict[str, Any]) -> None:
     """The ditch's end and the infiltration basin hold water; nothing else that noise does not explain."""
     result = run("ponds", **steps(chain)["ponds"])

@@ -187,8 +187,14 @@ def _from_geojson(path: PathLike, crs: Optional[Any]) -> Iterator[Inlet]:
 
 
 def _same_crs(path: PathLike, data: Dict[str, Any], crs: Optional[Any]) -> None:
-    """Refuse a file in another system. RFC 7946 knows WGS 84 only; where a member ``crs`` names another, it counts."""
-    name = ((data.get("crs") or {}).get("properties") or {}).get("name") or "OGC:CRS84"
+    """Refuse a file in another system. RFC 7946 knows WGS 84 only; where a member ``crs`` names another, it counts.
+
+    On a local grid a file that names none is taken to be in it.
+    """
+    name = ((data.get("crs") or {}).get("properties") or {}).get("name")
+    if crs is None and not name:
+        return
+    name = name or "OGC:CRS84"
     try:
         found = CRS(name)
     except CRSError:
