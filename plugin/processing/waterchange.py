@@ -7,6 +7,7 @@ from typing import Any, Dict, List, NamedTuple, Optional, Sequence
 
 import numpy as np
 from qgis.core import (
+    QgsCoordinateReferenceSystem,
     QgsGeometry,
     QgsProcessingContext,
     QgsProcessingException,
@@ -33,7 +34,15 @@ from ..core.units import metres_per_unit
 from .algorithm import progress_of, report
 from .parameters import number, optional_number, qgis_crs
 from .sinks import add_feature, counted, fields_of
-from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POLYGON_GEOMETRY, POLYGON_SOURCE
+from .versions import (
+    LINE_SOURCE,
+    LINE_Z,
+    MULTIPOLYGON,
+    NO_GEOMETRY,
+    POLYGON_GEOMETRY,
+    POLYGON_SOURCE,
+    TABLE_SOURCE,
+)
 from .waterinput import WaterAlgorithm, page_language
 from .waterlayers import line_z, multipolygon, path_fields, path_values
 from .waterstyles import CHANGED_PATHS, CHANGED_PONDS, MOVED_GROUND, dress_water
@@ -118,6 +127,13 @@ class CompareWater(WaterAlgorithm):
             ),
         ):  # fmt: skip
             self.add(QgsProcessingParameterFeatureSink(name, label, kind, optional=True), text)
+        self.add(
+            QgsProcessingParameterFeatureSink(
+                "AREAS", translate("hummock", "Catchments before and after"), TABLE_SOURCE, optional=True,
+                createByDefault=False,
+            ),
+            translate("hummock", "A table of the ground that drains to each inlet, the rim and hollows, in m²."),
+        )  # fmt: skip
         self.add_page(
             translate("hummock", "Report of the change (HTML)"),
             translate("hummock", "Maps before and after, tables of ponds and of moved ground, with limits."),
@@ -152,6 +168,7 @@ class CompareWater(WaterAlgorithm):
         change = replace(change, moved=tuple(piece.moved for piece in pieces))
         results = self._write_ponds(before, after, change, parameters, context)
         results.update(self._write_moved(pieces, inlets, tins[0], parameters, context))
+        results.update(self._write_areas(change, inlets, parameters, context))
         results.update(self._write_paths(before, after, hollows, inlets, parameters, context))
         path = self.parameterAsFileOutput(parameters, "HTML", context)
         if path:
@@ -218,6 +235,23 @@ class CompareWater(WaterAlgorithm):
             dress_water(context, place, MOVED_GROUND)
             results["MOVED"] = place
         return results
+
+    def _write_areas(
+        self,
+        change: DrainageChange,
+        inlets: Sequence[Inlet],
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+    ) -> Dict[str, Any]:
+        columns = (("drains_to", "text"), ("before_m2", "real"), ("after_m2", "real"), ("change_m2", "real"))
+        nowhere = QgsCoordinateReferenceSystem()
+        sink, place = self.parameterAsSink(parameters, "AREAS", context, fields_of(columns), NO_GEOMETRY, nowhere)
+        if sink is None:
+            return {}
+        for row in change.areas:
+            numbers = [row.before, row.after, row.after - row.before]
+            add_feature(sink, QgsGeometry(), [_destination_word(row.destination, inlets), *numbers])
+        return {"AREAS": place}
 
     def _write_paths(
         self,

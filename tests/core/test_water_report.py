@@ -134,6 +134,11 @@ def test_a_change_is_told(tmp_path):
     moved = table(text, "Ground whose water goes elsewhere")[1:]
     assert {(row[0], row[1]) for row in moved[:-1]} == {("the rim", "a pond or pit"), ("a pond or pit", "the rim")}
     assert value(moved[-1][2]) == pytest.approx(sum(value(row[2]) for row in moved[:-1]), abs=0.2)
+    areas = table(text, "Catchments before and after")[1:]
+    assert areas[-1][0] == "whole surface"
+    assert [value(cell) for cell in areas[-1][1:]] == pytest.approx([400, 400, 0], abs=0.05)
+    for row in areas:
+        assert value(row[3]) == pytest.approx(value(row[2]) - value(row[1]), abs=0.16)
     same = compare(before, before, 1.0)
     write_change_page(before, before, same, (), PondOptions(), tmp_path / "same.html")
     assert "No ground has its water go elsewhere" in told((tmp_path / "same.html").read_text(encoding="utf-8"))

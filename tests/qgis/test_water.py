@@ -388,7 +388,12 @@ def test_degrees_are_no_area(run: Any) -> None:
 def test_filling_a_basin(run: Any, basin: str, filled: str, tmp_path: Path) -> None:
     page = tmp_path / "change.html"
     plain = {"OUTPUT": "TEMPORARY_OUTPUT", "MOVED": "TEMPORARY_OUTPUT", "PATHS": "TEMPORARY_OUTPUT", "SIGMA": 0.01}
-    result = run("waterchange", INPUT=basin, DESIGN=filled, **plain, SPACING=4, HTML=str(page))
+    result = run(
+        "waterchange", INPUT=basin, DESIGN=filled, **plain, SPACING=4, HTML=str(page), AREAS="TEMPORARY_OUTPUT"
+    )
+    table = {row["drains_to"]: (row["before_m2"], row["after_m2"], row["change_m2"]) for row in rows(result["AREAS"])}
+    assert table["pond"] == pytest.approx((100, 0, -100))
+    assert table["rim"] == pytest.approx((300, 400, 100))
     (pond,) = rows(result["OUTPUT"])
     assert (pond["change"], pond["before"]) == ("gone", "P1")
     assert pond["depth_m"] == pytest.approx(-1)

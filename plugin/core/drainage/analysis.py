@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Optional, Tuple
+from typing import Dict, List, Optional, Tuple
 
 import numpy as np
 
@@ -124,6 +124,15 @@ class Moved:
 
 
 @dataclass(frozen=True)
+class AreaChange:
+    """Ground (m²) that drains to an inlet, the rim or hollows, ``before`` and ``after``, of each whole surface."""
+
+    destination: Destination
+    before: float
+    after: float
+
+
+@dataclass(frozen=True)
 class DrainageChange:
     """What a change of the surface does.
 
@@ -131,6 +140,7 @@ class DrainageChange:
     metres apart on the ground both surfaces cover, so in steps of ``spacing`` squared. ``common_area``: m², so counted.
     ``standing_before``, ``standing_after``: m³ in full ponds where both surfaces reach, ``elsewhere``: how many ponds
     do not lie there and are not compared. ``kept_before``, ``kept_after``: m² of each whole surface that drain nowhere.
+    ``areas``: by destination, inlets first.
     """
 
     ponds: Tuple[PondChange, ...]
@@ -142,6 +152,7 @@ class DrainageChange:
     kept_before: float
     kept_after: float
     elsewhere: int = 0
+    areas: Tuple[AreaChange, ...] = ()
 
 
 def compare(before: Drainage, after: Drainage, spacing: float) -> DrainageChange:
@@ -154,8 +165,20 @@ def compare(before: Drainage, after: Drainage, spacing: float) -> DrainageChange
     moved = _moved(ends, spacing)
     return DrainageChange(
         _pond_changes(before, after, ours, theirs), moved, spacing, len(places) * spacing**2, standing[0], standing[1],
-        kept[0], kept[1], elsewhere,
+        kept[0], kept[1], elsewhere, _area_changes(before, after),
     )  # fmt: skip
+
+
+def _area_changes(before: Drainage, after: Drainage) -> Tuple[AreaChange, ...]:
+    sums: List[Dict[Destination, float]] = []
+    for drainage in (before, after):
+        total: Dict[Destination, float] = {}
+        rows = zip(destinations(drainage.catchments).tolist(), drainage.catchments.area.tolist())
+        for (kind, number), area in rows:
+            total[Outlet(kind), number] = total.get((Outlet(kind), number), 0.0) + area
+        sums.append(total)
+    every = sorted({*sums[0], *sums[1]}, key=lambda end: (end[0] is not Outlet.INLET, end))
+    return tuple(AreaChange(end, sums[0].get(end, 0.0), sums[1].get(end, 0.0)) for end in every)
 
 
 def moved_places(before: Drainage, after: Drainage, spacing: float) -> np.ndarray:

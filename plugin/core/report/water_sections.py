@@ -277,7 +277,7 @@ def _catchment_table(study: WaterStudy, words: Words) -> str:
 def _peak_cells(peaks: object, i: int) -> Tuple[str, ...]:
     if not isinstance(peaks, PeakFlows):
         return ()
-    return number(peaks.coefficient[i], 2), significant(peaks.flow[i], 3)
+    return number(peaks.coefficient[i], 2), significant(peaks.flow[i])
 
 
 def _flat(study: WaterStudy, words: Words) -> str:
@@ -354,9 +354,8 @@ def change_body(
         "Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.",
     )
     html += markup.figure(picture.uri, words(alt, count=number(len(change.ponds))), words(caption))
-    return (
-        html + _pond_changes(change, before.flow.tin, words) + _moved(change, inlets, unit.metres, unit.symbol, words)
-    )
+    html += _pond_changes(change, before.flow.tin, words) + _area_changes(change, inlets, unit, words)
+    return html + _moved(change, inlets, unit.metres, unit.symbol, words)
 
 
 def _pond_changes(change: DrainageChange, tin: Tin, words: Words) -> str:
@@ -385,6 +384,24 @@ def _pond_changes(change: DrainageChange, tin: Tin, words: Words) -> str:
     name = QT_TRANSLATE_NOOP("core", "Ponds before and after, the largest change first: {shown} of {count}")
     title = words(name, shown=number(len(rows)), count=number(len(change.ponds)))
     return markup.table(title, head, rows, "hwwnnn")
+
+
+def _area_changes(change: DrainageChange, inlets: Sequence[Inlet], unit: LengthUnit, words: Words) -> str:
+    square = unit.metres**2
+    before, after = (float(sum(getattr(row, name) for row in change.areas)) for name in ("before", "after"))
+    named = [(_destination(row.destination, inlets, words), row.before, row.after) for row in change.areas]
+    named.append((words(QT_TRANSLATE_NOOP("core", "whole surface")), before, after))
+    rows = [
+        (name, number(one / square, 1), number(other / square, 1), number((other - one) / square, 1))
+        for name, one, other in named
+    ]
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Drains to")),
+        words(QT_TRANSLATE_NOOP("core", "Before ({unit}²)"), unit=unit.symbol),
+        words(QT_TRANSLATE_NOOP("core", "After ({unit}²)"), unit=unit.symbol),
+        words(QT_TRANSLATE_NOOP("core", "Change ({unit}²)"), unit=unit.symbol),
+    ]
+    return markup.table(words(QT_TRANSLATE_NOOP("core", "Catchments before and after")), head, rows, "hnnn")
 
 
 def _moved(change: DrainageChange, inlets: Sequence[Inlet], metres: float, symbol: str, words: Words) -> str:
