@@ -37,7 +37,6 @@ ROAD_LINE = Text(
         "{close} too close to tell",
     ),
 )
-SURFACE = QT_TRANSLATE_NOOP("core", "Survey")
 
 
 @dataclass(frozen=True)
@@ -71,7 +70,8 @@ class RoadQuestion:
         line = make_alignment(xy, name, parse_station(self.start, unit), parse_equations(self.equations, unit), unit)
         tin = result.surface.tin
         options = RoadOptions(self.stations, self.half_width, (-self.lane, self.lane), rules=rules, speeds=speeds)
-        study = study_road(line, [(SURFACE, tin)], _noise(result, line), options, progress)
+        name = Path(result.survey.points.source).stem  # what drawings call the surface, in any language
+        study = study_road(line, [(name, tin)], _noise(result, line), options, progress)
         return RoadAnswer(study, tin, self.paper)
 
 
