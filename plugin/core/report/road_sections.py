@@ -88,7 +88,8 @@ def _length(line: Alignment, metres: float, decimals: int = 1) -> str:
 
 
 def _stations(line: Alignment, begin: float, end: float) -> str:
-    return f"{line.label(begin)}\u00a0{NOT_KNOWN}\u00a0{line.label(end)}"
+    # no-break spaces and word joiners: a browser would part the line after the dash
+    return f"{line.label(begin)}\u00a0\u2060{NOT_KNOWN}\u2060\u00a0{line.label(end)}"
 
 
 # Profile and crossfall
@@ -268,10 +269,14 @@ def _stretches_table(study: RoadStudy, words: Words) -> str:
         words(QT_TRANSLATE_NOOP("core", "Stations")),
         words(QT_TRANSLATE_NOOP("core", "Length ({unit})"), unit=study.line.unit.symbol),
         words(QT_TRANSLATE_NOOP("core", "Verdict")),
-        words(QT_TRANSLATE_NOOP("core", "Value nearest to or farthest beyond")),
+        words(QT_TRANSLATE_NOOP("core", "Value")),
         words(QT_TRANSLATE_NOOP("core", "Limit")),
     ]
-    caption = QT_TRANSLATE_NOOP("core", "Stretches, one standard deviation beside each value: {shown} of {count}")
+    caption = QT_TRANSLATE_NOOP(
+        "core",
+        "Stretches, each with its value nearest to the limit or farthest beyond it ± one standard deviation: {shown} of "
+        "{count}",
+    )
     name = words(caption, shown=number(len(rows)), count=number(len(found)))
     return markup.table(name, head, rows, "nhnwnn")
 
