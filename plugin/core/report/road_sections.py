@@ -274,8 +274,8 @@ def _stretches_table(study: RoadStudy, words: Words) -> str:
     ]
     caption = QT_TRANSLATE_NOOP(
         "core",
-        "Stretches, each with its value nearest to the limit or farthest beyond it ± one standard deviation: {shown} of "
-        "{count}",
+        "Stretches, each with its value nearest to the limit or farthest beyond it ± one standard deviation: {shown} "
+        "of {count}",
     )
     name = words(caption, shown=number(len(rows)), count=number(len(found)))
     return markup.table(name, head, rows, "nhnwnn")
