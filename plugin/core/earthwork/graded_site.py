@@ -55,7 +55,7 @@ class GradedSite:
 
 
 def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
-    """The site of one or several pads; its axis runs from fill to cut, or along the longest side of the pad."""
+    """The site of one or several pads; its axis runs from fill to cut of the largest, or along its longest side."""
     gradings = [each.grading for each in graded.pads]
     if len(gradings) == 1:
         design, zone = gradings[0].design, gradings[0].zone
@@ -63,7 +63,8 @@ def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
         design, zone = _joined(graded)
     ground = _around(existing, design)
     lines = design_lines(Grading(design, zone, (), graded.volume, ()))
-    axis = _axis(ground, design, zone)
+    largest = max(gradings, key=lambda grading: grading.design.plan_area)
+    axis = _axis(ground, largest, design)
     return GradedSite(ground, design, zone, graded.finished, graded.volume, lines, axis, graded.messages, graded.pads)
 
 
@@ -99,20 +100,20 @@ def _around(existing: Tin, design: Tin) -> Tin:
     return existing.part(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
 
 
-def _axis(ground: Tin, design: Tin, zone: np.ndarray) -> np.ndarray:
-    """A line (2, 2) through the middle of the platforms, over all of the design."""
-    platform = design.part(zone == PLATFORM)
+def _axis(ground: Tin, largest: Grading, whole: Tin) -> np.ndarray:
+    """A line (2, 2) through the middle of the ``largest`` pad's platform, over the ``whole`` design."""
+    platform = largest.design.part(largest.zone == PLATFORM)
     corner = platform.corners()[:, :, :2] + platform.origin
     one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
     area = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]
     middle = (corner.mean(axis=1) * area[:, None]).sum(axis=0) / area.sum()
-    direction = _fill_to_cut(ground, design)
+    direction = _fill_to_cut(ground, largest.design)
     if direction is None:
         edge = corner[:, [1, 2, 0]] - corner
         outer = platform.neighbours < 0
         longest = edge[outer][np.argmax(np.hypot(*edge[outer].T))]
         direction = longest / np.hypot(*longest)
-    along = (design.vertices[:, :2] + design.origin - middle) @ direction
+    along = (whole.vertices[:, :2] + whole.origin - middle) @ direction
     reach = np.array([along.min(), along.max()]) + np.array([-1.0, 1.0]) * 0.05 * np.ptp(along)
     result: np.ndarray = np.round(middle + reach[:, None] * direction, 3)
     return result

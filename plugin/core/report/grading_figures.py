@@ -66,6 +66,7 @@ _LINES: Dict[DesignLineKind, Tuple[str, float, Any]] = {
 _TEXT = 7.5  # points
 _TICK = 7.0  # points between the ticks that show which way slopes fall
 _HALO = 2.2
+_SEEN = 1e-3  # metres of depth from which a section shows cut or fill
 
 
 # Plan
@@ -280,7 +281,7 @@ def _shade(
         (upper > lower, FILL[1], "", FILL_WORD),
         (upper < lower, CUT[1], "//", CUT_WORD),
     ):
-        if mask.any():
+        if np.any(mask & (np.abs(upper - lower) * rise.metres > _SEEN)):
             known = axes.get_legend_handles_labels()[1]
             label = None if words(name) in known else words(name)
             axes.fill_between(
