@@ -16,9 +16,10 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.alignment.curves import fit_curves
 from ..core.alignment.profile import make_profile
 from ..core.handover.edges import bounded_lines, marked_lines
-from ..core.handover.landxml_geometry import from_alignment, ground_profiles
+from ..core.handover.landxml_geometry import design_profile, from_alignment, ground_profiles
 from ..core.handover.landxml_model import LandAlignment, LandProfile, LandSurface, LandXml
 from ..core.handover.landxml_write import write_landxml
 from ..core.linework.constraints import ConstraintLine, LineKind
@@ -39,6 +40,7 @@ from .versions import LINE_SOURCE, POLYGON_SOURCE, member
 
 translate = QCoreApplication.translate
 
+_FIT_SPACING = 1.0  # metres between the heights that grades are fitted to
 MESH_SOURCE = member(QgsProcessing, "SourceType", "TypeMesh", "Mesh")
 
 
@@ -153,6 +155,16 @@ class ExportLandXml(HandoverAlgorithm):
             advanced=True,
         )
 
+        self.add(
+            QgsProcessingParameterBoolean("FIT", translate("hummock", "With grades and vertical curves fitted"), False),
+            translate(
+                "hummock",
+                "Straight grades and parabolas fitted to that profile, as “Fit grades and vertical curves” does, as "
+                "the alignment's profile. It describes what is there; it is no design.",
+            ),
+            advanced=True,
+        )
+
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> Dict[str, Any]:
@@ -223,5 +235,8 @@ class ExportLandXml(HandoverAlgorithm):
                 made = make_profile(line, [(title, tin)])
                 report(made.messages, feedback)
                 profiles = ground_profiles(made.surfaces[0])
+                if self.parameterAsBool(parameters, "FIT", context):
+                    fit = fit_curves(made.surfaces[0], _FIT_SPACING)
+                    profiles = (design_profile(fit, translate("hummock", "fitted")), *profiles)
             found.append(from_alignment(line, profiles))
         return tuple(found)

@@ -15,10 +15,12 @@ from pyproj import CRS
 from surfaces import delaunay_tin, random_tin, ring
 from test_mesh import same_surface, with_kinds
 
+from plugin.core.alignment.curves import fit_heights
 from plugin.core.alignment.line import make_alignment
 from plugin.core.handover.edges import marked_lines, rim_lines
 from plugin.core.handover.landxml_geometry import (
     chords,
+    design_profile,
     element_length,
     from_alignment,
     profile_heights,
@@ -605,3 +607,15 @@ def test_a_ground_may_have_steps_and_places_closer_than_the_decimals(tmp_path):
     back = written(tmp_path / "a.xml", alignments=(line,)).alignments[0].profiles[0]
     assert back.distance.tolist() == [0, 5, 5, 9]
     assert back.height.tolist() == [1, 1, 2, 3]
+
+
+def test_fitted_grades_and_curves_are_handed_over(tmp_path):
+    """Heights of two grades and a parabola, fitted, written and read: the same heights."""
+    distance = np.arange(0.0, 200.0, 2.0)
+    truth = profile_heights(ALIGNMENT.profiles[0], distance)
+    profile = design_profile(fit_heights(distance, truth), "fitted")
+    line = LandAlignment("x", (Straight(np.array([[0.0, 0.0], [198.0, 0.0]])),), profiles=(profile,))
+    back = written(tmp_path / "a.xml", alignments=(line,)).alignments[0].profiles[0]
+    assert len(back.distance) == 3
+    assert back.curve[1] == pytest.approx(60.0, abs=1.0)
+    np.testing.assert_allclose(profile_heights(back, distance), truth, atol=1e-3)

@@ -29,6 +29,7 @@ def exchanged(chain: Dict[str, Any], tmp_path_factory: pytest.TempPathFactory) -
         "POINTS": chain["points"]["OUTPUT"],
         "ALIGNMENT": f"{site}|layername=centreline",
         "START": 100.0,
+        "FIT": True,
         "PROJECT": "Pippin & Field",
         "OUTPUT": str(folder / "site.xml"),
     }
@@ -91,7 +92,8 @@ def test_points_lines_and_alignments_come_back(exchanged: Dict[str, Any], chain:
     (drawn,) = layer_of(f"{DEMO / 'site.gpkg'}|layername=centreline").getFeatures()
     assert line["start"] == "0+100.00"
     assert line["length_m"] == pytest.approx(drawn.geometry().length(), abs=1e-3)
-    assert line["profiles"]
+    assert line["profiles"].startswith("fitted, Ground <1>")
+    assert line["heights"] == "fitted"
     heights = [vertex.z() for vertex in line.geometry().vertices()]
     assert any(height == height for height in heights)
 
@@ -356,3 +358,11 @@ def test_points_off_the_surfaces_are_told(run: Any, two_planes: Dict[str, str]) 
     )  # fmt: skip
     assert made["WITHOUT_HEIGHT"] == 1
     assert len(listener.warnings) == 2
+
+
+def test_folders_may_be_temporary(run: Any, exchanged: Dict[str, Any], chain: Dict[str, Any]) -> None:
+    made = run("readlandxml", INPUT=exchanged["written"]["OUTPUT"], FOLDER="TEMPORARY_OUTPUT")
+    assert Path(made["SURFACE"]).exists()
+    made = run("handoverfiles", INPUT=chain["surface"]["OUTPUT"], FORMATS=[4], FOLDER="TEMPORARY_OUTPUT")
+    assert Path(made["MESH"]).exists()
+    assert Path(made["MESH"]).parent == Path(made["FOLDER"])
