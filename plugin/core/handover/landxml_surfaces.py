@@ -109,8 +109,8 @@ class _PointNode(Node):
 
     def close(self, text: str) -> None:
         raw = self.raw
-        word = self.place.needed("P", self.attributes, "id")
-        number = int(word) if word.isascii() and word.isdigit() else -1
+        word = (self.attributes.get("id") or self.place.needed("P", self.attributes, "id")).strip()
+        number = int(word) if word.isdigit() and word.isascii() else -1
         if not 0 <= number < _MOST:
             raise self.place.error(BAD_ATTRIBUTE, element="P", attribute="id", found=word[:40])
         try:
@@ -120,7 +120,7 @@ class _PointNode(Node):
         if len(values) != 3:
             self.place.numbers("P", text, 3)  # says what is wrong
         raw.number.append(number)
-        raw.point_line.append(self.place.line)
+        raw.point_line.append(self.place.parser.CurrentLineNumber)
         raw.coordinates.extend(values)
 
 
@@ -146,22 +146,24 @@ class _FaceNode(Node):
 
     def close(self, text: str) -> None:
         raw, words = self.raw, text.split()
-        visible = _SEEN.get(self.attributes.get("i", "").strip())
-        if visible is None:
-            raise self.place.error(BAD_ATTRIBUTE, element="F", attribute="i", found=self.attributes["i"][:40])
-        digits = "".join(words)
-        if not (digits.isdigit() and digits.isascii()) or len(words) < 3:
+        if not text.isascii() or len(words) < 3 or not all(map(str.isdigit, words)):
             raise self.place.error(BAD_NUMBERS, element="F", needed=3, found=text.strip()[:40])
         if len(words) > 3:
             raise self.place.error(NOT_TRIANGLE, name=raw.name, count=len(words))
-        if not visible:
+        if "i" in self.attributes and not self._visible():
             raw.invisible += 1
             return
-        corners = [int(word) for word in words]
-        if max(corners) >= _MOST:
-            raise self.place.error(UNKNOWN_POINT, name=raw.name, number=max(corners))
-        raw.corners.extend(corners)
-        raw.face_line.append(self.place.line)
+        try:
+            raw.corners.extend(map(int, words))
+        except OverflowError:  # beyond 64 bits
+            raise self.place.error(UNKNOWN_POINT, name=raw.name, number=max(map(int, words))) from None
+        raw.face_line.append(self.place.parser.CurrentLineNumber)
+
+    def _visible(self) -> bool:
+        word = self.attributes["i"].strip()
+        if word not in _SEEN:
+            raise self.place.error(BAD_ATTRIBUTE, element="F", attribute="i", found=word[:40])
+        return _SEEN[word]
 
 
 class _LineNode(Node):
