@@ -9,6 +9,7 @@ also QGIS's own way in the same run: both meshes made rasters of 0.25 m (native:
 from __future__ import annotations
 
 import argparse
+import os
 import resource
 import tempfile
 import time
@@ -148,6 +149,8 @@ def run_host(n: int, existing: Tin, design: Tin, ours: float, worked: float, our
         files = [Path(folder, f"{name}.2dm") for name in ("existing", "design")]
         for tin, file in zip((existing, design), files):
             write_2dm(tin, file)
+        here = os.getcwd()
+        os.chdir(folder)  # where the host leaves files of its own while it reads a mesh
         begin, host_worked = time.perf_counter(), time.process_time()
         grids = []
         for file in files:
@@ -162,6 +165,7 @@ def run_host(n: int, existing: Tin, design: Tin, ours: float, worked: float, our
         depth = depth[np.isfinite(depth)]
         gridded = Volume(-depth[depth < 0].sum() * CELL**2, depth[depth > 0].sum() * CELL**2, 0, 0, 0, 0, 0)
         host, host_worked = time.perf_counter() - begin, time.process_time() - host_worked
+        os.chdir(here)
     host_error = error(gridded, truth(n))
     print(
         f"  QGIS rasters of {CELL} m: {host:.1f} s (processor {host_worked:.1f} s), error {host_error:.1e}; ours takes "
