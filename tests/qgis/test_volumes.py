@@ -385,3 +385,29 @@ def test_outputs_are_loaded_with_their_style(project: Any, solids: Dict[str, str
 def test_cancelled_in_the_middle_there_is_no_result(run: Any, solids: Dict[str, str]) -> None:
     listener = Listener(cancel_at=30)
     assert run("volume", listener, EXISTING=solids["level"], DESIGN=solids["heap"]) == {}
+
+
+def test_in_feet_levels_are_feet_and_volumes_metric(run: Any, tmp_path: Path) -> None:
+    """A level square of 100 x 100 US survey feet at 10 ft, cut to 8 ft: 20,000 cubic feet, but for the 0.1 mm grid."""
+    from osgeo import gdal
+
+    foot = 1200 / 3937  # NIST SP 811
+    crs = CRS.from_epsg(2263)
+    xyz = (square(100, 10.0) + np.array([980_000, 200_000, 0])) * foot
+    path = tmp_path / "feet.2dm"
+    write_2dm(build_surface(make_points(*xyz.T, crs=crs)).tin, path)
+    write_prj(path, crs)
+    found = run(
+        "volumetoplane", INPUT=str(path), LEVEL=8.0, CELL=10.0, RASTER=str(tmp_path / "depth.tif"),
+        POLYGONS=str(tmp_path / "depth.gpkg"), HTML=str(tmp_path / "page.html"),
+    )  # fmt: skip
+    assert found["CUT"] == pytest.approx(20_000 * foot**3, rel=1e-5)
+    raster = gdal.Open(found["RASTER"])
+    assert raster.GetGeoTransform()[1] == 10.0
+    assert raster.GetRasterBand(1).ReadAsArray() == pytest.approx(np.full((10, 10), -2.0), abs=1e-5)
+    (row,) = rows(found["POLYGONS"])
+    assert row.geometry().area() == pytest.approx(10_000, rel=1e-5)
+    assert row["area_m2"] == pytest.approx(10_000 * foot**2, rel=1e-5)
+    page = (tmp_path / "page.html").read_text(encoding="utf-8")
+    assert "cut 740.7 ± " in page  # cubic yards: 20,000 / 27
+    assert "yd³" in page
