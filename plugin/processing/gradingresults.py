@@ -62,7 +62,11 @@ def add_balance_parameters(algorithm: HummockAlgorithm, choice: bool) -> None:
         )
     algorithm.add(
         number("SURPLUS", translate("hummock", "Surplus of the balance (m³ of fill; below 0: brought in)"), 0.0),
-        translate("hummock", "Fill to be left over for use elsewhere, or to be had from there."),
+        translate(
+            "hummock",
+            "Fill to be left over for use elsewhere, or to be had from there. Topsoil that is stripped first "
+            "is not in the balance.",
+        ),
         advanced=True,
     )
 

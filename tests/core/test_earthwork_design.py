@@ -10,6 +10,7 @@ from plugin.core.earthwork.balance_curve import balance_curve, height_sigma, res
 from plugin.core.earthwork.combine import combine
 from plugin.core.earthwork.design_lines import DesignLineKind, design_lines
 from plugin.core.earthwork.doubt import SurfaceDoubt, volume_doubt
+from plugin.core.earthwork.edge_slopes import EdgeSlope, distances, runs_of_rings
 from plugin.core.earthwork.pad import grade_pad
 from plugin.core.earthwork.pads import PadDesign, balance_pads, grade_pads, volume_of_pads
 from plugin.core.earthwork.plane import Plane
@@ -95,6 +96,17 @@ def test_slopes_by_edge_that_cannot_be_graded_are_refused():
         grade_pad(flat(), straight, 12, SideSlopes(2, 2), runs=[by_edge(1, 3, 2, 2, 2)])
     with pytest.raises(SurveyError, match="cannot be graded"):
         grade_pad(flat(), PAD, 12, SideSlopes(2, 2), runs=[by_edge(0, 1, 1, 1)])
+
+
+def test_lines_give_edges_their_slopes():
+    edges = [EdgeSlope(PAD[:2], 1.0, 3.0), EdgeSlope(PAD[1:4] + 0.05, float("nan"), 4.0), EdgeSlope(PAD[:2] + 5)]
+    (found,), met = runs_of_rings([PAD], edges)
+    assert met == {0, 1}
+    assert found[0].tolist() == [1, 3]
+    assert found[1:3, 1].tolist() == [4, 4]
+    assert np.isnan(found[1:, 0]).all()
+    assert np.isnan(found[3]).all()
+    assert distances(np.array([[0, 3], [9, 4.0]]), np.array([[0, 0], [5, 0], [6, 0.0]])).tolist() == [3, 5]
 
 
 # The finished ground

@@ -10,6 +10,7 @@ import numpy as np
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..points.pointset import make_points
 from ..surface.along import lay_lines
+from ..surface.ask import triangle_boxes
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.dissolve import dissolve
@@ -42,8 +43,8 @@ def _near(existing: Tin, design: Tin) -> np.ndarray:
     """Mask (m,) of the existing triangles that meet the bounds of the design."""
     west, south, east, north = design.bounds
     low, high = np.array([west, south]) - existing.origin - 0.5, np.array([east, north]) - existing.origin + 0.5
-    corner = existing.corners()[:, :, :2]
-    mask: np.ndarray = np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1)
+    least, greatest = triangle_boxes(existing)
+    mask: np.ndarray = np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1)
     return mask
 
 

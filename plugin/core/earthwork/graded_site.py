@@ -8,6 +8,7 @@ from typing import Optional, Tuple
 import numpy as np
 
 from ..messages import Message
+from ..surface.ask import triangle_boxes
 from ..surface.locate import locate
 from ..surface.tin import Tin
 from .combine import combine
@@ -96,8 +97,8 @@ def _around(existing: Tin, design: Tin) -> Tin:
     west, south, east, north = design.bounds
     margin = _MARGIN * max(east - west, north - south) + 2
     low, high = np.array([west, south]) - margin - existing.origin, np.array([east, north]) + margin - existing.origin
-    corner = existing.corners()[:, :, :2]
-    return existing.part(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
+    least, greatest = triangle_boxes(existing)
+    return existing.part(np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1))
 
 
 def _axis(ground: Tin, largest: Grading, whole: Tin) -> np.ndarray:

@@ -8,7 +8,7 @@ from typing import List, Sequence, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..surface.ask import triangle_gradients
+from ..surface.ask import triangle_boxes, triangle_gradients
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at
 from ..surface.parts import connected_parts
@@ -81,8 +81,9 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     Raises SurveyError for a platform that is outside the existing surface.
     """
     corners = np.vstack([_local(rim.ring, existing) for rim in platform.rims])
-    reach = reach_needed(corners, most_slopes(platform.rims, slopes), existing.corners())
-    ground = _crop(existing, platform.outline, reach)
+    boxes = triangle_boxes(existing)
+    reach = reach_needed(corners, most_slopes(platform.rims, slopes), boxes)
+    ground = _crop(existing, boxes, platform.outline, reach)
     if len(ground.triangles) == 0:
         raise SurveyError(NO_GROUND)
     sides = _sides(platform, ground, slopes, reach)
@@ -137,12 +138,12 @@ def _local(ring: np.ndarray, tin: Tin) -> np.ndarray:
     return result
 
 
-def _crop(tin: Tin, ring: np.ndarray, reach: float) -> Tin:
+def _crop(tin: Tin, boxes: Tuple[np.ndarray, np.ndarray], ring: np.ndarray, reach: float) -> Tin:
     """The triangles of a surface near a ring; neighbours left out count as none."""
     xy = ring[:, :2] - tin.origin
     low, high = xy.min(axis=0) - reach - 1, xy.max(axis=0) + reach + 1
-    corner = tin.vertices[tin.triangles][:, :, :2]
-    return tin.part(np.all((corner.max(axis=1) >= low) & (corner.min(axis=1) <= high), axis=1))
+    least, greatest = boxes
+    return tin.part(np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1))
 
 
 def _grading_partition(ground: Tin, platform: Platform, sides: Sequence[_Side]) -> Partition:

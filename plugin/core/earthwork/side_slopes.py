@@ -307,19 +307,20 @@ def _rest(begin: np.ndarray, end: np.ndarray) -> List[Tuple[float, float]]:
     return found
 
 
-def reach_needed(ring: np.ndarray, slopes: SideSlopes, corners: np.ndarray) -> float:
-    """Metres from the ring (k, 3) within which slopes surely meet ground of triangles with ``corners`` (m, 3, 3).
+def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray]) -> float:
+    """Metres from the ring (k, 3) within which slopes surely meet ground whose triangles have ``boxes``, (m, 3) each.
 
     At most the extent of the ground.
     """
     low, high = ring[:, :2].min(axis=0), ring[:, :2].max(axis=0)
-    plan = corners[:, :, :2]
-    outside = np.maximum(np.maximum(low - plan.max(axis=1), plan.min(axis=1) - high), 0).max(axis=1)
+    least, greatest = boxes
+    sides = (low - greatest[:, :2], least[:, :2] - high)
+    outside = np.maximum.reduce([side[:, axis] for side in sides for axis in (0, 1)]).clip(0)
     order = np.argsort(outside)
     distance = outside[order]
-    top = np.maximum.accumulate(corners[order, :, 2].max(axis=1))
-    bottom = np.minimum.accumulate(corners[order, :, 2].min(axis=1))
-    most = float(np.maximum(low - plan, plan - high).max()) + 1
+    top = np.maximum.accumulate(greatest[order, 2])
+    bottom = np.minimum.accumulate(least[order, 2])
+    most = float(max((low - least[:, :2]).max(), (greatest[:, :2] - high).max())) + 1
     reach = 1.0
     while True:
         last = max(0, int(np.searchsorted(distance, reach, "right")) - 1)

@@ -84,3 +84,9 @@ def _gradients(corner: np.ndarray) -> np.ndarray:
     area = e[:, 0] * f[:, 1] - e[:, 1] * f[:, 0]
     east, north = e[:, 2] * f[:, 1] - f[:, 2] * e[:, 1], e[:, 0] * f[:, 2] - f[:, 0] * e[:, 2]
     return np.column_stack([east, north]) / area[:, None]
+
+
+def triangle_boxes(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
+    """Least and greatest local x, y and height (m, 3) of each triangle."""
+    corner = tin.vertices.T[:, tin.triangles.T]  # coordinate, corner, triangle: long rows are fast
+    return corner.min(axis=1).T, corner.max(axis=1).T
