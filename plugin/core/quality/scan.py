@@ -72,43 +72,43 @@ class Scores:
         else:
             self._score = np.zeros((len(HYPOTHESES), n))
             self._known[where] = True
-            self._look([where] * len(HYPOTHESES))
+            self._look([where] * len(HYPOTHESES), spread(where, _BEFORE, _AFTER, n))
 
     def cut(self, fresh: np.ndarray, looked: np.ndarray) -> None:
         """Take in new cuts before the points ``fresh``; ``looked``: points (k,) whose scores will be asked for."""
+        n = len(self._walk)
         self._starts = np.union1d(self._starts, fresh)
         unknown = looked[~self._known[looked]]
         self._known[unknown] = True
         places = []
         for h in HYPOTHESES:
-            near = spread(fresh, h.width + h.after - 1, h.before, len(self._walk))
+            near = spread(fresh, h.width + h.after - 1, h.before, n)
             near = near[self._known[near]]
             places.append(np.union1d(near, unknown) if len(unknown) else near)
-        self._look(places)
+        near = spread(fresh, _BEFORE + _AFTER, _BEFORE + _AFTER, n)
+        if len(unknown):
+            near = np.union1d(near, spread(unknown, _BEFORE, _AFTER, n))
+        self._look(places, near)
 
-    def _bounds(self, h: Hypothesis, at: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-        """Bounds [low, high) of the window of each of the points ``at`` (k,), which ends at cuts."""
-        piece = np.searchsorted(self._starts, at, side="right")
-        first, last = self._starts[piece - 1], np.append(self._starts, len(self._walk))[piece]
-        return np.maximum(at - h.before, first), np.minimum(at + h.width + h.after, last)
-
-    def _look(self, places: List[np.ndarray]) -> None:
-        """Score each hypothesis anew at its places (k,), which rise; only points near them are gathered."""
-        every = np.unique(np.concatenate(places))
-        near = spread(every, _BEFORE, _AFTER, len(self._walk))
-        columns = tuple(c[near] for c in (self._walk.x, self._walk.y, self._walk.z))
+    def _look(self, places: List[np.ndarray], near: np.ndarray) -> None:
+        """Score each hypothesis anew at its places (k,); ``near``: the points of all their windows. All rise."""
+        walk, own = self._walk, np.arange(len(near))
+        columns = tuple(c[near] for c in (walk.x, walk.y, walk.z))
+        piece = np.searchsorted(self._starts, near, side="right")
+        first = own - (near - self._starts[piece - 1])  # counted in ``near``, as all that follows
+        last = own + (np.append(self._starts, len(walk))[piece] - near)
+        number = np.zeros(len(walk), np.int64)
+        number[near] = own
         starts = np.arange(0, len(near), _CHUNK)
-        parts = []
-        for h, at in zip(HYPOTHESES, places):
-            place = np.searchsorted(near, at)
-            parts.append((place, place - at, *self._bounds(h, at), np.append(np.searchsorted(place, starts), len(at))))
-        for number, start in enumerate(starts.tolist()):
+        at = [number[some] for some in places]
+        cuts = [np.append(np.searchsorted(some, starts), len(some)) for some in at]
+        for turn, start in enumerate(starts.tolist()):
             block = _Block(columns, start)
-            for h, score, at, (place, shift, low, high, cuts) in zip(HYPOTHESES, self._score, places, parts):
-                some = slice(cuts[number], cuts[number + 1])
-                score[at[some]] = block.scores_at(
-                    h, place[some], low[some] + shift[some], high[some] + shift[some], self._sigma
-                )
+            for h, score, place, one, bounds in zip(HYPOTHESES, self._score, places, at, cuts):
+                some = slice(bounds[turn], bounds[turn + 1])
+                low = np.maximum(one[some] - h.before, first[one[some]])
+                high = np.minimum(one[some] + h.width + h.after, last[one[some]])
+                score[place[some]] = block.scores_at(h, one[some], low, high, self._sigma)
 
     def hits(self, limit: float, looked: Optional[np.ndarray] = None) -> Hits:
         """Where, at the points ``looked`` (k,), scores exceed ``limit``: noise and usual roughness together."""
