@@ -70,7 +70,7 @@ install: zip
 
 pictures:
 	@.ci/setup pictures
-	@.ci/pictures tests/pictures
+	@$(PYTHON) .ci/pictures tests/pictures
 	@$(VENV) .ci/help_pictures plugin/help
 
 i18n:
