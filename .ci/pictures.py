@@ -41,15 +41,12 @@ def wait(seconds: float) -> None:
 
 def run_demo():
     """Points, surface, lines and contours of the demo as layers; a dict of them by what they are."""
-    points = processing.runAndLoadResults(
+    imported = processing.run(
         "hummock:importpoints",
-        {
-            "INPUT": str(DEMO / "survey.csv"),
-            "CRS": "EPSG:25832",
-            "DECISIONS": str(DEMO / "decisions.csv"),
-            "OUTPUT": str(SCRATCH / "points.gpkg"),
-            "REJECTS": str(SCRATCH / "rejects.gpkg"),
-        },
+        {"INPUT": str(DEMO / "survey.csv"), "CRS": "EPSG:25832", "OUTPUT": str(SCRATCH / "imported.gpkg")},
+    )
+    points = processing.runAndLoadResults(
+        "hummock:checksurvey", {"INPUT": imported["OUTPUT"], "OUTPUT": str(SCRATCH / "points.gpkg")}
     )
     surface = processing.runAndLoadResults(
         "hummock:buildsurface",
@@ -66,7 +63,7 @@ def run_demo():
         {"INPUT": surface["OUTPUT"], "INTERVAL": 0.25, "OUTPUT": str(SCRATCH / "contours.gpkg")},
     )
     found = {Path(layer.source().split("|")[0]).stem: layer for layer in QgsProject.instance().mapLayers().values()}
-    titles = {"points": "Survey points", "rejects": "Rejected lines", "lines": "Lines", "triangles": "Triangles"}
+    titles = {"points": "Checked points", "lines": "Lines", "triangles": "Triangles"}
     for name, title in titles.items():
         found[name].setName(title)
     return found
