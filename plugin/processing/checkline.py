@@ -26,6 +26,7 @@ from .roadlayers import (
     check_fields,
     flow_fields,
     low_point_fields,
+    plain,
     write_checks,
     write_flows,
     write_low_points,
@@ -203,18 +204,18 @@ class CheckLine(RoadAlgorithm):
     ) -> Dict[str, Any]:
         line, crs = study.line, qgis_crs(tin.crs)
         fields = check_fields()
-        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, fields, LINE, crs)
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(fields), LINE, crs)
         write_checks(study.checks, tin.crs, sink)
         dress_road(context, place, fields, LINE_CHECKS)
         results: Dict[str, Any] = {"OUTPUT": place, "LOW_COUNT": sum(len(g.low_points) for g in study.gutters)}
         fields = flow_fields()
-        sink, place = self.parameterAsSink(parameters, "FLOW", context, fields, LINE, crs)
+        sink, place = self.parameterAsSink(parameters, "FLOW", context, plain(fields), LINE, crs)
         if sink is not None:
             write_flows(study.flows, tin.crs, sink)
             dress_road(context, place, fields, KERB_FLOW)
             results["FLOW"] = place
         fields = low_point_fields(line)
-        sink, place = self.parameterAsSink(parameters, "LOW_POINTS", context, fields, POINT_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "LOW_POINTS", context, plain(fields), POINT_Z, crs)
         if sink is not None:
             write_low_points(line, study.gutters, tin.crs, sink)
             dress_road(context, place, fields, LOW_POINTS)

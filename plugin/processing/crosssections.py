@@ -23,6 +23,7 @@ from ..core.surface.tin import Tin
 from .algorithm import progress_of, report
 from .parameters import number, qgis_crs
 from .roadinput import RoadAlgorithm, distinct, lengths_in, translate_core
+from .roadlayers import plain
 from .roadstyles import SECTION_POINTS, SECTIONS, dress_road
 from .sectionlayers import (
     area_fields,
@@ -190,12 +191,12 @@ class CrossSections(RoadAlgorithm):
     ) -> Dict[str, Any]:  # fmt: skip
         line, crs = sections.line, qgis_crs(tin.crs)
         fields = section_fields(line)
-        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, fields, LINE_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(fields), LINE_Z, crs)
         write_section_lines(sections, tin.crs, sink, part(progress, 0.0, 0.4))
         dress_road(context, place, fields, SECTIONS)
         results = {"OUTPUT": place}
         fields = section_point_fields(line)
-        sink, place = self.parameterAsSink(parameters, "POINTS_OUTPUT", context, fields, POINT_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "POINTS_OUTPUT", context, plain(fields), POINT_Z, crs)
         if sink is not None:
             write_section_points(sections, tin.crs, sink, part(progress, 0.4, 1.0))
             dress_road(context, place, fields, SECTION_POINTS)
@@ -203,7 +204,7 @@ class CrossSections(RoadAlgorithm):
         if areas is None:
             return results
         fields = area_fields(line)
-        sink, place = self.parameterAsSink(parameters, "AREAS", context, fields, NO_GEOMETRY, crs)
+        sink, place = self.parameterAsSink(parameters, "AREAS", context, plain(fields), NO_GEOMETRY, crs)
         if sink is not None:
             write_areas(sections, areas, sink)
             dress_road(context, place, fields)

@@ -21,7 +21,7 @@ from ..core.surface.slopes import DEFAULT_LIMITS_PERCENT, checked_limits
 from .algorithm import progress_of, report
 from .parameters import number, optional_number, qgis_crs
 from .roadinput import RoadAlgorithm, lengths_in
-from .roadlayers import slope_fields, write_slopes
+from .roadlayers import plain, slope_fields, write_slopes
 from .roadstyles import dress_road, slope_line_renderer
 from .slopemap import read_limits
 from .versions import LINE, LINE_SOURCE
@@ -127,7 +127,7 @@ class RoadGrades(RoadAlgorithm):
             across = crossfalls(line, tin, noise, low, high, window, step, within=within)
             asked.append(("CROSSFALLS", "LARGEST_CROSSFALL", across, 3.2))
         for name, total, slopes, beside in asked:
-            sink, place = self.parameterAsSink(parameters, name, context, fields, LINE, crs)
+            sink, place = self.parameterAsSink(parameters, name, context, plain(fields), LINE, crs)
             write_slopes(slopes, limits, tin.crs, sink)
             dress_road(context, place, fields, renderer=partial(slope_line_renderer, limits, beside))
             results.update({name: place, total: _largest(slopes)})

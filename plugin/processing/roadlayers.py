@@ -10,7 +10,7 @@ from math import isfinite
 from typing import Any, List, Optional, Sequence, Tuple
 
 import numpy as np
-from qgis.core import QgsFeatureSink, QgsFields, QgsGeometry, QgsLineString, QgsPoint
+from qgis.core import QgsFeatureSink, QgsField, QgsFields, QgsGeometry, QgsLineString, QgsPoint
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.alignment.checks import CheckResult
@@ -39,6 +39,16 @@ def fields_with_aliases(columns: Sequence[Column]) -> QgsFields:
         own.setAlias(alias)
         fields.append(own)
     return fields
+
+
+def plain(fields: QgsFields) -> QgsFields:
+    """The same without aliases, which newer QGIS warns of one by one where a file cannot hold them, such as CSV."""
+    found = QgsFields()
+    for own in fields:
+        bare = QgsField(own)
+        bare.setAlias("")
+        found.append(bare)
+    return found
 
 
 def or_null(value: float) -> Optional[float]:

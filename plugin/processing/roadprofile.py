@@ -23,7 +23,7 @@ from ..core.surface.tin import Tin
 from .algorithm import progress_of, report
 from .parameters import number, qgis_crs
 from .roadinput import NamedSurface, RoadAlgorithm, distinct, translate_core
-from .roadlayers import profile_fields, station_fields, write_profile_lines, write_stations
+from .roadlayers import plain, profile_fields, station_fields, write_profile_lines, write_stations
 from .roadstyles import STATIONS, dress_road, surface_renderer
 from .versions import LINE, LINE_SOURCE, MESH_SOURCE, POINT_SOURCE, POINT_Z
 
@@ -157,7 +157,7 @@ class RoadProfile(RoadAlgorithm):
     ) -> Dict[str, Any]:  # fmt: skip
         line = profile.line
         fields = station_fields(line, len(profile.surfaces))
-        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, fields, POINT_Z, qgis_crs(tin.crs))
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(fields), POINT_Z, qgis_crs(tin.crs))
         deviation = height_forms(tin, line.places(stations)).sigmas(noise)
         write_stations(profile, stations, deviation, slopes_at(slopes, stations), tin.crs, sink)
         dress_road(context, place, fields, STATIONS)
@@ -167,7 +167,7 @@ class RoadProfile(RoadAlgorithm):
         self, profile: Profile, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext
     ) -> Dict[str, Any]:
         fields = profile_fields(profile.line)
-        sink, place = self.parameterAsSink(parameters, "PROFILE", context, fields, LINE, qgis_crs(tin.crs))
+        sink, place = self.parameterAsSink(parameters, "PROFILE", context, plain(fields), LINE, qgis_crs(tin.crs))
         if sink is None:
             return {}
         write_profile_lines(profile, self.parameterAsDouble(parameters, "EXAGGERATION", context), sink)

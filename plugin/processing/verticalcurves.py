@@ -16,6 +16,7 @@ from .roadinput import RoadAlgorithm, translate_core
 from .roadlayers import (
     curve_fields,
     meeting_fields,
+    plain,
     residual_fields,
     write_curves,
     write_meetings,
@@ -137,18 +138,18 @@ class FitVerticalCurves(RoadAlgorithm):
     ) -> Dict[str, Any]:
         line, crs, results = profile.line, qgis_crs(tin.crs), {}
         fields = curve_fields(line)
-        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, fields, LINE, crs)
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(fields), LINE, crs)
         write_curves(line, fit, tin.crs, sink)
         dress_road(context, place, fields, VERTICAL_CURVES)
         results["OUTPUT"] = place
         fields = meeting_fields(line)
-        sink, place = self.parameterAsSink(parameters, "MEETINGS", context, fields, POINT_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "MEETINGS", context, plain(fields), POINT_Z, crs)
         if sink is not None:
             write_meetings(line, fit, tin.crs, sink)
             dress_road(context, place, fields, MEETINGS)
             results["MEETINGS"] = place
         fields = residual_fields(line)
-        sink, place = self.parameterAsSink(parameters, "RESIDUALS", context, fields, POINT_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "RESIDUALS", context, plain(fields), POINT_Z, crs)
         if sink is not None:
             write_residuals(line, profile.surfaces[0], fit, tin.crs, sink)
             dress_road(context, place, fields, RESIDUALS)
