@@ -48,6 +48,7 @@ from .exchangeinput import HandoverAlgorithm
 from .parameters import chosen_unit, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .pointsource import chosen_source
+from .roadlayers import plain
 from .setoutlayer import Given, GivenColumns, read_given, setout_fields, setout_rows
 from .setoutoptions import GRID, OFFSETS, add_design, add_doubt, add_places, add_table
 from .sinks import add_feature, counted
@@ -274,7 +275,7 @@ class SetOutPoints(HandoverAlgorithm):
         progress: Progress,
     ) -> str:
         crs = qgis_crs(setout.crs)
-        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, setout_fields(), POINT_Z, crs)
+        sink, place = self.parameterAsSink(parameters, "OUTPUT", context, plain(setout_fields()), POINT_Z, crs)
         for xyz, attributes in counted(setout_rows(setout, control), len(setout), progress):
             add_feature(sink, QgsGeometry(QgsPoint(*xyz)), attributes)
         dress_vector(context, place, SETOUT, fields=setout_fields())

@@ -175,7 +175,7 @@ def test_a_fault_of_the_program_is_one_line(run: Any, monkeypatch: pytest.Monkey
     def break_down(*arguments: Any, **named: Any) -> None:
         raise KeyError("no such\nthing")
 
-    monkeypatch.setattr(importpoints, "take_in", break_down)
+    monkeypatch.setattr(importpoints, "take_in_chosen", break_down)
     from qgis.core import QgsProcessingException
 
     with pytest.raises(QgsProcessingException) as raised:
