@@ -17,13 +17,12 @@ from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
 from .crossings import breaks, find_meetings
-from .ground import ground_net, pass_distance
-from .noise import roughness, white_sigma
+from .ground import pass_distance
+from .noise import white_sigma
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
-from .search import SURE, Found, search
-from .segments import around
-from .stretches import Fixed, Scale
+from .stretches import Fixed
+from .suspects import Suspects, find_suspects
 from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
 from .walk import Walk, make_walk, median_step, walking_time
 
@@ -76,13 +75,7 @@ OVERRIDDEN = Text(
     ),
 )
 
-_BETWEEN = 45  # points between two groups that may be one
-_SAME = 0.35  # of their offset: how well the two agree
 _PAUSE = 60.0  # seconds without a record that end a run
-_LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
-_UNEVEN = 1.03  # of the noise: what ground that no plane follows adds to it
-_ROUNDS = 2
-_SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
 
 
 @dataclass(frozen=True)
@@ -270,63 +263,9 @@ def _walked(
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None, (), float("nan")
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    off, doubtful, level = np.zeros(len(walk), bool), np.zeros(len(walk), bool), np.zeros(len(walk))
-    lost = _beside_lost_fix(marks, walk)
-    drift_share = 0.6
-    fresh = gone = off
-    net = ground_net(walk, fixed.xyz, fixed.lines)
-    for turn in range(_ROUNDS):
-        kept = np.flatnonzero(~off)
-        rest = walk.take(~off)
-        noise, _ = white_sigma(rest)
-        if np.isnan(noise):
-            break
-        noise = max(_UNEVEN * noise, _LEAST_NOISE)
-        scale = Scale(noise, drift_share * noise, passes, roughness(rest, noise))
-        # The second time only near what was found: a fault may have hidden a smaller one.
-        where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
-        net = net.without(off[~gone])
-        gone = off.copy()
-        step = part(progress, turn / _ROUNDS * 0.9, (turn + 1) / _ROUNDS * 0.9)
-        found = search(rest, fixed, net, scale, _SURE[turn], where, step)
-        _put_found(marks, rest, found, lost[kept])
-        off[kept[found.off]] = True
-        fresh = _beside(off | doubtful | _at(walk, kept[found.doubtful]))
-        doubtful[kept[found.doubtful]] = True
-        level[kept[found.off | found.doubtful]] = found.offset[found.off | found.doubtful]
-    doubtful |= _put_between(marks, walk, off, doubtful, level)
-    return (*_measured(marks, walk, ~off & ~doubtful, fixed), passes)
-
-
-def _put_between(marks: _Marks, walk: Walk, off: np.ndarray, doubtful: np.ndarray, level: np.ndarray) -> np.ndarray:
-    """Flag what lies between two groups that are off by the same: likely one fault that the ground hid in part.
-
-    Returns the mask (q,) of those points.
-    """
-    between = np.zeros(len(walk), bool)
-    marked = np.flatnonzero(off | doubtful)
-    gap = np.diff(marked)
-    a, b = marked[:-1], marked[1:]
-    near = (gap > 1) & (gap <= _BETWEEN) & (off[a] | off[b])
-    near &= np.abs(level[a] - level[b]) < _SAME * np.maximum(np.abs(level[a]), np.abs(level[b]))
-    for k in np.flatnonzero(near):
-        some = np.arange(a[k] + 1, b[k])
-        between[some] = True
-        size = float((level[a[k]] + level[b[k]]) / 2)
-        marks.put(walk.index[some], Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, size)
-    return between
-
-
-def _at(walk: Walk, index: np.ndarray) -> np.ndarray:
-    mask = np.zeros(len(walk), bool)
-    mask[index] = True
-    return mask
-
-
-def _beside(mask: np.ndarray) -> np.ndarray:
-    """Mask of the points right before or after those of ``mask``."""
-    result: np.ndarray = np.append(mask[1:], False) | np.append(False, mask[:-1]) | mask
-    return result
+    suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
+    _put_suspects(marks, walk, suspects)
+    return (*_measured(marks, walk, ~suspects.marked, fixed), passes)
 
 
 def _measured(
@@ -349,20 +288,20 @@ def _beside_lost_fix(marks: _Marks, walk: Walk) -> np.ndarray:
     return result
 
 
-def _put_found(marks: _Marks, walk: Walk, found: Found, lost: np.ndarray) -> None:
+def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:
     """Mark the groups of points off the ground and those in doubt."""
-    for mask, sure in ((found.off, True), (found.doubtful, False)):
-        group = np.where(mask, found.group, -1)
-        order = np.flatnonzero(group >= 0)
-        for some in np.split(order, np.flatnonzero(np.diff(group[order])) + 1) if len(order) else []:
-            size = float(np.median(found.offset[some]))
-            score = float(abs(size) / np.median(found.sigma[some]))
+    lost = _beside_lost_fix(marks, walk)
+    for mask, sure in ((suspects.off, True), (suspects.doubtful, False)):
+        some = np.flatnonzero(mask)
+        for group in np.split(some, np.flatnonzero(np.diff(suspects.group[some])) + 1) if len(some) else []:
+            size = float(np.median(suspects.level[group]))
+            score = float(abs(size) / np.median(suspects.sigma[group]))
             if not sure:
-                marks.put(walk.index[some], Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, size, score)
-            elif lost[some].any():
-                marks.put(walk.index[some], Reason.FIX_JUMP, Status.REJECTED, FIX_STEP, size, score)
+                marks.put(walk.index[group], Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, size, score)
+            elif lost[group].any():
+                marks.put(walk.index[group], Reason.FIX_JUMP, Status.REJECTED, FIX_STEP, size, score)
             else:
-                marks.put(walk.index[some], Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, size, score)
+                marks.put(walk.index[group], Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, size, score)
 
 
 def _put_spikes(marks: _Marks, constraints: Constraints, noise: Optional[Repeatability]) -> None:

@@ -1,0 +1,132 @@
+"""Which points of a walk are off the ground or may be: the search, a second look near what it found, what is left."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Optional
+
+import numpy as np
+
+from ..progress import Progress, part, silent
+from .ground import ground_net
+from .leftovers import beside_faults
+from .noise import roughness, white_sigma
+from .search import SURE, search
+from .segments import around
+from .stretches import Fixed, Scale
+from .walk import Walk
+
+_ROUNDS = 2
+_SURE = (SURE, 1.5 * SURE)  # what a second look finds is smaller and less sure
+_UNEVEN = 1.03  # of the noise: what ground that no plane follows adds to it
+_LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
+_DRIFT = 0.6  # of the noise, before anything is known of it
+_BETWEEN = 45  # points between two groups that may be one
+_SAME = 0.35  # of their offset: how well the two agree
+
+
+@dataclass(frozen=True)
+class Suspects:
+    """Of a walk of q points. ``off``: (q,) bool, off the ground. ``doubtful``: (q,) bool, perhaps; look there.
+    ``level``: (q,) by how much (m), 0 elsewhere; ``sigma``: (q,) standard deviation of it (m), nan unknown. ``group``:
+    (q,) number of what was found together, -1 for nothing.
+    """
+
+    off: np.ndarray
+    doubtful: np.ndarray
+    level: np.ndarray
+    sigma: np.ndarray
+    group: np.ndarray
+
+    @property
+    def marked(self) -> np.ndarray:
+        mask: np.ndarray = self.off | self.doubtful
+        return mask
+
+
+def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = silent) -> Suspects:
+    """Search the walk. ``fixed``: coded points; ``passes``: distance of the passes (m)."""
+    gathered = _Gathered(len(walk))
+    fresh = gone = np.zeros(len(walk), bool)
+    net = ground_net(walk, fixed.xyz, fixed.lines)
+    for turn in range(_ROUNDS):
+        kept = np.flatnonzero(~gathered.off)
+        rest = walk.take(~gathered.off)
+        scale = _scale(rest, passes)
+        if scale is None:
+            break
+        # The second time only near what was found: a fault may have hidden a smaller one.
+        where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
+        net = net.without(gathered.off[~gone])
+        gone = gathered.off.copy()
+        ahead = part(progress, turn / _ROUNDS, (turn + 1) / _ROUNDS)
+        found = search(rest, fixed, net, scale, _SURE[turn], where, ahead)
+        gathered.put(kept, found.off, found.doubtful, found.offset, found.sigma, found.group)
+        fresh = _beside(gathered.off | gathered.doubtful)
+        if turn == _ROUNDS - 1:
+            gathered.put_beside(walk, scale)
+    gathered.put_between()
+    return gathered.suspects()
+
+
+def _scale(walk: Walk, passes: float) -> Optional[Scale]:
+    noise, _ = white_sigma(walk)
+    if np.isnan(noise):
+        return None
+    noise = max(_UNEVEN * noise, _LEAST_NOISE)
+    return Scale(noise, _DRIFT * noise, passes, roughness(walk, noise))
+
+
+class _Gathered:
+    """What was found so far. A point off stays so; what is found again in doubt stays with its first group."""
+
+    def __init__(self, n: int) -> None:
+        self.off, self.doubtful = np.zeros(n, bool), np.zeros(n, bool)
+        self.level, self.sigma = np.zeros(n), np.full(n, np.nan)
+        self.group = np.full(n, -1)
+        self._groups = 0
+
+    def put(
+        self, at: np.ndarray, off: np.ndarray, doubtful: np.ndarray, level: np.ndarray, sigma: np.ndarray,
+        group: np.ndarray,
+    ) -> None:  # fmt: skip
+        """Mark the points ``at`` (k,) by columns (k,)."""
+        new = (off | (doubtful & ~self.doubtful[at])) & ~self.off[at]
+        here = at[new]
+        self.level[here], self.sigma[here] = level[new], sigma[new]
+        self.group[here] = self._groups + group[new]
+        self._groups += int(group.max(initial=-1)) + 1
+        self.off[at[off]] = True
+        self.doubtful[at[doubtful]] = True
+
+    def put_beside(self, walk: Walk, scale: Scale) -> None:
+        """Points beside what was found that seem to belong to it."""
+        index, size = beside_faults(walk, self.off, self.level, scale)
+        if len(index):
+            number = np.append(0, np.cumsum((np.diff(index) != 1) | (np.diff(size) != 0)))
+            self.put(
+                index, np.zeros(len(index), bool), np.ones(len(index), bool), size, np.full(len(index), np.nan), number
+            )
+
+    def put_between(self) -> None:
+        """What lies between two groups that are off by the same: likely one fault that the ground hid in part."""
+        marked = np.flatnonzero(self.off | self.doubtful)
+        a, b = marked[:-1], marked[1:]
+        near = (b - a > 1) & (b - a <= _BETWEEN) & (self.off[a] | self.off[b])
+        large = np.maximum(np.abs(self.level[a]), np.abs(self.level[b]))
+        near &= np.abs(self.level[a] - self.level[b]) < _SAME * large
+        for k in np.flatnonzero(near):
+            some = slice(a[k] + 1, b[k])
+            self.doubtful[some] = True
+            self.level[some] = (self.level[a[k]] + self.level[b[k]]) / 2
+            self.group[some] = self._groups
+            self._groups += 1
+
+    def suspects(self) -> Suspects:
+        return Suspects(self.off, self.doubtful & ~self.off, self.level, self.sigma, self.group)
+
+
+def _beside(mask: np.ndarray) -> np.ndarray:
+    """Mask of the points right before or after those of ``mask``, and these."""
+    result: np.ndarray = np.append(mask[1:], False) | np.append(False, mask[:-1]) | mask
+    return result
