@@ -23,7 +23,7 @@ PLACES = 10_000
 BAR = 0.020  # m, RMSE
 
 
-def run(folder, decisions):
+def run(folder, decisions, check=False):
     return run_job(
         JobSettings(
             survey=DEMO / "survey.csv",
@@ -31,7 +31,7 @@ def run(folder, decisions):
             contours=ContourOptions(0.25),
             crs="EPSG:25832",
             decisions=DEMO / "decisions.csv" if decisions else None,
-            check=False,
+            check=check,
         )
     )
 
@@ -69,6 +69,14 @@ def test_the_surface_is_within_20_mm_of_the_true_ground(result, places):
     assert len(error) >= 0.995 * PLACES, "the surface does not cover the site"
     assert rmse(error) <= BAR
     assert abs(error.mean()) <= 0.003
+
+
+def test_the_checks_alone_come_close_to_the_true_list_of_faults(result, tmp_path, places):
+    """Bar: RMSE of the surface at most 1.1 times that with every fault left out by the list of the generator."""
+    alone = run(tmp_path, decisions=False, check=True)
+    error = errors(alone.surface.tin, places)
+    assert len(error) >= 0.99 * PLACES
+    assert rmse(error) <= 1.1 * rmse(errors(result.surface.tin, places))
 
 
 def test_the_faults_matter(tmp_path, places):
