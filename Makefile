@@ -63,6 +63,7 @@ fuzz:
 	@$(VENV) -W ignore -m tests.fuzz
 
 zip:
+	@.ci/setup zip
 	@$(PYTHON) .ci/zip
 
 install: zip
