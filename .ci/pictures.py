@@ -283,9 +283,9 @@ def make_pictures():
     close = QgsRectangle(east - 60, north - 38, east - 18, north - 11)
     map_picture("close.png", [found[name] for name in ("contours", "lines", "triangles", "surface")], close)
     dialog_picture("dialog.png", "hummock:buildsurface")
-    desk_picture("desk.png", "plan.png", SCRATCH)
     road_picture("road.png", found)
     volume_picture("volumes.png", found)
+    desk_picture("desk.png", "plan.png", SCRATCH)
 
 
 def start():
