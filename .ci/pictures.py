@@ -237,6 +237,12 @@ def desk_picture(name, plan_name, folder):
         node.setExpanded(False)
     mesh = next(node.layer() for node in root.findLayers() if isinstance(node.layer(), QgsMeshLayer))
     QgsProject.instance().setCrs(mesh.crs())
+    desk.filling = True  # names without the folders of this machine
+    desk.files.setFilePath("survey.csv")
+    desk.folder.setFilePath("survey_job")
+    desk.checks.setFilePath("check_points.csv")
+    desk.said.setText("Done.")
+    iface.mainWindow().resizeDocks([desk], [470], Qt.Orientation.Horizontal)
     window(name, around(mesh.extent(), 0.06))
     settings = QgsLayoutExporter.ImageExportSettings()
     settings.dpi = 90
