@@ -69,8 +69,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/arguments/volumes.py" />
+      <source>--depths must be rising numbers with commas between them, not {value}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>1 : {run}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -81,6 +91,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>95 % interval (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>95 %: 1.96 times that</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -96,6 +111,16 @@
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>95th percentile of the absolute values</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading_study.py" />
+      <source>A - A, along the line of the sections</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>A bar along {name} for each of {count} rules with its verdicts.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -139,6 +164,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>A file with another SHA-256 than here was changed afterwards; checksums.sha256 is the same list for programs that check it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A fit in space needs both standard deviations, in plan and in height, or neither.</source>
       <translation type="unfinished" />
@@ -174,13 +204,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A plane for heights</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/profile_design.py" />
+      <source>A profile needs heights at two stations or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pad.py" />
+      <source>A ring of the pad has {count} different corners; a ring needs three or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>A set-out table needs the columns name, easting and northing; “{word}” is missing.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -206,6 +256,16 @@
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Above the heights, exaggerated; below the grade, the straight line that fits the heights of {window} best, with the interval in which it lies with 95 %.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Above the pit ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -239,6 +299,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>After</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>After ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Against the limits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>All check points on the surface are in vegetated ground; no class can be stated without open ground.</source>
       <translation type="unfinished" />
@@ -246,6 +321,16 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Along the edges of the lane no low point is deeper than the noise.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Along the line</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -259,6 +344,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Applies</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Area ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Area ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>Area a bar of {width} {unit} ({area})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Area and volume by level; the dashed line is the level at which water leaves.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Area by depth: cut to the left of 0, fill to the right; exact for each bar.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Area in plan ({unit}²)</source>
       <translation type="unfinished" />
@@ -269,8 +386,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Areas</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/frames.py" />
+      <source>At 1 : {scale:g} a sheet shows {width:.1f} m by {height:.1f} m, of which {overlap:.1f} m overlap: too little to cover a site; choose a larger paper or another scale.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/frames.py" />
+      <source>At 1 : {scale:g} the site would need {count} sheets; up to {most} are made. Choose a smaller scale or a larger paper.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -294,8 +426,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/grading_study.py" />
+      <source>B - B, across it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/grading.py" />
+      <source>Balance   at {height:.3f} ± {sigma_95:.3f} {unit}, fill from one of cut {factor:g}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Balance of cut and fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>Base {height}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/basin.py" />
+      <source>Basin     holds {volume:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m², spills at {level:.3f} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Before</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Before ({unit}²)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -311,6 +473,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Buried services are not shown.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>By depth: all the earth moved where it is so deep</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -339,6 +506,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>By it ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>By region</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>By that rule the survey supports the interval of {interval} {unit}.</source>
       <translation type="unfinished" />
@@ -346,6 +523,36 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>By the checks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Catchment</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Catchments are bounded by lines of steepest descent and found exactly, so their areas add up to that of the surface. Areas and volumes of ponds are exact on the triangles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Catchments before and after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/study.py" />
+      <source>Catchments without a runoff coefficient have no peak flow: {names}. Give one for all or for each inlet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Catchments, the largest first</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Catchments; {merged} outlets on the rim that drain less than {least} {unit}² each are counted with the rest of the rim, which has no name here.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -391,6 +598,21 @@
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>Centreline {name}: {count} repeated vertices (closer than 0.1 mm) were left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Chance of noise (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Change ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -446,6 +668,11 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <source>Combined factor {combined}, as given by the user.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Compared with it</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -509,6 +736,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>Coordinates in {crs}; lengths and heights in {unit} (1 {unit} = {metres} m); {decimals} decimals. Cut and fill are design less existing ground: above 0 fill, below 0 cut.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Count</source>
       <translation type="unfinished" />
@@ -529,8 +761,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crest, stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>Cross-sections of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>Crossfall (%)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -539,8 +786,54 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall from {left} left to {right} right of the line, positive where the surface rises to the right, over {window}, with its 95 % interval.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall over the stations of {name}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Crossfall towards the edges: does each half of the lane fall to its edge by {least} % for sure?</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Curves of the water's area and volume by its level, from the pit to the spill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Cut ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Cut and fill between stations, and the running balance along the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/balance.py" />
       <source>Cut and fill jump at the balanced height, where slopes run on over a brow or reach other ground: {rest:.1f} m³ are left over.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Cut area ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Cut by material</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Cut, fill and what is left over against the height of the design.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -559,12 +852,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Deeper by ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Depressions</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Depth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Depth (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Depth ± 1 sigma ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>Depth: cut below 0, fill above ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Difference (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>Difference ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -579,6 +908,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>Distance ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>Distance along the pass ({unit})</source>
       <translation type="unfinished" />
@@ -589,13 +923,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} mm, beside what the receiver claims; {off} claims lie outside the interval of their run.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Doubtful points along the walk</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Drained to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Drains now to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Drains to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/doubt.py" />
+      <source>Drift over {value} m cannot be; give the metres within which points share it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>Each window is judged by itself with at most 5 in 100 wrong; of many windows near the limit a few will be judged wrongly. Drift of the receiver counts only where it was given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Earthwork of the grading</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_page.py" />
+      <source>Earthwork: {existing} to {design}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -723,12 +1092,7 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
-      <source>End areas take the area to change evenly between sections. Where it grows with the square of the depth this counts too much; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/check_sections.py" />
-      <source>Errors that all visits share (base station, geoid, pole height) do not show here; check points show them.</source>
+      <source>End areas take the area to change evenly between sections. Where it grows faster or slower than that they count too much or too little; the prismoidal correction for cut is {cut:.1f} m³, for fill {fill:.1f} m³.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -739,6 +1103,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Every line of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Exact, same ground ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Falls (%)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -758,6 +1132,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>File and line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>File: {file}</source>
       <translation type="unfinished" />
@@ -769,7 +1148,23 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
-      <source>Files beside this report</source>
+      <source>Files handed over</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Fill ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Fill area ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Filled to where it spills, {level} {rise}, the basin holds {volume} ± {half} {unit} (95 %) on {area} {area_unit}, {depth} {rise} deep at its pit.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -808,6 +1203,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>For machine guidance: load it, then check at several points of known height, by a person who is not on the machine's path.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
       <translation type="unfinished" />
@@ -820,6 +1220,16 @@
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>From station ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>From {existing} to {design}: cut {cut} ± {cut_doubt} {unit}, fill {fill} ± {fill_doubt} {unit}, net {net} ± {net_doubt} {unit} (95 %), over {area} {area_unit} that both have.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -869,7 +1279,34 @@
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
       <source>Grade (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Grades meet at (station, height)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Grading</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/grading.py" />
+      <source>Grading   pads: {count}; cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³ (95 %), {area:.0f} m² taken</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_page.py" />
+      <source>Grading: {name}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -893,6 +1330,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ground whose water goes elsewhere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Hauled</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Hauls along the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>Have buried services located before anything is dug or driven in; they are not in this table.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Height</source>
       <translation type="unfinished" />
@@ -900,8 +1357,15 @@
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
+      <location filename="../plugin/core/report/road_figures.py" />
       <source>Height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Height and grade over the stations of {name}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -970,8 +1434,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Here all ponds are full: water runs on over them to the rim or an inlet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Here ponds keep their water, and hollows that noise explains let it pass as if they were full.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Here water stays in every pit, those of noise too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Highest ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Histogram of the area by depth of cut and fill.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -990,6 +1474,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Holds more by ({unit}³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Hollow outline: what is left is the alpha shape of Edelsbrunner, Kirkpatrick and Seidel (1983).</source>
       <translation type="unfinished" />
@@ -1001,12 +1490,22 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <source>How heights of each run repeat where it met others, against the receiver's claim: {shown} of {count} runs. Grey: the whole survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <source>How heights repeat</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>How the file was read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>How this was found:</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1027,6 +1526,16 @@
     <message>
       <location filename="../plugin/core/contours/levels.py" />
       <source>Index contours are set to every {index_every} contours; give a whole number from 1 up.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Indications</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>Inlets that take no water, because they are off the surface or another one is nearer: {names}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1060,18 +1569,49 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>K (m/%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>K ({unit}/%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>K of crests</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>K of sags</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>K {k} {unit}/%</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
       <source>Kind</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Larger by ({unit}²)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Length ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1081,7 +1621,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Length of each verdict ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Length of the water ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Lengths in plan, and area</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/water_sections.py" />
       <source>Level ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -1098,6 +1655,11 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Likely cause: {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Limit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1140,6 +1702,7 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/quality_sections.py" />
+      <location filename="../plugin/core/report/run_figures.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Lines of the file</source>
       <translation type="unfinished" />
@@ -1165,8 +1728,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Local codes and licensed practice decide on drainage, and on where water may be led: turning it onto a neighbour's ground is a legal matter in most places.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Local codes, the contract and a licensed professional decide; this report does not.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Locate buried services before anyone digs: no survey of the surface shows them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Locate buried services before anyone digs: no survey of the surface shows them. Setting out and machine guidance need independent checks.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Low points along the edges, where water stands</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1177,6 +1760,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Lowest ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Map of cut and fill by depth, with {count} lines of no cut and no fill and the rims of both surfaces.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1200,6 +1788,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Map of {count} catchments with channels and ridges.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>Map of {count} check points over the shaded surface with their differences.</source>
       <translation type="unfinished" />
@@ -1207,6 +1800,56 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Map of {count} contour lines every {interval} {unit} over the shaded surface, with their heights, spot heights, rim and breaklines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Map of {count} ponds by depth with pits, spill points and where they spill to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Map of {count} ponds that are new, changed or gone.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Map of {paths} paths of water, channels, ponds and inlets over the shaded surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Material ({unit} of cut)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Mean cut ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Mean depth ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Mean fall to the left (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Mean fill ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Mean haul ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1220,8 +1863,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Method</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Method and sources</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Middle height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/study.py" />
+      <source>Much of the ground is no deeper than the noise of the points: noise alone makes about {excess:.1f} m³ of cut and as much fill. The net volume is not touched by it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1232,6 +1890,12 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Net ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1250,8 +1914,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>No crest was fitted, so nothing is said of sight.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>No decisions were made by hand.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>No ground drains nowhere: all water comes to the rim or to an inlet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>No ground has its water go elsewhere.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1290,6 +1969,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>No.</source>
       <translation type="unfinished" />
@@ -1310,6 +1990,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/noise.py" />
+      <source>None of the {count} points lies at a vertex of the surface, so they cannot tell its noise. Give the points that the surface was built from.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>None of these is a proof.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>North, mm</source>
       <translation type="unfinished" />
@@ -1323,6 +2013,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Not compared ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/study.py" />
+      <source>Not compared: {existing:.1f} m² that only {existing_name} covers, {design:.1f} m² that only {design_name} covers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Not for construction or setting out without independent checks on the ground.</source>
       <translation type="unfinished" />
@@ -1333,11 +2033,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Not for construction, traffic or setting out without independent checks.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Note</source>
       <translation type="unfinished" />
@@ -1368,8 +2074,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Of it drains nowhere ({unit}²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/interval.py" />
       <source>Of that, {bend:.3f} m comes from the ground between passes {spacing:.1f} m apart (estimated here from the bends seen along the passes, by no standard); forms narrower than about {narrow:.0f} m are not in the data.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Of {count} places on the surface the water of {rim} leaves over the rim, of {inlets} comes to an inlet, and of {stay} stays in a pond or pit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Offset</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>Offset, right of the line above 0 ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1403,8 +2129,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Pad</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Part of</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>Passes {spacing:.2f} m apart would be {count} on this area; ask for less or plan parts of it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Peak flow ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1413,8 +2154,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Peak flows by the rational method, Q = C i A (E. Kuichling, “The relation between the rainfall and the discharge of sewers in populous districts”, Transactions of the American Society of Civil Engineers 20, 1889), with an intensity of {intensity} {unit}. They hold as far as the coefficients, the intensity and its duration do, which were given, not found here; they are an indication.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Place     {statement}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Places</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1460,6 +2211,16 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Plan coordinates are whole tenths of a millimetre; which points form triangles is decided on these whole numbers exactly. Heights are never rounded. Where rounding could decide, bounds of J. R. Shewchuk (1997, “Adaptive Precision Floating-Point Arithmetic and Fast Robust Geometric Predicates”) tell when whole numbers must.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Plan of the design over the shaded ground, with slopes and daylight lines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Plan of the design: arrows and ticks point downhill; slopes are told as 1 up or down in so many out, falls of the platform in per cent.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1509,13 +2270,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>Points to set out: {count}, control points: {control}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Points with a value</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_page.py" />
+      <source>Ponds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ponds before and after, the largest change first: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ponds that noise does not explain: {count}, of {pits} pits. Full, they hold {volume} {unit}³ under {area} {unit}² of water.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ponds when full, by depth, with the way of the overflow.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ponds, the deepest first: {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Profile and grades</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1565,8 +2371,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Region</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/partition.py" />
       <source>Region {name} has a ring of {count} corners with coordinates; a ring needs three.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/study.py" />
+      <source>Regions overlap over {area:.1f} m² ({names}): each of them counts that ground, the total counts it once.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1610,6 +2426,22 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/road.py" />
+      <source>Road      {name}, {length:.1f} {unit}; stretches by the limits: {passed} pass, {failed} fail, {close} too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Road: {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Rule</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Rule: the height of the line that comes first.</source>
       <translation type="unfinished" />
@@ -1627,6 +2459,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Run by run, where a run met others at {least} places or more: {shown} of {count} runs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Runoff coefficient</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1655,6 +2492,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Section {name}. Heights are exact all along, at every edge of both surfaces.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/sections.py" />
       <source>Sections of {width} m to each side cannot be drawn; give a width above 0.</source>
       <translation type="unfinished" />
@@ -1670,6 +2512,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Share of the site (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Sheet     contours shifted by at most {shifted:.3f} m, {labels} labels for 1 : {scale:g}, {spots} spots</source>
       <translation type="unfinished" />
@@ -1680,8 +2527,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>Shift of the design ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Sight on crests by your table of speeds and least K</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>Sight on crests is an indication only: it compares the K of a fitted curve with your table. It knows nothing of bends, walls, hedges, or the eye and object heights that your table assumes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Signs: cut is ground to be taken away (existing above design), fill ground to be placed (design above existing), both positive; net is fill less cut, above 0 where earth must be brought in. Volumes are as the ground lies, without shrink or swell, unless a table says otherwise.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Sill at station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>Size (bytes)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1705,8 +2577,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Slopes of cut, fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/interval.py" />
       <source>Smallest contour interval the data support: {interval:g} {unit} (RMSEz {rmse:.3f} m from {basis}; RMSEz = interval / 3, ASPRS Positional Accuracy Standards, 2014, annex B).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Source of the limit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1725,6 +2607,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Speed reached for sure</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_spikes.py" />
       <source>Spike at E {easting:.3f} N {northing:.3f}: {value:+.3f} m off the plane of its {count:.0f} neighbours, {ratio:.0f} times the scatter there.</source>
       <translation type="unfinished" />
@@ -1740,8 +2627,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Spills to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Spot heights: summits, pits and saddles by T. Banchoff (1967, “Critical points and curvature for embedded polyhedra”); shown is what stands out by an interval or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Stage, area and volume</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Standard deviation ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/run_figures.py" />
+      <source>Standard deviation of a height (mm)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1750,13 +2657,40 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Standard deviations come from heights good to {own} mm, each with an error of its own; no drift.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that drift within {time} s, common to points recorded together.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Standard deviations of what it holds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/road_figures.py" />
       <source>Station ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>Station {station}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Stations</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1778,6 +2712,21 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>Stopped; no file is half written.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>Storage of a basin: {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/basin.py" />
+      <source>Storage of the basin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Stretches, each with its value nearest to the limit or farthest beyond it ± one standard deviation: {shown} of {count}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1806,6 +2755,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}” has no visible faces; its points ({points}) and lines ({lines}) are read. Build the surface from them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: {count} faces are marked invisible and are left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: {count} faces without area in plan (upright or none at all) are left out, the first in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: {count} of {total} segments of its breaklines and boundaries are no edges of its faces; they come as lines only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/html.py" />
       <source>Survey report: {file}</source>
       <translation type="unfinished" />
@@ -1813,6 +2782,11 @@
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>That would be {count} points to set out, more than {most}; choose a wider spacing.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1886,6 +2860,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>The column “{word}” is asked for twice.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>The columns for line number and words do not fit the number of codes; not joined. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
@@ -1921,6 +2900,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/doubt.py" />
+      <source>The drift of heights is {value} m; give a standard deviation of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/noise.py" />
+      <source>The drift of {drift:g} m is larger than the standard deviation of a height, {sigma:g} m, of which it is a part. Give a smaller drift or a larger standard deviation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The factor from bank to compacted volume</source>
       <translation type="unfinished" />
@@ -1943,6 +2932,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>The files of the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/doubt.py" />
+      <source>The height offset between both surfaces has {value} m; give a standard deviation of 0 or more.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1982,6 +2981,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>The limits were compared with their sources only as the table says; check them against your copy. Exceptions in the sources, such as landings, lengths and crossings, are not checked here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The load of a truck (m³ loose)</source>
       <translation type="unfinished" />
@@ -1997,13 +3001,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>The name “{name}” is that of a control point and of a point to set out; choose another prefix.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>The name “{name}” would stand for {count} points ({names} names in all are used more than once); a data collector would mix them up. Choose another prefix or another name field.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad.py" />
-      <source>The outline of the pad crosses or touches itself; draw it as one ring without holes or loops.</source>
+      <source>The outline of the pad crosses or touches itself or a hole; draw it as rings without loops, holes inside.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2047,6 +3061,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>The profile is too short to fit grades and vertical curves to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/strip.py" />
       <source>The profile must give heights at rising stations that cover the centreline from 0 to {length:.2f} m; it covers {low:.2f} to {high:.2f} m.</source>
       <translation type="unfinished" />
@@ -2064,6 +3083,16 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The receiver claims nothing to compare with.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>The rules, where their limits come from, and how they apply</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>The same by other methods</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2087,13 +3116,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/rim.py" />
+      <source>The slope of the edge near E {easting:.3f} N {northing:.3f} would run across the platform itself, and slopes of several grades were asked for. Give this outline one slope, or grade its arms as platforms of their own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>The slopes do not meet the ground along {length:.1f} m, since the surface ends there, first near E {easting:.3f} N {northing:.3f}. Volumes stop at its rim; survey farther out or use steeper slopes.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/rim.py" />
+      <source>The slopes of two edges differ near E {easting:.3f} N {northing:.3f}, where the edges meet at an angle too flat for the slopes to meet. Let the slope change at a sharper corner.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>The spacing is held at {spacing:.1f} m: {widest:.1f} m by the formula would miss forms a surveyor is expected to show.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>The spacing must be above 0 m, not {spacing} m; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/profile_design.py" />
+      <source>The stations of the profile must rise; station {station:.2f} m does not.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2158,6 +3207,11 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/ring.py" />
+      <source>The toe or rim line itself lies from {low:.3f} m below to {high:.3f} m above the base taken.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/ring.py" />
       <source>The toe or rim line leaves the surface for {length:.2f} m, first near E {easting:.3f} N {northing:.3f}, and has no heights of its own there. Draw it on the surface or give it heights.</source>
       <translation type="unfinished" />
     </message>
@@ -2177,8 +3231,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/profile_design.py" />
+      <source>The vertical curve of {length:.2f} m at station {station:.2f} m runs into its neighbour or past the end of the profile; shorten it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/thin.py" />
       <source>The vertical tolerance is {tolerance} m; give a number of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>The volumes of this page are exact for the two surfaces: every triangle of the one is cut along those of the other. Other methods take samples, so they differ:</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2217,8 +3281,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>There are no points to set out in what was given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/walk_area.py" />
       <source>There is no area to walk; give a polygon.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pads.py" />
+      <source>There is no pad to grade; give a polygon.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>There is no pond on either surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2244,6 +3328,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>These are coordinates of the grid: a distance measured on the ground differs from theirs by the combined factor of the site.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2277,8 +3366,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>This is a computation, not a payment certificate: quantities for payment are measured as the contract says, by whom it says. It defers to the contract, local codes and licensed practice.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>This is a study of grades and quantities, not a design for construction: levels, drainage, retaining works and the grades that local codes and accessibility rules ask for are the work of a licensed professional.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>This is an indication from a survey, not an approval. Whether a road, walk or ramp meets its limits is decided by the codes that apply where it lies and by a licensed professional.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>This is how far the heights of this survey scatter about their common error, on even ground. Errors that all visits share (base station, geoid, pole height) do not show here; check points show them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>This is no survey of boundaries. Marks of property, and set-out that others build on, are for a licensed professional under local rules, who also checks the design against the issued drawings.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>This is the shape of the ground only: it knows nothing of inflow, outlets, seepage or freeboard. A licensed engineer designs and approves storage by the rules of the place.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>This shows where water runs on the surface as surveyed. It is no drainage design: pipes, infiltration, ground beyond the survey and what was not measured are not in it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2292,6 +3416,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>To station ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation type="unfinished" />
@@ -2302,13 +3431,92 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Value</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Verdict</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Verdicts at 95 % along the line, by the number of the rule. A stretch passes or fails when the whole interval of its slope does; else it is too close to tell, and more or better points are needed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Vertical section {name}: existing ground and design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Vertices</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net {net:.1f} ± {net_95:.1f} m³ (95 %)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Volume ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Volume ({unit}³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Volume, compacted ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Volumes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Volumes as the design is raised or lowered, slopes graded anew at each height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>Volumes: {existing} to {design}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/water.py" />
+      <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>Water level ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Water runs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Water takes the steepest way down on the triangles themselves, not on a grid: along the gradient across a triangle, along an edge into which both its triangles fall, and on level ground the shortest way along edges to where it goes down (after S. Yu, M. van Kreveld and J. Snoeyink, “Drainage queries in TINs: from local to global and back again”, 1996).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Ways of water from places {spacing} {unit} apart; channels where more than {channel} {unit}² drain. Relief shaded from the north-west, heights exaggerated {times} times for the shading only.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2332,8 +3540,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>What is done with the earth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>What is done with the earth, once the topsoil is off</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>What is graded</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>What single points are held to: the set “{name}”</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_page.py" />
+      <source>What the change does to the water</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2344,6 +3572,11 @@
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>What the class rests on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>What the doubt rests on</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2362,8 +3595,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Where lines cross and were joined; {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>Where the doubt comes from</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2377,8 +3620,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/water.py" />
+      <location filename="../plugin/core/report/water_page.py" />
+      <source>Where the water runs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>Whether slopes stand, in the end and while they are dug, is not checked here: it depends on soil, water and loads. Slope stability and excavation safety need licensed practice and the local codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Why the columns were taken so:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>Window</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2392,19 +3651,60 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>a ditch needs a depth above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>a drawing of faces, lines, contours and points (DXF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>a grid file</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
+      <location filename="../plugin/core/earthwork/comparison.py" />
       <location filename="../plugin/core/points/merge.py" />
       <source>a local grid</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>a part needs a width above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>a pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>a pond or pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a quote is opened and not closed, or closed too early</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>a side has one ditch at most; remove this row.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>a single pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>a slope needs a run above 0.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2419,7 +3719,38 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
+      <location filename="../plugin/core/report/water_sections.py" />
       <source>all</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>all of the ground compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>all of the ground with the pads in it as a mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>always</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>an inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>an outlet on the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>and perhaps</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2435,6 +3766,7 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>as given</source>
       <translation type="unfinished" />
     </message>
@@ -2444,8 +3776,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>back</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>balance point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>balanced height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>balanced height ± 95 %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>balanced shift of the design</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>blank lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>borrow, as it lies in the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>borrow, loose on trucks</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2466,6 +3833,16 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>building the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>by edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>channel</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2491,6 +3868,11 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>checking the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/run_figures.py" />
+      <source>claimed by the receiver</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2574,6 +3956,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>comparing surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>contour</source>
       <translation type="unfinished" />
@@ -2599,13 +3986,74 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>corners mitred</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>correction too old</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>covered by the design only, not compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>covered by the existing surface only, not compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>crest</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>crossfall</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>cut over {low} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>cut placed as fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>cut that this fill takes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>cut there</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>cut {cut} {unit}²   fill {fill} {unit}²</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>cut {low} to {high} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>cut, as it lies in the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2619,6 +4067,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>deeper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>degrees of freedom</source>
       <translation type="unfinished" />
@@ -2626,6 +4079,23 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>delimiter</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading_study.py" />
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>design</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>drains nowhere until full</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>drift: what neighbouring points share</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2646,6 +4116,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>edge swapped</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>edges and breaks of the pads and their slopes, by kind</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2684,6 +4159,63 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>exact</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/grading_study.py" />
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>existing ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>factors: loose {loose}, compacted {compacted}, unusable share {unusable} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>fail</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>fill from one of cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>fill over {low} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>fill there</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>fill {low} to {high} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>fill, compacted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>filling the basin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>finest class met (cm)</source>
       <translation type="unfinished" />
@@ -2705,8 +4237,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>flatter than {limit} %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>following the water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>format</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>forward</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/run_figures.py" />
+      <source>found, with its 95 % interval</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2725,6 +4277,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>gone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>grade</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>grades and vertical curves fitted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>grading pads</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/drawing.py" />
       <source>grid north</source>
       <translation type="unfinished" />
@@ -2732,6 +4304,31 @@
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>grid of {cell:g} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>ground between the points as designed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>ground between the points judged from the surface's own roughness</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>ground compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>ground taken by the design, in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>ground that several sections count, in bends</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2760,6 +4357,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>height offset between the surfaces, standard deviation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation type="unfinished" />
@@ -2767,6 +4369,11 @@
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>heights {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>heights, grades and crossfalls at the stations of the road</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2785,6 +4392,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>international and U.S. survey foot cannot be told apart by the values, they differ by 2 mm in a kilometre; coordinates are read in {unit}, the unit of the CRS</source>
       <translation type="unfinished" />
@@ -2797,6 +4409,21 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its coordinate system</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its cross-sections to scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its profile to scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>its stretches against the limits, with verdicts</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2830,13 +4457,54 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>left at the end (below 0: to be brought in)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>left over: cut × factor less fill less surplus</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>lengths {scale}</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>level</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>level in place of the surface that is missing</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_maps.py" />
       <source>level spot</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>limit {limit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>line of the sections</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>lines where the slopes of the pads meet the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>loads of {load} {unit}: waste, borrow</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2847,6 +4515,11 @@
     <message>
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>long triangle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking along the road</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2890,6 +4563,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>moved beyond the ends of the line, not in the diagram</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>net (fill less cut)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>new</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>new at every point, along the passes</source>
       <translation type="unfinished" />
@@ -2902,6 +4590,11 @@
     <message>
       <location filename="../plugin/core/points/height_columns.py" />
       <source>no column can be the height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>no cut, no fill</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2920,8 +4613,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>no surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>no surface here</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2952,6 +4656,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>not known (a layer's surface is missing)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2995,8 +4704,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>of it not fit for fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>of it unchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>off the line it is coded for</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>offsets and heights of its cross-sections</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3026,6 +4750,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>outside the regions</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>outside the surface</source>
       <translation type="unfinished" />
@@ -3041,7 +4770,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>path of water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/water_maps.py" />
       <source>pit</source>
       <translation type="unfinished" />
     </message>
@@ -3063,6 +4804,21 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>plan less certain than allowed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>platform</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>platform break</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>platform edge</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3111,6 +4867,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>pond after the change</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>pond gone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>prismoidal formula every {step:g} m</source>
       <translation type="unfinished" />
@@ -3118,6 +4889,12 @@
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>radius of the widest empty circle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>random: noise of single points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3133,6 +4910,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>recorded while standing still</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>region</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3162,8 +4944,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>ridge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>right</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>rim of the design</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>rim of the existing surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3174,6 +4971,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>rim: longest edge allowed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/surface_sections.py" />
+      <source>rim: the same in distances of the passes</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3192,8 +4994,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>rule does not apply</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>running balance: usable cut less fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>saddle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>sag</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3204,6 +5021,11 @@
     <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>scale {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>section line</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3222,6 +5044,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>shallower</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>share in the SW, SE, NW and NE quarter (%)</source>
       <translation type="unfinished" />
@@ -3232,8 +5059,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>shift from the first height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>slope break</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <source>slope by window, with its 95 % interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>slope of cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>slope of fill</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3249,6 +5101,21 @@
     <message>
       <location filename="../plugin/core/report/surface_maps.py" />
       <source>spike</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>spill level: noise of its height, times the area</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>spill point and way of the overflow</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_figures.py" />
+      <source>spills at {level}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3282,6 +5149,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/grading_study.py" />
+      <source>station {station:.1f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>steep end</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>summit</source>
       <translation type="unfinished" />
@@ -3299,6 +5176,27 @@
     <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>surface from the used points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>surface model: ground between the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>surface, its lines and the points used, in LandXML 1.2</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/grading_sections.py" />
+      <source>surplus asked for</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>systematic: height offset between the surfaces</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3367,6 +5265,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the graded pads with their slopes as a mesh</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the header names columns {first} and {second} as {first_role} and {second_role}, but read so the points lie outside the area of use of the CRS ({area}), and exchanged or otherwise read inside it</source>
       <translation type="unfinished" />
@@ -3422,6 +5325,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>the rest of the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the same epoch as line {line}, which is used</source>
       <translation type="unfinished" />
@@ -3439,6 +5352,11 @@
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the sentence has no checksum</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>the slope is the same left and right; write both, once.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3472,6 +5390,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/run_figures.py" />
+      <source>the whole survey, with its 95 % interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation type="unfinished" />
@@ -3487,8 +5410,44 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>to both edges</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>to neither edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>to the left edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>to the right (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>to the right edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>toe of fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>together</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>together (root of the sum of squares)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3502,8 +5461,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/road_figures.py" />
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>too few observations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_lines.py" />
+      <source>top of cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>topsoil, {depth} {unit} off {area} {area_unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3544,6 +5519,16 @@
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
       <source>true RMSE, 95 % confidence</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>unchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>undecided</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3604,8 +5589,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>waste, as it lies in the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>waste, loose on trucks</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>water goes elsewhere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_maps.py" />
+      <source>way down, longer where steeper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>what the checks found: points, size, reasons, place</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/interval.py" />
       <source>what the receiver states</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/storage_page.py" />
+      <source>where it spills</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>whole site</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>whole surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3635,8 +5660,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>{area} {unit}², {share} % of the site, drain nowhere: their water stays in a pond or pit until that is full.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{back} back = {ahead} ahead</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>{count} areas of at least {least} {unit}², together {area} {unit}², fall less than {limit} % in the mean over {window} {unit}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3710,6 +5745,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>{count} points are off the design surface: they have no design height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>{count} points are off the existing surface: cut and fill are not known there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
       <translation type="unfinished" />
@@ -3740,8 +5785,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>{count} points have no name; choose another name field or number them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>{count} ponds lie where only one of the surfaces reaches and are not compared.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/water_sections.py" />
+      <source>{count} smaller ones</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3800,13 +5865,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/comparison.py" />
+      <source>{existing} and {design} have no ground in common inside the regions given: there is nothing to compare. Check the regions and their coordinate system.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/comparison.py" />
+      <source>{existing} and {design} have no ground in common: there is nothing to compare. Check that both are of one place.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/comparison.py" />
+      <source>{existing} is in {existing_crs}, {design} in {design_crs}: volumes need both in one coordinate system. Bring one of them into that of the other first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file} is in {unit}, its CRS {crs} in {other}: read as it says. If that is a slip of who wrote it, places are up to {shift:.3f} m off; ask, and choose the unit if so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: control point '{name}' stands in line {first} already; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file} line {line}: the column '{column}' is missing; the first line names the columns name, easting, northing and, where known, runoff.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3820,6 +5915,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file} line {line}: this is no text; save it as CSV.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
       <translation type="unfinished" />
@@ -3832,6 +5933,16 @@
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pad_file.py" />
+      <source>{file}, feature {number}: {kind} is no polygon of coordinates; give polygons only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pad_file.py" />
+      <source>{file}, feature {number}: {name} is “{value}”, which is no number; mend it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3871,6 +5982,16 @@
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
       <source>{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ...</source>
       <translation type="unfinished" />
     </message>
@@ -3885,13 +6006,78 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: &lt;{element}&gt; holds a coordinate that is no number or no place on Earth; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: &lt;{element}&gt; lacks its {attribute}; have the file written anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: &lt;{element}&gt; needs {needed} numbers (northing before easting) but holds “{found}”; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: &lt;{element}&gt; refers to the point “{found}”, which the file does not hold just once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: LandXML of version “{found}” is not read; have it written as LandXML 1.2.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: a curve of alignment “{name}” does not fit: its ends lie {start:.3f} m and {end:.3f} m from its centre.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: a face of surface “{name}” has the corner {number}, but there is no such point; the file is damaged, have it written anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: a face of surface “{name}” has {count} corners; only triangles are read, have the surface written as a TIN.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: a face of surface “{name}” lies on the same side of an edge as another; the surface overlaps itself, have it written anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/decisions.py" />
       <source>{file}, line {line}: a quote is not closed; mend the line.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: a spiral of alignment “{name}” ends {gap:.3f} m beside the place that the file gives.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: alignment “{name}” has a gap of {gap:.3f} m before this element; its elements must follow each other.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: alignment “{name}” has a spiral ({kind}) that is not read; it is left out as a whole.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: alignment “{name}” has no lines or curves; it is left out.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3950,6 +6136,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}, line {line}: column {column} is unknown, missing or twice. The columns are {columns}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}, line {line}: column {column}, read as {role}, cannot be read in any line; check --columns.</source>
       <translation type="unfinished" />
@@ -3965,6 +6156,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}, line {line}: give either at_least or at_most, one of them and not both.</source>
       <translation type="unfinished" />
@@ -3975,9 +6171,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: lengths are in {unit} but elevations are said to be in “{found}”; programs read this either way. Ask for it, and choose the unit of the heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: more cells than columns. Put quotes around text that contains the separator.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}, line {line}: more cells than columns. Use one separator all through.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4006,8 +6217,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: point {number} of surface “{name}” was given before; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}, line {line}: quantity {value} is unknown. Use one of {known}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>{file}, line {line}: side is “{value}”; write left, right or both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: surface “{name}” is {width:.0f} km wide; a surface may measure 107 km.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4017,12 +6243,32 @@
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is meant in a column 'source' of the decisions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
       <source>{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the CRS “{found}” is not understood or not one in metres or feet; choose the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}, line {line}: the code is empty. Fill it in or remove the row.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the file declares a document type or entities, which LandXML does not need and which can do harm; it is not read. Have it written anew without them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the file is no LandXML but holds &lt;{found}&gt;; choose another file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4036,6 +6282,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the profile “{name}” has a vertical curve &lt;{element}&gt;, which is not read; it is left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the stations of profile “{name}” do not rise, or its curves overlap; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}, line {line}: the triangle has no area in plan; remove it.</source>
       <translation type="unfinished" />
@@ -4046,8 +6302,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: the units are said a second time, and otherwise; keep one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}, line {line}: there is a header but no data line; export the survey again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}, line {line}: this is no GeoJSON ({reason}); give a GeoJSON file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4056,8 +6322,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: this is no whole XML ({reason}); the file is damaged or cut short, have it written anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/edits.py" />
       <source>{file}, line {line}: this is not a list of edits; "format" must be "{format}".</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}, line {line}: this is not a text table. Save it as CSV.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4086,6 +6362,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: {attribute}=“{found}” of &lt;{element}&gt; cannot be; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}, line {line}: {column} is empty. Fill it in.</source>
       <translation type="unfinished" />
@@ -4101,8 +6382,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}, line {line}: {column} is “{value}”, which is no number here. Mend the cell.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{file}, line {line}: {count} columns and no decimal point in a coordinate: comma as delimiter and as decimal mark? Give --delimiter or --decimal, or name every column.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; decide on them in the layer, or import the points again.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4111,8 +6402,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/section_table.py" />
+      <source>{file}, line {line}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}, line {line}: {role} is column {column}, but the lines have {count} columns with delimiter {delimiter}; check --delimiter and --columns.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}, line {line}: “{found}” is no {system} unit of length of LandXML (such as {known}); mend it, or choose the unit.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4163,6 +6464,11 @@
     <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: all {count} points lie on one straight line, which spans no surface. Check the column mapping (the same column for easting and northing?) or add points beside the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/checksums.py" />
+      <source>{file}: cannot be read ({reason}), so it cannot be listed among the files handed over.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4266,8 +6572,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: it cannot be read ({reason}); give a GeoJSON file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}: its EPSG code means {epsg}, its WKT {wkt}; the code is taken. Choose the CRS if that is wrong.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: its columns hold eastings and northings, but {crs}, given as --source-crs, is in degrees; give the projected CRS they are in, or name the columns latitude and longitude in --columns.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: its coordinate system “{crs}” is not understood here; write it anew.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4361,7 +6682,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/job.py" />
+      <location filename="../plugin/core/job/grading.py" />
+      <source>{file}: nothing says how high {name} is; give --pad-level, a height or “balance”, or a property level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/run.py" />
       <source>{file}: nothing says which coordinate system this is; give its code, as in --crs EPSG:25832, or --crs local for a local grid in metres.</source>
       <translation type="unfinished" />
     </message>
@@ -4386,6 +6712,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/line_file.py" />
+      <source>{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}: the LandXML file cannot be read ({reason}); check the path.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}: the code table cannot be read ({reason}). Check the path and the file.</source>
       <translation type="unfinished" />
@@ -4406,13 +6742,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/line_file.py" />
+      <source>{file}: the coordinates look like degrees, and the file names no other system. Save the line in the survey's CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/edits.py" />
       <source>{file}: the edits cannot be read ({reason}). Check the path and the file.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/job.py" />
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}: the file does not say its unit of length (element Units); ask for it and choose it here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/write.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file}: the inlets are in {found}, the surface in {wanted}; reproject them or give them as CSV.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file}: the inlets cannot be read ({reason}); check the path.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4431,8 +6787,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file}: the runoff coefficient of inlet '{name}' is {found}; it is above 0 and at most 1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check_points.py" />
       <source>{file}: the survey holds no check shots; give a file of check points, or code check shots (CK in the code table that is shipped) and use field codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}: the table cannot be read ({reason}). Check the path and the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/design_table.py" />
+      <source>{file}: the table has no rows. Give a header with the columns {columns}, and rows.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4451,6 +6822,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/pad_file.py" />
+      <source>{file}: there are no polygons in it; give a file of polygons.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>{file}: there are no surfaces, points or alignments in this file that could be read; choose another.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/line_file.py" />
+      <source>{file}: there are {count} lines in it ({names}). Give a file with one; join the parts of a line first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>{file}: there is no column {column} for the linework. Columns kept: {columns}.</source>
       <translation type="unfinished" />
@@ -4461,8 +6847,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file}: there is no inlet in this file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/line_file.py" />
+      <source>{file}: there is no line in it. Give a file with one LineString.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: there is no such file; check the path.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/inlet_list.py" />
+      <source>{file}: this is no GeoJSON of points or lines ({reason}); export the layer of inlets as GeoJSON.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4473,6 +6874,11 @@
     <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4531,6 +6937,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/alignment/line_file.py" />
+      <source>{file}: {what} has no list of coordinates as GeoJSON asks for. Save the layer again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
       <translation type="unfinished" />
@@ -4538,6 +6949,16 @@
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is a ring, close it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{given} is no station equation. Write back = ahead, such as 1+200 = 1+250; part several by semicolons.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>{given} is no station. Write it such as 1+234.50 or 1234.5; part several by semicolons.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4682,8 +7103,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/pads.py" />
+      <source>{later} or its slopes take {area:.1f} m² of the platform of {earlier}. Move the pads apart, or plan a wall.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pads.py" />
+      <source>{later} reaches into the grading of {earlier} ({area:.1f} m²): it is graded into the ground as the other leaves it, so some earth is counted with both. The total is that of the finished ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
-      <source>{length:.1f} m of centreline {name} are outside the surface {surface}, in {count} stretches, the first from station {first} to {last}; nothing is said about them.</source>
+      <source>{length:.1f} m of centreline {name} are outside the surface {surface} (stretches: {count}, the first from station {first} to {last}); nothing is said about them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/run_figures.py" />
+      <source>{lines} ({count} places)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4707,6 +7143,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/grading_figures.py" />
+      <source>{name}   (heights {times} times)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/road_sections.py" />
+      <source>{name} is {length} long, from station {begin} to {end}, seen in the way of rising stations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/rational.py" />
       <source>{name} is {value}: a runoff coefficient is above 0 and at most 1, an intensity is above 0. Correct it.</source>
       <translation type="unfinished" />
@@ -4727,27 +7173,62 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/drainage/study.py" />
+      <source>{name} is {value}; it must be a number from 0 up. Correct it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/pads.py" />
+      <source>{name}: {said}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>{off}, at E {easting} N {northing}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/arguments/road.py" />
+      <source>{option} is about a road, whose line is given with --line; give that too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/settings.py" />
+      <source>{option} is for grading; give the polygon with --pad too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>{option} is for peak flows; give the intensity with --rain too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/settings.py" />
       <source>{option} is for the sheet, which is made with --smooth; give that too, 0 to smooth nothing.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/arguments/volumes.py" />
+      <source>{option} is for volumes; say from or to what: --against, --since or --volume-level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/water.py" />
+      <source>{option} is for where the water runs; ask for that with --water too.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number from zero up, not {value}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number, not {value}.</source>
       <translation type="unfinished" />
     </message>
@@ -4807,7 +7288,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/__main__.py" />
+      <location filename="../plugin/core/arguments/parser.py" />
       <source>{reason}; see --help.</source>
       <translation type="unfinished" />
     </message>
@@ -4866,6 +7347,26 @@
       <source>{surface} ({unit})</source>
       <translation type="unfinished" />
     </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>± 95 %</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>± 95 % (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>± 95 % ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout_table.py" />
+      <source>“{word}” is no column of a set-out table; choose among {known}.</source>
+      <translation type="unfinished" />
+    </message>
   </context>
   <context>
     <name>hummock</name>
@@ -4880,14 +7381,65 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>0 fits one grade to the whole line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>0 for a design, which is exact; for a second survey the noise of its points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>0 for a design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>0 for level pads.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>0 is north, 90 east, 180 south, 270 west; without meaning for a level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>0 is north, 90 east, 180 south, 270 west; without meaning for level pads.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>0.02 is usual for a fixed solution on a pole that is walked.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>0.5 m is 1 mm on paper at 1 : 500.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>100 is 1 : 100. Long lines take several sheets.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>1250 for 1+250.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/gradingresults.py" />
       <location filename="../plugin/processing/thinsurface.py" />
       <source>2DM meshes (*.2dm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>2DM meshes, such as the surface of rock; the layer's name is the material's.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4911,6 +7463,46 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>&lt;p&gt;Compares the grades and crossfalls along a line with a table of limits. A stretch passes or fails only when the whole interval in which its true slope lies with 95 % is on that side of the limit; else it is too close to tell, and more or better points are needed. The layer shows each rule as a band of its own beside the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS, such as a centreline or the middle of a walk. Crossfall is taken between two offsets; keep them inside kerbs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table of limits&lt;/b&gt; is a CSV file with the columns rule, quantity (grade, crossfall, crest_k, sag_k), at_least or at_most (1:20, 5% or 0.05; K in metres), window (m), applies, source, checked, note. Without one the table that comes with Hummock is used; each of its limits names the published source. Compare them with your copy, and with the code that applies where you build.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Indications&lt;/b&gt;, none of them a proof: to which edge the crossfall leads water; low points along both edges where water stands, deeper than the noise; and with a table of speeds (columns speed and least_k, m/%), the speed that each fitted crest suits.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; of many windows near a limit a few are judged wrongly. What lies off the surface is not judged. Whether a road, walk or ramp complies is a matter of local codes and of licensed practice, not of this check.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are: see “Volume between two surfaces”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and four standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area) and surface model (ground between the points). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic and model are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>&lt;p&gt;Computes what must be cut (ground above) and filled (ground below) to make the surface one plane: a &lt;b&gt;level&lt;/b&gt;; a &lt;b&gt;sloping plane&lt;/b&gt;, given by its height at a place, how steeply it falls and which way; or the plane through &lt;b&gt;three points&lt;/b&gt;. Exact, triangle by triangle, without side slopes; for a pad with slopes to the ground see “Grade a pad”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Polygons limit the ground. Heights are in the unit of the CRS, the direction is an azimuth: degrees clockwise from grid north.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; see “Volume between two surfaces”; the plane itself is exact, and the height offset is that between the survey and the datum of the level.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a polygon the whole surface is levelled, rim and all. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>&lt;p&gt;Cuts a surface, and a second one if you like, at right angles to a line: at whole multiples of an interval, at stations you name, at the line's ends and at its vertices. At a vertex the section halves the angle. You get the sections as lines with heights, their points with offset (right positive) and height, the areas of cut and fill, and sheets in PDF at true scale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes as “Build the surface” writes them and one line, all in one CRS. Heights are those of the triangles, with a point wherever a section crosses an edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Areas:&lt;/b&gt; cut is where the second surface is below the first, fill where it is above; exact between the surfaces as they are. Their standard deviations follow from the noise of the heights. Where both surfaces are within the noise of each other, cut and fill both come out too large; fill less cut does not.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; in tight bends wide sections cross and ground beyond counts twice, which is said. A section partly off a surface has areas only over the width covered, which a column tells. Quantities for payment are a matter of the contract and of licensed practice. Locate buried services before any excavation.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>&lt;p&gt;Divides a line into windows and gives for each the grade along it and the crossfall across it, with the standard deviation that the noise of the points makes. Both layers are coloured by class of slope, steeper darker and wider.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. A grade is positive where the surface rises with the stations, a crossfall where it rises to the right. A grade is the straight line that fits the heights in the window best. A crossfall is that of sections half a metre apart, from one offset to the other, which all have one slope in the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; from_station, to_station, from_m, to_m, slope_pct, slope_sd_pct, class (from 0, the flattest, by the size of the slope), label. Twice the standard deviation is the doubt at 95 %.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; crossfall over a kerb or a ditch is no crossfall: keep the offsets in the lane. Drift tilts a crossfall and counts only if you give it. A window that the surface does not cover has no slope. For limits use “Check a line against limits”.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>&lt;p&gt;Divides the surface along lines of steepest descent by where its water goes: to an inlet, a pond, an outlet on the rim where a channel leaves, or over the rest of the rim. The areas add up to that of the surface. With it come the channels and, between their grounds, the ridges.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Inlets are points or lines; for the catchments of points on a line give the line and the length of its stretches: each has its own catchment.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; name (the inlet's; P1, P2 … ponds by depth; O1, O2 … outlets and H1, H2 … pits by area), drains_to (inlet, pond, outlet, rim, pit), area_m2 in plan and share_pct of the surface, nowhere_m2 and nowhere_pct, the part of it whose water stays in a pond until that is full, and out_x and out_y, where it goes, in the CRS. Channels have area_m2, the ground that drains through their end.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; ground beyond the rim was not measured, so its water is missing. The catchments of a noisy survey are no finer than its points; the noise given keeps pits of noise from dividing them. An inlet takes all that comes near it: whether it can swallow that is not asked.&lt;/p&gt;&lt;p&gt;Catchments are no drainage design: local codes and licensed practice decide.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>&lt;p&gt;Does the same on two surfaces, such as the ground and a design, and says what differs: ponds that are new, gone, deeper or shallower, ground whose water goes elsewhere, and paths before and after from the same places.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS that cover much the same ground, and the same inlets on both. A pond is the same one where the pit of one lies under the water of the other. All places of the rim are taken for one, and so are all ponds, when it is asked whether water goes elsewhere.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; of ponds: change (new, gone, deeper, shallower, unchanged), before and after (their numbers on each surface), and the change in depth_m, area_m2 and volume_m3; of moved ground: from_what, to_what, area_m2; of paths: when (before, after) and those of “Paths of water”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where only one surface reaches, nothing is compared; a design that ends in the middle of the site has its rim there. Put the design into the ground first. The noise given holds for both surfaces: a design has none of its own.&lt;/p&gt;&lt;p&gt;This is an indication and no drainage design. Water turned onto a neighbour's ground is a legal matter in most places: local codes and licensed practice decide.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>&lt;p&gt;Draws contours as a plan shows them: noise calmed, corners rounded, labels that read uphill on the straight places of the lines, and spot heights at summits, pits and saddles.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and the scale at which the plan will be printed: labels keep their size on the ground, so that they fit at that scale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Calming&lt;/b&gt; moves no height by more than the tolerance you state; vertices on breaklines and on the rim stay. &lt;b&gt;Smoothing&lt;/b&gt; moves no place of a line by more than the distance you state; lines never cross each other or a breakline, rings stay closed, and each survey point stays on its side. The log says how much of both was used.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For half-foot contours&lt;/b&gt; choose interval 0.5, feet, and an index contour every 2.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; these lines are for drawing. Take numbers, volumes and hand-over from the surface, or from “Contours of a surface”. Labels for another scale are too large or too small: run it again for that scale. Short or crowded lines get no label.&lt;/p&gt;</source>
       <translation type="unfinished" />
@@ -4921,6 +7513,36 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>&lt;p&gt;Draws the topographic plan of a surface: contours with labels, spot heights that do not touch each other, your lines and parcels, grid marks with coordinates, north arrow, scale bar, legend, and what a reader must know: CRS, height datum, accuracy, contour interval, date. Where the site does not fit on one sheet at the scale, several are made, with a key map on each.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You get&lt;/b&gt; a PDF with lines and text as vectors and its fonts inside, a GeoPackage with the layers and their styles, and a print layout in the project to change by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Title and author come from the project’s properties (Project › Properties › Metadata) where you leave them empty here. The height datum is that of a compound CRS; for another CRS say it, else the plan says that it is not stated.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Accuracy:&lt;/b&gt; with check points the plan carries the sentences of the accuracy statement; otherwise it says that the heights were not tested.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; contours on the plan are calmed and smoothed within the limits you state; take numbers from the surface. Layers with transparency or blending turn the map into an image in the PDF. A second run for the same files replaces the layers and the layout of the first; duplicate a layout that you want to keep. Parcels on a plan are no boundary survey, buried services are not shown, and a plan is not for setting out without independent checks: local codes and licensed practice decide who may sign it.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>&lt;p&gt;Finds the height at which cut, times the fill that one cubic metre of it makes, equals fill and a stated surplus: the level of a pad, one shift of several pads, or the shift of a strip's whole profile. Slopes are graded anew at each height. Give pads &lt;i&gt;or&lt;/i&gt; a centreline.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Result:&lt;/b&gt; the height with its 95 % interval, volumes there, and a table and figure of cut, fill and what is left over against height: flat curves mean that a little height moves much earth, and the other way round. To make the design itself use “Grade a pad” or “Grade a strip along a line” with the balance switched on.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what those assume. The interval comes from the doubt of the volumes; the factor from cut to fill is taken as given, though it is often the less certain of the two.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where no height balances, as with a surplus larger than there is earth, it says so. Where slopes run over a brow the volume jumps; what is left over is told. Quantities for payment, slopes that stand and safety need the contract, licensed practice and the local codes.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>&lt;p&gt;Fits straight grades joined by parabolas to the heights along a line: where they begin and end, where two grades meet, and K, the length of curve for each percent that the grade changes. Grades, K and the heights that depart from the fit come with their standard deviations or residuals.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and one line in its CRS. Heights are taken at equal distances; those far off, at a cover or a kerb crossed, count little. As many curves are used as the heights are worth by the Bayesian information criterion.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Layers:&lt;/b&gt; grades and curves along the line; the points where grades meet, at the height where they do, which is not on the ground; and the residuals, surface less fit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; take about the distance of the survey's points for the spacing of heights: closer ones repeat the same points, and standard deviations come out too small. A short curve between points far apart cannot be told from a kink. This describes what is there; a design is the work of a licensed professional.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>&lt;p&gt;Follows water from places down the surface itself: across each triangle the steepest way, along a channel where two triangles fall into their edge, to a pit, an inlet or the rim. Level ground drains by the shortest way along its edges to where it goes down.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Paths start at points, along lines and inside areas at the spacing given, or all over the surface where no layer is. In another CRS they are brought into that of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; feature (of the starts), end (pit, pond, rim, inlet, or undecided where heights are equal to rounding), ends_in (the pond or inlet), length_m in plan, drop_m, and slope_pct, the mean of the path.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; noise makes pits: with its standard deviation given, paths pass hollows that noise explains, straight from the pit over the brim. Ponds are numbered from the deepest, P1, as in “Pits and ponds” with the same settings. What is not measured, such as a kerb between two passes or a pipe under a road, leads no water here.&lt;/p&gt;&lt;p&gt;Paths show where water runs on the surface as surveyed. They are no drainage design.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
       <translation type="unfinished" />
@@ -4928,6 +7550,21 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padgrading.py" />
+      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another; where one reaches into another, that is said.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>&lt;p&gt;Joins the triangles whose slope is below a limit to areas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. The slope is that of the mean gradient, by area, of the triangles within the window around each one. The limit is yours: local codes and the kind of paving decide what is too flat.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; number (1 is the largest), area_m2, limit_pct.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; single triangles of a survey with points every half metre are as steep as its noise, some percent: with a window of 0 flat ground goes unseen. A wide window averages a ridge or a channel to level ground.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a bend tighter than the strip is wide there folds it over, which is refused. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4951,13 +7588,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>&lt;p&gt;Makes points to set out from a layer: its points, the corners of its lines and polygons, a grid over its polygons, or offsets along its lines. Each gets a design height, the height of the existing ground, and cut or fill: the design less the ground, above 0 fill, below 0 cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh of the existing ground as “Build the surface” writes it, places in its CRS, and a design that whoever answers for it has released.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Design heights&lt;/b&gt; come from a field, or else from the Z of the layer where that is ticked, or else from a design surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Doubt:&lt;/b&gt; the standard deviation of cut and fill has two parts: the noise of the surveyed heights, carried through the triangle, and the doubt of set-out in plan times the slope of the ground. The design counts as exact, and ground between the survey's points may differ by more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The table&lt;/b&gt; has the columns you name, in that order, in the unit you choose; the control points stand at its end with the code CONTROL. Names are unique, capitals or not: clashes are refused. Notes and cautions stand at its head and in a text beside it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; grid coordinates used as distances on the ground: check the combined factor. A data collector in another foot, another datum or another height system. An outdated design.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Caution:&lt;/b&gt; check on control before, during and after the work. Have buried services located before anything is dug or driven in. This is no survey of boundaries: property marks, and set-out that others build on, are for a licensed professional under local rules. For machine guidance check at known points, away from the machine's path.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>&lt;p&gt;Multiplies the area of each catchment by its runoff coefficient and the intensity of the rain: the rational method, Q = C i A (E. Kuichling, “The relation between the rainfall and the discharge of sewers in populous districts”, Transactions of the American Society of Civil Engineers 20, 1889).&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; rain of constant intensity for as long as water takes from the farthest place to the outlet; find that intensity for the duration and the frequency that your code asks for. Catchments are polygons, as “Catchments” makes them. The runoff coefficient comes from polygons of ground cover, weighted by area, else from a field of the catchments, else it is one number for all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns added:&lt;/b&gt; runoff, the coefficient; area and area_unit; intensity and intensity_unit; flow and flow_unit (l/s, or ft³/s).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the method is for small areas of one kind; beyond some 80 ha (200 acres) it is commonly not used. It knows no storage: a pond upstream makes the true peak smaller. Water from beyond the surveyed ground is not counted. The flow over “the rest of the rim” is that of many places, not of one.&lt;/p&gt;&lt;p&gt;This is an indication and no drainage design: coefficients, intensities and methods are set by local codes, and a licensed professional answers for a design.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>&lt;p&gt;Puts a point with the direction and the slope of the way down at the places of a square grid. The style turns an arrow by the direction and sizes it by the slope.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. The direction is the mean gradient, by area, of the triangles around: within the window.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; direction, degrees clockwise from grid north, and slope_pct, the fall over run in percent.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; single triangles between points half a metre apart are as steep as their noise, some percent; with a window of 0 the arrows show that. A wide window hides kerbs and ditches. On level ground there is no arrow.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>&lt;p&gt;Puts each triangle of a surface into a class by its slope and joins the triangles of a class to areas. A slope equal to a limit belongs to the class below it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Slopes are rise over run in percent, the steepest way down each triangle. Limits are written such as 1; 2; 5; 8.33; 20; 50: 5 is 1 in 20, 8.33 is 1 in 12. They are no standard: set those of your site.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; class (from 0, the flattest), from_pct and to_pct (empty for the last class), label, plan_m2 and slope_m2, the area in plan and on the slope, in square metres.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; between points half a metre apart that are good to 15 mm the slope is only good to some 4 percent: noise speckles the map of nearly level ground. Thin the surface first, or judge larger areas. This map does not replace a check against the rules that apply to your site.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>&lt;p&gt;Reads the open standard LandXML 1.2 (and 1.0, 1.1): each surface becomes a 2DM mesh that all tools for surfaces take; points, source lines and alignments become layers. Units and CRS are those the file says; what you choose here wins.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; surfaces of triangles. Faces marked invisible are holes. Curves of alignments become chords that lie within 1 mm of them; heights of their lines are those of the first profile.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a file that is damaged, cut short, without units, with a corner that is missing or faces that overlap is refused, with the line and the reason: nothing of it is loaded. Files that declare entities or a document type are refused too: LandXML needs none. Faces without area in plan (walls) and spirals other than clothoids are left out and said. A file in one kind of feet with a CRS in the other is told: ask which is meant.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Caution:&lt;/b&gt; a design from elsewhere is no better than its source: compare it with the ground and with its drawings before you set out from it.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of the file.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4966,8 +7628,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>&lt;p&gt;Spans a base inside each closed line (the toe of a stockpile, the rim of a pit) and computes what of the surface stands above it and what is missing below it, exactly. Bases: &lt;b&gt;triangles through the line&lt;/b&gt;, which follow uneven ground around; the &lt;b&gt;best-fit plane&lt;/b&gt; of the line, for a pad built even; a &lt;b&gt;level&lt;/b&gt; at its lowest or highest place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and lines drawn at the toe or rim itself, in a polygon or line layer, one feature each. A line is laid on the surface to get its heights, or keeps its own Z where you say so. Breaklines along toe and crest make the surface right.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; above_m3 and below_m3 with their ± (half of the 95 % interval), areas, the base's lowest and highest height, not_measured_m2 (ground inside the line without surface).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points and of the base's line, ground between the points, and, for a line with its own heights, a height offset times the area.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the base under a heap is a guess, unless the ground was surveyed before it was heaped: then use “Volume between two surfaces”. A toe drawn too wide counts ground, too narrow leaves out the foot. This is no payment certificate; for tonnage measure the density.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>&lt;p&gt;Takes the heights of one or several surfaces along a line: as points at stations, as lines in a plane of their own, and as a sheet in PDF at true scale, with stations, heights, differences and grades below the profile.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes as “Build the surface” writes them, all in one CRS, and one line in that CRS. Heights are those of the triangles all along, not of a grid. A grade is the straight line that fits the heights in its window best; its standard deviation follows from the noise of the points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns of the stations:&lt;/b&gt; station, distance_m, easting, northing, height, height_sd, grade_pct, grade_sd_pct, and for further surfaces height_2, diff_2 and so on. Save them as CSV by giving the output a file name that ends in .csv.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The profile in its plane&lt;/b&gt; is no place on a map: to the right the distance along the line, up the height, exaggerated, both in the unit chosen. It has the CRS of the surface only so that files can hold it; look at it in a map view of its own.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; stretches off a surface are left out and said. Standard deviations know the noise of the heights you give, not errors in plan, nor ground that was not walked. Not for construction or setting out without independent checks.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>&lt;p&gt;Writes one or several surfaces in the open standard LandXML 1.2: points and faces, and as source data the breaklines and the boundary. Points of a layer, and lines with stations and the ground's profile, can go into the same file.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The file&lt;/b&gt; says its units and CRS; numbers are northing before easting, as the standard has it, plan with 4 decimals and heights with 6, all in the unit of the CRS's plan. Read again it is the same surface to the last decimal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Breaklines, boundary and voids are those the surface was held to, unless layers are given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; some programs ignore the faces and triangulate the source data anew: their surface differs where lines or the boundary are missing, so leave the rim in. Some ignore the CRS: tell it beside the file. In feet make sure which foot the receiver takes: international and US survey feet are 2 parts in a million apart, a metre or more at state-plane coordinates.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Caution:&lt;/b&gt; before construction or machine guidance compare heights at points measured independently; what may be used for it is for the responsible licensed professional and local rules.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>&lt;p&gt;Writes one surface with its lines, contours and points into the files that others load, all from the same numbers, with a list of their SHA-256.&lt;/p&gt;&lt;ul&gt;&lt;li&gt;&lt;b&gt;LandXML&lt;/b&gt;: faces, breaklines, boundary, points; see “Surface to LandXML”.&lt;/li&gt;&lt;li&gt;&lt;b&gt;DXF&lt;/b&gt; (release 12): 3D faces, contours and lines as 3D polylines, points with names and heights; layers by kind or by level. It has no CRS; unit and CRS stand in a comment.&lt;/li&gt;&lt;li&gt;&lt;b&gt;GeoPackage&lt;/b&gt;: points (rejected ones too, marked), contours, lines, triangles and further layers, each with its style.&lt;/li&gt;&lt;li&gt;&lt;b&gt;GeoTIFF&lt;/b&gt;: heights on a grid, compressed and tiled, with CRS, unit and no data outside.&lt;/li&gt;&lt;li&gt;&lt;b&gt;Mesh&lt;/b&gt;: 2DM with its CRS in a .prj file.&lt;/li&gt;&lt;/ul&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, and points in its CRS. A surface without a boundary is given its rim as one in LandXML.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a drawing read in another unit: millimetres are usual elsewhere. A grid cannot hold a kerb: volumes and levels come from faces. Files of the same names in the folder are replaced, each when it is whole; a run that is cancelled leaves the others as they were.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Caution:&lt;/b&gt; say with the files when they were made, from which survey, and how accurate they are. They are no licence to build or dig: that is for the responsible professional and local rules.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4976,13 +7658,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>A feature for each class of depth that occurs, with its exact area and volume.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>A feature for each class that occurs, from the flattest to the steepest.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>A feature for each connected area, the largest first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>A feature for each finding, at all of its points, the size in metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>A feature for each, the largest first.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4996,8 +7694,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>A height; empty where a design is given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>A hollow counts as a pond only where noise alone makes one like it anywhere in the survey with a smaller probability than this. 100: every hollow counts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>A hollow outline found from the points: triangles are taken off the rim while the circle through their corners is wider. About 1.5 times the distance of the passes follows the bays of a site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importsources.py" />
+      <source>A layer is given twice; give each layer once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>A layer of exactly three points with Z, in the CRS of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>A layer with one line, or with one selected. Stations count from its first vertex.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>A line for each start with a way down, in the direction of the water.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>A line for each surface, for a map view of its own or a print layout.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5011,8 +7744,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>A map and a table of the ponds, with the method, its source and its limits.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>A mesh (2DM) for each surface, named after it, with its CRS beside it as .prj.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>A mesh does not hold it. “Check the survey” finds it from the survey itself (how heights repeat); 0.015 m is usual for RTK in the open. 0: every hollow counts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceinput.py" />
       <source>A mesh layer or a mesh file, as “Build the surface” writes it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>A pad whose field is empty takes the value given for all.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>A page for each sheet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>A place in the basin (empty: the lowest of the surface)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>A point at each station with heights, grade and their standard deviations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>A point for each arrow.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>A point for each curve, with the height where its grades would meet.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5031,6 +7809,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>A projected CRS, or a compound one with heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>A projected CRS, or a compound one with heights; usually the one that the rover was set to. The file does not say it.</source>
       <translation type="unfinished" />
@@ -5046,6 +7829,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>A road, path or bank from a typical section at given heights, with its haul.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>A section at each bend.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>A section at the beginning and at the end.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>A spike is off its neighbours by more than this, and far more than they scatter.</source>
       <translation type="unfinished" />
@@ -5057,7 +7855,12 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>A table of points or lines of the file to use, flag or reject, with reasons.</source>
+      <source>A table of lines of the file to use, flag or reject: columns line, status and reason; of several files also source, the name of the file as in the field source of the points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>A table of the ground that drains to each inlet, the rim and hollows, in m².</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5076,6 +7879,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>A table, a row for each section; only with a second surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>About 4 walking; what you drive with a vehicle.</source>
       <translation type="unfinished" />
@@ -5086,8 +7894,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>About the distance of the survey's points along the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>About the spacing of the survey's points shows all that they know.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Above 0 and at most 1.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Above 0 and at most 1: the share of the rain that runs off.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Above the bases, all together (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5106,9 +7935,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Add the meshes to the map when done</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Add the surface to the map when done</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Add the surfaces to the map when done</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5122,8 +7961,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Adds how far the ground departs from the straight lines between points, judged from the surface's own roughness. Switch it off where the existing surface is a design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Adds the surface's height, slope, aspect and triangle to points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Add…</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Alignments</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Alignments read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Alignments written</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5147,6 +8011,51 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>All water that comes to a triangle no farther than this from the inlet. 0: the triangles it is in or touches. Between points far apart a triangle is large.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Along its first feature the volume is also told by average end areas and by the prismoidal formula, in the HTML report.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Also as PDF</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Also at the corners of lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Also at the ends of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Also at the vertices of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>An indication of the peak flow of catchments, Q = C i A.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>An indication: to which edge the lane leads water.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>An indication: where water stands along the two offsets.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Any lines, such as a centreline or the edges of parcels.</source>
       <translation type="unfinished" />
@@ -5167,8 +8076,113 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Area (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Area and volume of the water in a basin by its level, from the pit to the spill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Area at the spill level (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Area compared (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Area of cut (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Area of fill (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Area of the surface (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Area that drains nowhere until ponds are full (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Area under water when all are full (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Areas flatter than a limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Areas flatter than {limit:g} %: {count}, together {area:.1f} m², {share:.1f} % of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Areas of cut and fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Arrows down the slope at a stated spacing, larger where it is steeper.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Arrows of flow</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Arrows: {count}, {spacing:g} m apart.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>As in 1.5 or 1,5.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As in the check of a road against limits.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As in “Import survey points”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>As left.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>As left. One side may be negative for a walk that lies all on the other.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>As polygons with slope and area; they make it large.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>As the data collector takes it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5177,8 +8191,33 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
-      <source>At this scale labels have the size and spacing below.</source>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As “Check the survey” does.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>At the middle of each pad's bounding box. Where cut and fill are to balance: a first guess.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>At their design heights, coloured by cut and fill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
+      <source>At this scale labels have the size and spacing they need.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Balanced height (in the unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Base</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5187,8 +8226,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Bearing of the grid (degrees)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Before numbers and stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Before or after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Below the bases, all together (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Besides whole stations and the ends.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Between cells</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/codeoptions.py" />
       <source>Between several codes on one point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Between them the strip runs straight; corners of the line have stations of their own.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5198,8 +8272,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Boundary (empty: that of the surface)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Breakline</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Breaklines (empty: those of the surface)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Breaklines and boundaries</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Breaklines and boundaries read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Breaklines of the design</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5213,8 +8312,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Breaklines, boundary and voids, such as the layer that “Build the surface” writes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Build the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>By class of depth.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5223,8 +8333,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/desk.py" />
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>CRS (empty: as the file says)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5249,6 +8365,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>CRS of the points wanted</source>
       <translation type="unfinished" />
     </message>
@@ -5258,13 +8375,25 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
       <location filename="../plugin/processing/coverage.py" />
       <source>CSV files (*.csv)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/contours.py" />
       <source>Calm noise: move heights by up to (m; 0: not at all)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Cancel</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/running.py" />
+      <source>Cancelled.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5273,8 +8402,39 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Catchment</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Catchments</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Catchments before and after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Catchments: {CATCHMENTS}, together {AREA:.1f} m²; {NOWHERE:.1f} m² of it drain nowhere.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Cell size (in the unit of the surface's CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Cell size of the depth raster (in the unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Cells of the GeoTIFF (unit of the CRS)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5283,7 +8443,64 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Centreline</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Centreline (one line)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Chance of noise (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Change</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Change of grade (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Change of the water in full ponds (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Changed surface (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Channels</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Channels: least ground that drains to them (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Check a line against limits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Check points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Check points (CSV file)</source>
       <translation type="unfinished" />
     </message>
@@ -5308,8 +8525,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Check the points automatically</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Check the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Check them</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5318,8 +8545,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Choose a folder for the products.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Choose a survey file first; then it can be shown here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Choose the CRS from a list</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Choose the survey file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5338,13 +8580,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Class</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Class of slope (from 0)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>Classes that occur</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Clockwise from grid north.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Code</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointsource.py" />
       <source>Code field (empty: “code” where there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Code field (of points)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5365,7 +8632,23 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Columns (empty: as recognised)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Columns of the table</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Columns side (left, right, both), part (its name, or ditch, cut slope, fill slope), width (m), crossfall (%), depth (m) and run (1 : n), rows from the centreline outward.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Columns station and height, in metres, and if wanted curve, the length of the vertical curve about the place. Straight between them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5389,8 +8672,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Compares ponds, catchments and paths on the ground and on a design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Contour</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Contour interval</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5399,13 +8692,20 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>Contour interval {interval:g} {unit}, index every {every}. For drawing, heights were moved by up to {moved:.3f} m and lines by up to {shifted:.2f} m in plan.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Contour labels</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation type="unfinished" />
     </message>
@@ -5425,8 +8725,24 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Contours, labels, spot heights and sheets, with their styles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Contours: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Control point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Control points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5451,8 +8767,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>Coordinates: {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Corners that lines or polygons share are set out once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Cover field (empty: the field cover, if there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Crest</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5466,13 +8797,145 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Cross-sections</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Crossfall is taken from here to the right end; in the unit chosen. Keep both inside kerbs and edges.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Crossfall of the lane (%; below 0 falls outward)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Crossfall of the shoulder (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Crossfall to the edges</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Crossfalls</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Curves at most</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Cut (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Cut and fill balance at {height:.3f} ({shift:+.3f} ± {half:.3f} m, 95 %).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Cut and fill balance with the design shifted by {shift:+.3f} ± {half:.3f} m (95 %).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Cut and fill from it to the survey. Give a design or an earlier surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Cut and fill from the survey to it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Cut and fill of level pads, with slopes to the ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Cut by region and material</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Cut or fill not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>Cut there (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Cut {value:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m².</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Cut, fill and net with their doubt.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>Cut, fill and the running balance from station to station.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Cut, fill and what is left over about the balanced height; empty without a balance.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Cut, half its 95 % interval (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Cut, second surface below ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Cuts surfaces square to a line, with areas of cut and fill, also as sheets.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Daylight lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Decimal sign</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Decimals</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Decimals of spot heights</source>
       <translation type="unfinished" />
     </message>
@@ -5483,11 +8946,25 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Decisions on points (CSV)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Deeper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Deepest cut (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checkline.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Delimited text (*.csv *.txt);;All files (*)</source>
       <translation type="unfinished" />
     </message>
@@ -5497,13 +8974,106 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Delimited text or a receiver log. It is only read.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Departure not worth a curve (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Depression contour</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Depth (GeoTIFF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Depth (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Depth below the sill (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Depth classes (m; empty: round ones)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/depthstyles.py" />
+      <source>Depth of cut and fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Depth of cut and fill (polygons)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Depth of the ditch below the edge (m; 0: none)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Design (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Design height (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Design heights are the Z of the layer</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Design less existing height at the cell middles, in the unit of the CRS; fill above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Design surface (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Design, for the next step</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Design, height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Design, or the later survey (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Direction</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Direction (degrees from grid north)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5517,8 +9087,39 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Distance along the line (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Distance between heights (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Distance between stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Distance of labels along a line on the plan (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Distance of stations (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Distance of the sections (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Divides a surface by where its water goes: inlets, ponds, outlets, the rim.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5527,8 +9128,83 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Does the whole job from the survey file and tells it in HTML and PDF.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Done.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Doubt of the ground between the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drained to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drains now to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drains nowhere until full</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drains nowhere until ponds are full (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drains nowhere until ponds are full (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drains to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Draw the contours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Drawn below all else, in the style that the layer has.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Drawn below the contours in their own styles, the first on top.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Drawn by</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildedits.py" />
       <source>Drawn from point to point (snap to them); they become edges. A column “edit” may say swap_edge: the line then lies on the edge to be replaced by the other diagonal.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Drawn on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Draws a plan at a scale as print layout and PDF, on one sheet or several.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5539,6 +9215,16 @@
     <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Draws contours exactly on the triangles of a surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Drift shared by neighbouring points (m, 1 sigma)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Drop (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5562,13 +9248,61 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Each polygon feature is one region, with all its parts and holes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Each polygon is graded to a level or a sloping plane; holes stay as they are, but slopes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Each stretch of a line, around its station, is an inlet of its own. Empty: each line is one inlet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Each triangle as a polygon with its slope (%) and plan area (m²).</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Earlier surface (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <location filename="../plugin/processing/basinstorage.py" />
+      <location filename="../plugin/processing/padgrading.py" />
+      <location filename="../plugin/processing/stockpile.py" />
+      <location filename="../plugin/processing/stripgrading.py" />
+      <location filename="../plugin/processing/volume.py" />
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Earthwork</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Easting (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Easting of the origin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Edges and breaks of platform and slopes with their heights, by kind.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Edges with slopes of their own (lines)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5642,6 +9376,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>Empty: ground that only one surface covers is left out. A height, in the unit of the CRS, counts it against that level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <location filename="../plugin/processing/flowpaths.py" />
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Empty: one that suits the size of the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Empty: so that the fewest passes are needed.</source>
       <translation type="unfinished" />
@@ -5652,8 +9398,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Empty: the author in the project’s properties.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Empty: the finest class of whole centimetres that is met.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Empty: the title in the project’s properties.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Ends at</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Ends in</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5662,13 +9428,136 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Even depth, wherever earth is moved; cut and fill are then told from the bared ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Every height taken, and how far it is from the fit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Every point with section, offset and height; as CSV where the file ends in .csv.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Every rule along the whole line; as CSV where the file ends in .csv.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Every so many contours one is drawn heavier and labelled.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Every start with the same columns, also those in a pit or off the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>Exact cut and fill from one surface to another, with how sure they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Exact cut and fill in each polygon of a layer, by depth and by material.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Exact cut and fill to make a surface level, or an even slope.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Exact for all work; smooth for hillshades and pictures.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Exact volume above and below the base that a toe or rim line spans.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Exaggeration of heights in the plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Existing height (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Existing surface (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Existing surface, or the earlier survey (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Faces name their neighbours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Faces written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Fail</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Fall of the pads (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Fall over run in percent.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Fall to the left edge (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Fall to the right edge (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Falls towards (degrees from grid north)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Feature of the start</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Field of design heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Field of the ground cover with its runoff coefficient</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5682,8 +9571,147 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the direction of the fall (degrees)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the fall (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Field with the height of the face (m; empty: as above)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Field with the intensity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the level</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the pads' names</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Field with the runoff coefficient</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the slope of cut (1 : n)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Field with the slope of fill (1 : n)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Field with their names (empty: numbers)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Figures, verdicts, sources and cautions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Files</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Files of any size; those in a zip are to be unpacked first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Files written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Fill (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Fill from one cubic metre of cut (m³ compacted)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Fill less cut (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Fill less cut ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Fill less cut {value:.2f} ± {half:.2f} m³ (95 %); {area:.1f} m² compared.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Fill less cut, half its 95 % interval (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>Fill there (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Fill to be left over for use elsewhere, or to be had from there. Topsoil that is stripped first is not in the balance.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Fill {value:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m².</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Fill, cut below 0 (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Fill, half its 95 % interval (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Fill, second surface above ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Find the height that balances</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5697,13 +9725,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Finds the grades and parabolas that an existing profile follows.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Finds what auto-recorded points get wrong: lifted poles, lost fixes, stops, repeats.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Finds where water stands, how deep and how much, and where it spills to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Finest class met (cm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Finished ground (2DM mesh)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Finished ground, for the next step</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Finished ground, height</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5713,13 +9766,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>First line of the table.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>First lines of the file</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>First number</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>First say what is open: press one of the answers above, or choose the roles.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>First surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>First surface, for the next step</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5730,6 +9803,11 @@
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit a survey to control points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Fit grades and vertical curves</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5744,6 +9822,46 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Flat area (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Flat areas</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Flatter than (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Folder</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Folder for the surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Folder of the job</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Folder of the products</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Follows water from points, lines or areas down a surface to where it ends.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>For a survey that is fitted to control points in a later step.</source>
       <translation type="unfinished" />
@@ -5751,6 +9869,16 @@
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>For drawing only: heights were moved by up to {moved:.3f} m, then lines by up to {shifted:.3f} m in plan. Contours: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>For files that say one unit for lengths and another for elevations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>For points and corners that were drawn in 3D; goes before the design surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5769,13 +9897,93 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>For the areas of cut and fill; in the CRS of the first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>For the data collector.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>For the number of loads of waste and borrow; empty: none are told.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>For the raster and the check by a grid only; volumes do not depend on it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>For the time of concentration and the frequency that your code asks for.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>From (m along the line)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>From here water runs down to the pit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>From offset, right positive ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>From places that have a path on both surfaces and another one after the change.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>From section to section along the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>From station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>From the standard you work to. None comes with Hummock.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>From window to window (m; empty: no overlap)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Further layers for the GeoPackage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Further note</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Further stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Further surfaces</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5792,6 +10000,11 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Gaps of the lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>GeoPackage (*.gpkg)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5815,12 +10028,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Give a design or a level to compare with: one of them, not both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Give a file of control points, or a layer in its place (not both).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Give a survey file, or a layer of points in its place (not both).</source>
       <translation type="unfinished" />
     </message>
@@ -5830,13 +10048,98 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>Give pads or a centreline, one of both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Give the plane by a level or by three points: one of them, not both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Gives lines the surface's heights, with a vertex at every triangle edge.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Goes into the source data of the first surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Gone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padgrading.py" />
+      <source>Grade a pad</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>Grade a strip along a line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Grade along a line and crossfall across it, with standard deviations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Grade along the line (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Grade at the end (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Grade, of a curve the one it begins with (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Grades</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Grades and crossfall</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Grades and crossfalls against a table of limits: pass, fail or too close to tell.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Grades and curves</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Grid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Grid distance over ground distance, where one is prescribed for the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Grid north</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>Grid north is {angle:.2f}° {side} of true north here.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5850,13 +10153,75 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Ground cover</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Ground taken by the design (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Ground to grid and back</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ground whose water goes elsewhere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ground whose water goes elsewhere (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Gullies and the like, where water leaves the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/roadinput.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/waterinput.py" />
       <source>HTML files (*.html)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Half the 95 % interval of the shift (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Hand over files</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Hand-over</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Height (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Height datum</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5880,6 +10245,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Height of grades and curves ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Height of surface {number} ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Height of texts in DXF (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Height of the faces (m; below 0: the second line is lower)</source>
       <translation type="unfinished" />
@@ -5890,8 +10270,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Height of the pads (a number, or balance)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Height of the pit (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Height of the surface ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Height offset between both (m, 1 sigma)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>Height that balances cut and fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Height where they meet ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights (GeoTIFF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Heights and grades along a line over one or several surfaces, also as a sheet.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5916,14 +10331,49 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Heights of the first surface along the lines with stations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Heights wander by this within a minute or two, so passes side by side differ by it. It hardly matters for a grade along the line, but it tilts a crossfall. 0 if every height has an error of its own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Heights wanted</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Heights were not tested against independent check points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Heights, smooth (drawing only)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>Heights: {datum}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Highest fill (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Highest height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Highest height of the first surface (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5937,8 +10387,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>How high a pad or a strip must lie for its cut to make its fill, and how sure that is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>How much the ground bends: our own choice of values, no standard.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>How steeply the plane falls; 0 is level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>How sure it is that both have the same height datum: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5960,6 +10425,11 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Import survey points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>In DXF a layer for each level</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5988,13 +10458,59 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>In the order of the line, with grade, K and their standard deviations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>In the order wanted, of: name, easting, northing, design_height, ground_height, cut_fill, cut, fill, sigma, code, station, offset.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>In the unit chosen, right positive: 0 for the line itself, else its parallel.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>In the unit chosen, seen in the way of rising stations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>In the unit chosen: sections at whole multiples of it; 0 for none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>In the unit chosen: whole multiples of it, and both ends of the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>In the unit of the CRS; goes before Z and design surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the interval.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>In the unit of the table. Rows lie at whole multiples of the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>In the unit of the table: 1250 for 1+250.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6008,12 +10524,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Independent check points in the CRS of the points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Independent check points in the CRS of the surface, for the accuracy on the plan.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Index contour</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Index contour every … contours</source>
       <translation type="unfinished" />
     </message>
@@ -6023,13 +10550,64 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Inlets</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Inlets and outlets</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Inlets take water within (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Inlets without a name are numbered.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Inner side of the ditch, 1 : n</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Inspect a surface</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Intensity of the rain (mm/h or in/h)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Interval (in the unit below)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>It appears only when it is whole.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>It holds {volume:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m², filled to {spill:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>It is taken away, whatever the balance.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6040,6 +10618,27 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Its name; may be empty where the file holds one set.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Its standard deviation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Its standard deviation (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Its standard deviation (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Its standard deviation ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6058,8 +10657,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>K ({unit} for each percent)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Kerbs and walls (lines with heights)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Key map</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Kind: grade, crest or sag</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Label</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6068,8 +10687,44 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>LandXML file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>LandXML files (*.xml *.landxml);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>LandXML files (*.xml)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Lane to the left of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Lane to the right of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Larger gives fewer curves.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Largest change of a height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Largest crossfall, either way (%)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6085,6 +10740,16 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Largest empty circles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Largest peak flow (l/s or ft³/s)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Largest residual (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6108,8 +10773,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Layers of the plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/hummock.py" />
+      <source>Leads through a survey, from its file to plan and report.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Least area (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Least depth of a pond (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Least fall to an edge (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Least height of a spike (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Least piece of moved ground (m²)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6118,8 +10813,83 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Leave it empty to compare with a level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Left empty, points are numbered, and offsets named by station and side.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>Left over (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Legend</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Length ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Length in plan (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Length of the curve ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Length of the gaps (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Length of the line (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Length of the water along the line (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Level (height in the unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Level (height, in the unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Level (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>Level in place of a surface that is missing</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Level in the unit of the CRS, above_pit_m, area_m2 and volume_m3.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Level instead of a design (in the unit of the CRS)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6129,8 +10899,59 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Levels of the curve</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padgrading.py" />
+      <source>Levels polygons, or slopes them, with slopes of cut and fill to daylight.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Limit (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Limits as a file to edit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
       <location filename="../plugin/processing/slopemap.py" />
       <source>Limits between the classes (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Limits of the road (CSV; empty: those that come with Hummock)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Line for sections (check by other methods)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Line of a road</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Line of column names</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6144,13 +10965,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Lines drawn along edges of the pads. Edges within 0.1 m of a line take its slopes, from the fields cut_run and fill_run (1 : n) of the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Lines in the direction of the water.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Lines in the file</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Lines of no cut and no fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Lines of the surface</source>
       <translation type="unfinished" />
     </message>
@@ -6165,13 +11002,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Lines rejected</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Lines that become edges and take their heights from the surface around them.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Lines that begin with #; switch off for a data collector that cannot skip them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Lines that cross are joined there by a new point; this gives its height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Lines that follow no edge of a pad, not used: {count} of {total}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6185,6 +11037,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Lines with heights from left to right, one for each surface and part.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>Lines with level, index and depression.</source>
       <translation type="unfinished" />
@@ -6192,6 +11049,11 @@
     <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>Lines with level, index and depression; for drawing only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Lines with stations</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6207,6 +11069,16 @@
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>Links between them: {count} lines, {length:.0f} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Load of a truck (m³ loose)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Loads: {waste} of waste, {borrow} of borrow.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6228,7 +11100,28 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Longest edge at the rim (m; empty: no limit)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Look for gaps</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Loose from one cubic metre in the ground (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Low points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Low points of the edges</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6237,13 +11130,94 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Lowest height ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Lowest height of the first surface (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Made if missing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Made only when asked for.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Make the plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Maps and tables of paths, ponds and catchments, with method, sources and limits.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Maps before and after, tables of ponds and of moved ground, with limits.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Marks ground that falls too little to shed water.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Marks what a surveyor would warn of: spikes, gaps, long and level triangles.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>Mass diagram (pieces of the centreline)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Material at the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Mean depth of cut (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Mean depth of fill (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>Mean difference, the bias (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Mean gradient over (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Method: rational, Q = C i A ({source}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Metres out for each metre down.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6258,7 +11232,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>More files of the same site</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>More files that are handed over</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6267,13 +11247,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>More layers</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>More layers of points of the same site</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>More surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>N</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Name</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointsource.py" />
       <source>Name field (empty: “name” where there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Name field (of points)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Name of an inlet (empty: the field name, if there is one)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Name of the files</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Name of the surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6287,8 +11307,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Names that come again get a number behind them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Neighbours share drift within (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>New pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>No cell centre lies on the surface: the raster is empty. Choose smaller cells.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>No cut, no fill</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6297,13 +11337,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/contours.py" />
       <source>No place of a line moves farther. In metres whatever the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>No place should be farther than this from a measured point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>No surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6317,8 +11362,39 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Noise of a height: standard deviation (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Noise of a surveyed height (m, 1 sigma)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Noise: {count} of {vertices} vertices of the surface are points of {layer}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Northing (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Northing of the origin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Not a design for construction: whether slopes stand, and safety while they are dug, need licensed practice and the local codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Not a payment certificate: the contract says what is measured and by whom. Locate buried services before anyone digs.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6327,9 +11403,52 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Not compared: design only (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Not compared: existing surface only (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Not for setting out without independent checks. Parcels are no boundary survey; buried services are not shown.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Notes at the head of the table</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Number of areas</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Number of arrows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Number of catchments</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Number of contours</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Number of cross-sections</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6348,8 +11467,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Number of paths</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Number of pieces on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Number of pits, those of noise too</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6363,8 +11492,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Number of ponds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/roadprofile.py" />
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Number of sheets</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Number of spot heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Number of the cross-section</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Number of the curve</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Number of the rule</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Number of the surface</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6374,8 +11538,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Number of vertical curves</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Of coordinates and heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Of coordinates, heights and stations in the table, and of the lengths given here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Of each of its points by itself: 0 for a design, more for a second survey.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6384,8 +11569,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Of it the part that drifts (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of its easting, northing and height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Of one surveyed height, its drift included. “Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6404,8 +11599,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Of the intensity and of the results. Nothing is rounded between them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Of the plane; where it slopes, its height at the place below.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Of the profile as a layer; the sheet has scales of its own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Of the sheets in PDF. Print them at 100 %, without fitting to the page.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Of the value.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Of what is given and shown here. Coordinates of layers stay in the unit of the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Off the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Offset of the line whose grade is taken</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6414,8 +11644,54 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Offset, right above 0 (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Offset, right positive ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Offsets from lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Offsets: “{text}” is no list of numbers, such as -3.5, 0, 3.5.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>On a slope a pole held aside meets another height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>On the demo survey:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>One band of heights in the unit of the CRS; the file's name ends in .tif.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>One line, such as a centreline, in the CRS of the surface. Stations grow in the way it was drawn. Of a layer with several lines select one and tick “Selected features only”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>One page with numbers, doubt, map, histogram, other methods and cautions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>One page: plan, sections, volumes with their doubt, balance, other methods, cautions.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6426,6 +11702,12 @@
     <message>
       <location filename="../plugin/processing/pointsource.py" />
       <source>Only for points whose geometry has no heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Only inside these polygons</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6444,8 +11726,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>Open</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>Open: {question}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Opens its dialog; what you run there becomes a step of the job.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Optional in the standard; makes the file larger.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>Options…</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6459,13 +11761,49 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Other days or rovers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Other days or rovers. All points are kept with their file; names that occur twice and same places with different heights are reported.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Other surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Otherwise contours lie on CONTOUR and CONTOUR_INDEX.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Otherwise the strip ends with a steep face where it is above or below the ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Otherwise they are laid on the surface. Z is in the unit of the CRS of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Outlets on the rim: least catchment (m²)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Outside the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>PDF files (*.pdf)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6479,8 +11817,69 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/styles.py" />
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Pad {name}: nothing says how high it is; give a level, or fill the field.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Pads (polygons)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Pads to be graded</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Page (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pages.py" />
+      <source>Page {page} of {pages}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Pairs of cross-sections that cross</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Paper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Parcels</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Parcels or phases whose volumes are told apart; the field name names them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Part of pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Part of the section on the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
       <source>Pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Pass walked</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6504,8 +11903,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Path after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Path before</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Paths before and after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Paths of water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Paths, ponds and catchments.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Paths: {PATHS}. Starts whose water leaves over the rim: {TO_RIM}, comes to an inlet: {TO_INLETS}, stays in a pit or pond: {STAY}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/codeoptions.py" />
       <source>Pattern of a code (regular expression; empty: code, line number, words)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Peak flow (rational method)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Peak flows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Per depth class.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Per material.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6520,7 +11969,33 @@
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
+      <location filename="../plugin/processing/waterstyles.py" />
       <source>Pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Pit and spill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Pits and ponds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Pits and spill points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Pits: {PIT_COUNT}; ponds that noise does not explain: {PONDS}, {AREA:.1f} m² and {VOLUME:.2f} m³ when all are full.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Place that has the level (empty: middle of the surface)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6539,6 +12014,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Plan (PDF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Plan area (m²)</source>
       <translation type="unfinished" />
@@ -6549,16 +12035,40 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Platform and slopes to daylight; the CRS is written beside it as .prj.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Platform break</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Platform edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Point beside a line</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/readlandxml.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Points (gullies, the end of a pipe, an outlet on the rim) or lines (a trench drain). Each takes all water that reaches a triangle near it. In another CRS they are brought into that of the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6592,6 +12102,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Points of the cross-sections</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points off the surface</source>
       <translation type="unfinished" />
@@ -6622,6 +12137,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Points read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Points rejected</source>
       <translation type="unfinished" />
@@ -6639,6 +12159,21 @@
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>Points to ask at</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Points to set out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Points to use, flag or reject, by their line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Points under water</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6698,6 +12233,31 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Points without design height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Points written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Points, lines or polygons in the CRS of the existing surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Polygons in a projected CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Polygons or closed lines that the surface leaves out, such as buildings.</source>
       <translation type="unfinished" />
@@ -6708,8 +12268,68 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Polygons, each with a runoff coefficient. Ground without one takes that of its catchment.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Polygons, in a projected CRS; holes are left out. Select features to plan some only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Polygons, or lines that are closed; one feature a stockpile or pit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Pond after</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Pond before</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Ponds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ponds compared</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ponds new: {NEW}, gone: {GONE}, deeper or shallower: {CHANGED}; {VOLUME:+.2f} m³ in full ponds; {MOVED_AREA:.1f} m² whose water goes elsewhere.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ponds that are deeper or shallower</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ponds that are gone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Ponds that are new</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Ponds: chance of noise at most (%)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6728,8 +12348,48 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Profile (CSV; empty: the Z of the line)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Profile along a line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Profile in its plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Profile, sections and grades along it, checked against limits.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Profiles take the largest usual scale that fits, cross-sections that of the lengths.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Project</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Proposes where to walk on an area, how far and how long, before going out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Put layers and layout into the project</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>QGIS knows no CRS of this code.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6738,6 +12398,11 @@
       <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Quality</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Quantity</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6756,6 +12421,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Raises or lowers the whole design until cut, times the fill that a cubic metre of it makes, equals fill and the surplus.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Read LandXML</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Read coordinates outside the area of use as</source>
@@ -6767,6 +12442,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Read the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>Read them so: {cause}</source>
       <translation type="unfinished" />
@@ -6774,6 +12454,21 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Reads a survey file into a point layer and accounts for every line of it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Reads surfaces, points, lines and alignments of a LandXML file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Regions</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Regions of the volumes</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6788,13 +12483,90 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>Remove</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Report (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Report (PDF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Report of the change (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Report of the ponds (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Report of the survey</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Report of the survey {file}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Report of the water (HTML)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Report, surface, contours and tables; files of these names there are replaced.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Residuals</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Residuals at control</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Ridges</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Rim as boundary where there is no other</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Rising depths such as 0.1; 0.25; 0.5; 1, used for cut and for fill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>Rising numbers with semicolons or blanks between them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Rising numbers with semicolons or blanks between them. They are no standard.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Roads and lines</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6808,8 +12580,54 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Rows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic and surface model.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Rule</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Rule does not apply</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Rules bring the window over which their slope is taken.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>Run</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Run everything</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Run what is out of date</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Runoff coefficient</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6818,8 +12636,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>S makes S001, S002, …; give each job another one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Saddle</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Sag</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6838,12 +12666,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Say the CRS of the survey, such as EPSG:25832.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Say which field of the ground cover holds its runoff coefficient.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Scale</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Scale of heights (1 : N; empty: chosen)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Scale of lengths (1 : N)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
       <source>Scale of the plan, 1 : …</source>
       <translation type="unfinished" />
     </message>
@@ -6858,6 +12707,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Second surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Second surface (2DM mesh), such as a design</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Sections reach to each side (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Separator</source>
@@ -6869,13 +12733,66 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Set out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Set-out points with design height, cut and fill, and a table for data collectors.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Seven parameters also tilt the survey; level instruments need four.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Shallower</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Shallower hollows do not count, however sure they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Share of cut that cannot be used as fill (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Share of the site in long triangles (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Share of the surface (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayout.py" />
+      <source>Sheet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayers.py" />
+      <source>Sheets</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <location filename="../plugin/processing/roadprofile.py" />
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Sheets (PDF)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Sheets: {count}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6889,6 +12806,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Shift that balances (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Shorter than the window, windows overlap and neighbours share points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Shows the file, the role of each column, rejected lines, and where points would land</source>
       <translation type="unfinished" />
@@ -6896,6 +12823,11 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Shows where nothing was recorded, and lists the places to walk again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Shrinkage: 0.9 where ten cubic metres in the ground make nine of fill. It depends on the material; take it from tests or the contract.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6909,6 +12841,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Slope (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Slope break</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>Slope classes</source>
       <translation type="unfinished" />
@@ -6916,6 +12860,51 @@
     <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>Slope map</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Slopes at both ends too</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Slopes at outer corners</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Slopes of cut, 1 : n</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Slopes of fill, 1 : n</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Slow errors of the receiver that points recorded near each other have in common.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>Smaller areas are left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Smaller gives more channels, and ridges between them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Smaller ones are counted together with the rest of the rim.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Smaller pieces, as along edges that are drawn twice, are left out.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6934,13 +12923,43 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/contours.py" />
       <source>Smooth: move lines by up to (m in plan; 0: not at all)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>So many even steps from the pit to the spill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>So that a program that triangulates anew ends where the surface ends.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Source of the limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Spacing along lines and in areas (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Spacing along the passes (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>Spacing of the arrows (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Spacing of the grid, or interval along lines</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6950,8 +12969,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>Spacing of the starts of paths (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Speed (km/h)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Speeds and least K of crests (CSV)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6966,12 +12995,39 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Spill level (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Spill point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Spills to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/planlayers.py" />
       <source>Spot heights</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Stage, area and volume</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Standard deviation of K ({unit}/%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/roadinput.py" />
       <source>Standard deviation of a height (m)</source>
       <translation type="unfinished" />
     </message>
@@ -6991,13 +13047,88 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Standard deviation of a surveyed height (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Standard deviation of it (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Standard deviation of one height of the rover (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Standard deviation of set-out in plan (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Standard deviation of the depth (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Standard deviation of the grade (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. A mesh file does not hold it, so it is asked for.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Standard deviation of the residuals, robust (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Standard deviation of the second surface (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Start</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts and their ends</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts off the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts off the surface, without a path: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts whose water comes to an inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts whose water leaves over the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts whose water stays in a pit or pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Starts: points, lines or areas</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7011,13 +13142,174 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutlayer.py" />
+      <source>Station (unit of the table)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Station equations (back = ahead)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Station of the highest or lowest place</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Station of the line's beginning</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Station of the lines' beginning</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Station of the lines' beginning (unit of the CRS)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Station of the lowest place</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Station of the sill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Station of the value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Station where the grades meet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Steep end</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Steepest grade, either way (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Stockpile or pit volume</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Stockpiles and pits</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Stockpiles and pits on {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Stopping, turning, looking for the next line.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Storage of a basin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Straight grade</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Straight grades and parabolas fitted to that profile, as “Fit grades and vertical curves” does, as the alignment's profile. It describes what is there; it is no design.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Stretches of line inlets (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Stretches off the surface, left out: {count}, together {length:.2f} m of line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Stretches that fail</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Stretches that pass</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Stretches too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Stretches with verdicts</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Such as -3.5, 0, 3.5 in the unit of the table: left is below 0, right above.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Such as 1+234.50; 1+300, parted by semicolons.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Such as a centreline; stations grow in the way it was drawn.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Such as a design. Differences are theirs less the first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Such as a design; named by their files, in the CRS of the first surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Such as a plan; the report lists them with their SHA-256.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7049,6 +13341,8 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/drapelines.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
+      <location filename="../plugin/processing/roadlayers.py" />
+      <location filename="../plugin/processing/sectionlayers.py" />
       <location filename="../plugin/processing/slopemap.py" />
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -7068,6 +13362,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Surface above the fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Surface as a raster (DEM)</source>
       <translation type="unfinished" />
@@ -7075,6 +13374,26 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Surface below the check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Surface below the fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Surface less fit (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Surface to LandXML</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Surface {number} less the first ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7089,13 +13408,58 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <source>Survey file</source>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Surfaces read</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Surfaces written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Surfaces: {surfaces}, points: {points}, breaklines and boundaries: {lines}, alignments: {alignments}. Unit of the file: {unit}; CRS: {crs}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Surplus of the balance (m³ of fill; below 0: brought in)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/hummock.py" />
+      <source>Survey desk</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Survey file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>Survey files</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Survey or control points.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7110,12 +13474,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Survey points (for times and own deviations)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Survey points in local coordinates</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Surveyed on</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Swell: how much room dug earth takes on a truck, such as 1.25.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/readlandxml.py" />
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Switch it off for a step inside a model.</source>
       <translation type="unfinished" />
@@ -7131,9 +13512,31 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Table for the data collector</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Table of limits (CSV; empty: the one that comes with Hummock)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/stripinput.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Tell where the water runs</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Test the accuracy</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7152,8 +13555,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Text files (*.csv *.txt)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>Text in UTF-8; its notes stand in a second file, NAME_notes.txt.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>That of the mesh where it is empty.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>The catchments with their peak flow.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>The changed surface is in {other}, the other in {crs}; bring both into one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>The coordinates are local or assumed: no CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>The day of the survey, as it shall be written.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>The design, or a later survey, in the same CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7163,6 +13601,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>The difference in height between two neighbouring contours.</source>
       <translation type="unfinished" />
     </message>
@@ -7172,8 +13611,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The distance of the passes is measured from the triangles themselves; with 1.5, bays wider than three passes stay open. For surveys recorded while walking to and fro.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/contours.py" />
       <source>The doubt of the heights, such as 0.015 for a fixed RTK solution. In metres.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>The existing surface with the design in it: what the ground will be.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7192,6 +13641,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>The ground cover overlaps within a catchment ({over:.2f} map units² twice); mend it first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>The ground inside each line with the volumes above and below its base.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
       <source>The height from which the levels are counted.</source>
       <translation type="unfinished" />
@@ -7207,13 +13666,44 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>The layout is then under Project › Layouts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>The length over which a grade is taken: shorter shows more, and more noise.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>The length over which a slope is taken: shorter shows more, and more noise.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>The levels of the contours are whole multiples in this unit.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/slopemap.py" />
       <source>The limits “{text}” are no list of numbers; write them such as 1; 2; 5; 8.33; 20.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>The line in windows, with the crossfall; drawn beside the grades.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>The line in windows, with the grade along it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>The lines have heights of their own (Z)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7224,6 +13714,16 @@
     <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>The lines with heights in the unit of the surface's CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>The lowest place, and the place where water leaves.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>The lowest point of each pond and the one over which it spills.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7243,13 +13743,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>The outermost ponds of both surfaces; those gone as they were.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/sinks.py" />
       <source>The output cannot be written ({reason}); choose another file.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>The paper's long side upright.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>The place that keeps its coordinates. From ground to grid it has to be given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>The plane needs a layer of exactly three points with Z; {count} were found.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7268,8 +13783,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>The points that the surface was built from. Their times tell which drift together, their field sigma_v takes the place of the standard deviation above. Without them each strip of 1 m along the line counts as a pass of its own, which is cautious.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>The points that the surface was built from; rejected ones do not count.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>The polygons with cut, fill, net, their ± (95 %), areas and mean depths.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>The profile to scale with grades and K.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>The profile to scale with its table.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>The project's name in the file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7283,6 +13823,41 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The same of the second surface (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The same of the second surface (m; 0: a design)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The same radius in distances of the passes (empty: no limit)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>The sections to scale.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>The short side of the paper is below.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The side of a square of ground in which drift is one and the same.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>The size of a sheet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contoursheet.py" />
       <source>The size of the typeface; figures are about 0.7 of it high.</source>
       <translation type="unfinished" />
@@ -7293,13 +13868,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>The two surfaces do not overlap; check that both belong to one site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The unit in the file. Empty: that of the CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>The water of each full pond; parts lie over the pond they are parts of.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>The way of the overflow to the next pond, an inlet or the rim.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>The widest ones are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>The width of the window around each place. 0: the triangle there alone.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>The width of the window around each triangle. 0: the triangle alone.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7310,6 +13915,21 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>There is no walk long enough to tell how heights repeat.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>There is no {what} for {count} catchments, the first is feature {feature}; give one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>They are merged with the files and the layer above. Heights are their Z, or their field height where the points have none; name and code are taken from fields called so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>They go in as they are, with the style they have in the project.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7328,6 +13948,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Three points of the plane (instead of a level)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Time (minutes)</source>
       <translation type="unfinished" />
@@ -7335,6 +13960,86 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Time for each turn (s)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Title</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>To (m along the line)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>To a pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>To a pond</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>To an inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>To begin one of your own, have the table written by “Limits as a file to edit”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>To both edges</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>To go on where another table ended.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>To neither edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>To offset ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>To station</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>To the left edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>To the right edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>To the rim</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Toe of fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>Toe or rim lines</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7368,6 +14073,36 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadstyles.py" />
+      <source>Too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Top of cut</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Topographic plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Tops of layers below the ground, from above to below</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/earthmaterials.py" />
+      <source>Topsoil stripped first (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Topsoil {volume:.1f} m³ off {area:.1f} m².</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Triangles</source>
       <translation type="unfinished" />
@@ -7378,8 +14113,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Triangles in the GeoPackage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildedits.py" />
       <source>Triangles whose centre lies inside are left out. A column “edit” may say remove_triangle (the one inside) or add_triangle (take back one that boundary, void or rim left out) instead.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Triangles with a longer edge are taken off the rim of the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7413,13 +14158,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Typical section (CSV; empty: from the values below)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>US survey feet (ftUS, 1200/3937 m)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Unchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Undecided</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>Unit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Unit (empty: as the file says)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7429,12 +14194,24 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of easting and northing</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>Unit of heights, if another</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/contours.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of interval and base</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Unit of stations, offsets and heights</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7453,6 +14230,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>Unit of the table</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Unit of the value</source>
       <translation type="unfinished" />
@@ -7460,6 +14243,17 @@
     <message>
       <location filename="../plugin/gui/preview.py" />
       <source>Unit: {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Units</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Upright</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7479,8 +14273,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Value nearest to or farthest beyond the limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Value wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Verdict at 95 %</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7514,6 +14318,61 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterstyles.py" />
+      <source>Volume (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Volume at the spill level (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>Volume between two surfaces</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Volume by region</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Volume to a level or plane</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Volumes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Volumes (table)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Volumes by height (table)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Volumes by region</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Volumes by region and depth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>Volumes by region and quantity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>W</source>
       <translation type="unfinished" />
@@ -7534,13 +14393,84 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Waste {waste:.1f} m³ ({waste_loose:.1f} m³ loose), borrow {borrow:.1f} m³ ({borrow_loose:.1f} m³ loose).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>Water at the spill level</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Water in all full ponds (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>Water in hollows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Water runs to: left, right, both, neither, unsure</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>What a change does to the water</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildedits.py" />
       <source>What became of the edits</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>What becomes of water that comes to a place with nothing lower around it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>What each half of the lane should fall to its edge; common practice, no source.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>What grows at the point, such as hard, short grass, tall grass.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>What heights are measured from. Empty: as a compound CRS says it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>What is above the first of these layers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>What is set out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>What lies beyond is not in that check.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>What lies under the heap, or lay over the pit.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7554,8 +14484,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>What the coordinates are in, whatever the file says. Nothing is transformed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>What the data collector shows with the point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>What the points are, and what they become.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>What the receiver reads; the mesh's file name where it is empty.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>What the results call them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7581,6 +14531,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>Where catchments differ; in place of the one for all.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>Where grades meet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Where it is known otherwise than from the points.</source>
       <translation type="unfinished" />
@@ -7596,8 +14556,58 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Where polygons overlap the ground counts once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>Where polygons overlap the ground counts once; for one row each see “Volume by region”.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>Where ponds spill to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>Where the design meets the ground: top of cut, toe of fill, and ends without slope.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/landing.py" />
       <source>Where the points would land</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadlayers.py" />
+      <source>Where the rule applies</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>Where the sloping plane has the height given as level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>Where the surfaces cross, with the height there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>Where the water of two channels parts.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>Where water starts. Empty: a square grid all over the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7608,6 +14618,11 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>Whether the first line that is no comment is a header.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Which are made.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7626,8 +14641,88 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Width of the ditch's bottom (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Width of the lane on each side (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Width of the section ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Width of the shoulder on each side (m; 0: none)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Width to the left</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>Width to the right</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/sectionlayers.py" />
+      <source>Width with both surfaces ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Window (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>Window of a grade (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Window of the indications (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>Windows that the surface does not cover, without a slope: {count} of {all}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>With a field “name”; they stand at the end of the table and in the layer.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>With grades and vertical curves fitted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/codeoptions.py" />
       <source>With the groups (?P&lt;code&gt;…) and, if there are any, (?P&lt;line&gt;…) and (?P&lt;words&gt;…), for codes that are written in another way.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>With the profile of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>With where its water went and where it goes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>Without a typical section out of a table. Ditches are dug where the ground is above.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7641,6 +14736,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steps.py" />
+      <source>Write the report</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Writes a surface as LandXML, DXF, GeoPackage, GeoTIFF and mesh into one folder.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>Writes surfaces, points, breaklines and alignments as LandXML 1.2.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Writes the heights of a surface as a GeoTIFF, exact or smooth for drawing.</source>
       <translation type="unfinished" />
@@ -7651,8 +14761,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>Writes the table that was used. Change it and give the file back above.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>Written with the other notes on every sheet.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>Written: {file}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>a contour interval</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>a grid over its polygons</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7668,6 +14798,12 @@
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
       <source>accuracy,check points,RMSE,bias,NSSDA,FGDC,ASPRS,vertical class,95 percent,test</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>all of the ground compared</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7691,6 +14827,36 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>balance,cut,fill,level,grading,pad,strip,profile,surplus,shrinkage,earthwork</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>balance: the height where cut makes up for fill.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>base of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>basin,pond,storage,stage,volume,capacity,spill,water level,retention,detention</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>best-fit plane of the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>blank</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>blanks</source>
       <translation type="unfinished" />
@@ -7706,6 +14872,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>check,limits,rules,accessible,running slope,cross slope,grade,crossfall,kerb,ponding,gutter,sight,crest</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>check,quality,warnings,spikes,flat triangles,long triangles,gaps,breaklines,tin</source>
       <translation type="unfinished" />
@@ -7717,6 +14888,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <location filename="../plugin/processing/setoutoptions.py" />
       <source>comma</source>
       <translation type="unfinished" />
     </message>
@@ -7741,13 +14913,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/crosssections.py" />
+      <source>cross section,sections,offset,cut,fill,area,road,sheet,pdf,csv,line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>cut over {low} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>cut {low} to {high} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>datum not stated</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>done</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>drape,lines,height,elevation,profile,z values,centreline,tin</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>east</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7767,6 +14969,12 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/basinstorage.py" />
+      <location filename="../plugin/processing/checkline.py" />
+      <location filename="../plugin/processing/gradingresults.py" />
+      <location filename="../plugin/processing/stockpile.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/waterinput.py" />
       <source>en</source>
       <translation type="unfinished" />
     </message>
@@ -7778,6 +14986,36 @@
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>exact: linear on the triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>export,dxf,cad,geopackage,gpkg,geotiff,dem,landxml,mesh,deliver,checksums</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>failed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>fill over {low} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>fill {low} to {high} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>first: {steps}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>fitted</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7811,6 +15049,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadgrades.py" />
+      <source>grade,gradient,crossfall,cross slope,superelevation,camber,slope,percent,road</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padgrading.py" />
+      <source>grading,pad,platform,yard,level,slope,batter,daylight,cut,fill,balance,earthwork</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripgrading.py" />
+      <source>grading,strip,road,path,bank,corridor,typical section,ditch,mass diagram,haul,cut,fill,earthwork</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>ground,grid,scale factor,combined factor,projection,distance,elevation factor</source>
       <translation type="unfinished" />
@@ -7826,13 +15079,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>in/h, acres, ft³/s</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>intensity</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>international feet (ft, 0.3048 m)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>its points, or the corners of its lines and polygons</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>kept as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exportlandxml.py" />
+      <source>landxml,xml,tin,surface,export,exchange,design,alignment,breaklines,machine</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>landxml,xml,tin,surface,import,design,alignment,breaklines,points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>lane</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7846,13 +15129,49 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>level at its highest place</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>level at its lowest place</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>level {level:.3f}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>longitude</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <source>mesh (2DM)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/parameters.py" />
       <source>metres (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>mitred</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>mm/h, hectares, l/s</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7871,6 +15190,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/geopackage.py" />
       <location filename="../plugin/processing/sinks.py" />
       <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
@@ -7882,8 +15202,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumelayers.py" />
+      <source>not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>not part of this job</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>nothing yet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>offsets along its lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>orthometric (above a geoid)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steprow.py" />
+      <source>out of date</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7892,8 +15237,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>over {low} m deep</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>plan,passes,lines,spacing,before the survey,distance,time,contour interval,rover</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plansheet.py" />
+      <source>plan,sheet,pdf,print,layout,topographic,contours,spot heights,title block,key map,scale,paper</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>plane of {level:.3f} at E {east:.2f} N {north:.2f}, {slope:g} % down to {towards:g}°</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7907,8 +15267,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>profile,longitudinal section,line,centreline,station,heights,grade,sheet,pdf,csv</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>refuse when the heights differ by more than the tolerance</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>report,documentation,pdf,html,sha-256,checksums,hand over,accuracy,rejects,whole job</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>report.pdf beside report.html.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>report.pdf: {pages} pages.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterlayers.py" />
+      <source>rest of the rim</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7927,13 +15312,34 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>round</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>runoff coefficient</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>runs on over full ponds, to the rim or an inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>satellites</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <location filename="../plugin/processing/setoutoptions.py" />
       <source>semicolon</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>set-out,stake out,staking,layout,grid,offsets,cut,fill,design,data collector,csv,control</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7949,6 +15355,11 @@
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>shifted and tilted (a plane)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>shoulder</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7972,12 +15383,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>soil</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>stays in every pit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>stays in ponds and passes hollows that noise explains</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>stockpile,heap,pile,pit,volume,toe,rim,base,inventory,tonnage,excavation,earthwork</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>survey,gnss,gps,rtk,rover,csv,text,coordinates,read,load</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <location filename="../plugin/processing/setoutoptions.py" />
       <source>tab</source>
       <translation type="unfinished" />
     </message>
@@ -7989,6 +15421,16 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>take the mean of the heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/balanceheight.py" />
+      <source>the height that balances</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>the plane through three points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8017,6 +15459,81 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>triangles through the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>unchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>vertical curve,parabola,K value,crest,sag,grade,profile,fit,alignment,road</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volume.py" />
+      <source>volume,earthwork,cut,fill,cut and fill,quantities,cubic metres,difference,excavation,uncertainty</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumetoplane.py" />
+      <source>volume,earthwork,cut,fill,level,plane,slope,datum,levelling,platform,uncertainty</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumebyregion.py" />
+      <source>volume,earthwork,cut,fill,region,parcel,phase,polygon,quantities,depth,material,rock,topsoil</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/catchments.py" />
+      <source>water,catchment,watershed,basin,drainage area,inlet,gully,outlet,channel,ridge,divide,contributing area</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterchange.py" />
+      <source>water,change,design,difference,compare,before,after,ponds,catchments,diversion,drainage,impact</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flatareas.py" />
+      <source>water,flat,level,slope,fall,minimum slope,drainage,puddles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowarrows.py" />
+      <source>water,flow,direction,arrows,slope,aspect,downhill,drainage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/flowpaths.py" />
+      <source>water,flow,path,drainage,steepest descent,downhill,runoff,raindrop,trace,inlet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/peakflow.py" />
+      <source>water,peak flow,runoff,rational method,rain,intensity,coefficient,stormwater,C i A</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/ponds.py" />
+      <source>water,pond,puddle,pit,sink,depression,hollow,ponding,standing water,volume,spill,drainage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/plantexts.py" />
+      <source>west</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/gradingresults.py" />
+      <source>whole design</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
       <translation type="unfinished" />
@@ -8024,6 +15541,26 @@
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>{columns} × {rows} cells, {filled} of them on the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadprofile.py" />
+      <source>{count} of the further surfaces cannot be loaded as meshes; check their files.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padgrading.py" />
+      <source>{count} pads</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>{count} remarks, the first: {first}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/verticalcurves.py" />
+      <source>{curves} vertical curves; the surface departs from them by {spread:.1f} mm (robust standard deviation) and {worst:.1f} mm at most.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8037,8 +15574,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/planlayers.py" />
+      <source>{file}: cannot be opened again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planlayers.py" />
+      <source>{file}: cannot be written ({reason}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>{file}: cannot be written ({reason}); choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>{file}: the file does not say its CRS; ask for it and choose it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/geopackage.py" />
+      <source>{file}: the layer {layer} cannot be written ({reason}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/planproject.py" />
+      <source>{file}: the plan cannot be written {reason}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8047,8 +15609,20 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>{file}: there is no such file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
+      <location filename="../plugin/processing/volumeresults.py" />
       <source>{file}: this makes a GeoTIFF; choose a name that ends in .tif.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/handoverfiles.py" />
+      <location filename="../plugin/processing/readlandxml.py" />
+      <source>{folder}: the folder cannot be made ({reason}); choose another.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8067,6 +15641,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>{layer}: a grid is laid over polygons; choose a layer of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/layers.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation type="unfinished" />
@@ -8082,8 +15661,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <location filename="../plugin/processing/regionsource.py" />
+      <source>{layer}: feature {id} has no geometry; delete or draw it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>{layer}: feature {id} has no heights (Z); switch their use off.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>{layer}: feature {id} is not one closed line (parts: {count}); close it, without holes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: features without a place or a height left out: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/waterinput.py" />
+      <source>{layer}: features without a usable geometry left out: {count}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8097,8 +15697,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>{layer}: it has neither a field cut_run nor fill_run; add one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>{layer}: it has {count} lines; a strip follows one. Select it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>{layer}: its CRS is not that of the surface; its points are compared as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: its CRS is {crs}, that of the first surface {other}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8112,13 +15727,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/setout.py" />
+      <source>{layer}: offsets are laid along lines; choose a layer of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/exchangeinput.py" />
+      <source>{layer}: rejected points that are not handed over: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>{layer}: there are no lines in it; draw one around each stockpile or pit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/regionsource.py" />
+      <source>{layer}: there are no polygons in it; draw one or leave it out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: there is no field {field}; choose one of {fields}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>{layer}: there is no line in it; draw one or leave it out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/roadinput.py" />
+      <source>{layer}: {count} lines are in it; select one and tick “Selected features only”, or join them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8132,8 +15777,38 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>{low} to {high} m deep</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stripinput.py" />
+      <source>{name}: the line has no heights; give it Z, or a profile.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/stockpile.py" />
+      <source>{name}: {above:.2f} ± {above_95:.2f} m³ above its base, {below:.2f} ± {below_95:.2f} m³ below.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>{name}: {field} is “{value}”, which is no number; mend it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/desk.py" />
+      <source>{step} …</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8157,8 +15832,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>± of cut, 95 % (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>± of fill less cut, 95 % (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>± of fill, 95 % (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/basinstorage.py" />
+      <source>± of it, 95 % (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>– (kept beside)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/setoutoptions.py" />
+      <source>“Check the survey” finds it; 15 mm is usual for RTK (common practice, no source).</source>
       <translation type="unfinished" />
     </message>
   </context>

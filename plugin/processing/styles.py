@@ -97,7 +97,7 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Surface below the check point"),
     QT_TRANSLATE_NOOP("hummock", "Outside the surface"),
     QT_TRANSLATE_NOOP("hummock", "Perimeter"),
-    QT_TRANSLATE_NOOP("hummock", "Pass"),
+    QT_TRANSLATE_NOOP("hummock", "Pass walked"),
     QT_TRANSLATE_NOOP("hummock", "Cross pass"),
     QT_TRANSLATE_NOOP("hummock", "Link"),
     QT_TRANSLATE_NOOP("hummock", "Applied"),

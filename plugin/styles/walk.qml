@@ -3,7 +3,7 @@
   <renderer-v2 referencescale="-1" enableorderby="0" symbollevels="0" type="categorizedSymbol" attr="use" forceraster="0">
     <categories>
       <category value="perimeter" label="Perimeter" symbol="0" render="true"/>
-      <category value="pass" label="Pass" symbol="1" render="true"/>
+      <category value="pass" label="Pass walked" symbol="1" render="true"/>
       <category value="cross" label="Cross pass" symbol="2" render="true"/>
       <category value="link" label="Link" symbol="3" render="true"/>
     </categories>

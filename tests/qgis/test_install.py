@@ -6,6 +6,7 @@ import configparser
 import json
 import zipfile
 from pathlib import Path
+from typing import Any
 
 from in_qgis import ROOT, Profile, build_zip
 
@@ -132,6 +133,19 @@ def test_zip_holds_the_plugin_and_nothing_else(plugin_zip: Path) -> None:
     for needed in ("metadata.txt", "LICENSE", "__init__.py", "icon.svg", "styles/contours.qml", "core/__init__.py"):
         assert f"hummock/{needed}" in names
     assert not [name for name in names if "__pycache__" in name or "test" in name or name.endswith(".pyc")]
+
+
+def test_the_zip_speaks_four_languages(plugin_zip: Path, application: Any, tmp_path: Path) -> None:
+    from qgis.PyQt.QtCore import QTranslator
+
+    said = {"de": "Oberfläche bilden", "es": "Construir la superficie", "fr": "Construire la surface"}
+    for language, words in said.items():
+        name = f"hummock/i18n/hummock_{language}.qm"
+        with zipfile.ZipFile(plugin_zip) as packed:
+            packed.extract(name, tmp_path)
+        translator = QTranslator()
+        assert translator.load(str(tmp_path / name))
+        assert translator.translate("hummock", "Build the surface") == words
 
 
 def test_metadata_says_what_qgis_asks(plugin_zip: Path) -> None:
