@@ -329,7 +329,7 @@
       <translation>An den Rändern der Fahrbahn ist kein Tiefpunkt tiefer als das Rauschen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>Entlang der Linie</translation>
     </message>
@@ -812,7 +812,7 @@
       <translation>Abtrag ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Cut and fill between stations, and the running balance along the line.</source>
       <translation>Abtrag und Auftrag zwischen Stationen und die laufende Bilanz entlang der Linie.</translation>
     </message>
@@ -1223,7 +1223,7 @@
       <translation>Von E {easting:.3f} N {northing:.3f} läuft das Wasser gleich von der Oberfläche ab: Dort ist kein Becken. Geben Sie einen Ort im Becken an oder eine Oberfläche, die seinen ganzen Rand enthält.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Ab Station ({unit})</translation>
     </message>
@@ -1335,12 +1335,12 @@
       <translation>Gelände, dessen Wasser anderswohin läuft</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauled</source>
       <translation>Transportiert</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauls along the line</source>
       <translation>Transporte entlang der Linie</translation>
     </message>
@@ -1818,7 +1818,7 @@
       <translation>Karte von {paths} Wasserwegen, Gerinnen, Tümpeln und Einläufen über der geschummerten Oberfläche.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.</source>
       <translation>Massenlinie: Die untere Linie steigt im Abtrag und fällt im Auftrag; zwischen Stellen, an denen sie 0 ist, gleicht sich die Erde aus.</translation>
     </message>
@@ -1848,7 +1848,7 @@
       <translation>Mittlerer Auftrag ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mean haul ({unit})</source>
       <translation>Mittlere Förderweite ({unit})</translation>
     </message>
@@ -3416,7 +3416,7 @@
       <translation>Soll es so gelesen werden, wiederholen Sie mit --correct {name}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>To station ({unit})</source>
       <translation>Bis Station ({unit})</translation>
     </message>
@@ -3475,7 +3475,7 @@
       <translation>Volumen ({unit}³)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Volume, compacted ({unit})</source>
       <translation>Volumen, verdichtet ({unit})</translation>
     </message>
@@ -3776,7 +3776,7 @@
       <translation>mittlere Endflächen alle {step:g} m</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>back</source>
       <translation>zurück</translation>
     </message>
@@ -4252,7 +4252,7 @@
       <translation>Format</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>forward</source>
       <translation>vorwärts</translation>
     </message>
@@ -4327,7 +4327,7 @@
       <translation>vom Entwurf beanspruchtes Gelände, im Grundriss</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>ground that several sections count, in bends</source>
       <translation>Gelände, das mehrere Schnitte zählen, in Bögen</translation>
     </message>
@@ -4457,7 +4457,7 @@
       <translation>links</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>am Ende übrig (unter 0: zuzuführen)</translation>
     </message>
@@ -4563,7 +4563,7 @@
       <translation>Median {value} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>über die Enden der Linie hinaus bewegt, nicht im Diagramm</translation>
     </message>

@@ -329,7 +329,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation type="unfinished" />
     </message>
@@ -812,7 +812,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Cut and fill between stations, and the running balance along the line.</source>
       <translation type="unfinished" />
     </message>
@@ -1223,7 +1223,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -1335,12 +1335,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauled</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauls along the line</source>
       <translation type="unfinished" />
     </message>
@@ -1818,7 +1818,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.</source>
       <translation type="unfinished" />
     </message>
@@ -1848,7 +1848,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mean haul ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -3416,7 +3416,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>To station ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -3475,7 +3475,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Volume, compacted ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -3776,7 +3776,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>back</source>
       <translation type="unfinished" />
     </message>
@@ -4252,7 +4252,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>forward</source>
       <translation type="unfinished" />
     </message>
@@ -4327,7 +4327,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>ground that several sections count, in bends</source>
       <translation type="unfinished" />
     </message>
@@ -4457,7 +4457,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation type="unfinished" />
     </message>
@@ -4563,7 +4563,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation type="unfinished" />
     </message>

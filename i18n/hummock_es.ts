@@ -329,7 +329,7 @@
       <translation>A lo largo de los bordes del carril ningún punto bajo es más profundo que el ruido.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>A lo largo de la línea</translation>
     </message>
@@ -812,7 +812,7 @@
       <translation>Desmonte ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Cut and fill between stations, and the running balance along the line.</source>
       <translation>Desmonte y terraplén entre estaciones y balance acumulado a lo largo de la línea.</translation>
     </message>
@@ -1223,7 +1223,7 @@
       <translation>Desde E {easting:.3f} N {northing:.3f} el agua sale enseguida de la superficie: no hay balsa. Indique un lugar dentro de la balsa o una superficie que abarque todo su borde.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Desde la estación ({unit})</translation>
     </message>
@@ -1335,12 +1335,12 @@
       <translation>Terreno cuya agua va a otro lugar</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauled</source>
       <translation>Transportado</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauls along the line</source>
       <translation>Transportes a lo largo de la línea</translation>
     </message>
@@ -1818,7 +1818,7 @@
       <translation>Mapa de {paths} caminos del agua, cauces, charcos y sumideros sobre la superficie sombreada.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.</source>
       <translation>Diagrama de masas: la línea inferior sube en desmonte y baja en terraplén; entre los lugares donde vale 0 las tierras se compensan.</translation>
     </message>
@@ -1848,7 +1848,7 @@
       <translation>Terraplén medio ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mean haul ({unit})</source>
       <translation>Distancia media de transporte ({unit})</translation>
     </message>
@@ -3416,7 +3416,7 @@
       <translation>Para que se lea así, repita con --correct {name}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>To station ({unit})</source>
       <translation>Hasta la estación ({unit})</translation>
     </message>
@@ -3475,7 +3475,7 @@
       <translation>Volumen ({unit}³)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Volume, compacted ({unit})</source>
       <translation>Volumen compactado ({unit})</translation>
     </message>
@@ -3776,7 +3776,7 @@
       <translation>áreas medias cada {step:g} m</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>back</source>
       <translation>hacia atrás</translation>
     </message>
@@ -4252,7 +4252,7 @@
       <translation>formato</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>forward</source>
       <translation>hacia delante</translation>
     </message>
@@ -4327,7 +4327,7 @@
       <translation>terreno ocupado por el proyecto, en planta</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>ground that several sections count, in bends</source>
       <translation>terreno que cuentan varios perfiles, en curvas</translation>
     </message>
@@ -4457,7 +4457,7 @@
       <translation>izquierda</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>restante al final (bajo 0: por aportar)</translation>
     </message>
@@ -4563,7 +4563,7 @@
       <translation>mediana {value} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>movido más allá de los extremos de la línea, fuera del diagrama</translation>
     </message>

@@ -329,7 +329,7 @@
       <translation>Le long des bords de la voie, aucun creux n'est plus profond que le bruit.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>Le long de la ligne</translation>
     </message>
@@ -812,7 +812,7 @@
       <translation>Déblai ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Cut and fill between stations, and the running balance along the line.</source>
       <translation>Déblai et remblai entre abscisses, et le bilan cumulé le long de la ligne.</translation>
     </message>
@@ -1223,7 +1223,7 @@
       <translation>Depuis E {easting:.3f} N {northing:.3f}, l'eau quitte aussitôt la surface : il n'y a pas de bassin. Donnez un endroit à l'intérieur du bassin, ou une surface qui comprend tout son pourtour.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Depuis l'abscisse ({unit})</translation>
     </message>
@@ -1335,12 +1335,12 @@
       <translation>Terrain dont l'eau s'écoule ailleurs</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauled</source>
       <translation>Transporté</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Hauls along the line</source>
       <translation>Transports le long de la ligne</translation>
     </message>
@@ -1818,7 +1818,7 @@
       <translation>Carte de {paths} chemins d'eau, des talwegs, mares et avaloirs sur la surface ombrée.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.</source>
       <translation>Épure de Lalanne : la ligne du bas monte en déblai et descend en remblai ; entre les endroits où elle vaut 0, les terres s'équilibrent.</translation>
     </message>
@@ -1848,7 +1848,7 @@
       <translation>Remblai moyen ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Mean haul ({unit})</source>
       <translation>Transport moyen ({unit})</translation>
     </message>
@@ -3416,7 +3416,7 @@
       <translation>Pour qu'il soit lu ainsi, recommencez avec --correct {name}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>To station ({unit})</source>
       <translation>Jusqu'à l'abscisse ({unit})</translation>
     </message>
@@ -3475,7 +3475,7 @@
       <translation>Volume ({unit}³)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>Volume, compacted ({unit})</source>
       <translation>Volume, compacté ({unit})</translation>
     </message>
@@ -3776,7 +3776,7 @@
       <translation>moyenne des aires extrêmes tous les {step:g} m</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>back</source>
       <translation>arrière</translation>
     </message>
@@ -4252,7 +4252,7 @@
       <translation>format</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>forward</source>
       <translation>avant</translation>
     </message>
@@ -4327,7 +4327,7 @@
       <translation>emprise du projet sur le terrain, en plan</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>ground that several sections count, in bends</source>
       <translation>terrain que plusieurs profils comptent, dans les courbes</translation>
     </message>
@@ -4457,7 +4457,7 @@
       <translation>gauche</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>left at the end (below 0: to be brought in)</source>
       <translation>reste à la fin (en dessous de 0 : à apporter)</translation>
     </message>
@@ -4563,7 +4563,7 @@
       <translation>médiane {value} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/grading_sections.py" />
+      <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>déplacé au-delà des extrémités de la ligne, hors du diagramme</translation>
     </message>

@@ -177,6 +177,25 @@ def test_other_methods_come_near(whole):
     assert grid.exact_cut == whole.volume.cut
 
 
+def test_earth_is_hauled_along_the_line(whole):
+    """A ground that is cut in its first half and filled alike in the second: all of it is carried across the middle.
+
+    Cut and fill of 1 m x 20 m x 50 m each, whose middles are 50 m apart (any text on route surveying has the method).
+    """
+    ground = surface(square(100, 10.0))
+    x = np.array([0.0, 49.999, 50.001, 100.0])
+    places = np.column_stack([np.tile(x, 2), np.repeat([0.0, 100.0], 4), np.tile([9.0, 9.0, 11.0, 11.0], 2)])
+    options = StudyOptions(line=np.array([[0.0, 50], [100, 50]]) + ORIGIN, step=5.0, half_width=10.0)
+    found = study(Comparison(ground, surface(places)), options)
+    (haul,) = found.haul.hauls
+    assert haul.volume == pytest.approx(1000, rel=1e-3)
+    assert haul.mean_distance == pytest.approx(50, rel=1e-3)
+    assert haul.forward
+    assert found.haul.rest == pytest.approx(0, abs=1e-6)
+    assert found.haul.cut.sum() + found.haul.beside_cut == pytest.approx(found.volume.cut, rel=1e-9)
+    assert study(Comparison(ground, surface(places))).haul is None
+
+
 def test_page(whole, tmp_path):
     write_volume_page(whole, tmp_path / "page.html")
     page = (tmp_path / "page.html").read_text(encoding="utf-8")
@@ -186,7 +205,8 @@ def test_page(whole, tmp_path):
     told = re.search(r"cut ([\d\u202f.]+) ± ([\d.]+) m³", page)
     assert float(told.group(1).replace("\u202f", "")) == pytest.approx(whole.volume.cut, rel=1e-3)
     assert float(told.group(2)) == pytest.approx(whole.doubt.cut.half_95, rel=0.05)
-    assert page.count("<img") == 2
+    assert page.count("<img") == 3  # map, histogram, mass diagram
+    assert "Mass diagram" in page
     write_volume_page(whole, tmp_path / "again.html")
     assert (tmp_path / "again.html").read_bytes() == (tmp_path / "page.html").read_bytes()
 

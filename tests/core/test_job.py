@@ -22,7 +22,16 @@ from plugin.core.units import LengthUnit
 
 ROOT = Path(__file__).parents[2]
 HEADER = "name,easting,northing,height,code\n"
-FILES = ["contours.geojson", "surface.2dm", "surface.prj", "points.csv", "rejects.csv", "findings.csv", "report.html"]
+FILES = [
+    "contours.geojson",
+    "surface.2dm",
+    "surface.prj",
+    "points.csv",
+    "rejects.csv",
+    "findings.csv",
+    "checksums.sha256",
+    "report.html",
+]
 
 
 def hill(side=12, spacing=2.0, east=500000.0, north=5800000.0, factor=1.0):

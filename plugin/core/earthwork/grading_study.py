@@ -16,7 +16,7 @@ from .centreline import line_length, make_stations
 from .comparison import Comparison
 from .doubt import SurfaceDoubt, VolumeDoubt, volume_doubt
 from .graded_site import GradedSite
-from .haul import MassDiagram, mass_diagram
+from .haul import MassDiagram
 from .study import NOT_ALL_COMPARED, Study, StudyOptions, study
 from .volume import Volume
 
@@ -104,9 +104,8 @@ def study_grading(
     volume = replace(found.volume, existing_only=site.volume.existing_only)
     found = replace(found, volume=volume, messages=said)
     progress(0.7, "earthwork")
-    haul = None
-    if site.is_strip:
-        haul = mass_diagram(site.ground, site.design, site.axis, step, site.half_width, options.factors)
+    haul = found.haul if site.is_strip else None
+    found = replace(found, haul=None)  # told beside the design
     progress(0.9, "earthwork")
     sections = _strip_sections(site) if site.is_strip else _pad_sections(site)
     progress(1.0, "earthwork")

@@ -18,6 +18,7 @@ from .depth_grid import DepthGrid, depth_grid
 from .depth_polygons import depth_polygons
 from .depths import DepthClass, usual_limits, volumes_in_depths
 from .doubt import SurfaceDoubt, VolumeDoubt, doubt_of_pieces
+from .haul import MassDiagram, mass_diagram
 from .layers import Layer, LayerVolumes, layers_in_cut
 from .materials import EarthFactors, EarthSheet, StrippedVolume, earth_sheet, strip_pieces, truck_loads
 from .partition import Region
@@ -85,7 +86,8 @@ class StudyOptions:
     ``existing``, ``design``: how sure the surfaces are; ``offset_sigma``: standard deviation of the height offset
     between them, metres. ``limits``: depth classes, metres, None for round ones. ``factors``, ``truck`` (m³ loose),
     ``topsoil`` (m): what is done with the earth. ``cell``: of the depth grid, metres, None for one that suits a map.
-    ``line``, ``step``, ``half_width``: sections for the check by other methods. ``uppermost``, ``layers``: materials.
+    ``line``, ``step``, ``half_width``: sections for the check by other methods and the mass diagram. ``uppermost``,
+    ``layers``: materials.
     ``drawn``: whether polygons, lines and histogram are wanted, which take most of the time.
     """
 
@@ -121,7 +123,8 @@ class Study:
 
     ``limits``: of ``depths`` and ``polygons``. ``bars``: area and volume by fine depth classes. ``loads``: of waste
     and borrow, where a truck is given. ``volumes``: of ``regions``, with what is outside, overlaps and the total;
-    ``regions_drawn``: their polygons, or those outside of which nothing is compared.
+    ``regions_drawn``: their polygons, or those outside of which nothing is compared. ``haul``: along the line, None
+    without one.
     """
 
     comparison: Comparison
@@ -143,6 +146,7 @@ class Study:
     volumes: Optional[RegionVolumes]
     regions_drawn: Tuple[Region, ...]
     messages: Tuple[Message, ...]
+    haul: Optional[MassDiagram] = None
 
     @property
     def existing_name(self) -> str:
@@ -182,10 +186,11 @@ def study(
     loads = None
     if options.truck is not None:
         loads = truck_loads(earth.waste_loose, options.truck), truck_loads(earth.borrow_loose, options.truck)
+    design = None if options.line is None else _design_surface(comparison)
     found = Study(
         comparison, options, volume, doubt, tuple(limits), depths, bars, zero_lines, polygons, grid,
-        _checks(comparison, options, grid, volume), earth, loads, stripped, layers, each, volumes,
-        tuple(regions) or comparison.within, (),
+        _checks(comparison, options, grid, volume, design), earth, loads, stripped, layers, each, volumes,
+        tuple(regions) or comparison.within, (), _haul(comparison, options, design),
     )  # fmt: skip
     progress(1.0, "earthwork")
     return replace(found, messages=_messages(found))
@@ -219,17 +224,29 @@ def _map_cell(comparison: Comparison) -> float:
     return float(f"{max(1e-3, np.sqrt((east - west) * (north - south) / _MAP_CELLS)):.1g}")
 
 
-def _checks(comparison: Comparison, options: StudyOptions, grid: DepthGrid, volume: Volume) -> Tuple[MethodCheck, ...]:
+def _design_surface(comparison: Comparison) -> Tin:
+    """The design as a TIN, also where it is a plane."""
+    if comparison.design_tin is not None:
+        return comparison.design_tin
+    assert isinstance(comparison.design, Plane)
+    return plane_surface(comparison.design, comparison.bounds, comparison.existing.crs)
+
+
+def _checks(
+    comparison: Comparison, options: StudyOptions, grid: DepthGrid, volume: Volume, design: Optional[Tin]
+) -> Tuple[MethodCheck, ...]:
     why = message(WHY_GRID, area=grid.area, exact=volume.common_area)
     name = message(BY_GRID, cell=grid.frame.cell)
     found = [MethodCheck(name, grid.cut, grid.fill, volume.cut, volume.fill, why)]
-    if options.line is not None:
-        design = comparison.design_tin
-        if design is None:
-            assert isinstance(comparison.design, Plane)
-            design = plane_surface(comparison.design, comparison.bounds, comparison.existing.crs)
+    if options.line is not None and design is not None:
         found += check_by_sections(comparison.existing, design, options.line, options.step, options.half_width)
     return tuple(found)
+
+
+def _haul(comparison: Comparison, options: StudyOptions, design: Optional[Tin]) -> Optional[MassDiagram]:
+    if options.line is None or design is None:
+        return None
+    return mass_diagram(comparison.existing, design, options.line, options.step, options.half_width, options.factors)
 
 
 def _regions(

@@ -4,20 +4,20 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
-from typing import List, Tuple
+from typing import Tuple
 
 from ..earthwork.design_lines import DAYLIGHT_KINDS, DESIGN_LINE_NAMES, DesignLineKind
 from ..earthwork.grading_study import BalanceStudy, GradingStudy
-from ..earthwork.haul import MassDiagram
 from ..earthwork.pads import GradedPad
 from ..earthwork.side_slopes import Corner
 from ..georeference.crs import height_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .earth_units import EarthUnits, earth_units
-from .grading_figures import balance_figure, design_map, mass_figure, section_figure
+from .grading_figures import balance_figure, design_map, section_figure
+from .haul_section import haul_body
 from .input_sections import say_message
-from .labels import NOT_KNOWN, Words, number, plain, significant
+from .labels import Words, number, plain, significant
 from .markup import Section
 from .volume_sections import volume_body
 
@@ -61,7 +61,7 @@ def design_body(found: GradingStudy, words: Words) -> str:
     if found.balanced is not None:
         body += _balance(found.balanced, units, words)
     body += _sections(found, words)
-    return body + ("" if found.haul is None else _haul(found.haul, units, words))
+    return body + ("" if found.haul is None else haul_body(found.haul, units, words))
 
 
 def volumes_body(found: GradingStudy, words: Words) -> str:
@@ -186,7 +186,7 @@ def _signed(metres: float, units: EarthUnits) -> str:
     return f"{'+' if metres > 0 else ''}{text} {units.length}"
 
 
-# Sections and haul
+# Sections
 
 
 def _sections(found: GradingStudy, words: Words) -> str:
@@ -202,44 +202,3 @@ def _sections(found: GradingStudy, words: Words) -> str:
         )
         html += markup.figure(picture.uri, words(alt, name=name), words(caption, name=name))
     return html
-
-
-def _haul(haul: MassDiagram, units: EarthUnits, words: Words) -> str:
-    picture = mass_figure(haul, units, words)
-    alt = QT_TRANSLATE_NOOP("core", "Cut and fill between stations, and the running balance along the line.")
-    caption = QT_TRANSLATE_NOOP(
-        "core",
-        "Mass diagram: the lower line rises in cut and falls in fill; between places where it is 0 the earth balances.",
-    )
-    body = markup.figure(picture.uri, words(alt), words(caption))
-    rows: List[Tuple[str, ...]] = []
-    for each in haul.hauls:
-        way = QT_TRANSLATE_NOOP("core", "forward") if each.forward else QT_TRANSLATE_NOOP("core", "back")
-        rows.append(
-            (
-                units.lengths(each.start, 1),
-                units.lengths(each.end, 1),
-                words(way),
-                units.volumes(each.volume),
-                units.lengths(each.mean_distance, 1) if each.volume > 0 else NOT_KNOWN,
-            )
-        )
-    head = [
-        words(QT_TRANSLATE_NOOP("core", "From station ({unit})"), unit=units.length),
-        words(QT_TRANSLATE_NOOP("core", "To station ({unit})"), unit=units.length),
-        words(QT_TRANSLATE_NOOP("core", "Hauled")),
-        words(QT_TRANSLATE_NOOP("core", "Volume, compacted ({unit})"), unit=units.volume),
-        words(QT_TRANSLATE_NOOP("core", "Mean haul ({unit})"), unit=units.length),
-    ]
-    if rows:
-        body += markup.table(words(QT_TRANSLATE_NOOP("core", "Hauls along the line")), head, rows, "nnwnn")
-    said = [(words(QT_TRANSLATE_NOOP("core", "left at the end (below 0: to be brought in)")), haul.rest)]
-    beside = haul.beside_cut + haul.beside_fill
-    if beside > 0.05:
-        text = QT_TRANSLATE_NOOP("core", "moved beyond the ends of the line, not in the diagram")
-        said.append((words(text), beside))
-    facts = [(name, f"{units.volumes(value)} {units.volume}") for name, value in said]
-    if haul.overlap_area > 0.05:
-        text = QT_TRANSLATE_NOOP("core", "ground that several sections count, in bends")
-        facts.append((words(text), f"{units.areas(haul.overlap_area)} {units.area}"))
-    return body + markup.facts(words(QT_TRANSLATE_NOOP("core", "Along the line")), facts)

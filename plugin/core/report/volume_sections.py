@@ -12,6 +12,7 @@ from ..earthwork.study import Certainty, Study
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .earth_units import EarthUnits, earth_units
+from .haul_section import haul_body
 from .input_sections import say_message
 from .labels import NOT_KNOWN, Words, number, plain, significant
 from .volume_figures import class_label, class_labels, depth_histogram, depth_map
@@ -47,7 +48,9 @@ def volume_body(study: Study, words: Words) -> str:
     body += markup.facts(words(QT_TRANSLATE_NOOP("core", "What the doubt rests on")), _certainties(study, words))
     body += _map(study, units, words) + _histogram(study, units, words) + _classes_table(study, units, words)
     body += _regions_table(study, units, words) + _layers_table(study, units, words)
-    return body + _earth_table(study, units, words) + _checks(study, units, words)
+    body += _earth_table(study, units, words)
+    body += "" if study.haul is None else haul_body(study.haul, units, words)
+    return body + _checks(study, units, words)
 
 
 def lead(study: Study, units: EarthUnits, words: Words) -> str:
