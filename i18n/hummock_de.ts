@@ -7614,8 +7614,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Liest die Vermessungsdatei, prüft sie, bildet die Oberfläche und ihre Höhenlinien und schreibt über alles einen Bericht: was hereinkam, was warum verworfen wurde, Koordinaten, wie weit der Vermessung zu trauen ist, die Oberfläche, die Höhenlinien, Wasser, Volumen, die Neigungen einer Straße und den Erdbau eines Planums, wo Sie danach fragen, und die übergebenen Dateien, jede mit ihrem SHA-256. HTML und PDF sagen dasselbe.&lt;/p&gt;&lt;p&gt;Es beginnt bei der &lt;b&gt;Datei&lt;/b&gt;, sodass sich jede Zahl auf eine Zeile darin zurückführen lässt. Entscheidungen, die Sie in QGIS getroffen haben, kommen über ihre Datei hinein: „Vermessungspult“ führt sie für Sie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Weitere Dateien&lt;/b&gt;, etwa ein Lageplan oder eine Zeichnung, werden mit den anderen und ihrem SHA-256 aufgelistet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, was „Vermessungspunkte importieren“, „Vermessung prüfen“ und „Oberfläche bilden“ mit ihren üblichen Optionen voraussetzen. Wo die Datei mehr braucht, um gelesen zu werden, geben Sie hier die Spalten und Einheiten an.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Der Bericht erzählt von diesem Lauf, nicht von Layern, die Sie seither von Hand geändert haben. Er ist kein Zertifikat: Zugelassene Fachleute und örtliche Vorschriften entscheiden, wofür eine Vermessung verwendet werden darf.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Liest die Vermessungsdatei, prüft sie, bildet die Oberfläche und ihre Höhenlinien und schreibt über alles einen Bericht: was hereinkam, was warum verworfen wurde, Koordinaten, wie weit der Vermessung zu trauen ist, die Oberfläche, die Höhenlinien, Wasser, Volumen, die Neigungen einer Straße und den Erdbau eines Planums, wo Sie danach fragen, und die übergebenen Dateien, jede mit ihrem SHA-256. HTML und PDF sagen dasselbe.&lt;/p&gt;&lt;p&gt;Es beginnt bei der &lt;b&gt;Datei&lt;/b&gt;, sodass sich jede Zahl auf eine Zeile darin zurückführen lässt. Entscheidungen, die Sie in QGIS getroffen haben, kommen über ihre Datei hinein: „Vermessungspult“ führt sie für Sie. Ein Layer anstelle der Datei bringt die Status seiner Punkte mit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Weitere Dateien&lt;/b&gt;, etwa ein Lageplan oder eine Zeichnung, werden mit den anderen und ihrem SHA-256 aufgelistet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, was „Vermessungspunkte importieren“, „Vermessung prüfen“ und „Oberfläche bilden“ mit ihren üblichen Optionen voraussetzen. Wo die Datei mehr braucht, um gelesen zu werden, geben Sie hier die Spalten und Einheiten an.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Der Bericht erzählt von diesem Lauf, nicht von Layern, die Sie seither von Hand geändert haben. Er ist kein Zertifikat: Zugelassene Fachleute und örtliche Vorschriften entscheiden, wofür eine Vermessung verwendet werden darf.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -8506,6 +8506,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Check points (layer)</source>
       <translation>Kontrollpunkte (Layer)</translation>
     </message>
@@ -8553,6 +8554,11 @@
       <location filename="../plugin/gui/columns.py" />
       <source>Choose a survey file first; then it can be shown here.</source>
       <translation>Wählen Sie zuerst eine Vermessungsdatei; dann lässt sie sich hier zeigen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Choose a survey file or a layer of points, one of both.</source>
+      <translation>Wählen Sie eine Vermessungsdatei oder einen Layer mit Punkten, eines von beiden.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
@@ -10044,6 +10050,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Geben Sie Kontrollpunkte als Layer oder als Datei an, nicht beides.</translation>
     </message>
@@ -10231,6 +10238,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Height field (empty: Z)</source>
       <translation>Höhenfeld (leer: Z)</translation>
     </message>
@@ -10494,6 +10502,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>In der Einheit der Höhen des KBS.</translation>
     </message>
@@ -10769,6 +10778,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Layer of points in place of the file</source>
       <translation>Punktlayer anstelle der Datei</translation>
     </message>
@@ -12194,11 +12204,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Punkte mit Z oder mit einem Höhenfeld, im KBS der Oberfläche.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Punkte mit Z oder mit einem Höhenfeld. Ihr KBS ist das ihrer Koordinaten.</translation>
     </message>

@@ -7614,7 +7614,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8506,6 +8506,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Check points (layer)</source>
       <translation type="unfinished" />
     </message>
@@ -8552,6 +8553,11 @@
     <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Choose a survey file first; then it can be shown here.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Choose a survey file or a layer of points, one of both.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10044,6 +10050,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation type="unfinished" />
     </message>
@@ -10231,6 +10238,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Height field (empty: Z)</source>
       <translation type="unfinished" />
     </message>
@@ -10494,6 +10502,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation type="unfinished" />
     </message>
@@ -10769,6 +10778,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Layer of points in place of the file</source>
       <translation type="unfinished" />
     </message>
@@ -12194,11 +12204,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation type="unfinished" />
     </message>

@@ -7614,8 +7614,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lee el archivo de levantamiento, lo comprueba, construye la superficie y sus curvas de nivel, y escribe un informe de todo ello: qué entró, qué se rechazó y por qué, coordenadas, hasta dónde se puede confiar en el levantamiento, la superficie, las curvas de nivel, el agua, los volúmenes, las pendientes de una carretera y el movimiento de tierras de una plataforma donde los pida, y los archivos entregados, cada uno con su SHA-256. HTML y PDF dicen lo mismo.&lt;/p&gt;&lt;p&gt;Parte del &lt;b&gt;archivo&lt;/b&gt;, de modo que cada cifra se puede rastrear hasta una línea de él. Las decisiones que tomó en QGIS entran mediante su archivo: la «Mesa del levantamiento» lo guarda por usted.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Más archivos&lt;/b&gt;, como un plano o un dibujo, se enumeran con los demás y su SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; lo que suponen «Importar los puntos del levantamiento», «Comprobar el levantamiento» y «Construir la superficie», con sus opciones habituales. Donde el archivo necesite más para leerse, indique aquí las columnas y unidades.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; el informe trata de esta ejecución, no de capas que haya modificado a mano después. No es un certificado: el ejercicio profesional habilitado y la normativa local deciden para qué puede usarse un levantamiento.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lee el archivo de levantamiento, lo comprueba, construye la superficie y sus curvas de nivel, y escribe un informe de todo ello: qué entró, qué se rechazó y por qué, coordenadas, hasta dónde se puede confiar en el levantamiento, la superficie, las curvas de nivel, el agua, los volúmenes, las pendientes de una carretera y el movimiento de tierras de una plataforma donde los pida, y los archivos entregados, cada uno con su SHA-256. HTML y PDF dicen lo mismo.&lt;/p&gt;&lt;p&gt;Parte del &lt;b&gt;archivo&lt;/b&gt;, de modo que cada cifra se puede rastrear hasta una línea de él. Las decisiones que tomó en QGIS entran mediante su archivo: la «Mesa del levantamiento» lo guarda por usted. Una capa en lugar del archivo viene con los estados de sus puntos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Más archivos&lt;/b&gt;, como un plano o un dibujo, se enumeran con los demás y su SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; lo que suponen «Importar los puntos del levantamiento», «Comprobar el levantamiento» y «Construir la superficie», con sus opciones habituales. Donde el archivo necesite más para leerse, indique aquí las columnas y unidades.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; el informe trata de esta ejecución, no de capas que haya modificado a mano después. No es un certificado: el ejercicio profesional habilitado y la normativa local deciden para qué puede usarse un levantamiento.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -8506,6 +8506,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Check points (layer)</source>
       <translation>Puntos de comprobación (capa)</translation>
     </message>
@@ -8553,6 +8554,11 @@
       <location filename="../plugin/gui/columns.py" />
       <source>Choose a survey file first; then it can be shown here.</source>
       <translation>Elija primero un archivo de levantamiento; después podrá mostrarse aquí.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Choose a survey file or a layer of points, one of both.</source>
+      <translation>Elija un archivo del levantamiento o una capa de puntos, uno de los dos.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
@@ -10044,6 +10050,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Indique los puntos de comprobación como capa o como archivo, no como ambos.</translation>
     </message>
@@ -10231,6 +10238,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Height field (empty: Z)</source>
       <translation>Campo de cota (vacío: Z)</translation>
     </message>
@@ -10494,6 +10502,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>En la unidad de las cotas del SRC.</translation>
     </message>
@@ -10769,6 +10778,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Layer of points in place of the file</source>
       <translation>Capa de puntos en lugar del archivo</translation>
     </message>
@@ -12194,11 +12204,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Puntos con Z o con un campo de cota, en el SRC de la superficie.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Puntos con Z o con un campo de cota. Su SRC es el de sus coordenadas.</translation>
     </message>

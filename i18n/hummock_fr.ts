@@ -7614,8 +7614,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lit le fichier de levé, le contrôle, construit la surface et ses courbes de niveau, et écrit un seul rapport sur le tout : ce qui est entré, ce qui a été rejeté et pourquoi, les coordonnées, la confiance que mérite le levé, la surface, les courbes de niveau, l'eau, les volumes, les pentes d'une route et les terrassements d'une plateforme si vous les demandez, et les fichiers remis, chacun avec son SHA-256. HTML et PDF disent la même chose.&lt;/p&gt;&lt;p&gt;Il part du &lt;b&gt;fichier&lt;/b&gt;, afin que chaque nombre puisse être rattaché à une de ses lignes. Les décisions que vous avez prises dans QGIS entrent par leur fichier : « Bureau du levé » le tient pour vous.&lt;/p&gt;&lt;p&gt;&lt;b&gt;D'autres fichiers&lt;/b&gt;, comme un plan ou un dessin, sont énumérés avec les autres et leur SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; celles de « Importer les points du levé », « Contrôler le levé » et « Construire la surface », avec leurs options usuelles. Si la lecture du fichier en demande davantage, indiquez ici les colonnes et les unités.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; le rapport rend compte de cette exécution, pas des couches que vous avez modifiées à la main depuis. Il n'est pas un certificat : la pratique agréée et les règlements locaux décident de l'usage possible d'un levé.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads the survey file, checks it, builds the surface and its contours, and writes one report of it all: what came in and what was rejected and why, coordinates, how far the survey can be trusted, the surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and the files handed over, each with its SHA-256. HTML and PDF say the same.&lt;/p&gt;&lt;p&gt;It starts from the &lt;b&gt;file&lt;/b&gt;, so that each number can be traced to a line of it. Decisions that you took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes with the statuses that its points have.&lt;/p&gt;&lt;p&gt;&lt;b&gt;More files&lt;/b&gt;, such as a plan or a drawing, are listed with the others and their SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; what “Import survey points”, “Check the survey” and “Build the surface” assume, with their usual options. Where the file needs more to be read, say the columns and units here.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; the report tells of this run, not of layers you changed by hand since. It is no certificate: licensed practice and local codes decide what a survey may be used for.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lit le fichier de levé, le contrôle, construit la surface et ses courbes de niveau, et écrit un seul rapport sur le tout : ce qui est entré, ce qui a été rejeté et pourquoi, les coordonnées, la confiance que mérite le levé, la surface, les courbes de niveau, l'eau, les volumes, les pentes d'une route et les terrassements d'une plateforme si vous les demandez, et les fichiers remis, chacun avec son SHA-256. HTML et PDF disent la même chose.&lt;/p&gt;&lt;p&gt;Il part du &lt;b&gt;fichier&lt;/b&gt;, afin que chaque nombre puisse être rattaché à une de ses lignes. Les décisions que vous avez prises dans QGIS entrent par leur fichier : « Bureau du levé » le tient pour vous. Une couche à la place du fichier vient avec les statuts de ses points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;D'autres fichiers&lt;/b&gt;, comme un plan ou un dessin, sont énumérés avec les autres et leur SHA-256.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; celles de « Importer les points du levé », « Contrôler le levé » et « Construire la surface », avec leurs options usuelles. Si la lecture du fichier en demande davantage, indiquez ici les colonnes et les unités.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; le rapport rend compte de cette exécution, pas des couches que vous avez modifiées à la main depuis. Il n'est pas un certificat : la pratique agréée et les règlements locaux décident de l'usage possible d'un levé.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -8506,6 +8506,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Check points (layer)</source>
       <translation>Points de contrôle (couche)</translation>
     </message>
@@ -8553,6 +8554,11 @@
       <location filename="../plugin/gui/columns.py" />
       <source>Choose a survey file first; then it can be shown here.</source>
       <translation>Choisissez d'abord un fichier de levé ; il pourra alors être affiché ici.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Choose a survey file or a layer of points, one of both.</source>
+      <translation>Choisissez un fichier de levé ou une couche de points, l'un des deux.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />
@@ -10044,6 +10050,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Donnez les points de contrôle en couche ou en fichier, pas les deux.</translation>
     </message>
@@ -10231,6 +10238,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Height field (empty: Z)</source>
       <translation>Champ d'altitude (vide : Z)</translation>
     </message>
@@ -10494,6 +10502,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>Dans l'unité des altitudes du SCR.</translation>
     </message>
@@ -10769,6 +10778,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Layer of points in place of the file</source>
       <translation>Couche de points à la place du fichier</translation>
     </message>
@@ -12194,11 +12204,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/plansheet.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Points avec Z ou avec un champ d'altitude, dans le SCR de la surface.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Points avec Z ou avec un champ d'altitude. Son SCR est celui de ses coordonnées.</translation>
     </message>

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Any, Dict, Optional
 
-import numpy as np
 from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
@@ -25,12 +24,12 @@ from ..core.quality.check_points import (
     CheckPoints,
     PlanPairs,
     check_shots,
-    checks_from_points,
     pair_by_name,
     read_check_points,
 )
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, report, say
+from .checksource import checks_of_layer
 from .parameters import number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .styles import CHECK_POINTS, dress_vector
@@ -228,14 +227,9 @@ class StateAccuracy(SurfaceAlgorithm):
                     translate("hummock", "There are no check points; give a layer or a file of them, or the survey.")
                 )
             return check_shots(points)
-        label = source.sourceName() or "CHECKS"
-        same_crs(source, tin, label)
         height = self.parameterAsString(parameters, "HEIGHT_FIELD", context)
         cover = self.parameterAsString(parameters, "COVER_FIELD", context)
-        read = read_points_layer(source, PointColumns(height=height), label, feedback, progress)
-        column = next((name for name in read.extra if name.lower() == (cover or "cover").lower()), None)
-        words = np.full(len(read), "", object) if column is None else read.extra[column]
-        return checks_from_points(read, [str(word) for word in words])
+        return checks_of_layer(source, tin, feedback, progress, height, cover)
 
 
 def _numbers(found: AccuracyStatement) -> Dict[str, Any]:

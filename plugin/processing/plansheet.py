@@ -9,9 +9,12 @@ from typing import Any, Dict, List, Optional
 from qgis.core import (
     QgsMapLayer,
     QgsProcessingContext,
+    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterField,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterMultipleLayers,
@@ -26,12 +29,13 @@ from ..core.contours.sheet import Sheet, SheetOptions, draw_sheet
 from ..core.contours.spread import spread_spots
 from ..core.georeference.crs import plan_unit
 from ..core.handover.frames import grid_spacing, sheet_frames
-from ..core.progress import part
+from ..core.progress import part, silent
 from ..core.quality.accuracy import accuracy_statement
 from ..core.quality.check_points import read_check_points
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import progress_of, say
+from .checksource import checks_of_layer
 from .contours import ContourAlgorithm
 from .parameters import number
 from .planlayers import PlanContent, PlanLayers, dress_parcels, write_plan_layers
@@ -39,7 +43,16 @@ from .planlayout import PAPERS, PlanSettings, PlanTexts, make_layout, sheet_pape
 from .planproject import add_group, export_pdf, free_name, take_away_former
 from .plantexts import contour_note, place_notes
 from .styles import LINES, apply_qml
-from .versions import ANY_LAYER, LINE_SOURCE, NO_THREADING, ONE_FILE, VECTOR_SOURCE, WHOLE_NUMBER
+from .versions import (
+    ANY_LAYER,
+    LINE_SOURCE,
+    NO_THREADING,
+    NUMERIC_FIELD,
+    ONE_FILE,
+    POINT_SOURCE,
+    VECTOR_SOURCE,
+    WHOLE_NUMBER,
+)
 
 translate = QCoreApplication.translate
 
@@ -166,6 +179,22 @@ class PlanSheet(ContourAlgorithm):
             translate("hummock", "What heights are measured from. Empty: as a compound CRS says it."),
         )
         self.add(
+            QgsProcessingParameterFeatureSource(
+                "CHECKS", translate("hummock", "Check points (layer)"), [POINT_SOURCE], optional=True
+            ),
+            translate("hummock", "Points with Z or with a height field, in the CRS of the surface."),
+        )
+        self.add(
+            QgsProcessingParameterField(
+                "HEIGHT_FIELD",
+                translate("hummock", "Height field (empty: Z)"),
+                parentLayerParameterName="CHECKS",
+                type=NUMERIC_FIELD,
+                optional=True,
+            ),
+            translate("hummock", "In the unit of the heights of the CRS."),
+        )
+        self.add(
             QgsProcessingParameterFile(
                 "CHECKS_FILE",
                 translate("hummock", "Check points (CSV file)"),
@@ -234,7 +263,7 @@ class PlanSheet(ContourAlgorithm):
         take_away_former(context.project(), self.parameterAsFileOutput(parameters, "OUTPUT", context))
         layers = write_plan_layers(content, place, context.transformContext())
         progress(0.6, "sheet")
-        texts = self._texts(tin, options, sheet, parameters, context)
+        texts = self._texts(tin, options, sheet, parameters, context, feedback)
         spacing, places = grid_spacing(scale, metres_per_unit(tin.crs), _GRID_APART)
         bar, _ = grid_spacing(scale, metres_per_unit(tin.crs), _BAR)
         output = self.parameterAsFileOutput(parameters, "OUTPUT", context)
@@ -307,6 +336,7 @@ class PlanSheet(ContourAlgorithm):
         sheet: Sheet,
         parameters: Dict[str, Any],
         context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
     ) -> PlanTexts:
         def given(name: str) -> str:
             return self.parameterAsString(parameters, name, context).strip()
@@ -322,7 +352,7 @@ class PlanSheet(ContourAlgorithm):
             (translate("hummock", "Drawn on"), date.today().isoformat()),
         ]
         notes = [*place_notes(tin, given("HEIGHT_DATUM")), contour_note(options, sheet)]
-        notes += self._accuracy_notes(tin, parameters, context)
+        notes += self._accuracy_notes(tin, parameters, context, feedback)
         notes += [given("NOTE")] if given("NOTE") else []
         notes.append(
             translate(
@@ -333,12 +363,23 @@ class PlanSheet(ContourAlgorithm):
         )
         return PlanTexts(title, notes, rows)
 
-    def _accuracy_notes(self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext) -> List[str]:
+    def _accuracy_notes(
+        self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> List[str]:
+        source = self.parameterAsSource(parameters, "CHECKS", context)
         path = self.parameterAsFile(parameters, "CHECKS_FILE", context)
-        if not path:
+        if source is not None and path:
+            raise QgsProcessingException(
+                translate("hummock", "Give check points as a layer or as a file, not as both.")
+            )
+        if source is not None:
+            height = self.parameterAsString(parameters, "HEIGHT_FIELD", context)
+            checks = checks_of_layer(source, tin, feedback, silent, height)
+        elif path:
+            checks = read_check_points(Path(path), crs=tin.crs)
+        else:
             return [translate("hummock", "Heights were not tested against independent check points.")]
-        statement = accuracy_statement(tin, read_check_points(Path(path), crs=tin.crs))
-        return [say(one) for one in statement.statements]
+        return [say(one) for one in accuracy_statement(tin, checks).statements]
 
 
 def _styled(layer: QgsMapLayer, context: QgsProcessingContext) -> bool:

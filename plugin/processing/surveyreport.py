@@ -5,13 +5,15 @@ from __future__ import annotations
 import json
 from dataclasses import replace
 from pathlib import Path
-from typing import Any, Dict, Optional
+from typing import Any, Dict, List, Optional
 
+import numpy as np
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsFeatureRequest,
     QgsJsonExporter,
     QgsProcessingContext,
+    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingParameterBoolean,
@@ -32,7 +34,11 @@ from ..core.arguments.settings import job_settings
 from ..core.contours.geojson import crs_member
 from ..core.job.run import run_job
 from ..core.job.settings import JobSettings
-from ..core.progress import part
+from ..core.points.decisions import Decisions
+from ..core.points.pointset import Status
+from ..core.points.table import write_points
+from ..core.progress import part, silent
+from ..core.quality.overrides import write_decisions
 from ..core.report.results import JobResult
 from ..core.report.summary import summary
 from .algorithm import HummockAlgorithm, progress_of
@@ -48,6 +54,8 @@ from .parameters import (
     optional_number,
     unit_choice,
 )
+from .pointlayer import read_points_layer
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 from .versions import FILE_SOURCE, LINE_SOURCE, ONE_FILE, POINT_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
@@ -82,7 +90,8 @@ class SurveyReport(HummockAlgorithm):
             "surface, the contours, water, volumes, a road’s grades and a pad’s earthwork where you ask for them, and "
             "the files handed over, each with its SHA-256. HTML and PDF say the same.</p>"
             "<p>It starts from the <b>file</b>, so that each number can be traced to a line of it. Decisions that you "
-            "took in QGIS come in by their file: “Survey desk” keeps it for you.</p>"
+            "took in QGIS come in by their file: “Survey desk” keeps it for you. A layer in place of the file comes "
+            "with the statuses that its points have.</p>"
             "<p><b>More files</b>, such as a plan or a drawing, are listed with the others and their SHA-256.</p>"
             "<p><b>It assumes</b> what “Import survey points”, “Check the survey” and “Build the surface” assume, with "
             "their usual options. Where the file needs more to be read, say the columns and units here.</p>"
@@ -120,8 +129,15 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "Survey file"),
             translate("hummock", "Delimited text or a receiver log. It is only read."),
             kinds,
-            False,
         )
+        add_layer_parameter(
+            self,
+            "LAYER",
+            translate("hummock", "Layer of points in place of the file"),
+            translate("hummock", "Points with Z or with a height field. Its CRS is that of its coordinates."),
+            optional=True,
+        )
+        add_field_parameters(self, "LAYER")
         self.add(
             QgsProcessingParameterMultipleLayers(
                 "MORE", translate("hummock", "More files of the same site"), FILE_SOURCE, optional=True
@@ -260,7 +276,7 @@ class SurveyReport(HummockAlgorithm):
         folder = Path(self.parameterAsString(parameters, "FOLDER", context))
         language = language_code()
         result = run_job(
-            self._settings(folder, parameters, context),
+            self._settings(folder, parameters, context, feedback),
             part(progress, 0.0, 0.85),
             lambda text: translate("core", text),
             language,
@@ -279,10 +295,16 @@ class SurveyReport(HummockAlgorithm):
             feedback.pushInfo(line)
         return found
 
-    def _settings(self, folder: Path, parameters: Dict[str, Any], context: QgsProcessingContext) -> JobSettings:
+    def _settings(
+        self,
+        folder: Path,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+    ) -> JobSettings:
         """What the parameters ask of the main job, in the words of its command line."""
         crs = self.parameterAsCrs(parameters, "CRS", context)
-        words = [self.parameterAsFile(parameters, "INPUT", context), *chosen_files(self, parameters, "MORE", context)]
+        words = self._survey(parameters, context, feedback)
         words += [f"--out={folder}", f"--crs={crs_text(crs)}"]
         words += [f"--interval={self.parameterAsDouble(parameters, 'INTERVAL', context):.12g}"]
         words += [f"--index-every={self.parameterAsInt(parameters, 'INDEX_EVERY', context)}", "--smooth=0.25"]
@@ -293,6 +315,7 @@ class SurveyReport(HummockAlgorithm):
         for option, name in (("decisions", "DECISIONS"), ("check-points", "CHECKS_FILE"), ("codes", "CODES"),
                              ("columns", "COLUMNS"), ("rules", "RULES"), ("pad-level", "PAD_LEVEL")):  # fmt: skip
             given = self.parameterAsString(parameters, name, context).strip()
+            given = "" if any(word.startswith(f"--{option}=") for word in words) else given
             words += [f"--{option}={given}"] if given else []
         for option, name in (("line", "ROAD"), ("pad", "PAD"), ("inlets", "INLETS"), ("regions", "REGIONS")):
             path = self._as_geojson(parameters, name, crs, context)
@@ -306,6 +329,33 @@ class SurveyReport(HummockAlgorithm):
         words += [] if self.parameterAsBool(parameters, "CHECK", context) else ["--no-check"]
         also = tuple(Path(one) for one in chosen_files(self, parameters, "ALSO", context))
         return replace(job_settings(make_parser().parse_args(words)), others=also)
+
+    def _survey(
+        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> List[str]:
+        """The files of the survey; for a layer a table of its points, its CRS and the statuses that it holds."""
+        path = self.parameterAsFile(parameters, "INPUT", context)
+        source = self.parameterAsSource(parameters, "LAYER", context)
+        if bool(path) == (source is not None):
+            raise QgsProcessingException(
+                translate("hummock", "Choose a survey file or a layer of points, one of both.")
+            )
+        if source is None:
+            return [path, *chosen_files(self, parameters, "MORE", context)]
+        label = source.sourceName() or "LAYER"
+        columns = chosen_columns(self, parameters, context, source)
+        points = read_points_layer(source, columns, label, feedback, silent)
+        table = QgsProcessingUtils.generateTempFilename(f"{Path(label).name}.csv")
+        write_points(points, table)
+        words = [table, f"--source-crs={crs_text(source.sourceCrs())}"]
+        decided = np.flatnonzero(points.status != Status.USED)
+        if len(decided) and not self.parameterAsFile(parameters, "DECISIONS", context):
+            lines = decided + 2  # of the table, below its header
+            kept = Decisions(lines, points.status[decided], points.reasons[decided], lines)
+            decisions = QgsProcessingUtils.generateTempFilename("decisions.csv")
+            write_decisions(kept, decisions)
+            words.append(f"--decisions={decisions}")
+        return words
 
     def _as_geojson(
         self, parameters: Dict[str, Any], name: str, crs: QgsCoordinateReferenceSystem, context: QgsProcessingContext

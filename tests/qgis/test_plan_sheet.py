@@ -161,3 +161,13 @@ def test_a_cancelled_plan_leaves_no_file(run: Any, project: Any, chain: Dict[str
     run("plansheet", Listener(cancel_at=20), INPUT=chain["surface"]["OUTPUT"], **files)
     assert list(tmp_path.iterdir()) == []
     assert project.layoutManager().layouts() == []
+
+
+def test_check_points_come_from_a_layer_too(plan: Any) -> None:
+    from qgis.core import QgsVectorLayer
+
+    source = f"file://{DEMO / 'check_points.csv'}?xField=easting&yField=northing&zField=height&crs=EPSG:25832"
+    checks = QgsVectorLayer(source, "checks", "delimitedtext")
+    assert checks.isValid()
+    text = " ".join(texts_of(plan(CHECKS=checks, HEIGHT_FIELD="height")["OUTPUT"])[0].split())
+    assert "FGDC-STD-007.3-1998; 24 check points" in text

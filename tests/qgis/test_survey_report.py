@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import hashlib
 import unicodedata
 from html.parser import HTMLParser
@@ -136,3 +137,30 @@ def test_road_and_pad_from_layers_are_told_and_written(application: Any, tmp_pat
         FOLDER=str(tmp_path / "no"),
     )
     assert "up" in said
+
+
+def test_a_layer_in_place_of_the_file_brings_its_statuses(run: Any, project: Any, tmp_path: Path) -> None:
+    from qgis.core import QgsVectorLayer
+
+    layer = QgsVectorLayer("PointZ?crs=EPSG:25833&field=code:string&field=status:string", "yard", "memory")
+    from qgis.core import QgsFeature, QgsGeometry, QgsPoint
+
+    for i in range(12):
+        for j in range(12):
+            feature = QgsFeature(layer.fields())
+            feature.setGeometry(QgsGeometry(QgsPoint(400000 + 2.0 * i, 5700000 + 2.0 * j, 50 + 0.05 * i)))
+            feature.setAttributes(["GR", "rejected" if (i, j) == (5, 5) else "used"])
+            layer.dataProvider().addFeature(feature)
+    asked = {"LAYER": layer, "CRS": "EPSG:25833", "CHECK": False, "PAPER": False, "FOLDER": str(tmp_path / "out")}
+    found = run("surveyreport", **asked)
+    assert (found["POINTS"], found["REJECTS"]) == (144, 0)
+    mesh = (tmp_path / "out" / "surface.2dm").read_text(encoding="utf-8").splitlines()
+    assert sum(line.startswith("ND ") for line in mesh) == 143
+    with open(tmp_path / "out" / "points.csv", encoding="utf-8", newline="") as file:
+        assert [row["status"] for row in csv.DictReader(file)].count("rejected") == 1
+    said = message_of(run, "surveyreport", **{**asked, "INPUT": str(DEMO / "survey.csv")})
+    assert "one of both" in said
+    # in the neighbouring zone the same points come to lie there
+    moved = run("surveyreport", **{**asked, "CRS": "EPSG:25832", "FOLDER": str(tmp_path / "moved")})
+    assert moved["POINTS"] == 144
+    assert "EPSG:25833" in (tmp_path / "moved" / "report.html").read_text(encoding="utf-8")
