@@ -138,10 +138,6 @@ def _filled(name: str, kind: Any, crs: Any, fields: QgsFields, write: Callable[[
 # Rows
 
 
-def _write_contours(content: PlanContent, sink: Any) -> None:
-    write_contours(content.sheet.contours, sink, silent)
-
-
 def _spot_fields() -> QgsFields:
     return fields_of((("kind", "text"), ("text", "text"), ("height", "real"), ("unit", "text"), ("rank", "whole")))
 
