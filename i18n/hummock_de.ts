@@ -15591,11 +15591,6 @@
       <translation>{file}: lässt sich nicht wieder öffnen.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayers.py" />
-      <source>{file}: cannot be written ({reason}).</source>
-      <translation>{file}: nicht schreibbar ({reason}).</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>{file}: cannot be written ({reason}); choose another file.</source>
       <translation>{file}: nicht schreibbar ({reason}); wählen Sie eine andere Datei.</translation>

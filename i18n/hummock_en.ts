@@ -15591,11 +15591,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/planlayers.py" />
-      <source>{file}: cannot be written ({reason}).</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>{file}: cannot be written ({reason}); choose another file.</source>
       <translation type="unfinished" />

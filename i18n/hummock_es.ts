@@ -15591,11 +15591,6 @@
       <translation>{file}: no se puede volver a abrir.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayers.py" />
-      <source>{file}: cannot be written ({reason}).</source>
-      <translation>{file}: no se puede escribir ({reason}).</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>{file}: cannot be written ({reason}); choose another file.</source>
       <translation>{file}: no se puede escribir ({reason}); elija otro archivo.</translation>

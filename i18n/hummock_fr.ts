@@ -15591,11 +15591,6 @@
       <translation>{file} : ne peut pas être rouvert.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/planlayers.py" />
-      <source>{file}: cannot be written ({reason}).</source>
-      <translation>{file} : ne peut pas être écrit ({reason}).</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/trustlayers.py" />
       <source>{file}: cannot be written ({reason}); choose another file.</source>
       <translation>{file} : ne peut pas être écrit ({reason}) ; choisissez un autre fichier.</translation>

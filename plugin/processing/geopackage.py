@@ -2,13 +2,23 @@
 
 from __future__ import annotations
 
+import contextlib
+import os
 import re
 import sqlite3
 import uuid
 import xml.etree.ElementTree as ElementTree  # nosec B405
-from typing import Dict, List, NamedTuple, Optional, Sequence, Set
+from typing import Any, List, NamedTuple, Sequence, Set
 
-from qgis.core import QgsProcessingContext, QgsProcessingException, QgsVectorFileWriter, QgsVectorLayer
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsFields,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsVectorFileWriter,
+    QgsVectorLayer,
+    QgsWkbTypes,
+)
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtXml import QDomDocument
 
@@ -21,11 +31,13 @@ translate = QCoreApplication.translate
 _NEW_FILE = member(QgsVectorFileWriter, "ActionOnExistingFile", "CreateOrOverwriteFile")
 _NEW_LAYER = member(QgsVectorFileWriter, "ActionOnExistingFile", "CreateOrOverwriteLayer")
 _IDENTIFIER = re.compile(r"\{[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}\}")
+#: Elements that have an identifier, and its attribute.
+_IDENTIFIED = {"rules": "key", "rule": "key", "layer": "id", "category": "uuid", "range": "uuid", "actionsetting": "id"}
 _NO_ERROR = member(QgsVectorFileWriter, "WriterError", "NoError")
 
 
 class PackedLayer(NamedTuple):
-    """A layer and its name in the GeoPackage."""
+    """The name of a table in the GeoPackage, and the layer that goes into it; its name is that of the style."""
 
     name: str
     layer: QgsVectorLayer
@@ -42,6 +54,15 @@ def table_name(name: str, taken: Set[str]) -> str:
     return unique
 
 
+def empty_layer(name: str, kind: Any, crs: QgsCoordinateReferenceSystem, fields: QgsFields) -> QgsVectorLayer:
+    """A layer in memory, to be filled, dressed and packed."""
+    layer = QgsVectorLayer(QgsWkbTypes.displayString(kind), name, "memory")
+    layer.setCrs(crs)
+    layer.dataProvider().addAttributes(fields.toList())
+    layer.updateFields()
+    return layer
+
+
 def write_geopackage(
     layers: Sequence[PackedLayer], path: str, context: QgsProcessingContext, progress: Progress
 ) -> None:
@@ -56,6 +77,9 @@ def write_geopackage(
             _write_layer(packed, str(temporary), number == 0, path, context)
             _save_style(packed, str(temporary), path)
         _settle_styles(str(temporary))
+        for beside in ("-wal", "-shm"):  # what SQLite left of a file of this name must not be read into the new one
+            with contextlib.suppress(OSError):
+                os.remove(path + beside)
     progress(1.0, "layers")
 
 
@@ -80,34 +104,53 @@ def _save_style(packed: PackedLayer, temporary: str, path: str) -> None:
     style = QDomDocument("qgis")
     packed.layer.exportNamedStyle(style)
     saved.importNamedStyle(style)
-    reason = saved.saveStyleToDatabase(packed.name, packed.layer.name(), True, "")
+    title = packed.layer.name()
+    reason = saved.saveStyleToDatabase(title, title, True, "")  # for an empty description QGIS puts the time
     if reason:
         raise _failed(path, packed, str(reason))
 
 
 def _settle_styles(file: str) -> None:
-    """Write the styles so that the same style is the same text.
-
-    QGIS makes up new identifiers of rules each time, and Qt orders attributes by chance.
-    """
+    """Write the styles so that the same style is the same text."""
     base = sqlite3.connect(file)
     try:
         rows = base.execute("SELECT id, f_table_name, styleQML, styleSLD FROM layer_styles").fetchall()
-        for number, name, *texts in rows:
-            settled = [_settled(text, name) for text in texts]
-            base.execute("UPDATE layer_styles SET styleQML = ?, styleSLD = ? WHERE id = ?", (*settled, number))
+        for number, name, qml, sld in rows:
+            settled = (settled_style(qml, name), ElementTree.canonicalize(sld) if sld else sld, number)
+            base.execute("UPDATE layer_styles SET styleQML = ?, styleSLD = ? WHERE id = ?", settled)
         base.commit()
     finally:
         base.close()
 
 
-def _settled(text: Optional[str], name: str) -> Optional[str]:
-    if not text:
-        return text
-    own: Dict[str, str] = {}
-    for found in _IDENTIFIER.findall(text):
-        own.setdefault(found, f"{{{uuid.uuid5(uuid.NAMESPACE_URL, f'{name} {len(own)}')}}}")
-    return ElementTree.canonicalize(_IDENTIFIER.sub(lambda hit: own[hit.group()], text))
+def settled_style(text: str, name: str) -> str:
+    """The style ``text`` (QML), its attributes in order and its identifiers counted instead of drawn by lot.
+
+    QGIS makes up identifiers of rules, symbol layers and categories whenever it reads a style without them, and Qt
+    orders attributes by chance. An identifier is replaced wherever it stands, so that what refers to it still does;
+    other text of the same form, such as a value in a filter, stays.
+    """
+    found: List[str] = []
+    ordered = _in_order(text, found)
+    own = {
+        identifier: f"{{{uuid.uuid5(uuid.NAMESPACE_URL, f'{name} {number}')}}}"
+        for number, identifier in enumerate(dict.fromkeys(found))
+    }
+    return _IDENTIFIER.sub(lambda hit: own.get(hit.group(), hit.group()), ordered)
+
+
+def _in_order(text: str, identifiers: List[str]) -> str:
+    """The XML with the attributes of each element in order; its identifiers are added to ``identifiers``.
+
+    A symbol in an attribute, as callouts of labels have one, is XML itself.
+    """
+    root = ElementTree.fromstring(text)  # nosec B314  QGIS has just written it
+    for element in root.iter():
+        identifiers += filter(_IDENTIFIER.fullmatch, [element.get(_IDENTIFIED.get(element.tag, ""), "")])
+        for attribute, value in element.items():
+            if value.startswith("<symbol "):
+                element.set(attribute, _in_order(value, identifiers))
+    return ElementTree.canonicalize(ElementTree.tostring(root, encoding="unicode"))
 
 
 def _failed(path: str, packed: PackedLayer, reason: str) -> QgsProcessingException:

@@ -7,9 +7,7 @@ from typing import Any, Dict, List, NamedTuple, Optional, Tuple
 
 import numpy as np
 from qgis.core import (
-    QgsCoordinateReferenceSystem,
     QgsFeatureRequest,
-    QgsFields,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -21,7 +19,6 @@ from qgis.core import (
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
     QgsVectorLayer,
-    QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtXml import QDomDocument
@@ -44,7 +41,8 @@ from ..core.units import metres_per_unit
 from .algorithm import progress_of
 from .contours import ContourAlgorithm
 from .exchangeinput import handover_group, points_to_hand_over, surface_title
-from .geopackage import PackedLayer, table_name, write_geopackage
+from .fixedcolours import dress_plainly, has_chance_look, has_own_look
+from .geopackage import PackedLayer, empty_layer, table_name, write_geopackage
 from .geotiff import raster_of, write_geotiff
 from .layers import contour_fields, line_fields, triangle_fields, write_contours, write_lines, write_triangles
 from .parameters import number, qgis_crs
@@ -274,18 +272,23 @@ class HandOverFiles(ContourAlgorithm):
         making = part(progress, 0.0, 0.4)
         taken = {"points", "contours", "lines", "triangles"}
         layers = self._point_layer(parameters, context)
-        made = empty_layer(contour_fields(), LINE_Z, crs, CONTOURS)
+        made = empty_layer(translate("hummock", "Contours"), LINE_Z, crs, contour_fields())
+        apply_qml(made, CONTOURS)
         write_contours(content.contours, made.dataProvider(), making)
         layers.append(PackedLayer("contours", made))
-        made = empty_layer(line_fields(), LINE_Z, crs, LINES)
+        made = empty_layer(translate("hummock", "Lines"), LINE_Z, crs, line_fields())
+        apply_qml(made, LINES)
         write_lines(Constraints(content.lines), content.tin.crs, made.dataProvider())
         layers.append(PackedLayer("lines", made))
         if self.parameterAsBool(parameters, "TRIANGLES", context):
-            made = empty_layer(triangle_fields(), POLYGON_Z, crs, TRIANGLES)
+            made = empty_layer(translate("hummock", "Triangles"), POLYGON_Z, crs, triangle_fields())
+            apply_qml(made, TRIANGLES)
             write_triangles(content.tin, made.dataProvider(), making)
             layers.append(PackedLayer("triangles", made))
         for layer in self.parameterAsLayerList(parameters, "LAYERS", context) or []:
             if isinstance(layer, QgsVectorLayer):
+                if has_chance_look(layer, context):
+                    dress_plainly(layer)
                 layers.append(PackedLayer(table_name(layer.name(), taken), layer))
         write_geopackage(layers, str(path), context, part(progress, 0.4, 1.0))
         return [path]
@@ -297,21 +300,13 @@ class HandOverFiles(ContourAlgorithm):
             return []
         made = source.materialize(QgsFeatureRequest())
         layer = self.parameterAsVectorLayer(parameters, "POINTS", context)
-        project = context.project()
-        if layer is not None and project is not None and layer.id() in project.mapLayers():
+        made.setName(translate("hummock", "Points") if layer is None else layer.name())
+        if layer is not None and has_own_look(layer, context):
             style = QDomDocument("qgis")
             layer.exportNamedStyle(style)
             made.importNamedStyle(style)
         elif "status" in [field.name() for field in made.fields()]:
             apply_qml(made, POINTS)
+        else:
+            dress_plainly(made)
         return [PackedLayer("points", made)]
-
-
-def empty_layer(fields: QgsFields, kind: Any, crs: QgsCoordinateReferenceSystem, qml: str) -> QgsVectorLayer:
-    """A layer in memory, dressed by a style of ``styles/``."""
-    layer = QgsVectorLayer(QgsWkbTypes.displayString(kind), "layer", "memory")
-    layer.setCrs(crs)
-    layer.dataProvider().addAttributes([fields.at(i) for i in range(len(fields))])
-    layer.updateFields()
-    apply_qml(layer, qml)
-    return layer

@@ -2,14 +2,10 @@
 
 from __future__ import annotations
 
-import contextlib
-import os
-from pathlib import Path
-from typing import Any, Callable, Dict, NamedTuple, Sequence
+from typing import Any, Callable, NamedTuple
 
 import numpy as np
 from qgis.core import (
-    QgsCoordinateTransformContext,
     QgsFields,
     QgsFillSymbol,
     QgsGeometry,
@@ -19,25 +15,25 @@ from qgis.core import (
     QgsPalLayerSettings,
     QgsPoint,
     QgsPolygon,
+    QgsProcessingContext,
     QgsProcessingException,
     QgsSingleSymbolRenderer,
     QgsTextFormat,
     QgsUnitTypes,
-    QgsVectorFileWriter,
     QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
-    QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from ..core.contours.sheet import Sheet
 from ..core.contours.spots import SpotKind
-from ..core.files import replace_file
 from ..core.handover.frames import SheetFrames
 from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
+from .fixedcolours import INK, fix_profile
+from .geopackage import PackedLayer, empty_layer, write_geopackage
 from .layers import contour_fields, write_contours
 from .parameters import qgis_crs
 from .sheetlayers import label_fields, write_labels
@@ -47,14 +43,11 @@ from .versions import LINE_Z, POINT, POINT_Z, POLYGON, POLYGON_GEOMETRY, member
 
 translate = QCoreApplication.translate
 
-INK = "#252525"
-
-CONTOUR_TABLE, LABEL_TABLE, SPOT_TABLE, FRAME_TABLE = "contours", "contour_labels", "spot_heights", "sheets"
+#: Names in the GeoPackage, in the order of :class:`PlanLayers`.
+_TABLES = ("contours", "contour_labels", "spot_heights", "sheets")
 
 _OVER_POINT = member(QgsPalLayerSettings, "Placement", "OrderedPositionsAroundPoint")
 _MILLIMETRES = member(QgsUnitTypes, "RenderUnit", "RenderMillimeters")
-_NEW_LAYER = member(QgsVectorFileWriter, "ActionOnExistingFile", "CreateOrOverwriteLayer")
-_NEW_FILE = member(QgsVectorFileWriter, "ActionOnExistingFile", "CreateOrOverwriteFile")
 
 
 class PlanLayers(NamedTuple):
@@ -77,61 +70,50 @@ class PlanContent(NamedTuple):
     decimals: int
 
 
-def write_plan_layers(content: PlanContent, path: str, transforms: QgsCoordinateTransformContext) -> PlanLayers:
+def write_plan_layers(content: PlanContent, path: str, context: QgsProcessingContext) -> PlanLayers:
     """Write the layers to the GeoPackage ``path``, which appears when it is whole, and open them from there.
 
     Raises QgsProcessingException when it cannot be written.
     """
     crs, sheet = qgis_crs(content.tin.crs), content.sheet
-    made = [
-        _filled(
-            CONTOUR_TABLE, LINE_Z, crs, contour_fields(), lambda sink: write_contours(sheet.contours, sink, silent)
-        ),
-        _filled(LABEL_TABLE, POINT, crs, label_fields(), lambda sink: write_labels(sheet.labels, sheet.contours, sink)),
-        _filled(SPOT_TABLE, POINT_Z, crs, _spot_fields(), lambda sink: _write_spots(content, sink)),
-        _filled(FRAME_TABLE, POLYGON, crs, _frame_fields(), lambda sink: _write_frames(content, sink)),
-    ]
-    with replace_file(path) as name:
-        for i, layer in enumerate(made):
-            options = QgsVectorFileWriter.SaveVectorOptions()
-            options.driverName = "GPKG"
-            options.layerName = layer.name()
-            options.actionOnExistingFile = _NEW_LAYER if i else _NEW_FILE
-            error = QgsVectorFileWriter.writeAsVectorFormatV3(layer, str(name), transforms, options)
-            if error[0] != member(QgsVectorFileWriter, "WriterError", "NoError"):
-                raise QgsProcessingException(
-                    translate("hummock", "{file}: cannot be written ({reason}).").format(
-                        file=Path(path).name, reason=" ".join(error[1].split())
-                    )
-                )
-        for layer in _opened(str(name), made):  # let go of before they are opened for good
-            layer.saveStyleToDatabase(layer.name(), "", True, "")
-        for beside in ("-wal", "-shm"):  # what SQLite left of a file of this name must not be read into the new one
-            with contextlib.suppress(OSError):
-                os.remove(path + beside)
-    return _opened(path, made)
 
-
-def _opened(path: str, made: Sequence[QgsVectorLayer]) -> PlanLayers:
-    """The tables of the GeoPackage as dressed layers."""
-    layers = PlanLayers(*(QgsVectorLayer(f"{path}|layername={one.name()}", one.name(), "ogr") for one in made))
-    for layer, (title, dress) in zip(layers, _dresses().items()):
-        if not layer.isValid():
-            raise QgsProcessingException(translate("hummock", "{file}: cannot be opened again.").format(file=path))
+    def made(
+        title: str, kind: Any, fields: QgsFields, write: Callable[[Any], Any], dress: Callable[[QgsVectorLayer], None]
+    ) -> QgsVectorLayer:
+        layer = empty_layer(title, kind, crs, fields)
+        write(layer.dataProvider())
+        layer.updateExtents()
         dress(layer)
-        layer.setName(title)
-    return layers
+        return layer
+
+    layers = (
+        made(
+            translate("hummock", "Contours"), LINE_Z, contour_fields(),
+            lambda sink: write_contours(sheet.contours, sink, silent), _dress_contours,
+        ),
+        made(
+            translate("hummock", "Contour labels"), POINT, label_fields(),
+            lambda sink: write_labels(sheet.labels, sheet.contours, sink), _dress_labels,
+        ),
+        made(
+            translate("hummock", "Spot heights"), POINT_Z, _spot_fields(),
+            lambda sink: _write_spots(content, sink), _dress_spots,
+        ),
+        made(
+            translate("hummock", "Sheets"), POLYGON, _frame_fields(),
+            lambda sink: _write_frames(content, sink), dress_frames,
+        ),
+    )  # fmt: skip
+    packed = [PackedLayer(table, layer) for table, layer in zip(_TABLES, layers)]
+    write_geopackage(packed, path, context, silent)
+    return PlanLayers(*(_opened(path, one) for one in packed))
 
 
-def _filled(name: str, kind: Any, crs: Any, fields: QgsFields, write: Callable[[Any], None]) -> QgsVectorLayer:
-    """A layer in memory, filled by ``write``."""
-    layer = QgsVectorLayer(QgsWkbTypes.displayString(kind), name, "memory")
-    layer.setCrs(crs)
-    provider = layer.dataProvider()
-    provider.addAttributes(fields.toList())
-    layer.updateFields()
-    write(provider)
-    layer.updateExtents()
+def _opened(path: str, packed: PackedLayer) -> QgsVectorLayer:
+    """A table of the GeoPackage, which QGIS opens with the style inside."""
+    layer = QgsVectorLayer(f"{path}|layername={packed.name}", packed.layer.name(), "ogr")
+    if not layer.isValid():
+        raise QgsProcessingException(translate("hummock", "{file}: cannot be opened again.").format(file=path))
     return layer
 
 
@@ -171,19 +153,13 @@ def _write_frames(content: PlanContent, sink: Any) -> None:
 # Looks
 
 
-def _dresses() -> Dict[str, Callable[[QgsVectorLayer], None]]:
-    """Titles of the layers and what dresses them, in the order of :class:`PlanLayers`."""
-    return {
-        translate("hummock", "Contours"): _dress_contours,
-        translate("hummock", "Contour labels"): lambda layer: apply_qml(layer, LABELS),
-        translate("hummock", "Spot heights"): _dress_spots,
-        translate("hummock", "Sheets"): dress_frames,
-    }
-
-
 def _dress_contours(layer: QgsVectorLayer) -> None:
     apply_qml(layer, CONTOURS)
     layer.setLabelsEnabled(False)
+
+
+def _dress_labels(layer: QgsVectorLayer) -> None:
+    apply_qml(layer, LABELS)
 
 
 def _dress_spots(layer: QgsVectorLayer) -> None:
@@ -198,6 +174,7 @@ def _dress_spots(layer: QgsVectorLayer) -> None:
     settings.setFormat(text_format(1.9))
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)
+    fix_profile(layer)
 
 
 def dress_frames(layer: QgsVectorLayer) -> None:
@@ -210,6 +187,7 @@ def dress_frames(layer: QgsVectorLayer) -> None:
     settings.setFormat(text_format(2.6, bold=True))
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)
+    fix_profile(layer)
 
 
 def dress_parcels(layer: QgsVectorLayer) -> None:

@@ -28,7 +28,8 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication, QRectF, Qt
 from qgis.PyQt.QtGui import QColor, QFont
 
-from .planlayers import INK, PlanLayers, text_format
+from .fixedcolours import INK
+from .planlayers import PlanLayers, text_format
 from .versions import member
 
 translate = QCoreApplication.translate

@@ -261,7 +261,7 @@ class PlanSheet(ContourAlgorithm):
         content = PlanContent(tin, sheet, spread, frames, options.unit, decimals)
         place = self.parameterAsFileOutput(parameters, "LAYERS", context)
         take_away_former(context.project(), self.parameterAsFileOutput(parameters, "OUTPUT", context))
-        layers = write_plan_layers(content, place, context.transformContext())
+        layers = write_plan_layers(content, place, context)
         progress(0.6, "sheet")
         texts = self._texts(tin, options, sheet, parameters, context, feedback)
         spacing, places = grid_spacing(scale, metres_per_unit(tin.crs), _GRID_APART)

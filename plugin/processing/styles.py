@@ -36,6 +36,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from ..core.messages import QT_TRANSLATE_NOOP
+from .fixedcolours import fix_profile
 from .maptips import point_tip
 from .versions import EQUAL_INTERVAL, INTERPOLATED, MESH_HINT
 
@@ -241,6 +242,7 @@ def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
             rule.setLabel(translate("hummock", rule.label()))
     if qml == POINTS:
         layer.setMapTipTemplate(point_tip())
+    fix_profile(layer)
 
 
 def colour_heights(layer: QgsMeshLayer) -> None:

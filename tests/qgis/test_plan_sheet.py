@@ -9,6 +9,7 @@ from typing import Any, Dict, List
 import pypdf
 import pytest
 from in_qgis import DEMO, Listener, layer_of, message_of
+from test_whole_files import contents
 
 MM = 72 / 25.4
 
@@ -147,6 +148,13 @@ def test_styles_are_inside_the_geopackage(plan: Any, project: Any) -> None:
     assert {"Contour labels", "Contours", "Sheets", "Spot heights"} <= set(names)
     contours = layer_of(f"{made['LAYERS']}|layername=contours")
     assert contours.renderer().type() != "singleSymbol"  # the style inside was taken
+
+
+def test_the_same_plan_has_the_same_layers(plan: Any, tmp_path: Path) -> None:
+    one, other = (
+        contents(Path(plan(KEEP=False, LAYERS=str(tmp_path / name))["LAYERS"])) for name in ("1.gpkg", "2.gpkg")
+    )
+    assert one == other
 
 
 def test_what_cannot_be_drawn_is_refused(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
