@@ -8364,8 +8364,7 @@
       <translation>KBS des Rasters (leer: das der Punkte)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>CRS of the points wanted</source>
       <translation>KBS der gewünschten Punkte</translation>
     </message>
@@ -8498,15 +8497,12 @@
       <translation>Kontrollpunkte</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (CSV file)</source>
       <translation>Kontrollpunkte (CSV-Datei)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (layer)</source>
       <translation>Kontrollpunkte (Layer)</translation>
     </message>
@@ -8783,7 +8779,7 @@
       <translation>Ecken, die Linien oder Polygone gemeinsam haben, werden einmal abgesteckt.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Cover field (empty: the field cover, if there is one)</source>
       <translation>Feld des Bewuchses (leer: das Feld cover, falls es eines gibt)</translation>
     </message>
@@ -8951,8 +8947,7 @@
       <translation>Entscheidungen</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Decisions on points (CSV)</source>
       <translation>Entscheidungen über Punkte (CSV)</translation>
     </message>
@@ -8965,14 +8960,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Deepest cut (m)</source>
       <translation>Tiefster Abtrag (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <source>Delimited text (*.csv *.txt);;All files (*)</source>
-      <translation>Text mit Trennzeichen (*.csv *.txt);;Alle Dateien (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -10049,8 +10036,7 @@
       <translation>Geben Sie eine Vermessungsdatei oder stattdessen einen Punktlayer an (nicht beides).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Geben Sie Kontrollpunkte als Layer oder als Datei an, nicht beides.</translation>
     </message>
@@ -10237,8 +10223,7 @@
       <translation>Erwarteter Höhenfehler (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Höhenfeld (leer: Z)</translation>
     </message>
@@ -10501,8 +10486,7 @@
       <translation>In der Einheit des KBS; geht Z und Planungsoberfläche vor.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>In der Einheit der Höhen des KBS.</translation>
     </message>
@@ -10777,8 +10761,7 @@
       <translation>Layer mit Passpunkten anstelle der Datei</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Punktlayer anstelle der Datei</translation>
     </message>
@@ -11241,8 +11224,7 @@
       <translation>Weitere Bruchkanten</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>More files of the same site</source>
       <translation>Weitere Dateien desselben Geländes</translation>
     </message>
@@ -12203,14 +12185,12 @@
       <translation>Punkte verwendet: {used}, verworfen: {rejected}. Dreiecke: {triangles}; außerhalb des Umrings oder in Aussparungen entfernt: {outside}, am Rand: {trimmed}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Punkte mit Z oder mit einem Höhenfeld, im KBS der Oberfläche.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Punkte mit Z oder mit einem Höhenfeld. Ihr KBS ist das ihrer Koordinaten.</translation>
     </message>
@@ -13451,8 +13431,7 @@
       <translation>Vermessungspult</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Survey file</source>
       <translation>Vermessungsdatei</translation>
     </message>
@@ -13462,9 +13441,7 @@
       <translation>Vermessungsdateien</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
       <translation>Vermessungsdateien (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Alle Dateien (*)</translation>
     </message>
@@ -13534,10 +13511,7 @@
       <translation>Tabelle der Grenzwerte (CSV; leer: die mit Hummock gelieferte)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/stripinput.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tabellen (*.csv *.txt);;Alle Dateien (*)</translation>
     </message>
@@ -14456,7 +14430,7 @@
       <translation>Was jede Hälfte der Fahrbahn zu ihrem Rand fallen soll; gängige Praxis, keine Quelle.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>What grows at the point, such as hard, short grass, tall grass.</source>
       <translation>Was am Punkt wächst, etwa hard, short grass, tall grass.</translation>
     </message>

@@ -8364,8 +8364,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>CRS of the points wanted</source>
       <translation type="unfinished" />
     </message>
@@ -8498,15 +8497,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (CSV file)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (layer)</source>
       <translation type="unfinished" />
     </message>
@@ -8783,7 +8779,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Cover field (empty: the field cover, if there is one)</source>
       <translation type="unfinished" />
     </message>
@@ -8951,8 +8947,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Decisions on points (CSV)</source>
       <translation type="unfinished" />
     </message>
@@ -8964,14 +8959,6 @@
     <message>
       <location filename="../plugin/processing/setout.py" />
       <source>Deepest cut (m)</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <source>Delimited text (*.csv *.txt);;All files (*)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10049,8 +10036,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation type="unfinished" />
     </message>
@@ -10237,8 +10223,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation type="unfinished" />
     </message>
@@ -10501,8 +10486,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation type="unfinished" />
     </message>
@@ -10777,8 +10761,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation type="unfinished" />
     </message>
@@ -11241,8 +11224,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>More files of the same site</source>
       <translation type="unfinished" />
     </message>
@@ -12203,14 +12185,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation type="unfinished" />
     </message>
@@ -13451,8 +13431,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Survey file</source>
       <translation type="unfinished" />
     </message>
@@ -13462,9 +13441,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
       <translation type="unfinished" />
     </message>
@@ -13534,10 +13511,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/stripinput.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation type="unfinished" />
     </message>
@@ -14456,7 +14430,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>What grows at the point, such as hard, short grass, tall grass.</source>
       <translation type="unfinished" />
     </message>

@@ -8364,8 +8364,7 @@
       <translation>SRC de la cuadrícula (vacío: el de los puntos)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>CRS of the points wanted</source>
       <translation>SRC de los puntos deseados</translation>
     </message>
@@ -8498,15 +8497,12 @@
       <translation>Puntos de comprobación</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (CSV file)</source>
       <translation>Puntos de comprobación (archivo CSV)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (layer)</source>
       <translation>Puntos de comprobación (capa)</translation>
     </message>
@@ -8783,7 +8779,7 @@
       <translation>Los vértices que comparten líneas o polígonos se replantean una sola vez.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Cover field (empty: the field cover, if there is one)</source>
       <translation>Campo de cubierta (vacío: el campo cover, si existe)</translation>
     </message>
@@ -8951,8 +8947,7 @@
       <translation>Decisiones</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Decisions on points (CSV)</source>
       <translation>Decisiones sobre puntos (CSV)</translation>
     </message>
@@ -8965,14 +8960,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Deepest cut (m)</source>
       <translation>Mayor desmonte (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <source>Delimited text (*.csv *.txt);;All files (*)</source>
-      <translation>Texto delimitado (*.csv *.txt);;Todos los archivos (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -10049,8 +10036,7 @@
       <translation>Indique un archivo del levantamiento, o una capa de puntos en su lugar (no ambos).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Indique los puntos de comprobación como capa o como archivo, no como ambos.</translation>
     </message>
@@ -10237,8 +10223,7 @@
       <translation>Error de cota esperable (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Campo de cota (vacío: Z)</translation>
     </message>
@@ -10501,8 +10486,7 @@
       <translation>En la unidad del SRC; tiene prioridad sobre Z y la superficie de proyecto.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>En la unidad de las cotas del SRC.</translation>
     </message>
@@ -10777,8 +10761,7 @@
       <translation>Capa de puntos de apoyo en lugar del archivo</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Capa de puntos en lugar del archivo</translation>
     </message>
@@ -11241,8 +11224,7 @@
       <translation>Más líneas de rotura</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>More files of the same site</source>
       <translation>Más archivos del mismo emplazamiento</translation>
     </message>
@@ -12203,14 +12185,12 @@
       <translation>Puntos usados: {used}, rechazados: {rejected}. Triángulos: {triangles}; quitados fuera del contorno o en huecos: {outside}, en el borde: {trimmed}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Puntos con Z o con un campo de cota, en el SRC de la superficie.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Puntos con Z o con un campo de cota. Su SRC es el de sus coordenadas.</translation>
     </message>
@@ -13451,8 +13431,7 @@
       <translation>Mesa del levantamiento</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Survey file</source>
       <translation>Archivo del levantamiento</translation>
     </message>
@@ -13462,9 +13441,7 @@
       <translation>Archivos del levantamiento</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
       <translation>Archivos del levantamiento (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Todos los archivos (*)</translation>
     </message>
@@ -13534,10 +13511,7 @@
       <translation>Tabla de límites (CSV; vacío: la que acompaña a Hummock)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/stripinput.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tablas (*.csv *.txt);;Todos los archivos (*)</translation>
     </message>
@@ -14456,7 +14430,7 @@
       <translation>Lo que cada mitad de la calzada debe caer hacia su borde; práctica común, sin fuente.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>What grows at the point, such as hard, short grass, tall grass.</source>
       <translation>Lo que crece en el punto, como duro, hierba corta, hierba alta.</translation>
     </message>

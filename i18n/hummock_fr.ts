@@ -8364,8 +8364,7 @@
       <translation>SCR de la projection (vide : celui des points)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>CRS of the points wanted</source>
       <translation>SCR des points voulus</translation>
     </message>
@@ -8498,15 +8497,12 @@
       <translation>Points de contrôle</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (CSV file)</source>
       <translation>Points de contrôle (fichier CSV)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Check points (layer)</source>
       <translation>Points de contrôle (couche)</translation>
     </message>
@@ -8783,7 +8779,7 @@
       <translation>Les sommets que partagent des lignes ou polygones sont implantés une seule fois.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Cover field (empty: the field cover, if there is one)</source>
       <translation>Champ de la couverture (vide : le champ cover, s'il existe)</translation>
     </message>
@@ -8951,8 +8947,7 @@
       <translation>Décisions</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Decisions on points (CSV)</source>
       <translation>Décisions sur les points (CSV)</translation>
     </message>
@@ -8965,14 +8960,6 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Deepest cut (m)</source>
       <translation>Déblai le plus profond (m)</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/plansheet.py" />
-      <source>Delimited text (*.csv *.txt);;All files (*)</source>
-      <translation>Texte délimité (*.csv *.txt);;Tous les fichiers (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -10049,8 +10036,7 @@
       <translation>Donnez un fichier de levé, ou une couche de points à sa place (pas les deux).</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Give check points as a layer or as a file, not as both.</source>
       <translation>Donnez les points de contrôle en couche ou en fichier, pas les deux.</translation>
     </message>
@@ -10237,8 +10223,7 @@
       <translation>Erreur altimétrique à attendre (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Champ d'altitude (vide : Z)</translation>
     </message>
@@ -10501,8 +10486,7 @@
       <translation>Dans l'unité du SCR ; prioritaire sur le Z et la surface projet.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>In the unit of the heights of the CRS.</source>
       <translation>Dans l'unité des altitudes du SCR.</translation>
     </message>
@@ -10777,8 +10761,7 @@
       <translation>Couche de points d'appui à la place du fichier</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Couche de points à la place du fichier</translation>
     </message>
@@ -11241,8 +11224,7 @@
       <translation>Autres lignes de rupture</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>More files of the same site</source>
       <translation>Autres fichiers du même site</translation>
     </message>
@@ -12203,14 +12185,12 @@
       <translation>Points utilisés : {used}, rejetés : {rejected}. Triangles : {triangles} ; retirés hors de la limite ou dans les trous : {outside}, au pourtour : {trimmed}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/plansheet.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>Points with Z or with a height field, in the CRS of the surface.</source>
       <translation>Points avec Z ou avec un champ d'altitude, dans le SCR de la surface.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Points with Z or with a height field. Its CRS is that of its coordinates.</source>
       <translation>Points avec Z ou avec un champ d'altitude. Son SCR est celui de ses coordonnées.</translation>
     </message>
@@ -13451,8 +13431,7 @@
       <translation>Bureau du levé</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/importsources.py" />
       <source>Survey file</source>
       <translation>Fichier de levé</translation>
     </message>
@@ -13462,9 +13441,7 @@
       <translation>Fichiers de levé</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
       <translation>Fichiers de levé (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Tous les fichiers (*)</translation>
     </message>
@@ -13534,10 +13511,7 @@
       <translation>Table de limites (CSV ; vide : celle fournie avec Hummock)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
-      <location filename="../plugin/processing/importpoints.py" />
-      <location filename="../plugin/processing/stripinput.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
+      <location filename="../plugin/processing/parameters.py" />
       <source>Tables (*.csv *.txt);;All files (*)</source>
       <translation>Tables (*.csv *.txt);;Tous les fichiers (*)</translation>
     </message>
@@ -14456,7 +14430,7 @@
       <translation>Ce que chaque moitié de la voie doit descendre vers son bord ; pratique courante, sans source.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
+      <location filename="../plugin/processing/checksource.py" />
       <source>What grows at the point, such as hard, short grass, tall grass.</source>
       <translation>Ce qui pousse au point, par exemple sol nu, herbe courte, herbe haute.</translation>
     </message>

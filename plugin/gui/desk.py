@@ -35,7 +35,7 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
-from ..processing.parameters import unit_names
+from ..processing.parameters import survey_files, tables, unit_names
 from ..processing.planlayout import PAPERS
 from .jobbook import JobBook, Step
 from .running import StepFailed, run_step
@@ -115,9 +115,7 @@ class DeskDock(QgsDockWidget):
         form = QFormLayout()
         self.files = QgsFileWidget()
         self.files.setStorageMode(QgsFileWidget.StorageMode.GetMultipleFiles)
-        self.files.setFilter(
-            translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
-        )
+        self.files.setFilter(survey_files())
         self.files.fileChanged.connect(self._files_changed)
         form.addRow(translate("hummock", "Survey files"), self.files)
         crs_row = QHBoxLayout()
@@ -141,7 +139,7 @@ class DeskDock(QgsDockWidget):
         form.addRow(translate("hummock", "Contour interval"), self._make_interval())
         form.addRow(translate("hummock", "Plan"), self._make_plan())
         self.checks = QgsFileWidget()
-        self.checks.setFilter(translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"))
+        self.checks.setFilter(tables())
         self.checks.fileChanged.connect(self._changed)
         form.addRow(translate("hummock", "Check points"), self.checks)
         return form

@@ -11,8 +11,6 @@ from qgis.core import (
     QgsProcessingOutputString,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -25,17 +23,16 @@ from ..core.quality.check_points import (
     PlanPairs,
     check_shots,
     pair_by_name,
-    read_check_points,
 )
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, report, say
-from .checksource import checks_of_layer
+from .checksource import add_check_parameters, chosen_checks
 from .parameters import number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .styles import CHECK_POINTS, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .trustlayers import comparison_fields, write_comparison
-from .versions import ANY_FIELD, NUMERIC_FIELD, ONE_FILE, POINT_SOURCE, POINT_Z
+from .versions import POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -81,42 +78,7 @@ class StateAccuracy(SurfaceAlgorithm):
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         self.add_surface()
-        self.add(
-            QgsProcessingParameterFeatureSource(
-                "CHECKS", translate("hummock", "Check points (layer)"), [POINT_SOURCE], optional=True
-            ),
-            translate("hummock", "Points with Z or with a height field, in the CRS of the surface."),
-        )
-        self.add(
-            QgsProcessingParameterField(
-                "HEIGHT_FIELD",
-                translate("hummock", "Height field (empty: Z)"),
-                parentLayerParameterName="CHECKS",
-                type=NUMERIC_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "In the unit of the heights of the CRS."),
-        )
-        self.add(
-            QgsProcessingParameterField(
-                "COVER_FIELD",
-                translate("hummock", "Cover field (empty: the field cover, if there is one)"),
-                parentLayerParameterName="CHECKS",
-                type=ANY_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "What grows at the point, such as hard, short grass, tall grass."),
-        )
-        self.add(
-            QgsProcessingParameterFile(
-                "CHECKS_FILE",
-                translate("hummock", "Check points (CSV file)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"),
-            ),
-            translate("hummock", "In place of the layer."),
-        )
+        add_check_parameters(self, translate("hummock", "In place of the layer."), cover=True)
         self.add(
             QgsProcessingParameterFeatureSource(
                 "POINTS", translate("hummock", "Survey points"), [POINT_SOURCE], optional=True
@@ -213,23 +175,14 @@ class StateAccuracy(SurfaceAlgorithm):
         progress: Progress,
     ) -> CheckPoints:
         """From the layer, the file, or the survey's check shots."""
-        source = self.parameterAsSource(parameters, "CHECKS", context)
-        path = self.parameterAsFile(parameters, "CHECKS_FILE", context)
-        if source is not None and path:
+        given = chosen_checks(self, tin, parameters, context, feedback, progress)
+        if given is not None:
+            return given
+        if points is None:
             raise QgsProcessingException(
-                translate("hummock", "Give check points as a layer or as a file, not as both.")
+                translate("hummock", "There are no check points; give a layer or a file of them, or the survey.")
             )
-        if path:
-            return read_check_points(path, crs=tin.crs)
-        if source is None:
-            if points is None:
-                raise QgsProcessingException(
-                    translate("hummock", "There are no check points; give a layer or a file of them, or the survey.")
-                )
-            return check_shots(points)
-        height = self.parameterAsString(parameters, "HEIGHT_FIELD", context)
-        cover = self.parameterAsString(parameters, "COVER_FIELD", context)
-        return checks_of_layer(source, tin, feedback, progress, height, cover)
+        return check_shots(points)
 
 
 def _numbers(found: AccuracyStatement) -> Dict[str, Any]:

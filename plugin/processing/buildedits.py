@@ -10,7 +10,6 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -21,9 +20,9 @@ from ..core.surface.edited import EditReport
 from ..core.surface.edits import Edit, read_edits, write_edits
 from .algorithm import HummockAlgorithm
 from .editlayers import LINE_EDITS, POINT_EDITS, POLYGON_EDITS, edit_fields, read_edit_layer, write_edit_report
-from .parameters import number, qgis_crs
+from .parameters import given_file, number, qgis_crs
 from .styles import EDITS, dress_vector
-from .versions import LINE_SOURCE, ONE_FILE, POINT, POINT_SOURCE, POLYGON_SOURCE
+from .versions import LINE_SOURCE, POINT, POINT_SOURCE, POLYGON_SOURCE
 
 translate = QCoreApplication.translate
 
@@ -32,14 +31,11 @@ LAYERS = (("EDIT_POINTS", POINT_EDITS), ("EDIT_LINES", LINE_EDITS), ("EDIT_AREAS
 
 
 def add_edit_parameters(algorithm: HummockAlgorithm) -> None:
-    files = translate("hummock", "Edits (*.json);;All files (*)")
     algorithm.add(
-        QgsProcessingParameterFile(
+        given_file(
             "EDITS",
             translate("hummock", "Edits kept from before (JSON)"),
-            behavior=ONE_FILE,
-            optional=True,
-            fileFilter=files,
+            translate("hummock", "Edits (*.json);;All files (*)"),
         ),
         translate("hummock", "A file of edits as this algorithm writes it; they come before those of the layers."),
         advanced=True,

@@ -8,7 +8,6 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -20,7 +19,7 @@ from ..core.alignment.verdicts import Verdict
 from ..core.progress import part
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, report, say
-from .parameters import number, qgis_crs
+from .parameters import given_file, number, qgis_crs, tables
 from .roadinput import RoadAlgorithm, translate_core
 from .roadlayers import (
     check_fields,
@@ -32,7 +31,7 @@ from .roadlayers import (
     write_low_points,
 )
 from .roadstyles import KERB_FLOW, LINE_CHECKS, LOW_POINTS, dress_road
-from .versions import LINE, LINE_SOURCE, ONE_FILE, POINT_SOURCE, POINT_Z
+from .versions import LINE, LINE_SOURCE, POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -80,12 +79,8 @@ class CheckLine(RoadAlgorithm):
         self.add_surface()
         self.add_line()
         self.add(
-            QgsProcessingParameterFile(
-                "RULES",
-                translate("hummock", "Table of limits (CSV; empty: the one that comes with Hummock)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"),
+            given_file(
+                "RULES", translate("hummock", "Table of limits (CSV; empty: the one that comes with Hummock)"), tables()
             ),
             translate("hummock", "To begin one of your own, have the table written by “Limits as a file to edit”."),
         )
@@ -103,13 +98,7 @@ class CheckLine(RoadAlgorithm):
             advanced=True,
         )
         self.add(
-            QgsProcessingParameterFile(
-                "SPEEDS",
-                translate("hummock", "Speeds and least K of crests (CSV)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"),
-            ),
+            given_file("SPEEDS", translate("hummock", "Speeds and least K of crests (CSV)"), tables()),
             translate("hummock", "From the standard you work to. None comes with Hummock."),
             advanced=True,
         )

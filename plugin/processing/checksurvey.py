@@ -18,7 +18,6 @@ from qgis.core import (
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterString,
 )
@@ -41,12 +40,12 @@ from ..core.quality.tolerances import (
 from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
 from .codeoptions import add_convention_parameters, read_convention
-from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs
+from .parameters import chosen_code_table, code_table_file, code_table_help, given_file, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
 from .pointsource import add_code_field, add_height_field, chosen_source
 from .sinks import add_feature, fields_of
 from .styles import POINTS, SURVEY_FINDINGS, dress_vector
-from .versions import MULTIPOINT_Z, ONE_FILE, POINT_SOURCE, POINT_Z
+from .versions import MULTIPOINT_Z, POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -151,12 +150,10 @@ class CheckSurvey(HummockAlgorithm):
 
     def _add_more_inputs(self) -> None:
         self.add(
-            QgsProcessingParameterFile(
+            given_file(
                 "TOLERANCE_FILE",
                 translate("hummock", "Tolerance sets of your own (JSON)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "JSON files (*.json);;All files (*)"),
+                translate("hummock", "JSON files (*.json);;All files (*)"),
             ),
             translate("hummock", "A list of sets, each with a name; “Tolerances as a file to edit” writes one."),
         )

@@ -15,7 +15,6 @@ from qgis.core import (
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
     QgsProcessingParameterString,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -27,12 +26,12 @@ from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
-from .parameters import chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
+from .parameters import chosen_unit, core_crs, given_file, number, optional_number, qgis_crs, tables, unit_choice
 from .pointlayer import point_fields, read_points_layer, write_points
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns, chosen_source
 from .sinks import add_feature, fields_of
 from .styles import POINTS, dress_vector
-from .versions import ONE_FILE, POINT_SOURCE, POINT_Z
+from .versions import POINT_SOURCE, POINT_Z
 
 translate = QCoreApplication.translate
 
@@ -119,13 +118,7 @@ class FitControl(HummockAlgorithm):
 
     def _add_control_parameters(self) -> None:
         self.add(
-            QgsProcessingParameterFile(
-                "CONTROL",
-                translate("hummock", "Control points (CSV)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Tables (*.csv *.txt);;All files (*)"),
-            ),
+            given_file("CONTROL", translate("hummock", "Control points (CSV)"), tables()),
             translate("hummock", "The first line names the columns name, easting, northing and, where known, height."),
         )
         add_layer_parameter(

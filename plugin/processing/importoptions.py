@@ -13,7 +13,6 @@ from qgis.core import (
     QgsProcessingParameterBoolean,
     QgsProcessingParameterCrs,
     QgsProcessingParameterEnum,
-    QgsProcessingParameterFile,
     QgsProcessingParameterString,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -24,8 +23,7 @@ from ..core.georeference.intake import IntakeOptions
 from ..core.points.columns import parse_columns
 from ..core.points.geographic import HeightKind
 from .algorithm import HummockAlgorithm
-from .parameters import chosen_unit, core_crs, crs_text, number, optional_number
-from .versions import ONE_FILE
+from .parameters import chosen_unit, core_crs, crs_text, given_file, number, optional_number
 
 translate = QCoreApplication.translate
 
@@ -112,12 +110,10 @@ def _add_height_parameters(algorithm: HummockAlgorithm) -> None:
         advanced=True,
     )
     algorithm.add(
-        QgsProcessingParameterFile(
+        given_file(
             "GEOID_GRID",
             translate("hummock", "Geoid separation, a grid"),
-            behavior=ONE_FILE,
-            optional=True,
-            fileFilter=translate("hummock", "Grids that PROJ reads (*.gtx *.tif *.tiff *.gsb);;All files (*)"),
+            translate("hummock", "Grids that PROJ reads (*.gtx *.tif *.tiff *.gsb);;All files (*)"),
         ),
         translate("hummock", "A grid file of geoid separations; it must cover the whole site."),
         advanced=True,

@@ -8,9 +8,7 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingOutputString,
-    QgsProcessingParameterCrs,
     QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
 )
@@ -24,13 +22,19 @@ from ..core.progress import part
 from .algorithm import HummockAlgorithm, progress_of, report, say
 from .codeoptions import add_convention_parameters, read_convention
 from .importoptions import add_format_parameters, add_georeference_parameters
-from .importsources import take_in_chosen
+from .importsources import (
+    add_layer_of_points,
+    add_more_files,
+    add_survey_file,
+    add_wanted_crs,
+    decisions_file,
+    take_in_chosen,
+)
 from .mergelayers import clash_fields, difference_fields, write_clashes, write_differences
 from .parameters import chosen_code_table, code_table_file, code_table_help, qgis_crs, unit_choice
 from .pointlayer import point_fields, reject_fields, write_points, write_rejects
-from .pointsource import add_field_parameters, add_layer_parameter
 from .styles import POINTS, dress_vector
-from .versions import FILE_SOURCE, NO_GEOMETRY, ONE_FILE, POINT_SOURCE, POINT_Z, TABLE_SOURCE
+from .versions import NO_GEOMETRY, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
 translate = QCoreApplication.translate
 
@@ -92,32 +96,28 @@ class ImportPoints(HummockAlgorithm):
         self._add_outputs()
 
     def _add_file_parameters(self) -> None:
-        kinds = translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
-        self.add(
-            QgsProcessingParameterFile(
-                "INPUT", translate("hummock", "Survey file"), behavior=ONE_FILE, optional=True, fileFilter=kinds
-            ),
+        add_survey_file(
+            self,
             translate(
                 "hummock", "Delimited text or a receiver log, as the rover or its software wrote it. It is only read."
             ),
         )
-        self.add(
-            QgsProcessingParameterMultipleLayers(
-                "MORE", translate("hummock", "More files of the same site"), FILE_SOURCE, optional=True
-            ),
+        add_more_files(
+            self,
             translate(
                 "hummock",
                 "Other days or rovers. All points are kept with their file; names that occur twice and same places "
                 "with different heights are reported.",
             ),
         )
-        self.add(
-            QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the points wanted"), optional=True),
+        add_wanted_crs(
+            self,
             translate(
                 "hummock",
                 "A projected CRS, or a compound one with heights; usually the one that the rover was set to. The file "
                 "does not say it.",
             ),
+            optional=True,
         )
         columns = QgsProcessingParameterString(
             "COLUMNS", translate("hummock", "Columns (empty: as recognised)"), optional=True
@@ -154,14 +154,7 @@ class ImportPoints(HummockAlgorithm):
         )
 
     def _add_layer_parameters(self) -> None:
-        add_layer_parameter(
-            self,
-            "LAYER",
-            translate("hummock", "Layer of points in place of the file"),
-            translate("hummock", "Points with Z or with a height field. Its CRS is that of its coordinates."),
-            optional=True,
-        )
-        add_field_parameters(self, "LAYER")
+        add_layer_of_points(self)
         self.add(
             QgsProcessingParameterMultipleLayers(
                 "MORE_LAYERS",
@@ -179,13 +172,7 @@ class ImportPoints(HummockAlgorithm):
 
     def _add_decision_parameters(self) -> None:
         self.add(
-            QgsProcessingParameterFile(
-                "DECISIONS",
-                translate("hummock", "Decisions on points (CSV)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Tables (*.csv *.txt);;All files (*)"),
-            ),
+            decisions_file(),
             translate(
                 "hummock",
                 "A table of lines of the file to use, flag or reject: columns line, status and reason; of several "

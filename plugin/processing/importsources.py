@@ -1,4 +1,4 @@
-"""What the import reads: survey files, and layers of points that are loaded already, merged into one survey."""
+"""What a survey is read from: files, and layers of points that are loaded already, merged into one survey."""
 
 from __future__ import annotations
 
@@ -10,6 +10,9 @@ from qgis.core import (
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
+    QgsProcessingParameterCrs,
+    QgsProcessingParameterFile,
+    QgsProcessingParameterMultipleLayers,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -18,16 +21,51 @@ from ..core.georeference.intake import Intake, IntakeOptions, take_in
 from ..core.points.delimited import PointFile
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit
+from .algorithm import HummockAlgorithm
 from .importoptions import chosen_files, chosen_options
-from .parameters import crs_text
+from .parameters import crs_text, given_file, survey_files, tables
 from .pointlayer import PointColumns, read_survey_layer
-from .pointsource import chosen_columns
-from .versions import has_z
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
+from .versions import FILE_SOURCE, has_z
 
 translate = QCoreApplication.translate
 
 #: A layer, what it is called, and which fields hold what.
 _Layer = Tuple[QgsFeatureSource, str, PointColumns]
+
+
+def add_survey_file(algorithm: HummockAlgorithm, help_text: str) -> None:
+    """INPUT."""
+    algorithm.add(given_file("INPUT", translate("hummock", "Survey file"), survey_files()), help_text)
+
+
+def add_more_files(algorithm: HummockAlgorithm, help_text: str) -> None:
+    """MORE."""
+    label = translate("hummock", "More files of the same site")
+    algorithm.add(QgsProcessingParameterMultipleLayers("MORE", label, FILE_SOURCE, optional=True), help_text)
+
+
+def add_layer_of_points(algorithm: HummockAlgorithm) -> None:
+    """LAYER and its fields."""
+    add_layer_parameter(
+        algorithm,
+        "LAYER",
+        translate("hummock", "Layer of points in place of the file"),
+        translate("hummock", "Points with Z or with a height field. Its CRS is that of its coordinates."),
+        optional=True,
+    )
+    add_field_parameters(algorithm, "LAYER")
+
+
+def add_wanted_crs(algorithm: HummockAlgorithm, help_text: str, optional: bool = False) -> None:
+    """CRS."""
+    label = translate("hummock", "CRS of the points wanted")
+    algorithm.add(QgsProcessingParameterCrs("CRS", label, optional=optional), help_text)
+
+
+def decisions_file() -> QgsProcessingParameterFile:
+    """DECISIONS."""
+    return given_file("DECISIONS", translate("hummock", "Decisions on points (CSV)"), tables())
 
 
 def take_in_chosen(

@@ -78,14 +78,27 @@ def optional_number(
     return float(algorithm.parameterAsDouble(parameters, name, context))
 
 
+def survey_files() -> str:
+    """The filter of a dialog that asks for files of a survey."""
+    return translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
+
+
+def tables() -> str:
+    """The filter of a dialog that asks for a table."""
+    return translate("hummock", "Tables (*.csv *.txt);;All files (*)")
+
+
+def given_file(name: str, label: str, kinds: str) -> QgsProcessingParameterFile:
+    """A file that may be left out; ``kinds``: the filter of its dialog."""
+    return QgsProcessingParameterFile(name, label, behavior=ONE_FILE, optional=True, fileFilter=kinds)
+
+
 def code_table_file(name: str) -> QgsProcessingParameterFile:
     """A file of field codes; the table that comes with Hummock where none is given."""
-    return QgsProcessingParameterFile(
+    return given_file(
         name,
         translate("hummock", "Code table (CSV; empty: the one that comes with Hummock)"),
-        behavior=ONE_FILE,
-        optional=True,
-        fileFilter=translate("hummock", "Code tables (*.csv *.txt);;All files (*)"),
+        translate("hummock", "Code tables (*.csv *.txt);;All files (*)"),
     )
 
 

@@ -3,19 +3,14 @@
 from __future__ import annotations
 
 from datetime import date
-from pathlib import Path
 from typing import Any, Dict, List, Optional
 
 from qgis.core import (
     QgsMapLayer,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
-    QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterField,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterMultipleLayers,
     QgsProcessingParameterString,
@@ -31,11 +26,10 @@ from ..core.georeference.crs import plan_unit
 from ..core.handover.frames import grid_spacing, sheet_frames
 from ..core.progress import part, silent
 from ..core.quality.accuracy import accuracy_statement
-from ..core.quality.check_points import read_check_points
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import progress_of, say
-from .checksource import checks_of_layer
+from .checksource import add_check_parameters, chosen_checks
 from .contours import ContourAlgorithm
 from .parameters import number
 from .planlayers import PlanContent, PlanLayers, dress_parcels, write_plan_layers
@@ -47,9 +41,6 @@ from .versions import (
     ANY_LAYER,
     LINE_SOURCE,
     NO_THREADING,
-    NUMERIC_FIELD,
-    ONE_FILE,
-    POINT_SOURCE,
     VECTOR_SOURCE,
     WHOLE_NUMBER,
 )
@@ -178,30 +169,8 @@ class PlanSheet(ContourAlgorithm):
             translate("hummock", "Height datum"),
             translate("hummock", "What heights are measured from. Empty: as a compound CRS says it."),
         )
-        self.add(
-            QgsProcessingParameterFeatureSource(
-                "CHECKS", translate("hummock", "Check points (layer)"), [POINT_SOURCE], optional=True
-            ),
-            translate("hummock", "Points with Z or with a height field, in the CRS of the surface."),
-        )
-        self.add(
-            QgsProcessingParameterField(
-                "HEIGHT_FIELD",
-                translate("hummock", "Height field (empty: Z)"),
-                parentLayerParameterName="CHECKS",
-                type=NUMERIC_FIELD,
-                optional=True,
-            ),
-            translate("hummock", "In the unit of the heights of the CRS."),
-        )
-        self.add(
-            QgsProcessingParameterFile(
-                "CHECKS_FILE",
-                translate("hummock", "Check points (CSV file)"),
-                behavior=ONE_FILE,
-                optional=True,
-                fileFilter=translate("hummock", "Delimited text (*.csv *.txt);;All files (*)"),
-            ),
+        add_check_parameters(
+            self,
             translate("hummock", "Independent check points in the CRS of the surface, for the accuracy on the plan."),
         )
         text(
@@ -366,18 +335,8 @@ class PlanSheet(ContourAlgorithm):
     def _accuracy_notes(
         self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> List[str]:
-        source = self.parameterAsSource(parameters, "CHECKS", context)
-        path = self.parameterAsFile(parameters, "CHECKS_FILE", context)
-        if source is not None and path:
-            raise QgsProcessingException(
-                translate("hummock", "Give check points as a layer or as a file, not as both.")
-            )
-        if source is not None:
-            height = self.parameterAsString(parameters, "HEIGHT_FIELD", context)
-            checks = checks_of_layer(source, tin, feedback, silent, height)
-        elif path:
-            checks = read_check_points(Path(path), crs=tin.crs)
-        else:
+        checks = chosen_checks(self, tin, parameters, context, feedback, silent)
+        if checks is None:
             return [translate("hummock", "Heights were not tested against independent check points.")]
         return [say(one) for one in accuracy_statement(tin, checks).statements]
 

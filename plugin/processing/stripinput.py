@@ -12,7 +12,6 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFile,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -24,9 +23,9 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm
 from .layers import parts_of
-from .parameters import number, qgis_crs
+from .parameters import given_file, number, qgis_crs, tables
 from .pointsource import chosen_source
-from .versions import LINE_SOURCE, ONE_FILE
+from .versions import LINE_SOURCE
 
 translate = QCoreApplication.translate
 
@@ -51,12 +50,8 @@ def add_strip_parameters(algorithm: HummockAlgorithm, optional: bool = False) ->
         ),
         translate("hummock", "A layer with one line, or with one selected. Stations count from its first vertex."),
     )
-    tables = translate("hummock", "Tables (*.csv *.txt);;All files (*)")
     algorithm.add(
-        QgsProcessingParameterFile(
-            "PROFILE", translate("hummock", "Profile (CSV; empty: the Z of the line)"), behavior=ONE_FILE,
-            optional=True, fileFilter=tables,
-        ),
+        given_file("PROFILE", translate("hummock", "Profile (CSV; empty: the Z of the line)"), tables()),
         translate(
             "hummock",
             "Columns station and height, in metres, and if wanted curve, the length of the vertical curve about the "
@@ -64,10 +59,7 @@ def add_strip_parameters(algorithm: HummockAlgorithm, optional: bool = False) ->
         ),
     )  # fmt: skip
     algorithm.add(
-        QgsProcessingParameterFile(
-            "SECTION", translate("hummock", "Typical section (CSV; empty: from the values below)"), behavior=ONE_FILE,
-            optional=True, fileFilter=tables,
-        ),
+        given_file("SECTION", translate("hummock", "Typical section (CSV; empty: from the values below)"), tables()),
         translate(
             "hummock",
             "Columns side (left, right, both), part (its name, or ditch, cut slope, fill slope), width (m), "

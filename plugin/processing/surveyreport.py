@@ -17,9 +17,7 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingParameterBoolean,
-    QgsProcessingParameterCrs,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFolderDestination,
     QgsProcessingParameterMeshLayer,
     QgsProcessingParameterMultipleLayers,
@@ -42,7 +40,9 @@ from ..core.quality.overrides import write_decisions
 from ..core.report.results import JobResult
 from ..core.report.summary import summary
 from .algorithm import HummockAlgorithm, progress_of
+from .checksource import checks_file
 from .importoptions import chosen_files
+from .importsources import add_layer_of_points, add_more_files, add_survey_file, add_wanted_crs, decisions_file
 from .pages import write_pages
 from .parameters import (
     chosen_unit,
@@ -50,13 +50,15 @@ from .parameters import (
     code_table_help,
     core_crs,
     crs_text,
+    given_file,
     number,
     optional_number,
+    tables,
     unit_choice,
 )
 from .pointlayer import read_points_layer
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
-from .versions import FILE_SOURCE, LINE_SOURCE, ONE_FILE, POINT_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
+from .pointsource import chosen_columns
+from .versions import FILE_SOURCE, LINE_SOURCE, POINT_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -115,39 +117,10 @@ class SurveyReport(HummockAlgorithm):
         )
 
     def _add_survey_parameters(self) -> None:
-        kinds = translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
-        tables = translate("hummock", "Tables (*.csv *.txt);;All files (*)")
-
-        def file(name: str, label: str, help_text: str, kind: str, optional: bool = True) -> None:
-            self.add(
-                QgsProcessingParameterFile(name, label, behavior=ONE_FILE, optional=optional, fileFilter=kind),
-                help_text,
-            )
-
-        file(
-            "INPUT",
-            translate("hummock", "Survey file"),
-            translate("hummock", "Delimited text or a receiver log. It is only read."),
-            kinds,
-        )
-        add_layer_parameter(
-            self,
-            "LAYER",
-            translate("hummock", "Layer of points in place of the file"),
-            translate("hummock", "Points with Z or with a height field. Its CRS is that of its coordinates."),
-            optional=True,
-        )
-        add_field_parameters(self, "LAYER")
-        self.add(
-            QgsProcessingParameterMultipleLayers(
-                "MORE", translate("hummock", "More files of the same site"), FILE_SOURCE, optional=True
-            ),
-            translate("hummock", "Other days or rovers."),
-        )
-        self.add(
-            QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the points wanted")),
-            translate("hummock", "A projected CRS, or a compound one with heights."),
-        )
+        add_survey_file(self, translate("hummock", "Delimited text or a receiver log. It is only read."))
+        add_layer_of_points(self)
+        add_more_files(self, translate("hummock", "Other days or rovers."))
+        add_wanted_crs(self, translate("hummock", "A projected CRS, or a compound one with heights."))
         self.add(
             QgsProcessingParameterString(
                 "COLUMNS", translate("hummock", "Columns (empty: as recognised)"), optional=True
@@ -160,18 +133,8 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "The unit in the file. Empty: that of the CRS."),
             advanced=True,
         )
-        file(
-            "DECISIONS",
-            translate("hummock", "Decisions on points (CSV)"),
-            translate("hummock", "Points to use, flag or reject, by their line."),
-            tables,
-        )
-        file(
-            "CHECKS_FILE",
-            translate("hummock", "Check points (CSV file)"),
-            translate("hummock", "Independent check points in the CRS of the points."),
-            tables,
-        )
+        self.add(decisions_file(), translate("hummock", "Points to use, flag or reject, by their line."))
+        self.add(checks_file(), translate("hummock", "Independent check points in the CRS of the points."))
         self.add(
             QgsProcessingParameterBoolean("CHECK", translate("hummock", "Check the points automatically"), True),
             translate("hummock", "As “Check the survey” does."),
@@ -247,11 +210,10 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "Profile, sections and grades along it, checked against limits."),
         )
         self.add(
-            QgsProcessingParameterFile(
+            given_file(
                 "RULES",
                 translate("hummock", "Limits of the road (CSV; empty: those that come with Hummock)"),
-                behavior=ONE_FILE,
-                optional=True,
+                tables(),
             ),
             translate("hummock", "As in the check of a road against limits."),
             advanced=True,
