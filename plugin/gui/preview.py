@@ -24,10 +24,10 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
-from ..core.georeference.area import DEGREES, Cause, Suggestion
+from ..core.georeference.area_causes import DEGREES, Cause, Suggestion
 from ..core.georeference.axes import to_lonlat
 from ..core.georeference.intake import Intake, suggestion_names
-from ..core.georeference.transform import BALLPARK, BALLPARK_LACKING, MISSING_GRID
+from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import ROLES, coordinates_of
 from ..core.points.recognition import Alternative, Ambiguity, Question

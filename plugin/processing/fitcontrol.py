@@ -20,7 +20,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.control import ControlPoints, read_control
-from ..core.georeference.control_fit import HeightFit
+from ..core.georeference.similarity import HeightFit
 from ..core.georeference.site import ControlOptions, Fitted, fit_to_control
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part

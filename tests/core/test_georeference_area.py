@@ -4,7 +4,8 @@ import numpy as np
 import pytest
 from pyproj import CRS, proj_version_str
 
-from plugin.core.georeference.area import QUICK_PROJ, Cause, apply_suggestion, check_area
+from plugin.core.georeference.area import apply_suggestion, check_area
+from plugin.core.georeference.area_causes import QUICK_PROJ, Cause
 from plugin.core.georeference.axes import from_lonlat, to_lonlat
 from plugin.core.points.pointset import make_points
 from plugin.core.units import LengthUnit

@@ -16,16 +16,12 @@ from plugin.core.georeference.heights import (
     orthometric_heights,
     separation_at,
 )
+from plugin.core.georeference.operations import choose_operation, find_operations
 from plugin.core.georeference.record import Step
-from plugin.core.georeference.transform import (
-    HeightKind,
-    choose_operation,
-    find_operations,
-    in_area,
-    transform_geographic,
-    transform_points,
-)
+from plugin.core.georeference.transform import transform_geographic, transform_points
+from plugin.core.georeference.whereabouts import in_area
 from plugin.core.messages import SurveyError, Text, message
+from plugin.core.points.geographic import HeightKind
 from plugin.core.points.pointset import make_points
 
 

@@ -9,8 +9,8 @@ from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
 from ..earthwork.materials import EarthFactors
 from ..earthwork.side_slopes import Corner, SideSlopes
-from ..georeference.control_fit import HeightFit
 from ..georeference.crs import metres_per_unit, read_crs
+from ..georeference.similarity import HeightFit
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
 from ..job.exchange import ExchangeQuestion
 from ..job.grading import GradingQuestion

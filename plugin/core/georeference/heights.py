@@ -17,8 +17,8 @@ from pyproj.exceptions import ProjError
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from .axes import to_lonlat
+from .operations import without_network
 from .record import Georeference, Georeferenced, Step
-from .transform import without_network
 
 GRID_UNREADABLE = Text(
     "heights.grid_unreadable",

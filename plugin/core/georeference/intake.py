@@ -22,7 +22,8 @@ from ..points.nmea import is_nmea
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from ..units import LengthUnit
-from .area import AreaCheck, Suggestion, apply_suggestion, check_area
+from .area import AreaCheck, apply_suggestion, check_area
+from .area_causes import Suggestion
 from .axes import flat, has_heights
 from .heights import (
     ConstantSeparation,

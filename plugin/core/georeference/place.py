@@ -38,7 +38,7 @@ def place_survey(
     coordinates come back as they are, with None.
 
     ``source``: the geographic CRS of the positions, WGS 84 where None, which is said. ``accept``: as in
-    :func:`.transform.choose_operation`. Raises SurveyError without a target, and as
+    :func:`.operations.choose_operation`. Raises SurveyError without a target, and as
     :func:`.transform.transform_geographic`.
     """
     positions = read.geographic

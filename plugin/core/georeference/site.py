@@ -9,9 +9,10 @@ from typing import Any, NamedTuple, Optional, Tuple
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
 from .control import ControlMatch, ControlPoints, match_control
-from .control_fit import ControlFit, HeightFit, apply_control_fit, fit_plan, fit_space
+from .control_fit import apply_control_fit, fit_plan, fit_space
 from .ground_grid import GroundGrid, grid_to_ground, ground_to_grid, site_ground_grid
 from .record import Georeference
+from .similarity import ControlFit, HeightFit
 
 NO_CRS = Text(
     "site.no_crs",

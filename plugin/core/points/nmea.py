@@ -1,13 +1,12 @@
 """Positions from receiver logs of NMEA 0183 sentences.
 
-GGA gives an epoch's position, GNS where there is no GGA; GST its accuracy; RMC and ZDA the date. Field
-order as NMEA 0183 is commonly described. Checksums are verified; all sentences of a block at once.
+GGA gives an epoch's position, GNS where there is no GGA; GST its accuracy; RMC and ZDA the date. Checksums are
+verified; all sentences of a block at once.
 """
 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
 from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -18,11 +17,12 @@ from ..progress import Progress, silent
 from ..units import LengthUnit
 from .delimited import REJECTED, FileFormat, PointFile
 from .geographic import GeographicPoints, HeightKind
+from .nmea_epochs import dated, deviations, positions
+from .nmea_sentences import READERS, Part, joined
 from .pointset import make_points
 from .rejects import LineAccount, make_rejects
-from .rows import Rows, bytes_of, find_lines, split_rows
+from .rows import Lines, Rows, bytes_of, find_lines, split_rows
 from .source import TextSource, load_text
-from .values import State, parse_numbers, parse_words
 
 NO_SENTENCES = Text(
     "nmea.no_sentences",
@@ -57,42 +57,19 @@ BAD_CHECKSUM = Text(
     "reject.bad_checksum",
     QT_TRANSLATE_NOOP("core", "the checksum is {found}, but the characters give {right}: damaged on its way"),
 )
-NO_POSITION = Text("reject.no_position", QT_TRANSLATE_NOOP("core", "the receiver had no position"))
-BAD_FIELD = Text("reject.bad_field", QT_TRANSLATE_NOOP("core", "{field} cannot be read: '{value}'"))
-NO_HEIGHT = Text("reject.no_height", QT_TRANSLATE_NOOP("core", "the receiver sent a position without a height"))
 NO_SEPARATION = Text(
     "reject.no_separation",
     QT_TRANSLATE_NOOP("core", "no geoid separation was sent, so the ellipsoidal height is unknown"),
 )
 SAME_EPOCH = Text("reject.same_epoch", QT_TRANSLATE_NOOP("core", "the same epoch as line {line}, which is used"))
 
-_DOLLAR, _STAR, _COMMA, _BANG = ord("$"), ord("*"), ord(","), ord("!")
-_DAY = 86400.0
-#: Two sentences are of one epoch when their times differ by less, seconds.
-_SAME_TIME = 0.0005
-#: Two-digit years from here on are of the last century.
-_CENTURY = 80
-_TYPES = ("GGA", "GNS", "GST", "RMC", "ZDA")
-#: Letters of the GNS mode to numbers of GGA.
-_MODES = {"N": 0, "A": 1, "D": 2, "P": 3, "R": 4, "F": 5, "E": 6, "M": 7, "S": 8}
-_BEST_FIRST = "RFPDAEMSN"
+_DOLLAR, _STAR, _BANG = ord("$"), ord("*"), ord("!")
 _SENTENCE = re.compile(r"[$!][A-Z][A-Z0-9]{2,9},")
 _HEAD = 1 << 14
 
 
-@dataclass(frozen=True)
-class _Part:
-    """Sentences of one type. ``line``: (k,) line numbers; ``seconds``: (k,) time of day, nan for none; ``values``:
-    further columns (k,).
-    """
-
-    line: np.ndarray
-    seconds: np.ndarray
-    values: Dict[str, np.ndarray]
-
-
 class _Block(NamedTuple):
-    parts: Dict[str, _Part]
+    parts: Dict[str, Part]
     refused: List[Tuple[int, str, Message]]
     lines: int
     blanks: int
@@ -164,7 +141,7 @@ def _read_block(text: np.ndarray, first_line: int) -> _Block:
             found = bytes_of(text, int(star[i]) + 1, int(lines.end[i]))[:2]
             reason = message(BAD_CHECKSUM, found=found, right=f"{right[i]:02X}")
         refused.append((int(number[i]), bytes_of(text, int(lines.start[i]), int(lines.end[i])), reason))
-    parts, bad = _by_type(text, lines.lead, lines.start, lines.end, star, fine, number)
+    parts, bad = _by_type(text, lines, star, fine, number)
     return _Block(parts, refused + bad, len(number), int(blank.sum()), int(comment.sum()), int(fine.sum()))
 
 
@@ -207,276 +184,55 @@ def _hex(byte: np.ndarray) -> np.ndarray:
 
 
 def _by_type(
-    text: np.ndarray, lead: np.ndarray, start: np.ndarray, end: np.ndarray, star: np.ndarray, fine: np.ndarray,
-    number: np.ndarray,
-) -> Tuple[Dict[str, _Part], List[Tuple[int, str, Message]]]:  # fmt: skip
+    text: np.ndarray, lines: Lines, star: np.ndarray, fine: np.ndarray, number: np.ndarray
+) -> Tuple[Dict[str, Part], List[Tuple[int, str, Message]]]:
     """The sentences of each type that is read, and those of them whose fields are damaged."""
-    lines = find_lines(text)
     rows = split_rows(text, lines, ",", number)
     last = rows.first + rows.count - 1
     ends = rows.field_end.copy()
     ends[last[fine]] = star[fine]
     rows = Rows(text, rows.field_start, ends, rows.first, rows.count, rows.line)
-    five = fine & (rows.field_end[rows.first] - lead == 6)
-    five &= text.take(lead + 1, mode="clip") != ord("P")  # of one maker only
-    parts: Dict[str, _Part] = {}
+    five = fine & (rows.field_end[rows.first] - lines.lead == 6)
+    five &= text.take(lines.lead + 1, mode="clip") != ord("P")  # of one maker only
+    parts: Dict[str, Part] = {}
     refused: List[Tuple[int, str, Message]] = []
-    for kind in _TYPES:
+    for kind, read in READERS.items():
         mask = five.copy()
         for i, sign in enumerate(kind.encode()):
-            mask &= text.take(lead + 3 + i, mode="clip") == sign
+            mask &= text.take(lines.lead + 3 + i, mode="clip") == sign
         if not mask.any():
             continue
-        part, bad = _READERS[kind](rows.select(mask))
+        part, bad = read(rows.select(mask))
         places = np.flatnonzero(mask)
         keep = np.ones(len(places), bool)
         for i, reason in bad:
             keep[i] = False
             place = int(places[i])
-            refused.append((int(number[place]), bytes_of(text, int(start[place]), int(end[place])), reason))
-        parts[kind] = _select(part, keep)
+            refused.append((int(number[place]), bytes_of(text, int(lines.start[place]), int(lines.end[place])), reason))
+        parts[kind] = part.select(keep)
     return parts, refused
 
 
-def _select(part: _Part, which: np.ndarray) -> _Part:
-    return _Part(part.line[which], part.seconds[which], {key: values[which] for key, values in part.values.items()})
-
-
-Bad = List[Tuple[int, Message]]
-
-
-def _number(rows: Rows, place: int) -> Tuple[np.ndarray, np.ndarray]:
-    """Values of a field, nan for none, and where something stands there that is no number."""
-    start, end = rows.column(place)
-    values, state = parse_numbers(rows.text, start, end, ".")
-    return values, (state != State.VALUE) & (state != State.EMPTY)
-
-
-def _letter(rows: Rows, place: int) -> np.ndarray:
-    """The single character of a field (uint8), 0 for none."""
-    start, end = rows.column(place)
-    return np.where(end - start == 1, rows.text.take(start, mode="clip"), 0)
-
-
-def _time_of_day(rows: Rows, place: int) -> Tuple[np.ndarray, np.ndarray]:
-    """Seconds of hhmmss.ss, and where the field is wrong."""
-    packed, wrong = _number(rows, place)
-    hour, rest = np.divmod(packed, 10000.0)
-    minute, second = np.divmod(rest, 100.0)
-    with np.errstate(invalid="ignore"):
-        wrong |= (packed < 0) | (hour > 23) | (minute > 59) | (second >= 61)
-    # To a microsecond, as hhmmss.ss is no exact float.
-    return np.where(wrong, np.nan, np.round(hour * 3600 + minute * 60 + second, 6)), wrong
-
-
-def _angle(rows: Rows, place: int, positive: str, negative: str, limit: float) -> Tuple[np.ndarray, np.ndarray]:
-    """Degrees of ddmm.mmmm and its letter, and where they are wrong; nan where empty."""
-    packed, wrong = _number(rows, place)
-    degree, minute = np.divmod(packed, 100.0)
-    value = degree + minute / 60.0
-    letter = _letter(rows, place + 1)
-    given = np.isfinite(packed)
-    with np.errstate(invalid="ignore"):
-        wrong |= given & ((packed < 0) | (minute >= 60) | (value > limit))
-    wrong |= given & (letter != ord(positive)) & (letter != ord(negative))
-    return np.where(letter == ord(negative), -value, value), wrong
-
-
-def _wrong_fields(rows: Rows, checks: Sequence[Tuple[str, int, np.ndarray]]) -> Bad:
-    bad: Dict[int, Message] = {}
-    for name, place, wrong in checks:
-        for i in np.flatnonzero(wrong):
-            field = int(rows.first[i]) + place
-            value = ""
-            if place < rows.count[i]:
-                value = bytes_of(rows.text, int(rows.field_start[field]), int(rows.field_end[field]))[:40]
-            bad.setdefault(int(i), message(BAD_FIELD, field=name, value=value))
-    return sorted(bad.items(), key=lambda item: item[0])
-
-
-def _read_gga(rows: Rows) -> Tuple[_Part, Bad]:
-    """Time, latitude, longitude, quality, satellites, HDOP, height above mean sea level, geoid separation."""
-    quality, bad_quality = _number(rows, 6)
-    letter = _letter(rows, 10)
-    part, bad = _read_position(rows, quality, bad_quality | (quality > 8) | (quality < 0), 11)
-    taken = {i for i, _ in bad}
-    other = _wrong_fields(rows, [("unit of height", 10, (letter != ord("M")) & (letter != 0))])
-    return part, sorted(bad + [item for item in other if item[0] not in taken], key=lambda item: item[0])
-
-
-def _read_gns(rows: Rows) -> Tuple[_Part, Bad]:
-    """As GGA, with one letter of mode for each system in place of the quality: the best of them counts."""
-    start, end = rows.column(6)
-    words = parse_words(rows.text, start, end).tolist()
-    quality_of = {word: _quality_of_mode(word) for word in set(words)}
-    quality = np.array([quality_of[word] for word in words])
-    wrong = np.array([bool(word) for word in words], bool) & ~np.isfinite(quality)
-    return _read_position(rows, quality, wrong, 10)
-
-
-def _quality_of_mode(word: str) -> float:
-    letters = set(word.upper())
-    if not letters or not letters <= set(_MODES):
-        return np.nan
-    return float(_MODES[next(letter for letter in _BEST_FIRST if letter in letters)])
-
-
-def _read_position(rows: Rows, quality: np.ndarray, bad_quality: np.ndarray, separation_at: int) -> Tuple[_Part, Bad]:
-    seconds, bad_time = _time_of_day(rows, 1)
-    lat, bad_lat = _angle(rows, 2, "N", "S", 90.0)
-    lon, bad_lon = _angle(rows, 4, "E", "W", 180.0)
-    sats, bad_sats = _number(rows, 7)
-    hdop, bad_hdop = _number(rows, 8)
-    height, bad_height = _number(rows, 9)
-    separation, bad_separation = _number(rows, separation_at)
-    values = {
-        "quality": quality, "latitude": lat, "longitude": lon, "satellites": sats, "hdop": hdop, "height": height,
-        "separation": separation,
-    }  # fmt: skip
-    checks = [
-        ("time", 1, bad_time), ("latitude", 2, bad_lat), ("longitude", 4, bad_lon), ("quality", 6, bad_quality),
-        ("satellites", 7, bad_sats), ("HDOP", 8, bad_hdop), ("height", 9, bad_height),
-        ("geoid separation", separation_at, bad_separation),
-    ]  # fmt: skip
-    bad = _wrong_fields(rows, checks)
-    taken = {i for i, _ in bad}
-    nowhere = ~(np.isfinite(lat) & np.isfinite(lon))
-    lacking = nowhere | ~np.isfinite(height)
-    for i in np.flatnonzero(lacking):
-        if int(i) not in taken:
-            bad.append((int(i), message(NO_POSITION if nowhere[i] else NO_HEIGHT)))
-    return _Part(rows.line, seconds, values), sorted(bad, key=lambda item: item[0])
-
-
-def _read_gst(rows: Rows) -> Tuple[_Part, Bad]:
-    """Time and standard deviations of latitude, longitude and height, metres."""
-    seconds, bad_time = _time_of_day(rows, 1)
-    values, checks = {}, [("time", 1, bad_time)]
-    for name, place in (("latitude", 6), ("longitude", 7), ("height", 8)):
-        values[name], wrong = _number(rows, place)
-        checks.append((f"deviation of {name}", place, wrong | (values[name] < 0)))
-    return _Part(rows.line, seconds, values), _wrong_fields(rows, checks)
-
-
-def _read_rmc(rows: Rows) -> Tuple[_Part, Bad]:
-    """Time, and the date ddmmyy where the status is A."""
-    seconds, bad_time = _time_of_day(rows, 1)
-    packed, bad_date = _number(rows, 9)
-    day, rest = np.divmod(packed, 10000.0)
-    month, year = np.divmod(rest, 100.0)
-    year = np.where(year >= _CENTURY, 1900 + year, 2000 + year)
-    date, wrong = _days(year, month, day)
-    known = _letter(rows, 2) == ord("A")
-    part = _Part(rows.line, seconds, {"date": np.where(known, date, np.nan)})
-    return part, _wrong_fields(rows, [("time", 1, bad_time), ("date", 9, bad_date | (wrong & known))])
-
-
-def _read_zda(rows: Rows) -> Tuple[_Part, Bad]:
-    """Time, day, month, year."""
-    seconds, bad_time = _time_of_day(rows, 1)
-    (day, bad_day), (month, bad_month), (year, bad_year) = (_number(rows, place) for place in (2, 3, 4))
-    date, wrong = _days(year, month, day)
-    checks = [("time", 1, bad_time), ("date", 4, bad_day | bad_month | bad_year | wrong)]
-    return _Part(rows.line, seconds, {"date": date}), _wrong_fields(rows, checks)
-
-
-def _days(year: np.ndarray, month: np.ndarray, day: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Days since 1970-01-01, nan where a part is missing, and where they make no date."""
-    given = np.isfinite(year) & np.isfinite(month) & np.isfinite(day)
-    with np.errstate(invalid="ignore"):
-        good = given & (month >= 1) & (month <= 12) & (day >= 1) & (year >= 1980) & (year <= 2200)
-    months = np.where(good, (year - 1970) * 12 + month - 1, 0).astype(np.int64).astype("datetime64[M]")
-    first = months.astype("datetime64[D]").astype(np.int64)
-    length = (months + 1).astype("datetime64[D]").astype(np.int64) - first
-    good &= np.where(good, day, 0) <= length
-    return np.where(good, first + day - 1, np.nan), given & ~good
-
-
-_READERS = {"GGA": _read_gga, "GNS": _read_gns, "GST": _read_gst, "RMC": _read_rmc, "ZDA": _read_zda}
-
-
-# Epochs of the whole log
-
-
-def _join(blocks: Sequence[_Block], kind: str) -> Optional[_Part]:
-    parts = [block.parts[kind] for block in blocks if kind in block.parts]
-    if not parts:
-        return None
-    keys = parts[0].values
-    return _Part(
-        np.concatenate([part.line for part in parts]),
-        np.concatenate([part.seconds for part in parts]),
-        {key: np.concatenate([part.values[key] for part in parts]) for key in keys},
-    )
-
-
-def _dated(parts: Dict[str, _Part]) -> Tuple[Dict[str, np.ndarray], bool]:
-    """Seconds since 1970-01-01 of each sentence of each type, and whether a date was found.
-
-    Sentences without a date take that of the sentence with one before them in the log (else the first behind),
-    moved on by a day at each midnight that the times of day show between.
-    """
-    kinds = list(parts)
-    line = np.concatenate([parts[kind].line for kind in kinds])
-    seconds = np.concatenate([parts[kind].seconds for kind in kinds])
-    date = np.concatenate([parts[kind].values.get("date", np.full(len(parts[kind].line), np.nan)) for kind in kinds])
-    order = np.argsort(line, kind="stable")
-    timed = order[np.isfinite(seconds[order])]
-    steps = np.diff(seconds[timed], prepend=seconds[timed[:1]])
-    night = np.cumsum((steps < -_DAY / 2).astype(np.int64) - (steps > _DAY / 2))
-    known = np.flatnonzero(np.isfinite(date[timed]))
-    day = night.astype(float)
-    if len(known):
-        source = known[np.maximum(np.searchsorted(known, np.arange(len(timed)), "right") - 1, 0)]
-        day = date[timed][source] + night - night[source]
-    moment = np.full(len(line), np.nan)
-    moment[timed] = day * _DAY + seconds[timed]
-    ends = np.cumsum([0] + [len(parts[kind].line) for kind in kinds])
-    return {kind: moment[ends[i] : ends[i + 1]] for i, kind in enumerate(kinds)}, bool(len(known))
-
-
-def _beside(part: _Part, moment: np.ndarray, others: _Part, other_moment: np.ndarray) -> np.ndarray:
-    """For each sentence the one of ``others`` of the same time that is nearest in the log, -1 for none."""
-    ticks = np.concatenate([moment, other_moment])
-    known = np.isfinite(ticks)
-    _, rank = np.unique(np.where(known, np.round(ticks * 1000.0), -1.0), return_inverse=True)
-    key = (rank.reshape(-1).astype(np.int64) << 32) + np.concatenate([part.line, others.line])
-    n = len(part.line)
-    order = np.argsort(key[n:], kind="stable")
-    if not len(order):
-        return np.full(n, -1)
-    at = np.searchsorted(key[n:][order], key[:n])
-    best, distance = np.full(n, -1), np.full(n, np.iinfo(np.int64).max)
-    for side in (at - 1, at):
-        inside = (side >= 0) & (side < len(order))
-        place = order[np.clip(side, 0, len(order) - 1)]
-        same = inside & known[:n] & (rank[n:][place] == rank[:n])
-        away = np.abs(others.line[place] - part.line)
-        nearer = same & (away < distance)
-        best, distance = np.where(nearer, place, best), np.where(nearer, away, distance)
-    return best
-
-
 def _gather(source: TextSource, blocks: List[_Block], heights: HeightKind) -> PointFile:
-    found = {kind: _join(blocks, kind) for kind in _TYPES}
-    parts = {kind: part for kind, part in found.items() if part is not None}
+    found = {kind: [block.parts[kind] for block in blocks if kind in block.parts] for kind in READERS}
+    parts = {kind: joined(each) for kind, each in found.items() if each}
     sentences = sum(block.sentences for block in blocks)
     if not any(kind in parts and len(parts[kind].line) for kind in ("GGA", "GNS")):
         raise SurveyError(NO_POSITIONS, file=source.file, sentences=sentences)
-    moments, has_date = _dated(parts)
+    moments, has_date = dated(parts)
     refused = [item for block in blocks for item in block.refused]
-    position, moment, doubles = _positions(parts, moments)
+    position, moment, doubles = positions(parts, moments)
     text_of = _LineText(source)
     refused += [(line, text_of(line), message(SAME_EPOCH, line=used)) for line, used in doubles]
     if heights is HeightKind.ELLIPSOIDAL:
         lacking = ~np.isfinite(position.values["separation"])
         refused += [(int(line), text_of(int(line)), message(NO_SEPARATION)) for line in position.line[lacking]]
-        position, moment = _select(position, ~lacking), moment[~lacking]
+        position, moment = position.select(~lacking), moment[~lacking]
     if not len(position.line):
         raise SurveyError(NO_POSITIONS, file=source.file, sentences=sentences)
     refused.sort(key=lambda item: item[0])
     return _point_file(
-        source, blocks, position, moment, _deviations(parts, moments, position, moment), refused, heights, has_date
+        source, blocks, position, moment, deviations(parts, moments, position, moment), refused, heights, has_date
     )
 
 
@@ -494,59 +250,8 @@ class _LineText:
         return self.data[start : int(self.ends[line - 1])].decode()
 
 
-def _positions(
-    parts: Dict[str, _Part], moments: Dict[str, np.ndarray]
-) -> Tuple[_Part, np.ndarray, List[Tuple[int, int]]]:
-    """One position an epoch in order of line, their moments, and the lines that repeat an epoch with the line used.
-
-    GNS sentences count where no GGA is of the same time; those beside a GGA are other sentences of its epoch.
-    """
-    gga, gns = parts.get("GGA"), parts.get("GNS")
-    if gga is None or not len(gga.line):
-        assert gns is not None
-        position, moment = gns, moments["GNS"]
-    elif gns is None or not len(gns.line):
-        position, moment = gga, moments["GGA"]
-    else:
-        alone = _beside(gns, moments["GNS"], gga, moments["GGA"]) < 0
-        more = _select(gns, alone)
-        position = _Part(
-            np.concatenate([gga.line, more.line]), np.concatenate([gga.seconds, more.seconds]),
-            {key: np.concatenate([gga.values[key], more.values[key]]) for key in gga.values},
-        )  # fmt: skip
-        moment = np.concatenate([moments["GGA"], moments["GNS"][alone]])
-    order = np.argsort(position.line, kind="stable")
-    position, moment = _select(position, order), moment[order]
-    return _first_of_epoch(position, moment)
-
-
-def _first_of_epoch(position: _Part, moment: np.ndarray) -> Tuple[_Part, np.ndarray, List[Tuple[int, int]]]:
-    """Without positions that follow one of the same time, as when two talkers send each epoch."""
-    with np.errstate(invalid="ignore"):
-        again = np.abs(np.diff(moment, prepend=np.nan)) <= _SAME_TIME
-    head = np.maximum.accumulate(np.where(again, 0, np.arange(len(moment))))
-    doubles = [(int(position.line[i]), int(position.line[head[i]])) for i in np.flatnonzero(again)]
-    return _select(position, ~again), moment[~again], doubles
-
-
-def _deviations(
-    parts: Dict[str, _Part], moments: Dict[str, np.ndarray], position: _Part, moment: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray]:
-    """sigma_h and sigma_v (n,), metres, of the GST sentence of the same epoch; nan where there is none."""
-    nothing = np.full(len(moment), np.nan)
-    gst = parts.get("GST")
-    if gst is None:
-        return nothing, nothing
-    place = _beside(position, moment, gst, moments["GST"])
-    if not len(gst.line):
-        return nothing, nothing
-    plan = np.hypot(gst.values["latitude"], gst.values["longitude"])
-    rise = gst.values["height"]
-    return np.where(place >= 0, plan[place], np.nan), np.where(place >= 0, rise[place], np.nan)
-
-
 def _point_file(
-    source: TextSource, blocks: Sequence[_Block], position: _Part, moment: np.ndarray,
+    source: TextSource, blocks: Sequence[_Block], position: Part, moment: np.ndarray,
     sigma: Tuple[np.ndarray, np.ndarray], refused: List[Tuple[int, str, Message]], heights: HeightKind, has_date: bool,
 ) -> PointFile:  # fmt: skip
     values, n = position.values, len(position.line)
@@ -566,9 +271,9 @@ def _point_file(
     other = sum(block.sentences for block in blocks) - n - (len(refused) - damaged)
     account = LineAccount(source.lines, n, len(rejects), comments, blanks, 0, other)
     used = FileFormat(",", ".", source.encoding, None, {}, LengthUnit.METRE, LengthUnit.METRE)
-    positions = GeographicPoints(values["longitude"], values["latitude"], height, heights)
+    geographic = GeographicPoints(values["longitude"], values["latitude"], height, heights)
     notes = (*source.messages, *_notes(source.file, points.sigma_h, rejects.line, heights, has_date))
-    return PointFile(points, rejects, account, used, notes, positions)
+    return PointFile(points, rejects, account, used, notes, geographic)
 
 
 def _notes(file: str, sigma_h: np.ndarray, rejected: np.ndarray, heights: HeightKind, has_date: bool) -> List[Message]:
