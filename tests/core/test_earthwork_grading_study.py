@@ -22,6 +22,7 @@ from plugin.core.earthwork.plane import Plane
 from plugin.core.earthwork.side_slopes import Corner, SideSlopes
 from plugin.core.earthwork.strip import HalfSection, TypicalSection, grade_strip, strip_lines
 from plugin.core.earthwork.study import Certainty, StudyOptions
+from plugin.core.georeference.operations import find_operations
 from plugin.core.handover.mesh import read_2dm
 from plugin.core.messages import SurveyError
 from plugin.core.report.grading_page import write_grading_page
@@ -176,23 +177,52 @@ RING = [[548300.0, 5712400.0], [548320.0, 5712400.0], [548320.0, 5712410.0], [54
 def test_pads_are_read_with_their_properties(tmp_path):
     both = [feature([RING], name="Yard", level=3, fall="1.5"), feature([[RING]] * 2, "MultiPolygon")]
     file = geojson(tmp_path / "pad.geojson", both)
-    found = read_pads(file, CRS("EPSG:25832"))
+    found, said = read_pads(file, CRS("EPSG:25832"))
+    assert said == ()  # nothing was done to the coordinates
     assert [shape.name for shape in found] == ["Yard", "1", "2"]
     assert found[0].numbers == {"level": 3.0, "fall": 1.5}
     assert found[0].rings[0].tolist() == RING
     plain = geojson(tmp_path / "plain.geojson", [feature([RING])], "")
-    assert read_pads(plain, None)[0].rings[0].tolist() == RING
+    assert read_pads(plain, None).shapes[0].rings[0].tolist() == RING
     # feet: coordinates of the file in the unit of the CRS, the core in metres
     feet = geojson(tmp_path / "ft.geojson", [feature([RING])], "EPSG:2263")
-    assert read_pads(feet, CRS("EPSG:2263"))[0].rings[0][0, 0] == pytest.approx(548300 * 1200 / 3937)
+    assert read_pads(feet, CRS("EPSG:2263")).shapes[0].rings[0][0, 0] == pytest.approx(548300 * 1200 / 3937)
 
 
 def test_pads_in_degrees_are_brought_over(tmp_path):
     """RFC 7946: no member crs means longitude and latitude in WGS 84; against pyproj's own transformation."""
     back = Transformer.from_crs("EPSG:25832", "OGC:CRS84", always_xy=True)
     ring = np.column_stack(back.transform(*np.array(RING).T)).tolist()
-    found = read_pads(geojson(tmp_path / "pad.geojson", [feature([ring])], ""), CRS("EPSG:25832"))
-    assert found[0].rings[0] == pytest.approx(np.array(RING), abs=1e-3)
+    rings = [feature([ring, ring]), feature([ring])]
+    found, said = read_pads(geojson(tmp_path / "pad.geojson", rings, ""), CRS("EPSG:25832"))
+    assert [len(shape.rings) for shape in found] == [2, 1]
+    for shape in found:
+        for brought in shape.rings:
+            assert brought == pytest.approx(np.array(RING), abs=1e-3)
+    (text,) = map(str, said)
+    assert text.startswith(f"{tmp_path / 'pad.geojson'}: Positions transformed from WGS 84")
+    assert "accuracy stated by PROJ: 1 m" in text
+
+
+@pytest.mark.parametrize("crs", ["", "urn:ogc:def:crs:OGC:1.3:CRS84"])
+def test_pads_by_a_coarse_operation_wait_for_the_users_word(tmp_path, crs):
+    """WGS 84 to NAD83 in Minnesota: 4 m without a grid file, 2 m with one."""
+    file = geojson(tmp_path / "pad.geojson", [feature([[[-93, 45], [-92.999, 45], [-93, 45.001]]])], crs)
+    target = CRS("EPSG:26915")
+    ready, lacking = find_operations(CRS(4326), target, (-93.1, 45.0, -93.0, 45.1))
+    if not any(one.missing_grids for one in lacking):
+        pytest.skip("this PROJ has the grid")
+    with pytest.raises(SurveyError, match=r"pad\.geojson: From WGS 84.* Install the file, or accept"):
+        read_pads(file, target)
+    said = read_pads(file, target, [ready[0].name]).messages
+    assert ready[0].name in str(said[0])
+    assert "the user accepted it by its name" in str(said[1])
+
+
+def test_pads_that_have_no_place_in_the_crs_are_refused(tmp_path):
+    """Plan coordinates in a file that says they are degrees, as one written without its CRS does."""
+    with pytest.raises(SurveyError, match=r"pad\.geojson: not all .* WGS 84"):
+        read_pads(geojson(tmp_path / "pad.geojson", [feature([RING])], ""), CRS("EPSG:25832"))
 
 
 @pytest.mark.parametrize(
@@ -204,7 +234,7 @@ def test_pads_in_degrees_are_brought_over(tmp_path):
         (json.dumps(feature([[["a", 1]]])), "no polygon of coordinates"),
         (json.dumps(feature([RING], level="high")), "level is “high”"),
         (
-            json.dumps({**feature([RING]), "crs": {"properties": {"name": "moon"}}}),
+            json.dumps({**feature([[[1, 2], [3, 2], [3, 4]]]), "crs": {"properties": {"name": "moon"}}}),
             "“[^”]*[Mm]oon[^”]*” is not understood here",
         ),
         ("[]", "None is no polygon"),

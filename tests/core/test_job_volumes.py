@@ -69,7 +69,7 @@ def true_net(region):
 
 def test_the_true_volumes_lie_in_the_intervals(demo):
     found = demo.answers[0].study
-    for region, each in zip(read_region_file(DEMO / "phases.geojson", demo.crs), found.regions):
+    for region, each in zip(read_region_file(DEMO / "phases.geojson", demo.crs).regions, found.regions):
         low, high = each.doubt.net.interval_95
         assert low < true_net(region) < high, region.name
         assert each.part.name == region.name

@@ -66,7 +66,7 @@ def test_a_local_grid_takes_what_it_is_given(tmp_path):
 MANY = {"type": "MultiLineString", "coordinates": [XY, XY]}
 BAD = {
     "other CRS": (line(), {"type": "name", "properties": {"name": "EPSG:25833"}}, "The centreline is in"),
-    "unknown CRS": (line(), {"type": "name", "properties": {"name": "nowhere"}}, "nowhere, is not known"),
+    "unknown CRS": (line(), {"type": "name", "properties": {"name": "nowhere"}}, "“nowhere” is not understood"),
     "degrees": (line([[9.7, 51.5], [9.8, 51.6]]), None, "look like degrees"),
     "degrees said": (
         line([[9.7, 51.5], [9.8, 51.6]]),

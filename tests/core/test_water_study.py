@@ -5,10 +5,8 @@ import math
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, gridded, gutter, plane, shuffled, valley
 from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
-from surfaces import delaunay_tin
 from test_drainage_ponds import basins
 
 from plugin.core.contours.geojson import LOCAL_GRID
@@ -26,6 +24,8 @@ from plugin.core.drainage.study import Hollows, Rain, WaterOptions, study_water,
 from plugin.core.georeference.crs import read_crs
 from plugin.core.messages import SurveyError
 from plugin.core.surface.tin import GRID
+from tests.core.drainage_grounds import cone, gridded, gutter, plane, shuffled, valley
+from tests.core.surfaces import delaunay_tin
 
 SIDE = np.arange(0.0, 21.0)
 

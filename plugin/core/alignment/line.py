@@ -15,6 +15,7 @@ from typing import Any, List, Optional, Sequence, Tuple
 
 import numpy as np
 
+from ..georeference.axes import same_plan
 from ..messages import Message, SurveyError, message
 from ..surface.cells import candidate_pairs
 from ..surface.tin import GRID
@@ -187,16 +188,9 @@ def make_alignment(
 
 def check_same_crs(line: Optional[Any], surface: Optional[Any]) -> None:
     """Raise SurveyError when the plan parts of two pyproj CRS (None for a local grid) differ."""
-    if line is None and surface is None:
-        return
-    if line is None or surface is None or not _plan(line).equals(_plan(surface), ignore_axis_order=True):
+    if not same_plan(line, surface):
         said = [LOCAL_GRID if crs is None else crs.name for crs in (line, surface)]
         raise SurveyError(OTHER_CRS, line=said[0], surface=said[1])
-
-
-def _plan(crs: Any) -> Any:
-    part = crs.sub_crs_list[0] if crs.sub_crs_list else crs
-    return part.to_2d() if len(part.axis_info) > 2 and hasattr(part, "to_2d") else part
 
 
 def _without_repeats(xy: np.ndarray) -> np.ndarray:

@@ -12,11 +12,9 @@ from pathlib import Path
 from typing import Any, Iterator, Optional, Tuple
 
 import numpy as np
-from pyproj import CRS
-from pyproj.exceptions import CRSError
 
 from ..files import PathLike
-from ..linework.geojson_file import features_of, parsed, positions
+from ..linework.geojson_file import features_of, geometry_of, named_crs, parsed, positions, properties_of
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import metres_per_unit
 from .line import check_same_crs
@@ -42,10 +40,6 @@ DEGREES = Text(
         "CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).",
     ),
 )
-UNKNOWN_CRS = Text(
-    "line_file.unknown_crs",
-    QT_TRANSLATE_NOOP("core", "{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS."),
-)
 
 
 def read_line(path: PathLike, crs: Optional[Any]) -> Tuple[np.ndarray, str]:
@@ -68,13 +62,10 @@ def read_line(path: PathLike, crs: Optional[Any]) -> Tuple[np.ndarray, str]:
 
 def _lines(feature: Any, file: str) -> Iterator[Tuple[np.ndarray, str]]:
     """Every line of a feature, with the feature's name."""
-    geometry = feature.get("geometry") if isinstance(feature, dict) else None
-    kind = geometry.get("type") if isinstance(geometry, dict) else None
-    if not isinstance(geometry, dict) or kind not in ("LineString", "MultiLineString"):
+    kind, coordinates = geometry_of(feature)
+    if kind not in ("LineString", "MultiLineString"):
         return
-    properties = feature.get("properties")
-    name = str(properties.get("name") or "") if isinstance(properties, dict) else ""
-    coordinates: Any = geometry.get("coordinates")
+    name = str(properties_of(feature).get("name") or "")
     try:
         for part in [coordinates] if kind == "LineString" else coordinates:
             yield positions(part), name
@@ -83,16 +74,10 @@ def _lines(feature: Any, file: str) -> Iterator[Tuple[np.ndarray, str]]:
 
 
 def _check_crs(data: Any, xy: np.ndarray, file: str, crs: Optional[Any]) -> None:
-    member = data.get("crs")
-    properties = member.get("properties") if isinstance(member, dict) else None
-    name = properties.get("name") if isinstance(properties, dict) else None
     if crs is None:
         return  # a local grid has no name by which to tell
-    if name:
-        try:
-            named = CRS.from_user_input(str(name))
-        except CRSError:
-            raise SurveyError(UNKNOWN_CRS, file=file, name=str(name)[:60]) from None
+    named = named_crs(file, data)
+    if named is not None:
         check_same_crs(named, crs)
     elif len(xy) and np.all(np.abs(xy) <= [180.0, 90.0]):
         raise SurveyError(DEGREES, file=file)

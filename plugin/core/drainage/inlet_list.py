@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-import json
 import math
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Any, Dict, Iterator, List, Optional, Sequence, Tuple
+from typing import Any, Callable, Dict, Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
-from pyproj import CRS
-from pyproj.exceptions import CRSError
 
 from ..files import PathLike, read_table
+from ..georeference.axes import same_plan
+from ..linework.geojson_file import features_of, geometry_of, parsed, positions, properties_of, system_of
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.tin import Tin
 from ..units import metres_per_unit
@@ -167,63 +166,36 @@ def _number(path: PathLike, line: int, column: str, found: str) -> float:
 
 
 def _from_geojson(path: PathLike, crs: Optional[Any]) -> Iterator[Inlet]:
-    try:
-        data = json.loads(Path(path).read_text(encoding="utf-8-sig"))
-    except (OSError, UnicodeDecodeError) as error:
-        reason = getattr(error, "strerror", None) or "UTF-8"
-        raise SurveyError(CANNOT_READ, file=str(path), reason=reason) from error
-    except ValueError as error:
-        raise SurveyError(BAD_JSON, file=str(path), reason=str(error)) from error
-    try:
-        _same_crs(path, data, crs)
-        for number, feature in enumerate(data["features"], 1):
-            told = feature.get("properties") or {}
-            runoff = told.get("runoff")
-            parts = tuple(part * metres_per_unit(crs) for part in _parts(feature["geometry"]))
-            if parts:
-                yield Inlet(str(told.get("name") or number), parts, math.nan if runoff is None else float(runoff))
-    except (KeyError, TypeError, ValueError, AttributeError) as error:
-        raise SurveyError(BAD_JSON, file=str(path), reason=f"{type(error).__name__}: {error}") from error
+    """A file in another system is refused."""
+    file, data = str(path), parsed(path)
+    own, metres = system_of(file, data, crs), metres_per_unit(crs)
+    if crs is not None and own is not None and not same_plan(own, crs):
+        raise SurveyError(OTHER_CRS, file=file, found=own.name, wanted=str(crs.name))
+    for number, feature in enumerate(features_of(data), 1):
+        told = properties_of(feature)
+        runoff = told.get("runoff")
+        try:
+            parts = tuple(part * metres for part in _parts(*geometry_of(feature)))
+            share = math.nan if runoff is None else float(runoff)
+        except (TypeError, ValueError) as error:
+            raise SurveyError(BAD_JSON, file=file, reason=f"{type(error).__name__}: {error}") from error
+        if parts:
+            yield Inlet(str(told.get("name") or number), parts, share)
 
 
-def _same_crs(path: PathLike, data: Dict[str, Any], crs: Optional[Any]) -> None:
-    """Refuse a file in another system. RFC 7946 knows WGS 84 only; where a member ``crs`` names another, it counts.
-
-    On a local grid a file that names none is taken to be in it.
-    """
-    name = ((data.get("crs") or {}).get("properties") or {}).get("name")
-    if crs is None and not name:
+def _parts(kind: Optional[str], places: Any) -> Iterator[np.ndarray]:
+    """Points (1, 2) and lines (k, 2) of a geometry. Raises TypeError or ValueError for what is neither."""
+    if kind is None:
         return
-    name = name or "OGC:CRS84"
-    try:
-        found = CRS(name)
-    except CRSError:
-        raise SurveyError(OTHER_CRS, file=str(path), found=name, wanted=_name(crs)) from None
-    local = crs is None and found.type_name == "Engineering CRS"
-    plan = crs.sub_crs_list[0] if crs is not None and crs.is_compound else crs
-    if not local and (plan is None or not found.equals(plan, ignore_axis_order=True)):
-        raise SurveyError(OTHER_CRS, file=str(path), found=found.name, wanted=_name(crs))
-
-
-def _name(crs: Optional[Any]) -> str:
-    return "local" if crs is None else str(crs.name)
-
-
-def _parts(geometry: Optional[Dict[str, Any]]) -> Iterator[np.ndarray]:
-    if geometry is None:
-        return
-    kind, places = geometry["type"], geometry["coordinates"]
-    if kind == "Point":
-        parts = [[places]]
-    elif kind == "MultiPoint":
-        parts = [[place] for place in places]
-    elif kind == "LineString":
-        parts = [places]
-    elif kind == "MultiLineString":
-        parts = places
-    else:
+    parts: Dict[str, Callable[[Any], Any]] = {
+        "Point": lambda place: [[place]],
+        "MultiPoint": lambda several: [[place] for place in several],
+        "LineString": lambda line: [line],
+        "MultiLineString": lambda several: several,
+    }
+    if kind not in parts:
         raise ValueError(kind)
-    for part in parts:
-        xy = np.array([place[:2] for place in part], float)
+    for part in parts[kind](places):
+        xy = positions(part)
         if len(xy):
             yield xy

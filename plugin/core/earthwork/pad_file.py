@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Any, Dict, List, Optional, Tuple
+from dataclasses import dataclass, replace
+from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike
-from ..linework.geojson_file import Place, features_of, parsed, place_in, positions
-from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..linework.geojson_file import bring_in, features_of, geometry_of, parsed, positions, properties_of
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
 
 NO_POLYGONS = Text(
     "pads.no_polygons", QT_TRANSLATE_NOOP("core", "{file}: there are no polygons in it; give a file of polygons.")
@@ -35,35 +35,39 @@ class PadShape:
     numbers: Dict[str, float]
 
 
-def read_pads(path: PathLike, crs: Optional[Any]) -> Tuple[PadShape, ...]:
-    """The polygons of a GeoJSON file, brought into ``crs`` (None: a local grid). Raises SurveyError."""
+class PadFile(NamedTuple):
+    """The polygons of a file, and what is to be told of how they came into the survey's CRS."""
+
+    shapes: Tuple[PadShape, ...]
+    messages: Tuple[Message, ...]
+
+
+def read_pads(path: PathLike, crs: Optional[Any], accept: Sequence[str] = ()) -> PadFile:
+    """The polygons of a GeoJSON file, brought into ``crs`` (None: a local grid).
+
+    ``accept``: names of coordinate operations that the user takes. Raises SurveyError.
+    """
     file = str(path)
     data = parsed(path)
-    place = place_in(file, data, crs)
-    found: List[PadShape] = []
-    for number, feature in enumerate(features_of(data), 1):
-        found += _shapes(file, number, feature, place)
-    if not found:
+    shapes = [shape for number, one in enumerate(features_of(data), 1) for shape in _shapes(file, number, one)]
+    places, said = bring_in(file, data, [ring for shape in shapes for ring in shape.rings], crs, accept)
+    if not shapes:
         raise SurveyError(NO_POLYGONS, file=file)
-    return tuple(found)
+    rings = iter(places)
+    return PadFile(tuple(replace(one, rings=tuple(next(rings) for _ in one.rings)) for one in shapes), said)
 
 
-def _shapes(file: str, number: int, feature: Any, place: Place) -> List[PadShape]:
-    geometry = feature.get("geometry") if isinstance(feature, dict) else None
-    kind = geometry.get("type") if isinstance(geometry, dict) else None
+def _shapes(file: str, number: int, feature: Any) -> List[PadShape]:
+    """The polygons of a feature in the file's own coordinates."""
+    kind, coordinates = geometry_of(feature)
     parts = {"Polygon": lambda c: [c], "MultiPolygon": list}.get(str(kind))
-    properties = feature.get("properties") if isinstance(feature, dict) else None
-    properties = properties if isinstance(properties, dict) else {}
-    if parts is None or not isinstance(geometry, dict):
+    if parts is None:
         raise SurveyError(BAD_POLYGON, file=file, number=number, kind=str(kind))
     try:
-        polygons = [
-            tuple(place(positions(ring)) for ring in polygon)
-            for polygon in parts(geometry.get("coordinates"))
-            if polygon
-        ]
+        polygons = [tuple(positions(ring) for ring in polygon) for polygon in parts(coordinates) if polygon]
     except (TypeError, ValueError):
         raise SurveyError(BAD_POLYGON, file=file, number=number, kind=str(kind)) from None
+    properties = properties_of(feature)
     name = str(properties.get("name") or "")
     numbers = _numbers(file, number, properties)
     several = len(polygons) > 1

@@ -52,6 +52,13 @@ def flat(crs: Any) -> Any:
     return plan if len(plan.axis_info) < 3 else _with_axes(plan, keep=2)
 
 
+def same_plan(one: Optional[Any], other: Optional[Any]) -> bool:
+    """Whether plan coordinates mean the same in two CRSs (None: a local grid), axis order aside."""
+    if one is None or other is None:
+        return one is other
+    return bool(flat(one).equals(flat(other), ignore_axis_order=True))
+
+
 def solid(crs: Any) -> Any:
     """The geographic ``crs`` with an ellipsoidal height in metres as third axis."""
     return crs if len(crs.axis_info) > 2 else _with_axes(crs, keep=3)

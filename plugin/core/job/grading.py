@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Callable, List, Optional, Sequence, Tuple
+from typing import Any, Callable, Optional, Sequence, Tuple
 
 from ..earthwork.balance import Balance
 from ..earthwork.design_lines import DAYLIGHT_KINDS
@@ -77,7 +77,8 @@ class GradingQuestion:
     def answer(self, result: JobResult, progress: Progress) -> GradingAnswer:
         """The graded pads. Raises SurveyError."""
         tin = result.surface.tin
-        pads = self._pads(tin, result.crs)
+        shapes, said = read_pads(self.pad, result.crs, result.accept)
+        pads = [self._design(k, shape, tin) for k, shape in enumerate(shapes, 1)]
         factor = self.factors.compacted * (1 - self.factors.unusable)
         balanced: Optional[Balance] = None
         if self.balance:
@@ -93,11 +94,7 @@ class GradingQuestion:
                 found, balanced, _first_height(pads), lambda by: volume_of_pads(tin, [pad.raised(by) for pad in pads]),
                 factor, self.surplus, progress=part(progress, 0.7, 1.0),
             )  # fmt: skip
-        return GradingAnswer(found, result.crs, result.shown_height_unit)
-
-    def _pads(self, tin: Tin, crs: Optional[Any]) -> List[PadDesign]:
-        shapes = read_pads(self.pad, crs)
-        return [self._design(k, shape, tin) for k, shape in enumerate(shapes, 1)]
+        return GradingAnswer(found, result.crs, result.shown_height_unit, said)
 
     def _design(self, k: int, shape: PadShape, tin: Tin) -> PadDesign:
         given, name = shape.numbers, shape.name or str(k)
@@ -125,15 +122,16 @@ def _first_height(pads: Sequence[PadDesign]) -> float:
 
 @dataclass(frozen=True)
 class GradingAnswer:
-    """What came of the pads; heights are told in ``unit``."""
+    """What came of the pads; heights are told in ``unit``. ``of_file``: what is to be told of the file of pads."""
 
     study: GradingStudy
     crs: Optional[Any]
     unit: LengthUnit
+    of_file: Tuple[Message, ...] = ()
 
     @property
     def messages(self) -> Tuple[Message, ...]:
-        return self.study.messages
+        return (*self.of_file, *self.study.messages)
 
     @property
     def lines(self) -> Tuple[Message, ...]:

@@ -9,7 +9,7 @@ from typing import Any, Callable, Optional, Sequence, Tuple
 from ..alignment.line_file import read_line
 from ..earthwork.comparison import Comparison
 from ..earthwork.plane import Plane
-from ..earthwork.region_file import read_region_file
+from ..earthwork.region_file import RegionFile, read_region_file
 from ..earthwork.study import Certainty, Study, StudyOptions, study
 from ..handover.mesh import read_2dm
 from ..handover.projection import read_prj
@@ -67,7 +67,9 @@ class VolumeQuestion:
 
     def answer(self, result: JobResult, progress: Progress) -> VolumeAnswer:
         """The volumes. Raises SurveyError."""
-        regions = () if self.regions is None else read_region_file(self.regions, result.crs)
+        given = RegionFile((), ())
+        if self.regions is not None:
+            given = read_region_file(self.regions, result.crs, result.accept)
         line = None if self.line is None else read_line(self.line, result.crs)[0]
         survey = Certainty(point_noise(result), ground=True)
         other = Certainty(self.other_sigma, ground=self.other_sigma > 0)
@@ -82,7 +84,7 @@ class VolumeQuestion:
             half_width=self.half_width,
         )
         comparison = self._comparison(result, part(progress, 0.0, 0.5))
-        return VolumeAnswer(study(comparison, options, regions, progress), self._name)
+        return VolumeAnswer(study(comparison, options, given.regions, progress), self._name, given.messages)
 
     @property
     def _name(self) -> str:
@@ -111,14 +113,15 @@ def _mesh(path: Path, tin: Tin) -> Tin:
 
 @dataclass(frozen=True)
 class VolumeAnswer:
-    """What came of a comparison; ``name``: of its files."""
+    """What came of a comparison; ``name``: of its files. ``of_file``: what is to be told of the file of regions."""
 
     study: Study
     name: str
+    of_file: Tuple[Message, ...] = ()
 
     @property
     def messages(self) -> Tuple[Message, ...]:
-        return self.study.messages
+        return (*self.of_file, *self.study.messages)
 
     @property
     def lines(self) -> Tuple[Message, ...]:

@@ -8,14 +8,18 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Any, List, Optional, Sequence
+from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
-from pyproj import CRS, Transformer
-from pyproj.exceptions import CRSError, ProjError
+from pyproj import CRS
+from pyproj.exceptions import CRSError
 
 from ..files import PathLike
-from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from ..georeference.axes import flat, lonlat_box, same_plan, to_lonlat
+from ..georeference.operations import NO_OPERATION, OF_FILE, Choice, choose_operation, operation_said
+from ..georeference.record import crs_name
+from ..georeference.whereabouts import Box
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import metres_per_unit
 
 CANNOT_READ = Text(
@@ -29,6 +33,14 @@ NOT_GEOJSON = Text(
 STRANGE_CRS = Text(
     "geojson.crs",
     QT_TRANSLATE_NOOP("core", "{file}: its coordinate system “{crs}” is not understood here; write it anew."),
+)
+NOT_THERE = Text(
+    "geojson.not_there",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: not all of its coordinates can be brought from {source} to {target}; write it anew in the CRS of the "
+        "survey (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).",
+    ),
 )
 ON_LOCAL_GRID = Text(
     "geojson.local",
@@ -53,37 +65,79 @@ def parsed(path: PathLike) -> Any:
         raise SurveyError(NOT_GEOJSON, file=str(path), line=line, reason=reason) from None
 
 
-class Place:
-    """Coordinates of the file in metres of the survey's CRS."""
-
-    def __init__(self, transformer: Optional[Transformer], metres: float) -> None:
-        self.transformer, self.metres = transformer, metres
-
-    def __call__(self, xy: np.ndarray) -> np.ndarray:
-        if self.transformer is not None:
-            xy = np.column_stack(self.transformer.transform(xy[:, 0], xy[:, 1]))
-        return xy * self.metres
+#: RFC 7946. Not by the code OGC:CRS84, from which PROJ knows fewer operations; longitude comes first all the same.
+DEGREES = "EPSG:4326"
 
 
-def place_in(file: str, data: Any, crs: Optional[Any]) -> Place:
-    """How coordinates of a parsed file come into ``crs`` (None: a local grid). Raises SurveyError."""
-    member = data.get("crs") if isinstance(data, dict) else None
-    if crs is None:
-        named = _crs(file, member) if member else None
-        if named is not None and (named.is_geographic or named.is_projected):
-            raise SurveyError(ON_LOCAL_GRID, file=file, crs=named.name)
-        return Place(None, 1.0)
-    own = _crs(file, member) if member else CRS("OGC:CRS84")
-    plan = crs.sub_crs_list[0] if crs.is_compound else crs
-    if own.equals(plan, ignore_axis_order=True):
-        return Place(None, metres_per_unit(crs))
+class Brought(NamedTuple):
+    """Coordinates (k, 2) in metres of the survey's CRS, and by which operation they came there, if by one."""
+
+    places: List[np.ndarray]
+    statements: Tuple[Message, ...]
+
+
+def bring_in(
+    file: str, data: Any, places: Sequence[np.ndarray], crs: Optional[Any], accept: Sequence[str] = ()
+) -> Brought:
+    """Coordinates (k, 2) of a parsed file in metres of ``crs`` (None: a local grid).
+
+    Raises SurveyError where they cannot be brought there, and as :func:`..georeference.operations.choose_operation`,
+    for which ``accept`` is.
+    """
+    own = system_of(file, data, crs)
+    if own is None or same_plan(own, crs) or not len(places):
+        return Brought([xy * metres_per_unit(crs) for xy in places], ())
+    target = flat(crs)
+    x, y = np.concatenate(places).T
+    elsewhere = SurveyError(NOT_THERE, file=file, source=crs_name(own), target=crs_name(target))
+    if own.is_geographic and np.any(np.abs(y) > 90.0):
+        raise elsewhere
+    choice = _choice(file, own, target, _box(own, x, y), accept)
+    xy = np.column_stack(choice.operation.run(x, y))
+    if not np.all(np.isfinite(xy)):
+        raise elsewhere
+    brought = np.split(xy * metres_per_unit(crs), np.cumsum([len(part) for part in places])[:-1])
+    said = (message(OF_FILE, file=file, said=one) for one in operation_said(choice, own, target))
+    return Brought(brought, tuple(said))
+
+
+def _choice(file: str, own: CRS, target: CRS, box: Optional[Box], accept: Sequence[str]) -> Choice:
+    """As :func:`.choose_operation`, whose errors are given the name of the file."""
     try:
-        return Place(Transformer.from_crs(own, plan, always_xy=True), metres_per_unit(crs))
-    except ProjError:
-        raise SurveyError(STRANGE_CRS, file=file, crs=own.name[:60]) from None
+        return choose_operation(own, target, box, accept)
+    except SurveyError as error:
+        if error.code == NO_OPERATION.code:
+            raise SurveyError(STRANGE_CRS, file=file, crs=own.name[:60]) from None
+        raise SurveyError(OF_FILE, file=file, said=error.message) from None
 
 
-def _crs(file: str, member: Any) -> CRS:
+def _box(crs: CRS, x: np.ndarray, y: np.ndarray) -> Optional[Box]:
+    """Around coordinates in the units of ``crs``."""
+    if crs.is_geographic:
+        return lonlat_box(x, y)
+    metres = metres_per_unit(crs)
+    return lonlat_box(*to_lonlat(crs, x * metres, y * metres))
+
+
+def system_of(file: str, data: Any, crs: Optional[Any]) -> Optional[CRS]:
+    """The CRS of the coordinates of a parsed file; None on a local grid, as the survey's is for ``crs`` None.
+
+    Raises SurveyError for one that is not understood, or that does not go with a local grid.
+    """
+    named = named_crs(file, data)
+    if crs is not None:
+        degrees = CRS(DEGREES)
+        return degrees if named is None or named.equals(degrees, ignore_axis_order=True) else named
+    if named is not None and (named.is_geographic or named.is_projected):
+        raise SurveyError(ON_LOCAL_GRID, file=file, crs=named.name)
+    return None
+
+
+def named_crs(file: str, data: Any) -> Optional[CRS]:
+    """The CRS that a parsed file names, None where it names none. Raises SurveyError for one not understood."""
+    member = data.get("crs") if isinstance(data, dict) else None
+    if not member:
+        return None
     properties = member.get("properties") if isinstance(member, dict) else None
     name = properties.get("name") if isinstance(properties, dict) else member
     try:
@@ -99,6 +153,20 @@ def features_of(data: Any) -> List[Any]:
         features = data.get("features")
         return features if isinstance(features, list) else []
     return [data] if kind == "Feature" else [{"type": "Feature", "geometry": data, "properties": {}}]
+
+
+def properties_of(feature: Any) -> Dict[str, Any]:
+    """The properties of a feature; none of what is no feature."""
+    properties = feature.get("properties") if isinstance(feature, dict) else None
+    return properties if isinstance(properties, dict) else {}
+
+
+def geometry_of(feature: Any) -> Tuple[Optional[str], Any]:
+    """Kind and coordinates of a feature's geometry; None twice where it has none."""
+    geometry = feature.get("geometry") if isinstance(feature, dict) else None
+    if not isinstance(geometry, dict):
+        return None, None
+    return str(geometry.get("type")), geometry.get("coordinates")
 
 
 def positions(places: Sequence[Sequence[float]]) -> np.ndarray:
