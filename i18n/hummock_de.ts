@@ -194,11 +194,6 @@
       <translation>Ein Raster kennt die Tiefe nur in den Zellmitten. Entlang von Rändern, Bruchkanten und der Nulllinie zwischen Abtrag und Auftrag zählt eine Zelle ganz oder gar nicht: {area:.1f} m² hat das Raster verglichen, genau sind es {exact:.1f} m².</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/checks.py" />
-      <source>A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}.</source>
-      <translation>Ein Raster von {cell} m hätte auf diesem Gelände {count:.0f} Zellen; geben Sie eine Zellgröße für höchstens {most} an.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>A height error of {error:.3f} m cannot be had with heights good to {sigma:.3f} m: their noise alone gives {least:.3f} m. Ask for less, or observe each point longer.</source>
       <translation>Ein Höhenfehler von {error:.3f} m ist mit Höhen, die auf {sigma:.3f} m gut sind, nicht zu haben: Ihr Rauschen allein ergibt {least:.3f} m. Verlangen Sie weniger oder beobachten Sie jeden Punkt länger.</translation>
@@ -1238,22 +1233,22 @@
       <translation>Aus {points} Punkten von {file}, {used} davon verwendet, eine Oberfläche mit {triangles} Dreiecken auf {area} {unit}² und {lines} Höhenlinien alle {interval} {height_unit}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
       <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann. Nehmen Sie sie mit ihrem Namen an, wenn das genügt: '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
       <translation>Von {source} nach {target} hat PROJ hier nur eine grobe Operation, die um viele Meter falsch sein kann: '{best}' braucht {grids}, hier nicht installiert. Installieren Sie die Datei oder nehmen Sie die grobe Operation mit ihrem Namen an: '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} every operation needs a file not installed here: {grids}. Install it.</source>
       <translation>Von {source} nach {target} braucht jede Operation eine Datei, die hier nicht installiert ist: {grids}. Installieren Sie sie.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>Von {source} nach {target} braucht die beste Operation {grids}, hier nicht installiert: '{best}' (Genauigkeit {best_accuracy}). Installieren Sie die Datei oder nehmen Sie die verfügbare Operation mit ihrem Namen an (Genauigkeit {accuracy}): '{name}'.</translation>
     </message>
@@ -1394,12 +1389,12 @@
       <translation>Höhe, mm</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Höhe: um {shift} m verschoben in der Mitte von {count} Passpunkten, mit einer Ebene, die je Kilometer {east} mm nach Osten und {north} mm nach Norden steigt; Redundanz {freedom}, Standardabweichung einer Höhe {sigma}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Höhe: um {shift} m verschoben, aus {count} Passpunkten; Redundanz {freedom}, Standardabweichung einer Höhe {sigma}.</translation>
     </message>
@@ -1713,7 +1708,7 @@
       <translation>Zeilen, die</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Lines that were never ended; they stop at their last point. Lines: {count}, first {label} at {point} (line {line}).</source>
       <translation>Linien, die nie beendet wurden; sie enden an ihrem letzten Punkt. Linien: {count}, erste {label} bei {point} (Zeile {line}).</translation>
     </message>
@@ -2124,7 +2119,7 @@
       <translation>PDOP, höchstens</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>PROJ knows no way from {source} to {target}; choose another CRS.</source>
       <translation>PROJ kennt keinen Weg von {source} nach {target}; wählen Sie ein anderes KBS.</translation>
     </message>
@@ -2224,7 +2219,7 @@
       <translation>Grundriss des Entwurfs: Pfeile und Striche zeigen bergab; Böschungen sind als 1 hinauf oder hinab auf so viel hinaus angegeben, Gefälle des Planums in Prozent.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Plan: four-parameter fit to {count} control points; turned by {turn} degrees (counter-clockwise; standard deviation {turn_sd} arc seconds), scale {scale} ({ppm} ppm, standard deviation {scale_sd} ppm), then shifted by {shift_e} m east and {shift_n} m north at the middle of the points. Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Lage: Einpassung mit vier Parametern auf {count} Passpunkte; um {turn} Grad gedreht (gegen den Uhrzeigersinn; Standardabweichung {turn_sd} Bogensekunden), Maßstab {scale} ({ppm} ppm, Standardabweichung {scale_sd} ppm), dann in der Mitte der Punkte um {shift_e} m nach Osten und {shift_n} m nach Norden verschoben. Redundanz {freedom}, Standardabweichung einer Koordinate {sigma}.</translation>
     </message>
@@ -2315,7 +2310,7 @@
       <translation>Tümpel, der tiefste zuerst: {shown} von {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
       <translation>Positionen von {source} nach {target} transformiert mit der PROJ-Operation '{name}'; Genauigkeit laut PROJ: {accuracy}.</translation>
     </message>
@@ -2406,7 +2401,7 @@
       <translation>Hinweise  {count}, alle im Bericht</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Repeated records with line codes, left out of the lines together with their words. Points: {count}, first {point} (line {line}).</source>
       <translation>Wiederholte Aufzeichnungen mit Liniencodes, samt ihren Wörtern aus den Linien gelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
@@ -2502,7 +2497,7 @@
       <translation>Schnitte von {width} m nach jeder Seite lassen sich nicht zeichnen; geben Sie eine Breite über 0 an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Räumliche Einpassung mit sieben Parametern auf {count} Passpunkte; um {turn} Grad um die Achse (Ost {x}, Nord {y}, oben {z}) gedreht, Maßstab {scale} ({ppm} ppm). Redundanz {freedom}, Standardabweichung einer Koordinate {sigma}.</translation>
     </message>
@@ -3011,7 +3006,7 @@
       <translation>Der Name „{name}“ stünde für {count} Punkte (insgesamt {names} Namen sind mehrfach verwendet); ein Feldrechner würde sie verwechseln. Wählen Sie ein anderes Präfix oder ein anderes Namensfeld.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
       <translation>Die mit Namen angenommene Operation '{accepted}' braucht {grids}, hier nicht installiert. Installieren Sie die Datei oder nehmen Sie eine andere an.</translation>
     </message>
@@ -3396,7 +3391,7 @@
       <translation>Das ist nur die Form des Geländes: Zufluss, Abläufe, Versickerung und Freibord kennt sie nicht. Befugte Ingenieure planen und genehmigen Speicherraum nach den Regeln des Ortes.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation>Diese Operation ist nicht die beste bekannte; der Benutzer hat sie mit ihrem Namen angenommen.</translation>
     </message>
@@ -3661,7 +3656,7 @@
       <translation>eine Zeichnung von Flächen, Linien, Höhenlinien und Punkten (DXF)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>a grid file</source>
       <translation>eine Gitterdatei</translation>
     </message>
@@ -4099,7 +4094,7 @@
       <translation>Drift: was benachbarte Punkte gemeinsam haben</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>easting and northing are exchanged</source>
       <translation>Ost- und Nordwert sind vertauscht</translation>
     </message>
@@ -5220,22 +5215,22 @@
       <translation>das Koordinatenbezugssystem des Mesh</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>die Koordinaten sind in {unit}, nicht in {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>die Koordinaten gehören zu einem anderen System: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>die Koordinaten gehören zu einer anderen Zone: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>die Koordinaten gehören zur anderen Halbkugel: {crs}</translation>
     </message>
@@ -5245,12 +5240,12 @@
       <translation>der Ostwert wird meist zuerst geschrieben</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>vor den Ostwerten steht eine Zonennummer, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>der Ursprungsversatz fehlt in den Koordinaten (Ost {easting} m, Nord {northing} m)</translation>
     </message>
@@ -5300,12 +5295,12 @@
       <translation>die Zeile ist kein NMEA-Satz</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>die Nordwerte enthalten die 10 000 000 m, die auf der Südhalbkugel addiert werden</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>den Nordwerten fehlen die 10 000 000 m, die auf der Südhalbkugel addiert werden</translation>
     </message>
@@ -5315,12 +5310,12 @@
       <translation>die Punkte liegen in jeder Einheit außerhalb des Geltungsbereichs des KBS; sie werden in {unit} gelesen, der Einheit des KBS</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver had no position</source>
       <translation>der Empfänger hatte keine Position</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver sent a position without a height</source>
       <translation>der Empfänger sandte eine Position ohne Höhe</translation>
     </message>
@@ -5345,7 +5340,7 @@
       <translation>dasselbe für das Blatt fertiggestellt; nur zum Zeichnen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>gemeint ist dieselbe Zone, mit Ostwerten, wie {crs} sie schreibt</translation>
     </message>
@@ -5365,7 +5360,7 @@
       <translation>die Oberfläche als Mesh</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>die Vermessung liegt wirklich jenseits der Zonengrenze; transformieren Sie sie nach {crs}, wenn das gewünscht ist</translation>
     </message>
@@ -5375,12 +5370,12 @@
       <translation>die ausgedünnte Oberfläche als Mesh</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>die Werte sind Breite und Länge in Grad; lesen Sie sie so</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>die Werte sind Länge und Breite in Grad; lesen Sie sie so</translation>
     </message>
@@ -5395,7 +5390,7 @@
       <translation>die ganze Vermessung, mit dem 95-%-Intervall</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>die Zonennummer {prefix} vor den Ostwerten fehlt</translation>
     </message>
@@ -5542,8 +5537,8 @@
       <translation>Einheit der Lagekoordinaten</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>unknown</source>
       <translation>unbekannt</translation>
     </message>
@@ -5880,7 +5875,7 @@
       <translation>{existing} ist in {existing_crs}, {design} in {design_crs}: Volumen brauchen beide in einem Koordinatenbezugssystem. Bringen Sie zuerst eine in das der anderen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation>{field} ist nicht lesbar: '{value}'</translation>
     </message>
@@ -6677,6 +6672,11 @@
       <translation>{file}: Keiner der {count} Kontrollpunkte liegt auf der Oberfläche (der erste steht in Zeile {line}); prüfen Sie Koordinatenbezugssystem, Einheiten und die Reihenfolge von Ost- und Nordwert.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: not all of its coordinates can be brought from {source} to {target}; write it anew in the CRS of the survey (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation>{file}: Nicht alle Koordinaten lassen sich von {source} nach {target} bringen; schreiben Sie die Datei im KBS der Vermessung neu (in QGIS: Export, Objekte speichern als, mit diesem KBS und der Option RFC7946 = NO).</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognition.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file}: Nichts sagt sicher, welche Spalten Ostwert, Nordwert und Höhe sind (erste Zeile: {words}); geben Sie --columns an, etwa {options}.</translation>
@@ -6710,11 +6710,6 @@
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: text encoding '{encoding}' is not known; use utf-8, utf-16 or latin-1.</source>
       <translation>{file}: Die Textkodierung '{encoding}' ist nicht bekannt; verwenden Sie utf-8, utf-16 oder latin-1.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/alignment/line_file.py" />
-      <source>{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS.</source>
-      <translation>{file}: Das genannte KBS, {name}, ist nicht bekannt. Speichern Sie die Linie im KBS der Vermessung.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -6932,6 +6927,11 @@
       <translation>{file}: {question}; geben Sie eines ein: {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/operations.py" />
+      <source>{file}: {said}</source>
+      <translation>{file}: {said}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file}: Gewünscht sind {wanted}e Höhen, die der Datei sind {heights}; geben Sie die Geoidundulation mit --geoid an.</translation>
@@ -6962,7 +6962,7 @@
       <translation>{given} ist keine Station. Schreiben Sie sie wie 1+234.50 oder 1234.5; trennen Sie mehrere mit Semikolon.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label} still ran when {point} (line {line}) began it anew; the old line ends at {last} (line {last_line}).</source>
       <translation>{label} lief noch, als {point} (Zeile {line}) sie neu begann; die alte Linie endet bei {last} (Zeile {last_line}).</translation>
     </message>
@@ -6972,7 +6972,7 @@
       <translation>{label}: Ein Teil hat {places} Orte und braucht {needed}; weggelassen. Bei {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: Ein Ring braucht drei Orte und hat {places}; weggelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
@@ -6987,7 +6987,7 @@
       <translation>{label}: Eine senkrechte Fläche braucht eine Linie mit zwei oder mehr Orten. Berichtigen oder entfernen Sie die Linie.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: all points of the ring lie on one straight line; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: Alle Punkte des Rings liegen auf einer Geraden; weggelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
@@ -6997,7 +6997,7 @@
       <translation>{label}: Alle Stützpunkte eines Rings liegen auf einer Geraden; weggelassen. Bei {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: fewer than three places, so it stays open. It ends at {point} (line {line}).</source>
       <translation>{label}: weniger als drei Orte, also bleibt sie offen. Sie endet bei {point} (Zeile {line}).</translation>
     </message>
@@ -7007,32 +7007,32 @@
       <translation>{label}: keine Stützpunkte; weggelassen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no arc goes through {point} (line {line}) and the points beside it with at most half a circle between each two; straight.</source>
       <translation>{label}: Kein Bogen geht durch {point} (Zeile {line}) und die Punkte daneben mit höchstens einem Halbkreis zwischen je zweien; gerade.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no point of it can be used; no line. It began at {point} (line {line}).</source>
       <translation>{label}: Kein Punkt davon ist verwendbar; keine Linie. Sie begann bei {point} (Zeile {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: only one place, {point} (line {line}); no line, the point stays a ground point.</source>
       <translation>{label}: nur ein Ort, {point} (Zeile {line}); keine Linie, der Punkt bleibt Geländepunkt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points at the place of the one before them left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: Punkte am Ort des vorigen aus der Linie gelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points without a full position left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: Punkte ohne vollständige Position aus der Linie gelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: rejected points left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: verworfene Punkte aus der Linie gelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
@@ -7042,7 +7042,7 @@
       <translation>{label}: Strecken zu kurz oder Ecken zu eng für den Versatz {offset} m, aus der zweiten Linie gelassen: {count}, zuerst bei {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the arc at {point} (line {line}) and a neighbouring arc differ between their points; the first one is used there.</source>
       <translation>{label}: Der Bogen bei {point} (Zeile {line}) und ein Nachbarbogen weichen zwischen ihren Punkten voneinander ab; dort gilt der erste.</translation>
     </message>
@@ -7057,7 +7057,7 @@
       <translation>{label}: Die Linie kehrt bei {x:.3f}, {y:.3f} um; die zweite Linie geht darum herum.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the middle of an arc, {point} (line {line}), cannot be used; no arc there.</source>
       <translation>{label}: Die Mitte eines Bogens, {point} (Zeile {line}), ist nicht verwendbar; dort kein Bogen.</translation>
     </message>
@@ -7093,12 +7093,12 @@
       <translation>{label}: {count} Stützpunkte haben keine brauchbaren Koordinaten; der Teil bleibt weg.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label}: {point} (Zeile {line}) ist als Bogenmitte gekennzeichnet, aber ein Ende der Linie; gerade.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label}: {point} (line {line}) starts a new line without a word for it, after the line of that number had ended.</source>
       <translation>{label}: {point} (Zeile {line}) beginnt ohne Wort dafür eine neue Linie, nachdem die Linie dieser Nummer geendet hatte.</translation>
     </message>
@@ -7243,42 +7243,42 @@
       <translation>{option} des Begehungsplans ist {value}; geben Sie eine Zahl im zulässigen Bereich an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: control point '{suspects}' does not fit ({off_mm} mm from where the others put it); check it, and fit again without it.</source>
       <translation>{part}: Der Passpunkt '{suspects}' passt nicht ({off_mm} mm neben dem Ort, den die anderen ergeben); prüfen Sie ihn und passen Sie ohne ihn erneut ein.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no control point stands out; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part}: Kein Passpunkt fällt auf; größte Restabweichung {largest_mm} mm, bei '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no redundancy; the fit is exact, and an error in a point would not show.</source>
       <translation>{part}: keine Redundanz; die Einpassung ist exakt, und ein Fehler in einem Punkt würde sich nicht zeigen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: one of these control points does not fit, and it cannot be told which: {suspects}.</source>
       <translation>{part}: Einer dieser Passpunkte passt nicht, und es lässt sich nicht sagen, welcher: {suspects}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points do not fit within the standard deviation given, and with so few it cannot be told which one is wrong; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part}: Die Passpunkte passen nicht im Rahmen der angegebenen Standardabweichung, und bei so wenigen lässt sich nicht sagen, welcher falsch ist; größte Restabweichung {largest_mm} mm, bei '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points fit within the standard deviation given; were one wrong, it could not be told which.</source>
       <translation>{part}: Die Passpunkte passen im Rahmen der angegebenen Standardabweichung; wäre einer falsch, ließe sich nicht sagen, welcher.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: together the residuals are larger than the standard deviation given allows; it may be too small, or several points may be wrong.</source>
       <translation>{part}: Zusammen sind die Restabweichungen größer, als die angegebene Standardabweichung zulässt; sie ist vielleicht zu klein, oder mehrere Punkte sind falsch.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: with these control points it cannot be told which one does not fit; judge the residuals (largest {largest_mm} mm, at '{worst}'), and use more control points.</source>
       <translation>{part}: Mit diesen Passpunkten lässt sich nicht sagen, welcher nicht passt; beurteilen Sie die Restabweichungen (größte {largest_mm} mm, bei '{worst}') und verwenden Sie mehr Passpunkte.</translation>
     </message>
@@ -10176,11 +10176,7 @@
       <translation>Straßenabläufe und Ähnliches, wo Wasser die Oberfläche verlässt.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/roadinput.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>HTML files (*.html)</source>
       <translation>HTML-Dateien (*.html)</translation>
     </message>
@@ -10202,6 +10198,7 @@
       <translation>Übergabe</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Height (unit of the CRS)</source>
       <translation>Höhe (Einheit des KBS)</translation>
@@ -11793,8 +11790,8 @@
       <translation>Außerhalb der Oberfläche</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>PDF files (*.pdf)</source>
       <translation>PDF-Dateien (*.pdf)</translation>
     </message>
@@ -14954,13 +14951,7 @@
       <translation>ellipsoidische Höhe</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/basinstorage.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/stockpile.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>en</source>
       <translation>de</translation>
     </message>
@@ -15627,7 +15618,7 @@
       <translation>{layer}: Ein Raster wird über Polygone gelegt; wählen Sie einen Layer davon.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/layers.py" />
+      <location filename="../plugin/processing/drawnsource.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation>{layer}: Alle Höhen sind 0. Wurden die Linien ohne Höhen gezeichnet, schalten Sie ihre Verwendung aus.</translation>
     </message>

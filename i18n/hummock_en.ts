@@ -194,11 +194,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/checks.py" />
-      <source>A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>A height error of {error:.3f} m cannot be had with heights good to {sigma:.3f} m: their noise alone gives {least:.3f} m. Ask for less, or observe each point longer.</source>
       <translation type="unfinished" />
@@ -1238,22 +1233,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} every operation needs a file not installed here: {grids}. Install it.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation type="unfinished" />
     </message>
@@ -1394,12 +1389,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation type="unfinished" />
     </message>
@@ -1713,7 +1708,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Lines that were never ended; they stop at their last point. Lines: {count}, first {label} at {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -2124,7 +2119,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>PROJ knows no way from {source} to {target}; choose another CRS.</source>
       <translation type="unfinished" />
     </message>
@@ -2224,7 +2219,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Plan: four-parameter fit to {count} control points; turned by {turn} degrees (counter-clockwise; standard deviation {turn_sd} arc seconds), scale {scale} ({ppm} ppm, standard deviation {scale_sd} ppm), then shifted by {shift_e} m east and {shift_n} m north at the middle of the points. Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation type="unfinished" />
     </message>
@@ -2315,7 +2310,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
       <translation type="unfinished" />
     </message>
@@ -2406,7 +2401,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Repeated records with line codes, left out of the lines together with their words. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -2502,7 +2497,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation type="unfinished" />
     </message>
@@ -3011,7 +3006,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
       <translation type="unfinished" />
     </message>
@@ -3396,7 +3391,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation type="unfinished" />
     </message>
@@ -3661,7 +3656,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>a grid file</source>
       <translation type="unfinished" />
     </message>
@@ -4099,7 +4094,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>easting and northing are exchanged</source>
       <translation type="unfinished" />
     </message>
@@ -5220,22 +5215,22 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation type="unfinished" />
     </message>
@@ -5245,12 +5240,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation type="unfinished" />
     </message>
@@ -5300,12 +5295,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation type="unfinished" />
     </message>
@@ -5315,12 +5310,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver had no position</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver sent a position without a height</source>
       <translation type="unfinished" />
     </message>
@@ -5345,7 +5340,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation type="unfinished" />
     </message>
@@ -5365,7 +5360,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation type="unfinished" />
     </message>
@@ -5375,12 +5370,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation type="unfinished" />
     </message>
@@ -5395,7 +5390,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation type="unfinished" />
     </message>
@@ -5542,8 +5537,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>unknown</source>
       <translation type="unfinished" />
     </message>
@@ -5880,7 +5875,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation type="unfinished" />
     </message>
@@ -6677,6 +6672,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: not all of its coordinates can be brought from {source} to {target}; write it anew in the CRS of the survey (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognition.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation type="unfinished" />
@@ -6709,11 +6709,6 @@
     <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: text encoding '{encoding}' is not known; use utf-8, utf-16 or latin-1.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/alignment/line_file.py" />
-      <source>{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6932,6 +6927,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/operations.py" />
+      <source>{file}: {said}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation type="unfinished" />
@@ -6962,7 +6962,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label} still ran when {point} (line {line}) began it anew; the old line ends at {last} (line {last_line}).</source>
       <translation type="unfinished" />
     </message>
@@ -6972,7 +6972,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -6987,7 +6987,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: all points of the ring lie on one straight line; left out. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -6997,7 +6997,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: fewer than three places, so it stays open. It ends at {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -7007,32 +7007,32 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no arc goes through {point} (line {line}) and the points beside it with at most half a circle between each two; straight.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no point of it can be used; no line. It began at {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: only one place, {point} (line {line}); no line, the point stays a ground point.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points at the place of the one before them left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points without a full position left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: rejected points left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -7042,7 +7042,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the arc at {point} (line {line}) and a neighbouring arc differ between their points; the first one is used there.</source>
       <translation type="unfinished" />
     </message>
@@ -7057,7 +7057,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the middle of an arc, {point} (line {line}), cannot be used; no arc there.</source>
       <translation type="unfinished" />
     </message>
@@ -7093,12 +7093,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label}: {point} (line {line}) starts a new line without a word for it, after the line of that number had ended.</source>
       <translation type="unfinished" />
     </message>
@@ -7243,42 +7243,42 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: control point '{suspects}' does not fit ({off_mm} mm from where the others put it); check it, and fit again without it.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no control point stands out; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no redundancy; the fit is exact, and an error in a point would not show.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: one of these control points does not fit, and it cannot be told which: {suspects}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points do not fit within the standard deviation given, and with so few it cannot be told which one is wrong; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points fit within the standard deviation given; were one wrong, it could not be told which.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: together the residuals are larger than the standard deviation given allows; it may be too small, or several points may be wrong.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: with these control points it cannot be told which one does not fit; judge the residuals (largest {largest_mm} mm, at '{worst}'), and use more control points.</source>
       <translation type="unfinished" />
     </message>
@@ -10176,11 +10176,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/roadinput.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>HTML files (*.html)</source>
       <translation type="unfinished" />
     </message>
@@ -10202,6 +10198,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Height (unit of the CRS)</source>
       <translation type="unfinished" />
@@ -11793,8 +11790,8 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>PDF files (*.pdf)</source>
       <translation type="unfinished" />
     </message>
@@ -14954,13 +14951,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/basinstorage.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/stockpile.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>en</source>
       <translation type="unfinished" />
     </message>
@@ -15627,7 +15618,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/layers.py" />
+      <location filename="../plugin/processing/drawnsource.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation type="unfinished" />
     </message>

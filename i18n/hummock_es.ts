@@ -194,11 +194,6 @@
       <translation>Una malla solo conoce el espesor en el centro de las celdas. A lo largo de bordes, líneas de rotura y la línea de paso, una celda se cuenta entera o no se cuenta: con la malla se compararon {area:.1f} m², exactamente {exact:.1f} m².</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/checks.py" />
-      <source>A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}.</source>
-      <translation>Una malla de {cell} m sobre este terreno tendría {count:.0f} celdas; indique un tamaño de celda para un máximo de {most}.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>A height error of {error:.3f} m cannot be had with heights good to {sigma:.3f} m: their noise alone gives {least:.3f} m. Ask for less, or observe each point longer.</source>
       <translation>No se puede lograr un error altimétrico de {error:.3f} m con cotas de precisión {sigma:.3f} m: solo su ruido da {least:.3f} m. Pida menos u observe cada punto durante más tiempo.</translation>
@@ -1238,22 +1233,22 @@
       <translation>A partir de {points} puntos de {file}, {used} de ellos usados, una superficie de {triangles} triángulos sobre {area} {unit}² y {lines} curvas de nivel cada {interval} {height_unit}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
       <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros. Acéptela por su nombre si le basta: '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
       <translation>De {source} a {target} PROJ solo dispone aquí de una operación aproximada (ballpark), que puede errar en muchos metros: '{best}' necesita {grids}, no instalado aquí. Instale el archivo o acepte la operación aproximada por su nombre: '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} every operation needs a file not installed here: {grids}. Install it.</source>
       <translation>De {source} a {target} toda operación necesita un archivo no instalado aquí: {grids}. Instálelo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>De {source} a {target} la mejor operación necesita {grids}, no instalado aquí: '{best}' (precisión {best_accuracy}). Instale el archivo o acepte por su nombre la operación que se puede usar (precisión {accuracy}): '{name}'.</translation>
     </message>
@@ -1394,12 +1389,12 @@
       <translation>Cota, mm</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Cota: desplazada {shift} m en el centro de {count} puntos de apoyo, con un plano que sube {east} mm por kilómetro hacia el este y {north} mm hacia el norte; redundancia {freedom}, desviación típica de una cota {sigma}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Cota: desplazada {shift} m, a partir de {count} puntos de apoyo; redundancia {freedom}, desviación típica de una cota {sigma}.</translation>
     </message>
@@ -1713,7 +1708,7 @@
       <translation>Líneas que son</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Lines that were never ended; they stop at their last point. Lines: {count}, first {label} at {point} (line {line}).</source>
       <translation>Líneas que nunca se terminaron; acaban en su último punto. Líneas: {count}, la primera {label} en {point} (línea {line}).</translation>
     </message>
@@ -2124,7 +2119,7 @@
       <translation>PDOP, como máximo</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>PROJ knows no way from {source} to {target}; choose another CRS.</source>
       <translation>PROJ no conoce ningún camino de {source} a {target}; elija otro SRC.</translation>
     </message>
@@ -2224,7 +2219,7 @@
       <translation>Planta del proyecto: las flechas y los trazos señalan cuesta abajo; los taludes se indican como 1 en vertical por tantos en horizontal, las caídas de la plataforma en tanto por ciento.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Plan: four-parameter fit to {count} control points; turned by {turn} degrees (counter-clockwise; standard deviation {turn_sd} arc seconds), scale {scale} ({ppm} ppm, standard deviation {scale_sd} ppm), then shifted by {shift_e} m east and {shift_n} m north at the middle of the points. Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Planta: ajuste de cuatro parámetros a {count} puntos de apoyo; girado {turn} grados (antihorario; desviación típica {turn_sd} segundos de arco), escala {scale} ({ppm} ppm, desviación típica {scale_sd} ppm), después desplazado {shift_e} m al este y {shift_n} m al norte en el centro de los puntos. Redundancia {freedom}, desviación típica de una coordenada {sigma}.</translation>
     </message>
@@ -2315,7 +2310,7 @@
       <translation>Charcos, primero el más profundo: {shown} de {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
       <translation>Posiciones transformadas de {source} a {target} con la operación de PROJ '{name}'; precisión declarada por PROJ: {accuracy}.</translation>
     </message>
@@ -2406,7 +2401,7 @@
       <translation>Observac. {count}, todas en el informe</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Repeated records with line codes, left out of the lines together with their words. Points: {count}, first {point} (line {line}).</source>
       <translation>Registros repetidos con códigos de línea, excluidos de las líneas junto con sus palabras. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
@@ -2502,7 +2497,7 @@
       <translation>No se pueden dibujar secciones de {width} m a cada lado; indique una anchura mayor que 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Ajuste de siete parámetros en el espacio a {count} puntos de apoyo; girado {turn} grados en torno al eje (este {x}, norte {y}, arriba {z}), escala {scale} ({ppm} ppm). Redundancia {freedom}, desviación típica de una coordenada {sigma}.</translation>
     </message>
@@ -3011,7 +3006,7 @@
       <translation>El nombre «{name}» correspondería a {count} puntos (en total, {names} nombres se usan más de una vez); una libreta de campo los confundiría. Elija otro prefijo u otro campo de nombre.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
       <translation>La operación aceptada por su nombre, '{accepted}', necesita {grids}, no instalado aquí. Instale el archivo o acepte otra.</translation>
     </message>
@@ -3396,7 +3391,7 @@
       <translation>Esto es solo la forma del terreno: nada sabe de aportaciones, desagües, filtraciones ni resguardo. Un ingeniero habilitado proyecta y aprueba el almacenamiento según las reglas del lugar.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation>Esta operación no es la mejor conocida; el usuario la aceptó por su nombre.</translation>
     </message>
@@ -3661,7 +3656,7 @@
       <translation>un dibujo de caras, líneas, curvas de nivel y puntos (DXF)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>a grid file</source>
       <translation>un archivo de malla</translation>
     </message>
@@ -4099,7 +4094,7 @@
       <translation>deriva: lo que comparten puntos vecinos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>easting and northing are exchanged</source>
       <translation>las coordenadas este y norte están intercambiadas</translation>
     </message>
@@ -5220,22 +5215,22 @@
       <translation>el sistema de coordenadas de la malla</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>las coordenadas están en {unit}, no en {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>las coordenadas son de otro sistema: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>las coordenadas son de otro huso: {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>las coordenadas son del otro hemisferio: {crs}</translation>
     </message>
@@ -5245,12 +5240,12 @@
       <translation>la coordenada este suele escribirse primero</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>las coordenadas este llevan delante un número de huso, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>el falso origen se omite en las coordenadas (este {easting} m, norte {northing} m)</translation>
     </message>
@@ -5300,12 +5295,12 @@
       <translation>la línea no es una sentencia NMEA</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>las coordenadas norte contienen los 10 000 000 m que se suman en el hemisferio sur</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>a las coordenadas norte les faltan los 10 000 000 m que se suman en el hemisferio sur</translation>
     </message>
@@ -5315,12 +5310,12 @@
       <translation>los puntos caen fuera del área de uso del SRC en cualquier unidad; se leen en {unit}, la unidad del SRC</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver had no position</source>
       <translation>el receptor no tenía posición</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver sent a position without a height</source>
       <translation>el receptor envió una posición sin altura</translation>
     </message>
@@ -5345,7 +5340,7 @@
       <translation>lo mismo acabado para la hoja; solo para dibujo</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>se refiere al mismo huso, con las coordenadas este escritas como en {crs}</translation>
     </message>
@@ -5365,7 +5360,7 @@
       <translation>la superficie como malla</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>el levantamiento está realmente más allá del límite del huso; transfórmelo a {crs} si es el deseado</translation>
     </message>
@@ -5375,12 +5370,12 @@
       <translation>la superficie aligerada como malla</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>los valores son latitud y longitud en grados; léalos como tales</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>los valores son longitud y latitud en grados; léalos como tales</translation>
     </message>
@@ -5395,7 +5390,7 @@
       <translation>todo el levantamiento, con su intervalo del 95 %</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>falta el número de huso {prefix} delante de las coordenadas este</translation>
     </message>
@@ -5542,8 +5537,8 @@
       <translation>unidad de las coordenadas en planta</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>unknown</source>
       <translation>desconocido</translation>
     </message>
@@ -5880,7 +5875,7 @@
       <translation>{existing} está en {existing_crs}, {design} en {design_crs}: los volúmenes necesitan ambas en un mismo sistema de coordenadas. Lleve primero una de ellas al de la otra.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation>no se puede leer {field}: '{value}'</translation>
     </message>
@@ -6677,6 +6672,11 @@
       <translation>{file}: ninguno de los {count} puntos de comprobación está en la superficie (el primero es la línea {line}); compruebe su sistema de coordenadas, las unidades y el orden de este y norte.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: not all of its coordinates can be brought from {source} to {target}; write it anew in the CRS of the survey (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation>{file}: no todas las coordenadas se pueden llevar de {source} a {target}; escriba el archivo de nuevo en el SRC del levantamiento (en QGIS: Exportar, Guardar objetos espaciales como, con ese SRC y la opción RFC7946 = NO).</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognition.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file}: nada dice con seguridad qué columnas son este, norte y cota (primera línea: {words}); indique --columns, como {options}.</translation>
@@ -6710,11 +6710,6 @@
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: text encoding '{encoding}' is not known; use utf-8, utf-16 or latin-1.</source>
       <translation>{file}: no se conoce la codificación de texto '{encoding}'; use utf-8, utf-16 o latin-1.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/alignment/line_file.py" />
-      <source>{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS.</source>
-      <translation>{file}: no se conoce el SRC que nombra, {name}. Guarde la línea en el SRC del levantamiento.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -6932,6 +6927,11 @@
       <translation>{file}: {question}; escriba una de estas opciones: {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/operations.py" />
+      <source>{file}: {said}</source>
+      <translation>{file}: {said}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file}: se desean alturas {wanted} y las del archivo son {heights}; indique la ondulación del geoide como --geoid.</translation>
@@ -6962,7 +6962,7 @@
       <translation>{given} no es una estación. Escríbala como 1+234.50 o 1234.5; separe varias con punto y coma.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label} still ran when {point} (line {line}) began it anew; the old line ends at {last} (line {last_line}).</source>
       <translation>{label} aún continuaba cuando {point} (línea {line}) la empezó de nuevo; la línea anterior acaba en {last} (línea {last_line}).</translation>
     </message>
@@ -6972,7 +6972,7 @@
       <translation>{label}: una parte tiene {places} lugar(es) y necesita {needed}; se omite. Cerca de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: un anillo necesita tres lugares y tiene {places}; se omite. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
@@ -6987,7 +6987,7 @@
       <translation>{label}: una cara vertical necesita una línea de dos lugares o más. Corrija o elimine la línea.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: all points of the ring lie on one straight line; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: todos los puntos del anillo están en una misma recta; se omite. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
@@ -6997,7 +6997,7 @@
       <translation>{label}: todos los vértices de un anillo están en una misma recta; se omite. Cerca de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: fewer than three places, so it stays open. It ends at {point} (line {line}).</source>
       <translation>{label}: menos de tres lugares, así que queda abierta. Acaba en {point} (línea {line}).</translation>
     </message>
@@ -7007,32 +7007,32 @@
       <translation>{label}: no tiene vértices; se omite.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no arc goes through {point} (line {line}) and the points beside it with at most half a circle between each two; straight.</source>
       <translation>{label}: ningún arco pasa por {point} (línea {line}) y los puntos contiguos con media circunferencia como máximo entre cada dos; recta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no point of it can be used; no line. It began at {point} (line {line}).</source>
       <translation>{label}: no se puede usar ningún punto suyo; no hay línea. Empezaba en {point} (línea {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: only one place, {point} (line {line}); no line, the point stays a ground point.</source>
       <translation>{label}: un solo lugar, {point} (línea {line}); no hay línea, el punto queda como punto de terreno.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points at the place of the one before them left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: se omitieron de la línea puntos en el mismo lugar que el anterior. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points without a full position left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: se omitieron de la línea puntos sin posición completa. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: rejected points left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: se omitieron de la línea puntos rechazados. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
@@ -7042,7 +7042,7 @@
       <translation>{label}: segmentos demasiado cortos o esquinas demasiado estrechas para el desplazamiento {offset} m, omitidos de la segunda línea: {count}, el primero en {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the arc at {point} (line {line}) and a neighbouring arc differ between their points; the first one is used there.</source>
       <translation>{label}: el arco en {point} (línea {line}) y un arco contiguo difieren entre sus puntos; allí se usa el primero.</translation>
     </message>
@@ -7057,7 +7057,7 @@
       <translation>{label}: la línea retrocede sobre sí misma en {x:.3f}, {y:.3f}; la segunda línea la rodea.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the middle of an arc, {point} (line {line}), cannot be used; no arc there.</source>
       <translation>{label}: no se puede usar el punto medio de un arco, {point} (línea {line}); allí no hay arco.</translation>
     </message>
@@ -7093,12 +7093,12 @@
       <translation>{label}: {count} de sus vértices no tienen coordenadas utilizables; la parte se omite.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label}: {point} (línea {line}) está marcado como punto medio de un arco, pero es un extremo de la línea; recta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label}: {point} (line {line}) starts a new line without a word for it, after the line of that number had ended.</source>
       <translation>{label}: {point} (línea {line}) empieza una línea nueva sin palabra para ello, después de que la línea de ese número hubiera terminado.</translation>
     </message>
@@ -7243,42 +7243,42 @@
       <translation>{option} del plan de recorrido es {value}; indique un número de su rango.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: control point '{suspects}' does not fit ({off_mm} mm from where the others put it); check it, and fit again without it.</source>
       <translation>{part}: el punto de apoyo '{suspects}' no ajusta (a {off_mm} mm de donde lo sitúan los demás); compruébelo y ajuste de nuevo sin él.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no control point stands out; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part}: ningún punto de apoyo destaca; mayor residuo {largest_mm} mm, en '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no redundancy; the fit is exact, and an error in a point would not show.</source>
       <translation>{part}: sin redundancia; el ajuste es exacto y un error en un punto no se vería.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: one of these control points does not fit, and it cannot be told which: {suspects}.</source>
       <translation>{part}: uno de estos puntos de apoyo no ajusta y no se puede saber cuál: {suspects}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points do not fit within the standard deviation given, and with so few it cannot be told which one is wrong; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part}: los puntos de apoyo no ajustan dentro de la desviación típica indicada, y con tan pocos no se puede saber cuál es erróneo; mayor residuo {largest_mm} mm, en '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points fit within the standard deviation given; were one wrong, it could not be told which.</source>
       <translation>{part}: los puntos de apoyo ajustan dentro de la desviación típica indicada; si uno fuera erróneo, no se podría saber cuál.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: together the residuals are larger than the standard deviation given allows; it may be too small, or several points may be wrong.</source>
       <translation>{part}: en conjunto los residuos son mayores de lo que admite la desviación típica indicada; puede ser demasiado pequeña o puede haber varios puntos erróneos.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: with these control points it cannot be told which one does not fit; judge the residuals (largest {largest_mm} mm, at '{worst}'), and use more control points.</source>
       <translation>{part}: con estos puntos de apoyo no se puede saber cuál no ajusta; juzgue los residuos (mayor {largest_mm} mm, en '{worst}') y use más puntos de apoyo.</translation>
     </message>
@@ -10176,11 +10176,7 @@
       <translation>Imbornales y similares, por donde el agua deja la superficie.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/roadinput.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>HTML files (*.html)</source>
       <translation>Archivos HTML (*.html)</translation>
     </message>
@@ -10202,6 +10198,7 @@
       <translation>Entrega</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Height (unit of the CRS)</source>
       <translation>Cota (unidad del SRC)</translation>
@@ -11793,8 +11790,8 @@
       <translation>Fuera de la superficie</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>PDF files (*.pdf)</source>
       <translation>Archivos PDF (*.pdf)</translation>
     </message>
@@ -14954,13 +14951,7 @@
       <translation>altura elipsoidal</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/basinstorage.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/stockpile.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>en</source>
       <translation>es</translation>
     </message>
@@ -15627,7 +15618,7 @@
       <translation>{layer}: una malla se dispone sobre polígonos; elija una capa de polígonos.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/layers.py" />
+      <location filename="../plugin/processing/drawnsource.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation>{layer}: todas las cotas son 0. Si las líneas se dibujaron sin cotas, desactive el uso de estas.</translation>
     </message>

@@ -194,11 +194,6 @@
       <translation>Une grille ne connaît la profondeur qu'au centre des cellules. Le long des pourtours, des lignes de rupture et de la ligne de passage, une cellule est comptée entière ou pas du tout : {area:.1f} m² ont été comparés par la grille, {exact:.1f} m² exactement.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/checks.py" />
-      <source>A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}.</source>
-      <translation>Une grille de {cell} m sur ce terrain aurait {count:.0f} cellules ; donnez une taille de cellule pour {most} au plus.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>A height error of {error:.3f} m cannot be had with heights good to {sigma:.3f} m: their noise alone gives {least:.3f} m. Ask for less, or observe each point longer.</source>
       <translation>Une erreur d'altitude de {error:.3f} m ne peut pas être obtenue avec des altitudes bonnes à {sigma:.3f} m : leur bruit donne à lui seul {least:.3f} m. Demandez moins, ou observez chaque point plus longtemps.</translation>
@@ -1238,22 +1233,22 @@
       <translation>À partir de {points} points de {file}, dont {used} utilisés, une surface de {triangles} triangles sur {area} {unit}², et {lines} courbes de niveau tous les {interval} {height_unit}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept it by its name if that will do: '{name}'.</source>
       <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres. Acceptez-la par son nom si cela suffit : '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: '{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: '{name}'.</source>
       <translation>De {source} à {target}, PROJ n'a ici qu'une opération approximative, qui peut être fausse de plusieurs mètres : '{best}' demande {grids}, non installé ici. Installez le fichier, ou acceptez l'opération approximative par son nom : '{name}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} every operation needs a file not installed here: {grids}. Install it.</source>
       <translation>De {source} à {target}, toute opération demande un fichier non installé ici : {grids}. Installez-le.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>De {source} à {target}, la meilleure opération demande {grids}, non installé ici : '{best}' (précision {best_accuracy}). Installez le fichier, ou acceptez par son nom l'opération utilisable (précision {accuracy}) : '{name}'.</translation>
     </message>
@@ -1394,12 +1389,12 @@
       <translation>Altitude, mm</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Altitude : décalée de {shift} m au milieu de {count} points d'appui, avec un plan qui monte de {east} mm par kilomètre vers l'est et de {north} mm vers le nord ; redondance {freedom}, écart-type d'une altitude {sigma}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Height: shifted by {shift} m, from {count} control points; redundancy {freedom}, standard deviation of a height {sigma}.</source>
       <translation>Altitude : décalée de {shift} m, d'après {count} points d'appui ; redondance {freedom}, écart-type d'une altitude {sigma}.</translation>
     </message>
@@ -1713,7 +1708,7 @@
       <translation>Lignes qui sont</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Lines that were never ended; they stop at their last point. Lines: {count}, first {label} at {point} (line {line}).</source>
       <translation>Lignes jamais terminées ; elles s'arrêtent à leur dernier point. Lignes : {count}, première {label} à {point} (ligne {line}).</translation>
     </message>
@@ -2124,7 +2119,7 @@
       <translation>PDOP, au plus</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>PROJ knows no way from {source} to {target}; choose another CRS.</source>
       <translation>PROJ ne connaît aucun chemin de {source} à {target} ; choisissez un autre SCR.</translation>
     </message>
@@ -2224,7 +2219,7 @@
       <translation>Plan du projet : les flèches et les barbules pointent vers l'aval ; les talus sont donnés comme 1 en hauteur pour tant en largeur, les pentes de la plateforme en pour cent.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Plan: four-parameter fit to {count} control points; turned by {turn} degrees (counter-clockwise; standard deviation {turn_sd} arc seconds), scale {scale} ({ppm} ppm, standard deviation {scale_sd} ppm), then shifted by {shift_e} m east and {shift_n} m north at the middle of the points. Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Plan : ajustement à quatre paramètres sur {count} points d'appui ; rotation de {turn} degrés (sens antihoraire ; écart-type {turn_sd} secondes d'arc), échelle {scale} ({ppm} ppm, écart-type {scale_sd} ppm), puis translation de {shift_e} m vers l'est et {shift_n} m vers le nord au milieu des points. Redondance {freedom}, écart-type d'une coordonnée {sigma}.</translation>
     </message>
@@ -2315,7 +2310,7 @@
       <translation>Mares, la plus profonde d'abord : {shown} sur {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>Positions transformed from {source} to {target} by the PROJ operation '{name}'; accuracy stated by PROJ: {accuracy}.</source>
       <translation>Positions transformées de {source} à {target} par l'opération PROJ '{name}' ; précision indiquée par PROJ : {accuracy}.</translation>
     </message>
@@ -2406,7 +2401,7 @@
       <translation>Remarques {count}, toutes dans le rapport</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>Repeated records with line codes, left out of the lines together with their words. Points: {count}, first {point} (line {line}).</source>
       <translation>Enregistrements répétés avec codes de ligne, laissés hors des lignes avec leurs mots. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
@@ -2502,7 +2497,7 @@
       <translation>Des profils de {width} m de chaque côté ne peuvent pas être dessinés ; donnez une largeur supérieure à 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>Seven-parameter fit in space to {count} control points; turned by {turn} degrees about the axis (east {x}, north {y}, up {z}), scale {scale} ({ppm} ppm). Redundancy {freedom}, standard deviation of a coordinate {sigma}.</source>
       <translation>Ajustement à sept paramètres dans l'espace sur {count} points d'appui ; rotation de {turn} degrés autour de l'axe (est {x}, nord {y}, haut {z}), échelle {scale} ({ppm} ppm). Redondance {freedom}, écart-type d'une coordonnée {sigma}.</translation>
     </message>
@@ -3011,7 +3006,7 @@
       <translation>Le nom « {name} » désignerait {count} points (en tout {names} noms sont utilisés plus d'une fois) ; un carnet de terrain les confondrait. Choisissez un autre préfixe ou un autre champ de nom.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>The operation accepted by name, '{accepted}', needs {grids}, not installed here. Install the file, or accept another one.</source>
       <translation>L'opération acceptée par son nom, '{accepted}', demande {grids}, non installé ici. Installez le fichier, ou acceptez-en une autre.</translation>
     </message>
@@ -3396,7 +3391,7 @@
       <translation>Ce n'est que la forme du terrain : elle ne sait rien des apports, des exutoires, de l'infiltration ni de la revanche. Un ingénieur agréé conçoit et approuve le stockage selon les règles du lieu.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>This operation is not the best one known; the user accepted it by its name.</source>
       <translation>Cette opération n'est pas la meilleure connue ; l'utilisateur l'a acceptée par son nom.</translation>
     </message>
@@ -3661,7 +3656,7 @@
       <translation>un dessin de faces, lignes, courbes de niveau et points (DXF)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>a grid file</source>
       <translation>un fichier de grille</translation>
     </message>
@@ -4099,7 +4094,7 @@
       <translation>dérive : ce que des points voisins partagent</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>easting and northing are exchanged</source>
       <translation>les coordonnées est et nord sont échangées</translation>
     </message>
@@ -5220,22 +5215,22 @@
       <translation>le système de coordonnées du maillage</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are in {unit}, not in {assumed}</source>
       <translation>les coordonnées sont en {unit}, non en {assumed}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another system: {crs}</source>
       <translation>les coordonnées sont d'un autre système : {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of another zone: {crs}</source>
       <translation>les coordonnées sont d'un autre fuseau : {crs}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the coordinates are of the other hemisphere: {crs}</source>
       <translation>les coordonnées sont de l'autre hémisphère : {crs}</translation>
     </message>
@@ -5245,12 +5240,12 @@
       <translation>la coordonnée est s'écrit d'ordinaire en premier</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the eastings have a zone number, {prefix}, before them</source>
       <translation>les coordonnées est sont précédées d'un numéro de fuseau, {prefix}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the false origin is left out of the coordinates (east {easting} m, north {northing} m)</source>
       <translation>la fausse origine est omise des coordonnées (est {easting} m, nord {northing} m)</translation>
     </message>
@@ -5300,12 +5295,12 @@
       <translation>la ligne n'est pas une trame NMEA</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings contain the 10,000,000 m added in the southern hemisphere</source>
       <translation>les coordonnées nord contiennent les 10 000 000 m ajoutés dans l'hémisphère sud</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>il manque aux coordonnées nord les 10 000 000 m ajoutés dans l'hémisphère sud</translation>
     </message>
@@ -5315,12 +5310,12 @@
       <translation>les points sont hors de la zone d'utilisation du SCR quelle que soit l'unité ; ils sont lus en {unit}, l'unité du SCR</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver had no position</source>
       <translation>le récepteur n'avait pas de position</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>the receiver sent a position without a height</source>
       <translation>le récepteur a transmis une position sans altitude</translation>
     </message>
@@ -5345,7 +5340,7 @@
       <translation>les mêmes finies pour la feuille ; pour le dessin seulement</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>le même fuseau est visé, avec les coordonnées est écrites comme en {crs}</translation>
     </message>
@@ -5365,7 +5360,7 @@
       <translation>la surface en maillage</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>le levé dépasse réellement la limite du fuseau ; transformez-le en {crs} si c'est celui qui est voulu</translation>
     </message>
@@ -5375,12 +5370,12 @@
       <translation>la surface allégée en maillage</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>les valeurs sont la latitude et la longitude en degrés ; lisez-les ainsi</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are longitude and latitude in degrees; read them as such</source>
       <translation>les valeurs sont la longitude et la latitude en degrés ; lisez-les ainsi</translation>
     </message>
@@ -5395,7 +5390,7 @@
       <translation>tout le levé, avec son intervalle à 95 %</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the zone number {prefix} before the eastings is missing</source>
       <translation>il manque le numéro de fuseau {prefix} devant les coordonnées est</translation>
     </message>
@@ -5542,8 +5537,8 @@
       <translation>unité des coordonnées en plan</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
-      <location filename="../plugin/core/georeference/transform.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
+      <location filename="../plugin/core/georeference/operations.py" />
       <source>unknown</source>
       <translation>inconnu</translation>
     </message>
@@ -5880,7 +5875,7 @@
       <translation>{existing} est en {existing_crs}, {design} en {design_crs} : les volumes demandent les deux dans un même système de coordonnées. Amenez d'abord l'un dans celui de l'autre.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/nmea.py" />
+      <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation>{field} ne peut pas être lu : '{value}'</translation>
     </message>
@@ -6677,6 +6672,11 @@
       <translation>{file} : aucun des {count} points de contrôle n'est sur la surface (le premier est à la ligne {line}) ; vérifiez leur système de coordonnées, leurs unités et l'ordre est et nord.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/linework/geojson_file.py" />
+      <source>{file}: not all of its coordinates can be brought from {source} to {target}; write it anew in the CRS of the survey (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation>{file} : toutes les coordonnées ne peuvent pas être amenées de {source} à {target} ; réécrivez le fichier dans le SCR du levé (dans QGIS : Exporter, Sauvegarder les entités sous, avec ce SCR et l'option RFC7946 = NO).</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognition.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file} : rien ne dit avec certitude quelles colonnes sont est, nord et altitude (première ligne : {words}) ; donnez --columns, par exemple {options}.</translation>
@@ -6710,11 +6710,6 @@
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: text encoding '{encoding}' is not known; use utf-8, utf-16 or latin-1.</source>
       <translation>{file} : l'encodage de texte '{encoding}' n'est pas connu ; utilisez utf-8, utf-16 ou latin-1.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/alignment/line_file.py" />
-      <source>{file}: the CRS it names, {name}, is not known. Save the line in the survey's CRS.</source>
-      <translation>{file} : le SCR qu'il nomme, {name}, n'est pas connu. Enregistrez la ligne dans le SCR du levé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
@@ -6932,6 +6927,11 @@
       <translation>{file} : {question} ; saisissez l'un de : {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/operations.py" />
+      <source>{file}: {said}</source>
+      <translation>{file} : {said}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file} : des altitudes {wanted} sont voulues et celles du fichier sont {heights} ; donnez l'ondulation du géoïde comme --geoid.</translation>
@@ -6962,7 +6962,7 @@
       <translation>{given} n'est pas une abscisse. Écrivez-la comme 1+234.50 ou 1234.5 ; séparez-en plusieurs par des points-virgules.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label} still ran when {point} (line {line}) began it anew; the old line ends at {last} (line {last_line}).</source>
       <translation>{label} était encore en cours lorsque {point} (ligne {line}) l'a recommencée ; l'ancienne ligne se termine à {last} (ligne {last_line}).</translation>
     </message>
@@ -6972,7 +6972,7 @@
       <translation>{label} : une partie a {places} endroit(s) et en demande {needed} ; laissée de côté. Près de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : un anneau demande trois endroits et en a {places} ; laissé de côté. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
@@ -6987,7 +6987,7 @@
       <translation>{label} : une face verticale demande une ligne de deux endroits ou plus. Corrigez ou supprimez la ligne.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: all points of the ring lie on one straight line; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : tous les points de l'anneau sont sur une même droite ; laissé de côté. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
@@ -6997,7 +6997,7 @@
       <translation>{label} : tous les sommets d'un anneau sont sur une même droite ; laissé de côté. Près de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: fewer than three places, so it stays open. It ends at {point} (line {line}).</source>
       <translation>{label} : moins de trois endroits, elle reste donc ouverte. Elle se termine à {point} (ligne {line}).</translation>
     </message>
@@ -7007,32 +7007,32 @@
       <translation>{label} : n'a pas de sommets ; laissée de côté.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no arc goes through {point} (line {line}) and the points beside it with at most half a circle between each two; straight.</source>
       <translation>{label} : aucun arc ne passe par {point} (ligne {line}) et les points voisins avec au plus un demi-cercle entre chaque paire ; droite.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: no point of it can be used; no line. It began at {point} (line {line}).</source>
       <translation>{label} : aucun de ses points ne peut être utilisé ; pas de ligne. Elle commençait à {point} (ligne {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: only one place, {point} (line {line}); no line, the point stays a ground point.</source>
       <translation>{label} : un seul endroit, {point} (ligne {line}) ; pas de ligne, le point reste un point de terrain.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points at the place of the one before them left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : points situés au même endroit que le précédent laissés hors de la ligne. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: points without a full position left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : points sans position complète laissés hors de la ligne. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: rejected points left out of the line. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : points rejetés laissés hors de la ligne. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
@@ -7042,7 +7042,7 @@
       <translation>{label} : segments trop courts ou angles trop étroits pour l'écart {offset} m, laissés hors de la seconde ligne : {count}, premier à {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the arc at {point} (line {line}) and a neighbouring arc differ between their points; the first one is used there.</source>
       <translation>{label} : l'arc à {point} (ligne {line}) et un arc voisin diffèrent entre leurs points ; le premier y est utilisé.</translation>
     </message>
@@ -7057,7 +7057,7 @@
       <translation>{label} : la ligne revient sur elle-même à {x:.3f}, {y:.3f} ; la seconde ligne la contourne.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: the middle of an arc, {point} (line {line}), cannot be used; no arc there.</source>
       <translation>{label} : le milieu d'un arc, {point} (ligne {line}), ne peut pas être utilisé ; pas d'arc à cet endroit.</translation>
     </message>
@@ -7093,12 +7093,12 @@
       <translation>{label} : {count} de ses sommets n'ont pas de coordonnées utilisables ; la partie est laissée de côté.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label} : {point} (ligne {line}) est marqué comme milieu d'un arc mais est une extrémité de la ligne ; droite.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/join.py" />
+      <location filename="../plugin/core/linework/coded_chains.py" />
       <source>{label}: {point} (line {line}) starts a new line without a word for it, after the line of that number had ended.</source>
       <translation>{label} : {point} (ligne {line}) commence une nouvelle ligne sans mot pour cela, après la fin de la ligne de ce numéro.</translation>
     </message>
@@ -7243,42 +7243,42 @@
       <translation>{option} du plan de marche est {value} ; donnez un nombre dans sa plage.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: control point '{suspects}' does not fit ({off_mm} mm from where the others put it); check it, and fit again without it.</source>
       <translation>{part} : le point d'appui '{suspects}' ne convient pas (à {off_mm} mm de l'endroit où les autres le placent) ; vérifiez-le, et ajustez de nouveau sans lui.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no control point stands out; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part} : aucun point d'appui ne se distingue ; plus grand résidu {largest_mm} mm, à '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: no redundancy; the fit is exact, and an error in a point would not show.</source>
       <translation>{part} : pas de redondance ; l'ajustement est exact, et une erreur sur un point ne se verrait pas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: one of these control points does not fit, and it cannot be told which: {suspects}.</source>
       <translation>{part} : l'un de ces points d'appui ne convient pas, et on ne peut dire lequel : {suspects}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points do not fit within the standard deviation given, and with so few it cannot be told which one is wrong; largest residual {largest_mm} mm, at '{worst}'.</source>
       <translation>{part} : les points d'appui ne s'ajustent pas dans l'écart-type donné, et avec si peu de points on ne peut dire lequel est faux ; plus grand résidu {largest_mm} mm, à '{worst}'.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: the control points fit within the standard deviation given; were one wrong, it could not be told which.</source>
       <translation>{part} : les points d'appui s'ajustent dans l'écart-type donné ; si l'un était faux, on ne pourrait dire lequel.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: together the residuals are larger than the standard deviation given allows; it may be too small, or several points may be wrong.</source>
       <translation>{part} : ensemble, les résidus sont plus grands que ne le permet l'écart-type donné ; il est peut-être trop petit, ou plusieurs points sont peut-être faux.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/control_fit.py" />
+      <location filename="../plugin/core/georeference/control_said.py" />
       <source>{part}: with these control points it cannot be told which one does not fit; judge the residuals (largest {largest_mm} mm, at '{worst}'), and use more control points.</source>
       <translation>{part} : avec ces points d'appui, on ne peut dire lequel ne convient pas ; jugez les résidus (le plus grand {largest_mm} mm, à '{worst}'), et utilisez plus de points d'appui.</translation>
     </message>
@@ -10176,11 +10176,7 @@
       <translation>Avaloirs et ouvrages semblables, par où l'eau quitte la surface.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/roadinput.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>HTML files (*.html)</source>
       <translation>Fichiers HTML (*.html)</translation>
     </message>
@@ -10202,6 +10198,7 @@
       <translation>Remise</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
       <location filename="../plugin/processing/waterstyles.py" />
       <source>Height (unit of the CRS)</source>
       <translation>Altitude (unité du SCR)</translation>
@@ -11793,8 +11790,8 @@
       <translation>Hors de la surface</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/plansheet.py" />
-      <location filename="../plugin/processing/roadinput.py" />
       <source>PDF files (*.pdf)</source>
       <translation>Fichiers PDF (*.pdf)</translation>
     </message>
@@ -14954,13 +14951,7 @@
       <translation>hauteur ellipsoïdale</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/accuracystatement.py" />
-      <location filename="../plugin/processing/basinstorage.py" />
-      <location filename="../plugin/processing/checkline.py" />
-      <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/stockpile.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
-      <location filename="../plugin/processing/waterinput.py" />
+      <location filename="../plugin/processing/algorithm.py" />
       <source>en</source>
       <translation>fr</translation>
     </message>
@@ -15627,7 +15618,7 @@
       <translation>{layer} : une grille se pose sur des polygones ; choisissez une couche de polygones.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/layers.py" />
+      <location filename="../plugin/processing/drawnsource.py" />
       <source>{layer}: all heights are 0. If the lines were drawn without heights, switch their use off.</source>
       <translation>{layer} : toutes les altitudes valent 0. Si les lignes ont été dessinées sans altitudes, désactivez leur utilisation.</translation>
     </message>

@@ -11,7 +11,6 @@ from qgis.core import (
     QgsProcessingOutputString,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -25,7 +24,7 @@ from ..core.quality.check_points import (
     pair_by_name,
 )
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, report, say
+from .algorithm import page_language, progress_of, report, say
 from .checksource import add_check_parameters, chosen_checks
 from .parameters import number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
@@ -97,14 +96,9 @@ class StateAccuracy(SurfaceAlgorithm):
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Check points compared"), POINT_SOURCE),
             translate("hummock", "Each check point with the height of the surface there; off_m is surface less check."),
         )
-        self.add(
-            QgsProcessingParameterFileDestination(
-                "HTML",
-                translate("hummock", "Statement (HTML)"),
-                translate("hummock", "HTML files (*.html)"),
-                optional=True,
-                createByDefault=True,
-            ),
+        self.add_page(
+            "HTML",
+            translate("hummock", "Statement (HTML)"),
             translate("hummock", "The statement with its statistics, a map and every check point."),
         )
         self.addOutput(QgsProcessingOutputString("STATEMENT", translate("hummock", "Statement")))
@@ -145,8 +139,7 @@ class StateAccuracy(SurfaceAlgorithm):
         if path:
             from ..core.report.accuracy_page import write_accuracy  # brings matplotlib, for which QGIS need not wait
 
-            language = translate("hummock", "en", "the code of the language of these texts")
-            write_accuracy(found, tin, path, lambda english: translate("core", english), language)
+            write_accuracy(found, tin, path, *page_language())
             results["HTML"] = path
         return results
 

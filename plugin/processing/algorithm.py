@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 import traceback
 from pathlib import Path
-from typing import Any, Dict, Iterable, List, Tuple
+from typing import Any, Callable, Dict, Iterable, List, Tuple
 
 from qgis.core import (
     QgsMessageLog,
@@ -15,6 +15,7 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
     QgsProcessingParameterDefinition,
+    QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication, QUrl
 from qgis.PyQt.QtGui import QIcon
@@ -144,15 +145,36 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
             parameter.setFlags(parameter.flags() | ADVANCED)
         self.addParameter(parameter)
 
+    def add_page(self, name: str, label: str, help_text: str, made: bool = True) -> None:
+        """A file HTML or PDF, the kind being the ``name``'s; ``made``: also where nobody says a place for it."""
+        kinds = {
+            "HTML": translate("hummock", "HTML files (*.html)"),
+            "PDF": translate("hummock", "PDF files (*.pdf)"),
+        }
+        self.add(
+            QgsProcessingParameterFileDestination(name, label, kinds[name], optional=True, createByDefault=made),
+            help_text,
+        )
+
     def add_numbers(self, *outputs: Tuple[str, str]) -> None:
         """Adds results that are numbers, each by its name and label."""
         for name, label in outputs:
             self.addOutput(QgsProcessingOutputNumber(name, label))
 
 
+def translate_core(english: str) -> str:
+    """A text of the core in QGIS's language."""
+    return str(translate("core", english))
+
+
+def page_language() -> Tuple[Callable[[str], str], str]:
+    """How a page of the core is told in QGIS's language, and the code of that language."""
+    return translate_core, str(translate("hummock", "en", "the code of the language of these texts"))
+
+
 def say(message: Message) -> str:
     """A message of the core in QGIS's language, its options named as the parameters of the toolbox."""
-    text = message.say(lambda english: translate("core", english))
+    text = message.say(translate_core)
     return re.sub(r"--([a-z]+(?:-[a-z]+)*)", lambda option: _parameter_label(option.group(1)), text)
 
 

@@ -132,7 +132,7 @@ class BalanceHeight(SurfaceAlgorithm):
         self, tin: Tin, options: StudyOptions, parameters: Dict[str, Any], context: QgsProcessingContext,
         feedback: QgsProcessingFeedback, progress: Progress,
     ) -> GradingStudy:  # fmt: skip
-        chosen = read_strip(self, tin, chosen_slopes(self, parameters, context), parameters, context)
+        chosen = read_strip(self, tin, chosen_slopes(self, parameters, context), parameters, context, feedback)
         surplus = self.parameterAsDouble(parameters, "SURPLUS", context)
         balance = balanced_strip(tin, chosen, balance_factor(options), surplus, part(progress, 0.0, 0.4))
         graded, lines = graded_strip(tin, chosen, balance.shift), lines_of(tin, chosen, balance.shift)

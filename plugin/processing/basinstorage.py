@@ -18,7 +18,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.earthwork.basin import Basin, examine_basin
 from ..core.progress import part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
-from .algorithm import progress_of, report
+from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty
 from .depthstyles import dress_depths, dress_places
 from .parameters import number, qgis_crs
@@ -140,9 +140,8 @@ class BasinStorage(SurfaceAlgorithm):
         if path:
             from ..core.report.storage_page import write_storage_page  # brings matplotlib, for which QGIS need not wait
 
-            language = translate("hummock", "en", "the code of the language of these texts")
             name = self.surface_name(parameters, context)
-            write_storage_page(basin, name, path, lambda english: translate("core", english), language)
+            write_storage_page(basin, name, path, *page_language())
             results["HTML"] = path
         return results
 

@@ -107,6 +107,7 @@ def collect_edits(
     algorithm: HummockAlgorithm,
     parameters: Dict[str, Any],
     context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
     crs: Any,
     progress: Progress,
 ) -> List[Edit]:
@@ -116,7 +117,7 @@ def collect_edits(
     for name, known in LAYERS:
         source = algorithm.parameterAsSource(parameters, name, context)
         if source is not None:
-            edits += read_edit_layer(source, source.sourceName() or name, known, crs, context, progress)
+            edits += read_edit_layer(source, source.sourceName() or name, known, crs, context, feedback, progress)
         elif parameters.get(name):
             raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
     return edits

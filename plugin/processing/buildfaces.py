@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any, Dict, List, Optional
 
 from qgis.core import (
-    QgsFeatureRequest,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -19,11 +18,9 @@ from ..core.linework.constraints import ConstraintLine, Constraints, LineKind
 from ..core.linework.drawn import DrawnRow, constraints_from_rows
 from ..core.linework.faces import FaceSide, vertical_faces
 from ..core.progress import Progress
-from ..core.units import metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm, report
-from .layers import parts_of
-from .parameters import number, optional_number, qgis_crs
-from .sinks import counted
+from .drawnsource import drawn_parts
+from .parameters import number, optional_number
 from .versions import LINE_SOURCE, NUMERIC_FIELD, is_null
 
 translate = QCoreApplication.translate
@@ -86,14 +83,11 @@ def read_faces(
     field = algorithm.parameterAsString(parameters, "FACE_FIELD", context)
     offset = algorithm.parameterAsDouble(parameters, "FACE_OFFSET", context)
     side = SIDES[algorithm.parameterAsEnum(parameters, "FACE_SIDE", context)]
-    scale = [metres_per_unit(crs)] * 2 + [metres_per_height_unit(crs)]
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(crs), context.transformContext())
     lines: List[ConstraintLine] = []
-    for feature in counted(source.getFeatures(request), source.featureCount(), progress):
+    for feature, parts in drawn_parts(source, crs, context, feedback, progress):
         label = f"{source.sourceName()} {feature.id()}"
         height = _height(feature[field] if field else None, usual, label)
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), True)
-        drawn = constraints_from_rows([DrawnRow(LineKind.BREAKLINE, [part * scale for part in parts], label)])
+        drawn = constraints_from_rows([DrawnRow(LineKind.BREAKLINE, parts, label)])
         report(drawn.messages, feedback)
         for line in drawn.constraints.lines:
             faces = vertical_faces(line, height, offset, side)

@@ -31,7 +31,8 @@ from .algorithm import HummockAlgorithm, progress_of, report
 from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
 from .buildfaces import add_face_parameters, read_faces
 from .codeoptions import add_convention_parameters, read_convention
-from .layers import line_fields, read_drawn, triangle_fields, write_lines, write_triangles
+from .drawnsource import read_drawn
+from .layers import line_fields, triangle_fields, write_lines, write_triangles
 from .parameters import chosen_code_table, code_table_file, code_table_help, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .pointsource import add_code_field, add_height_field, chosen_source
@@ -250,7 +251,7 @@ class BuildSurface(HummockAlgorithm):
     ) -> Dict[str, Any]:
         progress = progress_of(feedback)
         points, constraints = self._collect(parameters, context, feedback, part(progress, 0.0, 0.3))
-        edits = collect_edits(self, parameters, context, points.crs, part(progress, 0.3, 0.3))
+        edits = collect_edits(self, parameters, context, feedback, points.crs, part(progress, 0.3, 0.3))
         surface, told = build_surface_with_edits(
             points,
             constraints,

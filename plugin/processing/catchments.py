@@ -10,10 +10,10 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.drainage.study import WaterOptions, WaterStudy, study_water
 from ..core.progress import Progress, part
-from .algorithm import progress_of, report
+from .algorithm import page_language, progress_of, report
 from .parameters import number, qgis_crs
 from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POLYGON_SOURCE
-from .waterinput import WaterAlgorithm, page_language
+from .waterinput import WaterAlgorithm
 from .waterlayers import (
     catchment_fields,
     channel_fields,
@@ -103,6 +103,7 @@ class FindCatchments(WaterAlgorithm):
         ):
             self.add(QgsProcessingParameterFeatureSink(name, label, LINE_SOURCE, optional=True), text)
         self.add_page(
+            "HTML",
             translate("hummock", "Report of the water (HTML)"),
             translate("hummock", "Maps and tables of paths, ponds and catchments, with method, sources and limits."),
         )

@@ -18,9 +18,9 @@ from ..core.alignment.study import RoadOptions, RoadStudy, study_road
 from ..core.alignment.verdicts import Verdict
 from ..core.progress import part
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, report, say
+from .algorithm import page_language, progress_of, report, say
 from .parameters import given_file, number, qgis_crs, tables
-from .roadinput import RoadAlgorithm, translate_core
+from .roadinput import RoadAlgorithm
 from .roadlayers import (
     check_fields,
     flow_fields,
@@ -126,6 +126,7 @@ class CheckLine(RoadAlgorithm):
             "HTML",
             translate("hummock", "Page (HTML)"),
             translate("hummock", "Figures, verdicts, sources and cautions."),
+            made=False,
         )
         self.add(
             QgsProcessingParameterFileDestination(
@@ -169,8 +170,7 @@ class CheckLine(RoadAlgorithm):
         if path:
             from ..core.report.road_sections import write_road  # brings matplotlib, for which QGIS need not wait
 
-            language = translate("hummock", "en", "the code of the language of these texts")
-            write_road(study, tin, path, translate_core, language)
+            write_road(study, tin, path, *page_language())
             results["HTML"] = path
         path = self.parameterAsFileOutput(parameters, "SAVE_RULES", context)
         if path:

@@ -20,9 +20,9 @@ from ..core.alignment.sections import Sections, cut_sections, section_distances
 from ..core.alignment.stations import parse_stations
 from ..core.progress import Progress, part
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, report
+from .algorithm import progress_of, report, translate_core
 from .parameters import number, qgis_crs
-from .roadinput import RoadAlgorithm, distinct, lengths_in, translate_core
+from .roadinput import RoadAlgorithm, distinct, lengths_in
 from .roadlayers import plain
 from .roadstyles import SECTION_POINTS, SECTIONS, dress_road
 from .sectionlayers import (
@@ -134,7 +134,9 @@ class CrossSections(RoadAlgorithm):
             ),
             translate("hummock", "A table, a row for each section; only with a second surface."),
         )
-        self.add_page("PDF", translate("hummock", "Sheets (PDF)"), translate("hummock", "The sections to scale."))
+        self.add_page(
+            "PDF", translate("hummock", "Sheets (PDF)"), translate("hummock", "The sections to scale."), made=False
+        )
         self.add_numbers(
             ("COUNT", translate("hummock", "Number of cross-sections")),
             ("CROSSING", translate("hummock", "Pairs of cross-sections that cross")),

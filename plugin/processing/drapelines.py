@@ -6,7 +6,6 @@ from typing import Any, Dict, List, NamedTuple, Optional
 
 import numpy as np
 from qgis.core import (
-    QgsFeatureRequest,
     QgsFeatureSink,
     QgsFeatureSource,
     QgsFields,
@@ -23,9 +22,9 @@ from ..core.points.layout import new_name
 from ..core.progress import Progress, part
 from ..core.surface.along import LaidLines, lay_lines
 from ..core.surface.tin import Tin
-from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
+from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import progress_of
-from .layers import parts_of
+from .drawnsource import drawn_parts
 from .parameters import qgis_crs
 from .pointsource import chosen_source
 from .sinks import add_feature, counted, fields_of
@@ -179,12 +178,10 @@ def _collect(
     progress: Progress,
 ) -> List[_Line]:
     """Every part of every line in the surface's CRS, metres; those that have no place there are counted aloud."""
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
-    metres, lines, without = metres_per_unit(tin.crs), [], 0
-    for feature in counted(source.getFeatures(request), source.featureCount(), progress):
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), False)
+    lines, without = [], 0
+    for feature, parts in drawn_parts(source, tin.crs, context, feedback, progress, heights=False):
         usable = [part for part in parts if len(part) > 1 and np.isfinite(part[:, :2]).all()]
-        lines += [_Line(feature.id(), feature.attributes(), part[:, :2] * metres) for part in usable]
+        lines += [_Line(feature.id(), feature.attributes(), part[:, :2]) for part in usable]
         without += not usable
     if without:
         feedback.pushWarning(

@@ -12,7 +12,6 @@ from typing import Any, Callable, Dict, List, NamedTuple, Optional, Sequence, Tu
 import numpy as np
 from qgis.core import (
     QgsFeature,
-    QgsFeatureRequest,
     QgsFeatureSink,
     QgsFeatureSource,
     QgsFields,
@@ -20,6 +19,7 @@ from qgis.core import (
     QgsPoint,
     QgsProcessingContext,
     QgsProcessingException,
+    QgsProcessingFeedback,
     QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -40,7 +40,7 @@ from ..core.surface.edits import (
 )
 from ..core.units import metres_per_height_unit, metres_per_unit, to_crs_units
 from .algorithm import say
-from .layers import parts_of
+from .drawnsource import parts_of, request_in
 from .parameters import qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import POINT_GEOMETRY, is_null
@@ -111,6 +111,7 @@ def read_edit_layer(
     known: Dict[str, Callable[[Drawn], Edit]],
     crs: Any,
     context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
     progress: Progress,
 ) -> List[Edit]:
     """The edits drawn in a layer, in the order of its features, brought into the CRS ``crs``, in metres.
@@ -118,7 +119,7 @@ def read_edit_layer(
     Heights are in the unit of ``crs``. Raises QgsProcessingException for a kind that is not ``known`` or a
     missing height.
     """
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(crs), context.transformContext())
+    request = request_in(qgis_crs(crs), source, context, feedback)
     edits: List[Edit] = []
     for feature in counted(source.getFeatures(request), source.featureCount(), progress):
         columns = _Columns(feature, source.fields().names(), f"{label} {feature.id()}")

@@ -24,7 +24,7 @@ from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, report
-from .layers import parts_of, read_drawn
+from .drawnsource import parts_of, read_drawn
 from .parameters import qgis_crs
 from .pointlayer import read_points_layer
 from .pointsource import chosen_columns

@@ -150,7 +150,7 @@ class TracePaths(WaterAlgorithm):
         places: List[np.ndarray] = [np.empty((0, 2))]
         ids: List[int] = []
         empty = 0
-        for feature, parts in features_on(source, tin, context, progress):
+        for feature, parts in features_on(source, tin, context, feedback, progress):
             empty += not parts
             if kind == POINT_GEOMETRY:
                 found = np.concatenate(parts) if parts else places[0]

@@ -25,7 +25,7 @@ from ..core.handover.projection import write_prj
 from ..core.progress import Progress, part
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units
-from .algorithm import HummockAlgorithm, report
+from .algorithm import HummockAlgorithm, page_language, report
 from .certainty import add_certainty, first_certainty, offset_sigma
 from .depthstyles import dress_depths
 from .earthmaterials import add_earth_parameters, chosen_earth
@@ -128,10 +128,9 @@ def add_curve_output(algorithm: HummockAlgorithm, default: bool = False) -> None
 
 
 def add_page_output(algorithm: HummockAlgorithm) -> None:
-    algorithm.add(
-        QgsProcessingParameterFileDestination(
-            "HTML", translate("hummock", "Report (HTML)"), translate("hummock", "HTML files (*.html)"), optional=True
-        ),
+    algorithm.add_page(
+        "HTML",
+        translate("hummock", "Report (HTML)"),
         translate("hummock", "One page: plan, sections, volumes with their doubt, balance, other methods, cautions."),
     )
 
@@ -332,8 +331,7 @@ def write_balance(
     if path:
         from ..core.report.grading_page import write_grading_page  # brings matplotlib, for which QGIS need not wait
 
-        language = translate("hummock", "en", "the code of the language of these texts")
-        write_grading_page(found, path, name, lambda english: translate("core", english), language)
+        write_grading_page(found, path, name, *page_language())
         results["HTML"] = path
     return results
 

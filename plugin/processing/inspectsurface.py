@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Any, Dict, List, Optional, Sequence, Tuple
 
 from qgis.core import (
-    QgsFeatureRequest,
     QgsFeatureSink,
     QgsFeatureSource,
     QgsFields,
@@ -29,9 +28,10 @@ from ..core.surface.findings import Finding, FindingKind, FindingOptions
 from ..core.surface.inspection import inspect_surface
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
-from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
+from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import progress_of, report, say
-from .layers import kind_word, parts_of
+from .drawnsource import drawn_parts
+from .layers import kind_word
 from .parameters import number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .sinks import add_feature, counted, fields_of
@@ -206,7 +206,7 @@ class InspectSurface(SurfaceAlgorithm):
         source = self._source("LINES", parameters, context)
         if source is None:
             return Constraints()
-        drawn = constraints_from_rows(_rows(source, tin, context, progress))
+        drawn = constraints_from_rows(_rows(source, tin, context, feedback, progress))
         report(drawn.messages, feedback)
         return drawn.constraints
 
@@ -219,18 +219,21 @@ class InspectSurface(SurfaceAlgorithm):
         return source
 
 
-def _rows(source: QgsFeatureSource, tin: Tin, context: QgsProcessingContext, progress: Progress) -> List[DrawnRow]:
+def _rows(
+    source: QgsFeatureSource,
+    tin: Tin,
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
+) -> List[DrawnRow]:
     """Lines with their kind and label, as far as the layer has such columns; breaklines otherwise."""
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
-    scale = [metres_per_unit(tin.crs)] * 2 + [metres_per_height_unit(tin.crs)]
     names, rows = source.fields().names(), []
-    for feature in counted(source.getFeatures(request), source.featureCount(), progress):
+    for feature, parts in drawn_parts(source, tin.crs, context, feedback, progress):
         kind, label = (
             "" if name not in names or is_null(feature[name]) else str(feature[name]) for name in ("kind", "label")
         )
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), True)
         what = _LINE_KINDS.get(kind.strip().lower(), LineKind.BREAKLINE)
-        rows.append(DrawnRow(what, [part * scale for part in parts], label or f"{source.sourceName()} {feature.id()}"))
+        rows.append(DrawnRow(what, parts, label or f"{source.sourceName()} {feature.id()}"))
     return rows
 
 

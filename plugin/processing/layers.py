@@ -1,36 +1,28 @@
-"""Contours, triangles and lines of the surface as QGIS features, and drawn lines from QGIS layers.
+"""Contours, triangles and lines of the surface as QGIS features.
 
 Coordinates of a layer, heights included, are in the unit of its CRS; those of the core are in metres.
 """
 
 from __future__ import annotations
 
-from typing import Any, List, Sequence
+from typing import Any, Sequence
 
 import numpy as np
 from qgis.core import (
-    QgsFeatureRequest,
     QgsFeatureSink,
-    QgsFeatureSource,
     QgsFields,
     QgsGeometry,
     QgsLineString,
     QgsPoint,
     QgsPolygon,
-    QgsProcessingContext,
-    QgsProcessingFeedback,
-    QgsVertexId,
-    QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.contours.lines import Contours
 from ..core.linework.constraints import Constraints, LineKind
-from ..core.linework.drawn import DrawnRow
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
-from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
-from .parameters import qgis_crs
+from ..core.units import heights_to_crs_units, to_crs_units
 from .sinks import add_feature, counted, fields_of
 
 translate = QCoreApplication.translate
@@ -125,50 +117,3 @@ def polygon_of(rings: Sequence[np.ndarray], crs: Any) -> QgsPolygon:
         # one by one: of a list of rings the polygon would not become the owner
         (area.addInteriorRing if number else area.setExteriorRing)(line)
     return area
-
-
-# Lines that the user drew
-
-
-def read_drawn(
-    source: QgsFeatureSource,
-    kind: LineKind,
-    label: str,
-    crs: Any,
-    heights: bool,
-    context: QgsProcessingContext,
-    feedback: QgsProcessingFeedback,
-    progress: Progress,
-) -> List[DrawnRow]:
-    """The features of a line or polygon layer, brought into the CRS ``crs``, in metres.
-
-    Curves become chords. Without ``heights``, or where the layer has none, heights are nan: the surface
-    around gives them.
-    """
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(crs), context.transformContext())
-    plan, rise = metres_per_unit(crs), metres_per_height_unit(crs)
-    rows = []
-    for feature in counted(source.getFeatures(request), source.featureCount(), progress):
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), heights)
-        rows.append(DrawnRow(kind, [part * [plan, plan, rise] for part in parts], f"{label} {feature.id()}"))
-    every = np.concatenate([part for row in rows for part in row.parts] or [np.empty((0, 3))])
-    if len(every) and (every[:, 2] == 0.0).all():
-        feedback.pushWarning(
-            translate(
-                "hummock", "{layer}: all heights are 0. If the lines were drawn without heights, switch their use off."
-            ).format(layer=label)
-        )
-    return rows
-
-
-def parts_of(geometry: QgsGeometry, heights: bool) -> List[np.ndarray]:
-    """Each line, or ring of a polygon, as (k, 3), height nan where there is none."""
-    flat = geometry.constGet().segmentize()
-    with_z = heights and QgsWkbTypes.hasZ(flat.wkbType())
-    parts = []
-    for part in range(flat.partCount()):
-        for ring in range(flat.ringCount(part)):
-            places = [flat.vertexAt(QgsVertexId(part, ring, i)) for i in range(flat.vertexCount(part, ring))]
-            xyz = [(place.x(), place.y(), place.z() if with_z else np.nan) for place in places]
-            parts.append(np.array(xyz, float).reshape(-1, 3))
-    return parts

@@ -7,7 +7,6 @@ from typing import Any, Dict, List, Optional, Tuple
 import numpy as np
 from qgis.core import (
     QgsFeature,
-    QgsFeatureRequest,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -25,7 +24,7 @@ from ..core.surface.locate import heights_at
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm
-from .layers import parts_of
+from .drawnsource import drawn_parts, parts_of, request_in
 from .parameters import number, optional_number, qgis_crs
 from .pointsource import chosen_source
 from .versions import ANY_FIELD, LINE_SOURCE, NUMERIC_FIELD, POLYGON_SOURCE, is_null
@@ -131,8 +130,8 @@ def read_pad_designs(
     if usual["LEVEL"] is not None:
         usual["LEVEL"] *= metres_per_height_unit(tin.crs)
     slopes = chosen_slopes(algorithm, parameters, context)
-    edges = _edge_slopes(algorithm, tin, parameters, context)
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
+    edges = _edge_slopes(algorithm, tin, parameters, context, feedback)
+    request = request_in(qgis_crs(tin.crs), source, context, feedback)
     pads: List[PadDesign] = []
     met = set()
     for feature in source.getFeatures(request):
@@ -201,7 +200,11 @@ def _polygons(feature: QgsFeature, label: str, metres: float) -> List[Tuple[np.n
 
 
 def _edge_slopes(
-    algorithm: HummockAlgorithm, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext
+    algorithm: HummockAlgorithm,
+    tin: Tin,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
 ) -> List[EdgeSlope]:
     source = algorithm.parameterAsSource(parameters, "EDGES", context)
     if source is None:
@@ -212,13 +215,11 @@ def _edge_slopes(
         raise QgsProcessingException(
             translate("hummock", "{layer}: it has neither a field cut_run nor fill_run; add one.").format(layer=label)
         )
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
     found = []
-    for feature in source.getFeatures(request):
+    for feature, parts in drawn_parts(source, tin.crs, context, feedback, heights=False):
         runs = [_number(feature, names.get(key, ""), f"{label} {feature.id()}") for key in ("cut_run", "fill_run")]
         cut, fill = (float("nan") if run is None else run for run in runs)
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), False)
-        found += [EdgeSlope(part[:, :2] * metres_per_unit(tin.crs), cut, fill) for part in parts if len(part) > 1]
+        found += [EdgeSlope(part[:, :2], cut, fill) for part in parts if len(part) > 1]
     return found
 
 

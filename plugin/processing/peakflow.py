@@ -8,7 +8,6 @@ from typing import Any, Dict, List, Optional
 import numpy as np
 from qgis.core import (
     QgsFeature,
-    QgsFeatureRequest,
     QgsFeatureSource,
     QgsGeometry,
     QgsProcessingContext,
@@ -27,6 +26,7 @@ from ..core.points.layout import new_name
 from ..core.progress import Progress, part
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, report
+from .drawnsource import request_in
 from .parameters import core_crs, number, optional_number
 from .pointsource import chosen_source
 from .sinks import add_feature, counted
@@ -152,7 +152,7 @@ class EstimatePeakFlow(HummockAlgorithm):
         features = list(counted(source.getFeatures(), source.featureCount(), part(progress, 0.0, 0.2)))
         area = np.array([feature.geometry().area() * metres**2 for feature in features])
         intensity = self._values(features, "INTENSITY", parameters, context)
-        runoff = self._runoff(source, features, parameters, context, part(progress, 0.2, 0.7))
+        runoff = self._runoff(source, features, parameters, context, feedback, part(progress, 0.2, 0.7))
         self._refuse_missing(features, intensity, translate("hummock", "intensity"))
         self._refuse_missing(features, runoff, translate("hummock", "runoff coefficient"))
         peaks = [
@@ -183,6 +183,7 @@ class EstimatePeakFlow(HummockAlgorithm):
         features: List[QgsFeature],
         parameters: Dict[str, Any],
         context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> np.ndarray:
         """The coefficient of each catchment, the mean by area where there is ground cover."""
@@ -197,7 +198,7 @@ class EstimatePeakFlow(HummockAlgorithm):
             raise QgsProcessingException(
                 translate("hummock", "Say which field of the ground cover holds its runoff coefficient.")
             )
-        request = QgsFeatureRequest().setDestinationCrs(source.sourceCrs(), context.transformContext())
+        request = request_in(source.sourceCrs(), cover, context, feedback)
         grounds = {ground.id(): ground for ground in cover.getFeatures(request)}
         index = QgsSpatialIndex()
         for ground in grounds.values():

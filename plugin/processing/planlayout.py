@@ -30,6 +30,7 @@ from qgis.PyQt.QtGui import QColor, QFont
 
 from .fixedcolours import INK
 from .planlayers import PlanLayers, text_format
+from .styles import name_heights
 from .versions import member
 
 translate = QCoreApplication.translate
@@ -296,7 +297,7 @@ class _Column:
         root = legend.model().rootGroup()
         root.clear()
         for layer in shown:
-            root.addLayer(layer)
+            name_heights(root.addLayer(layer))
         for style, size in (("Group", 2.3), ("Subgroup", 2.2), ("Symbol", 2.0), ("SymbolLabel", 2.0)):
             part = member(QgsLegendStyle, "Style", style)
             changed = QgsLegendStyle(legend.style(part))

@@ -13,10 +13,10 @@ from ..core.drainage.ponds import find_ponds
 from ..core.drainage.shores import pond_shores
 from ..core.drainage.spills import spill_paths
 from ..core.progress import part
-from .algorithm import progress_of, report
+from .algorithm import page_language, progress_of, report
 from .parameters import qgis_crs
 from .versions import LINE_SOURCE, LINE_Z, MULTIPOLYGON, POINT_SOURCE, POINT_Z, POLYGON_SOURCE
-from .waterinput import WaterAlgorithm, page_language
+from .waterinput import WaterAlgorithm
 from .waterlayers import (
     pond_fields,
     pond_point_fields,
@@ -89,6 +89,7 @@ class FindPonds(WaterAlgorithm):
             translate("hummock", "The way of the overflow to the next pond, an inlet or the rim."),
         )
         self.add_page(
+            "HTML",
             translate("hummock", "Report of the ponds (HTML)"),
             translate("hummock", "A map and a table of the ponds, with the method, its source and its limits."),
         )

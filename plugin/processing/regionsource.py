@@ -2,30 +2,49 @@
 
 from __future__ import annotations
 
-from typing import Any, List, Tuple
+from typing import Any, Dict, List, Tuple
 
-from qgis.core import QgsFeature, QgsFeatureRequest, QgsFeatureSource, QgsProcessingContext, QgsProcessingException
+from qgis.core import (
+    QgsFeature,
+    QgsFeatureSource,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+)
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.earthwork.partition import Region
 from ..core.units import metres_per_unit
-from .layers import parts_of
+from .algorithm import HummockAlgorithm
+from .drawnsource import parts_of, request_in
 from .parameters import qgis_crs
 from .versions import is_null
 
 translate = QCoreApplication.translate
 
 
+def chosen_regions(
+    algorithm: HummockAlgorithm,
+    crs: Any,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+) -> List[Region]:
+    """The regions of the optional layer REGIONS, named by their numbers. Raises as :func:`read_regions`."""
+    source = algorithm.parameterAsSource(parameters, "REGIONS", context)
+    return [] if source is None else read_regions(source, crs, "", context, feedback)[0]
+
+
 def read_regions(
-    source: QgsFeatureSource, crs: Any, name_field: str, context: QgsProcessingContext, label: str
+    source: QgsFeatureSource, crs: Any, name_field: str, context: QgsProcessingContext, feedback: QgsProcessingFeedback
 ) -> Tuple[List[Region], List[QgsFeature]]:
     """Polygons as regions in metres of the CRS ``crs``, and their features, brought into it.
 
     Names come from ``name_field``, or are numbers from 1; names that come again get one behind them. Features without
     geometry are refused (QgsProcessingException), and so is a layer without features.
     """
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(crs), context.transformContext())
-    metres = metres_per_unit(crs)
+    request = request_in(qgis_crs(crs), source, context, feedback)
+    label, metres = source.sourceName() or "REGIONS", metres_per_unit(crs)
     regions: List[Region] = []
     features: List[QgsFeature] = []
     met: List[str] = []

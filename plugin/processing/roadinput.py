@@ -13,7 +13,6 @@ from qgis.core import (
     QgsProcessingParameterBoolean,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFileDestination,
     QgsProcessingParameterString,
 )
 from qgis.PyQt.QtCore import QCoreApplication
@@ -26,7 +25,7 @@ from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, metres_per_unit
 from .algorithm import report
-from .layers import parts_of
+from .drawnsource import parts_of
 from .parameters import UNITS, number, optional_number, unit_choice
 from .pointlayer import PointColumns, read_points_layer
 from .pointsource import chosen_source
@@ -170,15 +169,6 @@ class RoadAlgorithm(SurfaceAlgorithm):
         left, right = lengths_in(line.unit, *given)
         return -left, right
 
-    def add_page(self, name: str, label: str, help_text: str) -> None:
-        """A PDF or HTML file that is not made unless asked for; the kind is the name's."""
-        kind = (
-            translate("hummock", "HTML files (*.html)") if name == "HTML" else translate("hummock", "PDF files (*.pdf)")
-        )
-        self.add(
-            QgsProcessingParameterFileDestination(name, label, kind, optional=True, createByDefault=False), help_text
-        )
-
     # What they say
 
     def read_line(
@@ -244,11 +234,6 @@ class RoadAlgorithm(SurfaceAlgorithm):
         if parameters.get(name) in (None, ""):
             return None
         return self.surface_name(parameters, context, name), self.read_surface(parameters, context, name)
-
-
-def translate_core(english: str) -> str:
-    """A text of the core in QGIS's language."""
-    return translate("core", english)
 
 
 def lengths_in(unit: LengthUnit, *values: float) -> List[float]:

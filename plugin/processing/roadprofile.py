@@ -20,9 +20,9 @@ from ..core.alignment.sections import section_distances
 from ..core.alignment.slopes import HeightNoise, height_forms
 from ..core.progress import part
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, report
+from .algorithm import progress_of, report, translate_core
 from .parameters import number, qgis_crs
-from .roadinput import NamedSurface, RoadAlgorithm, distinct, translate_core
+from .roadinput import NamedSurface, RoadAlgorithm, distinct
 from .roadlayers import plain, profile_fields, station_fields, write_profile_lines, write_stations
 from .roadstyles import STATIONS, dress_road, surface_renderer
 from .versions import LINE, LINE_SOURCE, MESH_SOURCE, POINT_SOURCE, POINT_Z
@@ -103,7 +103,10 @@ class RoadProfile(RoadAlgorithm):
             translate("hummock", "A line for each surface, for a map view of its own or a print layout."),
         )  # fmt: skip
         self.add_page(
-            "PDF", translate("hummock", "Sheets (PDF)"), translate("hummock", "The profile to scale with its table.")
+            "PDF",
+            translate("hummock", "Sheets (PDF)"),
+            translate("hummock", "The profile to scale with its table."),
+            made=False,
         )
         self.add_numbers(
             ("LENGTH", translate("hummock", "Length of the line (m)")),

@@ -12,7 +12,7 @@ from ..core.georeference.control import ControlPoints
 from ..core.handover.setout import SetOut
 from ..core.progress import Progress
 from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
-from .layers import parts_of
+from .drawnsource import parts_of
 from .roadlayers import fields_with_aliases
 from .sinks import counted
 from .versions import POINT_GEOMETRY, is_null

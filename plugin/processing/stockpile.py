@@ -7,7 +7,6 @@ from typing import Any, Dict, Iterator, List, Optional, Tuple
 import numpy as np
 from qgis.core import (
     QgsFeature,
-    QgsFeatureRequest,
     QgsFields,
     QgsGeometry,
     QgsLineString,
@@ -28,11 +27,11 @@ from ..core.earthwork.ring import BaseKind, ring_base
 from ..core.earthwork.study import Certainty, Study, StudyOptions, study
 from ..core.progress import Progress, part
 from ..core.surface.tin import Tin
-from ..core.units import metres_per_height_unit, metres_per_unit, to_crs_units
-from .algorithm import progress_of, report
+from ..core.units import to_crs_units
+from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty, offset_sigma
 from .depthstyles import dress_regions
-from .layers import parts_of
+from .drawnsource import drawn_parts
 from .parameters import qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -163,12 +162,11 @@ class StockpileVolume(SurfaceAlgorithm):
         if path:
             from ..core.report.volume_page import write_volume_pages  # brings matplotlib, for which QGIS need not wait
 
-            language = translate("hummock", "en", "the code of the language of these texts")
             title = translate("hummock", "Stockpiles and pits on {name}").format(
                 name=self.surface_name(parameters, context)
             )
             studies = [(name, each) for name, _, each in found]
-            write_volume_pages(title, studies, path, lambda english: translate("core", english), language)
+            write_volume_pages(title, studies, path, *page_language())
             results["HTML"] = path
         return results
 
@@ -185,7 +183,7 @@ class StockpileVolume(SurfaceAlgorithm):
         own = self.parameterAsBoolean(parameters, "OWN_HEIGHTS", context)
         certainty = first_certainty(self, parameters, context)
         offset = offset_sigma(self, parameters, context) if own else 0.0
-        lines = self._lines(tin, own, parameters, context)
+        lines = self._lines(tin, own, parameters, context, feedback)
         for i, (name, ring) in enumerate(lines):
             progress(i / len(lines), "earthwork")
             base, said = ring_base(tin, ring if own else ring[:, :2], kind)
@@ -200,17 +198,20 @@ class StockpileVolume(SurfaceAlgorithm):
             yield name, ring, study(Comparison(base, tin, names=names), options)
 
     def _lines(
-        self, tin: Tin, own: bool, parameters: Dict[str, Any], context: QgsProcessingContext
+        self,
+        tin: Tin,
+        own: bool,
+        parameters: Dict[str, Any],
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
     ) -> List[Tuple[str, np.ndarray]]:
         """Names and rings (k, 3) in metres, not closed."""
         source = self.parameterAsSource(parameters, "LINES", context)
         label = source.sourceName() or "LINES"
         field = self.parameterAsString(parameters, "NAME_FIELD", context)
-        request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
-        plan, rise = metres_per_unit(tin.crs), metres_per_height_unit(tin.crs)
         found: List[Tuple[str, np.ndarray]] = []
-        for feature in source.getFeatures(request):
-            ring = self._ring(feature, own, label) * [plan, plan, rise]
+        for feature, parts in drawn_parts(source, tin.crs, context, feedback, heights=own):
+            ring = self._ring(feature, parts, own, label)
             value = feature[field] if field else None
             found.append((str(len(found) + 1) if is_null(value) else str(value), ring))
         if not found:
@@ -221,8 +222,7 @@ class StockpileVolume(SurfaceAlgorithm):
             )
         return found
 
-    def _ring(self, feature: QgsFeature, own: bool, label: str) -> np.ndarray:
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), own)
+    def _ring(self, feature: QgsFeature, parts: List[np.ndarray], own: bool, label: str) -> np.ndarray:
         if len(parts) != 1 or not np.array_equal(parts[0][0, :2], parts[0][-1, :2]):
             raise QgsProcessingException(
                 translate(

@@ -99,7 +99,7 @@ class GradeStrip(SurfaceAlgorithm):
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
         options = study_options(self, parameters, context)
-        chosen = read_strip(self, tin, chosen_slopes(self, parameters, context), parameters, context)
+        chosen = read_strip(self, tin, chosen_slopes(self, parameters, context), parameters, context, feedback)
         surplus = self.parameterAsDouble(parameters, "SURPLUS", context)
         balance: Optional[Balance] = None
         if self.parameterAsBool(parameters, "BALANCE", context):

@@ -7,9 +7,9 @@ from typing import Any, Dict, Optional, Tuple
 
 import numpy as np
 from qgis.core import (
-    QgsFeatureRequest,
     QgsProcessingContext,
     QgsProcessingException,
+    QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterFeatureSource,
 )
@@ -20,10 +20,9 @@ from ..core.earthwork.section_table import read_section
 from ..core.earthwork.side_slopes import SideSlopes
 from ..core.earthwork.strip import Ditch, HalfSection, TypicalSection
 from ..core.surface.tin import Tin
-from ..core.units import metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm
-from .layers import parts_of
-from .parameters import given_file, number, qgis_crs, tables
+from .drawnsource import drawn_parts
+from .parameters import given_file, number, tables
 from .pointsource import chosen_source
 from .versions import LINE_SOURCE
 
@@ -100,9 +99,10 @@ def read_strip(
     slopes: SideSlopes,
     parameters: Dict[str, Any],
     context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
 ) -> StripChoice:
     """The strip asked for. Raises SurveyError, QgsProcessingException."""
-    line, name = _line(algorithm, tin, parameters, context)
+    line, name = _line(algorithm, tin, parameters, context, feedback)
     path = algorithm.parameterAsFile(parameters, "PROFILE", context)
     profile = read_profile(path) if path else profile_of_line(line)
     if not path and len(profile) < 2:
@@ -134,17 +134,17 @@ def _simple_section(
 
 
 def _line(
-    algorithm: HummockAlgorithm, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext
+    algorithm: HummockAlgorithm,
+    tin: Tin,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
 ) -> Tuple[np.ndarray, str]:
     """The one line (k, 3) in metres and what to call it."""
     source = chosen_source(algorithm, parameters, "LINE", context)
     label = source.sourceName() or "LINE"
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
-    scale = [metres_per_unit(tin.crs)] * 2 + [metres_per_height_unit(tin.crs)]
-    lines = []
-    for feature in source.getFeatures(request):
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), True)
-        lines += [part * scale for part in parts if len(part) > 1]
+    drawn = drawn_parts(source, tin.crs, context, feedback)
+    lines = [part for _, parts in drawn for part in parts if len(part) > 1]
     if len(lines) != 1:
         raise QgsProcessingException(
             translate("hummock", "{layer}: it has {count} lines; a strip follows one. Select it.").format(

@@ -19,12 +19,15 @@ from qgis.core import (
     QgsFillSymbol,
     QgsGradientColorRamp,
     QgsGradientStop,
+    QgsLayerTreeLayer,
     QgsMapLayer,
+    QgsMapLayerLegendUtils,
     QgsMeshDatasetIndex,
     QgsMeshLayer,
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingLayerPostProcessorInterface,
+    QgsProject,
     QgsRasterLayer,
     QgsRasterShader,
     QgsRendererCategory,
@@ -32,7 +35,7 @@ from qgis.core import (
     QgsSingleBandPseudoColorRenderer,
     QgsVectorLayer,
 )
-from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtCore import QCoreApplication, QTimer
 from qgis.PyQt.QtGui import QColor
 
 from ..core.messages import QT_TRANSLATE_NOOP
@@ -210,6 +213,9 @@ def load_mesh(
     def dress(layer: QgsMeshLayer) -> None:
         layer.setCrs(crs)
         colour_heights(layer)
+        # Some versions of QGIS put it into the tree of layers only after this.
+        number = layer.id()
+        QTimer.singleShot(0, lambda: name_heights(QgsProject.instance().layerTreeRoot().findLayer(number)))
 
     details = QgsProcessingContext.LayerDetails(name, context.project(), output, MESH_HINT)
     context.addLayerToLoadOnCompletion(path, details)
@@ -259,6 +265,13 @@ def colour_heights(layer: QgsMeshLayer) -> None:
     settings.setScalarSettings(0, scalar)
     settings.setActiveScalarDatasetGroup(0)
     layer.setRendererSettings(settings)
+
+
+def name_heights(node: Optional[QgsLayerTreeLayer]) -> None:
+    """Have a legend say what the colours of a surface are; of 2DM files QGIS itself speaks as of river beds."""
+    layer = None if node is None else node.layer()
+    if isinstance(layer, QgsMeshLayer) and layer.source().lower().endswith(".2dm"):
+        QgsMapLayerLegendUtils.setLegendNodeUserLabel(node, 0, translate("hummock", "Height (unit of the CRS)"))
 
 
 def height_shader(low: float, high: float) -> QgsColorRampShader:

@@ -10,7 +10,6 @@ from typing import Any, Dict, List, Optional
 import numpy as np
 from qgis.core import (
     QgsCoordinateReferenceSystem,
-    QgsFeatureRequest,
     QgsJsonExporter,
     QgsProcessingContext,
     QgsProcessingException,
@@ -41,6 +40,7 @@ from ..core.report.results import JobResult
 from ..core.report.summary import summary
 from .algorithm import HummockAlgorithm, progress_of
 from .checksource import checks_file
+from .drawnsource import request_in
 from .importoptions import chosen_files
 from .importsources import add_layer_of_points, add_more_files, add_survey_file, add_wanted_crs, decisions_file
 from .pages import write_pages
@@ -280,7 +280,7 @@ class SurveyReport(HummockAlgorithm):
             given = "" if any(word.startswith(f"--{option}=") for word in words) else given
             words += [f"--{option}={given}"] if given else []
         for option, name in (("line", "ROAD"), ("pad", "PAD"), ("inlets", "INLETS"), ("regions", "REGIONS")):
-            path = self._as_geojson(parameters, name, crs, context)
+            path = self._as_geojson(parameters, name, crs, context, feedback)
             words += [f"--{option}={path}"] if path else []
         for option, name in (("against", "AGAINST"), ("since", "SINCE")):
             mesh = self.parameterAsMeshLayer(parameters, name, context)
@@ -320,7 +320,12 @@ class SurveyReport(HummockAlgorithm):
         return words
 
     def _as_geojson(
-        self, parameters: Dict[str, Any], name: str, crs: QgsCoordinateReferenceSystem, context: QgsProcessingContext
+        self,
+        parameters: Dict[str, Any],
+        name: str,
+        crs: QgsCoordinateReferenceSystem,
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
     ) -> str:
         """The features of a layer as a GeoJSON file in ``crs``, as the job reads them; "" where no layer is given."""
         source = self.parameterAsSource(parameters, name, context)
@@ -329,7 +334,7 @@ class SurveyReport(HummockAlgorithm):
         exporter = QgsJsonExporter()
         exporter.setTransformGeometries(False)
         exporter.setPrecision(6)
-        request = QgsFeatureRequest().setDestinationCrs(crs, context.transformContext())
+        request = request_in(crs, source, context, feedback)
         path = QgsProcessingUtils.generateTempFilename(f"{name.lower()}.geojson")
         told = json.loads(exporter.exportFeatures(list(source.getFeatures(request))))
         told["crs"] = crs_member(core_crs(crs, source.sourceName()))

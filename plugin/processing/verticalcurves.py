@@ -10,9 +10,9 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.alignment.curves import FittedProfile, fit_curves
 from ..core.alignment.profile import Profile, make_profile
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, report
+from .algorithm import progress_of, report, translate_core
 from .parameters import number, qgis_crs
-from .roadinput import RoadAlgorithm, translate_core
+from .roadinput import RoadAlgorithm
 from .roadlayers import (
     curve_fields,
     meeting_fields,
@@ -96,7 +96,10 @@ class FitVerticalCurves(RoadAlgorithm):
             translate("hummock", "Every height taken, and how far it is from the fit."),
         )
         self.add_page(
-            "PDF", translate("hummock", "Sheets (PDF)"), translate("hummock", "The profile to scale with grades and K.")
+            "PDF",
+            translate("hummock", "Sheets (PDF)"),
+            translate("hummock", "The profile to scale with grades and K."),
+            made=False,
         )
         self.add_numbers(
             ("CURVES", translate("hummock", "Number of vertical curves")),

@@ -15,7 +15,7 @@ from .algorithm import progress_of
 from .certainty import add_certainty
 from .earthmaterials import add_earth_parameters
 from .parameters import number, optional_number
-from .regionsource import read_regions
+from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm
 from .versions import POLYGON_SOURCE
 from .volumeresults import (
@@ -114,11 +114,7 @@ class VolumeBetween(SurfaceAlgorithm):
         existing = self.read_surface(parameters, context, "EXISTING")
         design = self.read_surface(parameters, context, "DESIGN")
         progress(0.2, "surface")
-        source = self.parameterAsSource(parameters, "REGIONS", context)
-        within = []
-        if source is not None:
-            label = source.sourceName() or "REGIONS"
-            within = read_regions(source, existing.crs, "", context, label)[0]
+        within = chosen_regions(self, existing.crs, parameters, context, feedback)
         level = optional_number(self, parameters, "MISSING_LEVEL", context)
         comparison = Comparison(
             existing,

@@ -165,8 +165,7 @@ class VolumeByRegion(SurfaceAlgorithm):
         progress(0.2, "surface")
         source = self.parameterAsSource(parameters, "REGIONS", context)
         field = self.parameterAsString(parameters, "NAME_FIELD", context)
-        label = source.sourceName() or "REGIONS"
-        regions, features = read_regions(source, existing.crs, field, context, label)
+        regions, features = read_regions(source, existing.crs, field, context, feedback)
         names = (self.surface_name(parameters, context, "EXISTING"), name)
         comparison = Comparison(existing, design, names=names, progress=part(progress, 0.2, 0.5))
         options = replace(

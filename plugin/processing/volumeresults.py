@@ -12,7 +12,6 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
-    QgsProcessingParameterFileDestination,
     QgsProcessingParameterRasterDestination,
     QgsProcessingParameterString,
 )
@@ -23,12 +22,12 @@ from ..core.earthwork.study import Certainty, Study, StudyOptions
 from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
-from .algorithm import HummockAlgorithm, report
+from .algorithm import HummockAlgorithm, page_language, report
 from .certainty import first_certainty, offset_sigma, second_certainty
 from .depthstyles import dress_depth_raster, dress_depths
+from .drawnsource import parts_of
 from .earthmaterials import chosen_earth
 from .geotiff import raster_of, write_geotiff
-from .layers import parts_of
 from .parameters import number, qgis_crs
 from .slopemap import read_limits
 from .styles import ZERO_LINE, dress_vector
@@ -108,15 +107,11 @@ def add_depth_outputs(algorithm: HummockAlgorithm) -> None:
 
 
 def add_html_output(algorithm: HummockAlgorithm) -> None:
-    algorithm.add(
-        QgsProcessingParameterFileDestination(
-            "HTML",
-            translate("hummock", "Report (HTML)"),
-            translate("hummock", "HTML files (*.html)"),
-            optional=True,
-            createByDefault=False,
-        ),
+    algorithm.add_page(
+        "HTML",
+        translate("hummock", "Report (HTML)"),
         translate("hummock", "One page with numbers, doubt, map, histogram, other methods and cautions."),
+        made=False,
     )
 
 
@@ -316,8 +311,7 @@ def write_results(
     if path:
         from ..core.report.volume_page import write_volume_page  # brings matplotlib, for which QGIS need not wait
 
-        language = translate("hummock", "en", "the code of the language of these texts")
-        write_volume_page(study, path, lambda english: translate("core", english), language)
+        write_volume_page(study, path, *page_language())
         results["HTML"] = path
     return results
 

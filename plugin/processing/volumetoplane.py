@@ -24,7 +24,7 @@ from .algorithm import progress_of
 from .certainty import add_certainty
 from .earthmaterials import add_earth_parameters
 from .parameters import number, optional_number, qgis_crs
-from .regionsource import read_regions
+from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import POINT_SOURCE, POLYGON_SOURCE
 from .volumeresults import (
@@ -127,10 +127,7 @@ class VolumeToPlane(SurfaceAlgorithm):
         tin = self.read_surface(parameters, context)
         progress(0.2, "surface")
         plane, name = self._plane(tin, parameters, context)
-        source = self.parameterAsSource(parameters, "REGIONS", context)
-        within = []
-        if source is not None:
-            within = read_regions(source, tin.crs, "", context, source.sourceName() or "REGIONS")[0]
+        within = chosen_regions(self, tin.crs, parameters, context, feedback)
         comparison = Comparison(
             tin, plane, within, None, (self.surface_name(parameters, context), name), part(progress, 0.2, 0.5)
         )

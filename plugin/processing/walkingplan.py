@@ -22,7 +22,7 @@ from ..core.progress import Progress, part
 from ..core.quality.plan import Terrain, WalkOptions, WalkPlan, plan_walk
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, say
-from .layers import parts_of
+from .drawnsource import parts_of
 from .parameters import chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
 from .pointsource import chosen_source
 from .sinks import counted

@@ -31,7 +31,7 @@ from ..core.progress import Progress, part
 from ..core.surface.locate import locate
 from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
-from .algorithm import progress_of, report
+from .algorithm import page_language, progress_of, report
 from .parameters import number, optional_number, qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .versions import (
@@ -43,7 +43,7 @@ from .versions import (
     POLYGON_SOURCE,
     TABLE_SOURCE,
 )
-from .waterinput import WaterAlgorithm, page_language
+from .waterinput import WaterAlgorithm
 from .waterlayers import line_z, multipolygon, path_fields, path_values
 from .waterstyles import CHANGED_PATHS, CHANGED_PONDS, MOVED_GROUND, dress_water
 
@@ -135,6 +135,7 @@ class CompareWater(WaterAlgorithm):
             translate("hummock", "A table of the ground that drains to each inlet, the rim and hollows, in m²."),
         )  # fmt: skip
         self.add_page(
+            "HTML",
             translate("hummock", "Report of the change (HTML)"),
             translate("hummock", "Maps before and after, tables of ponds and of moved ground, with limits."),
         )

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from typing import Any, Callable, Dict, List, Optional, Tuple
+from typing import Any, Dict, List, Optional, Tuple
 
 import numpy as np
 from qgis.core import (
     QgsFeature,
-    QgsFeatureRequest,
     QgsFeatureSource,
     QgsProcessingContext,
     QgsProcessingException,
@@ -15,7 +14,6 @@ from qgis.core import (
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterField,
-    QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
@@ -24,10 +22,8 @@ from ..core.drainage.ponds import PondOptions
 from ..core.drainage.study import USUAL_SIGMA, Hollows, WaterOptions
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
-from ..core.units import metres_per_unit
-from .layers import parts_of
-from .parameters import number, optional_number, qgis_crs
-from .sinks import counted
+from .drawnsource import drawn_parts
+from .parameters import number, optional_number
 from .surfaceinput import SurfaceAlgorithm
 from .versions import ANY_FIELD, LINE_SOURCE, POINT_SOURCE, is_null
 
@@ -117,15 +113,6 @@ class WaterAlgorithm(SurfaceAlgorithm):
             translate("hummock", "What becomes of water that comes to a place with nothing lower around it."),
         )
 
-    def add_page(self, label: str, help_text: str) -> None:
-        """HTML: the report as a page of its own."""
-        self.add(
-            QgsProcessingParameterFileDestination(
-                "HTML", label, translate("hummock", "HTML files (*.html)"), optional=True, createByDefault=True
-            ),
-            help_text,
-        )
-
     def pond_options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> PondOptions:
         sigma, depth, chance = (
             self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "MIN_DEPTH", "CHANCE")
@@ -151,7 +138,7 @@ class WaterAlgorithm(SurfaceAlgorithm):
         name = name or next((field.name() for field in source.fields() if field.name().lower() == "name"), "")
         inlets: List[Inlet] = []
         empty = 0
-        for feature, parts in features_on(source, tin, context, progress):
+        for feature, parts in features_on(source, tin, context, feedback, progress):
             empty += not parts
             if parts:
                 told = "" if not name or is_null(feature[name]) else str(feature[name])
@@ -172,16 +159,16 @@ def optional_source(
 
 
 def features_on(
-    source: QgsFeatureSource, tin: Tin, context: QgsProcessingContext, progress: Progress
+    source: QgsFeatureSource,
+    tin: Tin,
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    progress: Progress,
 ) -> List[Tuple[QgsFeature, List[np.ndarray]]]:
     """Each feature with its points, lines or rings (q, 2) in the CRS of ``tin``, metres; none for one without any."""
-    request = QgsFeatureRequest().setDestinationCrs(qgis_crs(tin.crs), context.transformContext())
-    request.setInvalidGeometryCheck(QgsFeatureRequest.InvalidGeometryCheck.GeometryNoCheck)
-    metres = metres_per_unit(tin.crs)
     found = []
-    for feature in counted(source.getFeatures(request), source.featureCount(), progress):
-        parts = [] if feature.geometry().isNull() else parts_of(feature.geometry(), False)
-        usable = [part[:, :2] * metres for part in parts if len(part) and np.isfinite(part[:, :2]).all()]
+    for feature, parts in drawn_parts(source, tin.crs, context, feedback, progress, heights=False, check=False):
+        usable = [part[:, :2] for part in parts if len(part) and np.isfinite(part[:, :2]).all()]
         found.append((feature, usable))
     return found
 
@@ -193,9 +180,3 @@ def warn_empty(source: QgsFeatureSource, count: int, feedback: QgsProcessingFeed
                 layer=source.sourceName(), count=count
             )
         )
-
-
-def page_language() -> Tuple[Callable[[str], str], str]:
-    """How a page of the core is told in QGIS's language, and the code of that language."""
-    language = translate("hummock", "en", "the code of the language of these texts")
-    return (lambda english: str(translate("core", english))), language

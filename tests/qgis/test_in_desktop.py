@@ -30,6 +30,8 @@ def test_points_load_with_their_status_in_colour(project: Any) -> None:
 
 
 def test_surface_loads_with_crs_and_height_colours(project: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
+    from qgis.PyQt.QtCore import QCoreApplication
+
     target = str(tmp_path / "surface.2dm")
     parameters = {
         "INPUT": chain["points"]["OUTPUT"],
@@ -50,6 +52,9 @@ def test_surface_loads_with_crs_and_height_colours(project: Any, chain: Dict[str
     heights = [float(line.split()[4]) for line in Path(target).read_text().splitlines() if line.startswith("ND")]
     assert scalar.classificationMinimum() == pytest.approx(min(heights))
     assert scalar.classificationMaximum() == pytest.approx(max(heights))
+    QCoreApplication.processEvents()
+    node = project.layerTreeRoot().findLayer(mesh.id())
+    assert "Height (unit of the CRS)" in [node.customProperty(key) for key in node.customProperties()]
     assert layers["Lines of the surface"].renderer().classAttribute() == "kind"
     assert layers["Triangles"].renderer().type() == "singleSymbol"
 

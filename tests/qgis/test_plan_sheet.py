@@ -123,6 +123,18 @@ def test_spot_heights_keep_apart_and_are_those_of_the_surface(plan: Any, run: An
         assert min((one.distance(other) for j, other in enumerate(ground) if j != i), default=99) >= 0.0175 * 500
 
 
+def test_the_legend_says_what_the_colours_of_a_surface_are(plan: Any, project: Any, chain: Dict[str, Any]) -> None:
+    from qgis.core import QgsLayoutItemLegend
+
+    plan(OTHERS=[chain["surface"]["OUTPUT"]])
+    (layout,) = project.layoutManager().layouts()
+    (legend,) = [item for item in layout.items() if isinstance(item, QgsLayoutItemLegend)]
+    nodes = [node for tree in legend.model().rootGroup().findLayers() for node in legend.model().layerLegendNodes(tree)]
+    said = {str(node.data(0)) for node in nodes}  # 0: what is displayed
+    assert "Height (unit of the CRS)" in said
+    assert "Bed Elevation" not in said
+
+
 def test_the_layout_and_layers_are_in_the_project_and_a_second_run_replaces_them(plan: Any, project: Any) -> None:
     made = plan()
     assert [layout.name() for layout in project.layoutManager().layouts()] == ["Pippin Field"]

@@ -285,6 +285,24 @@ def test_overlapping_regions_are_told_and_names_stay_apart(run: Any, solids: Dic
     assert "not both" in message_of(run, "volumebyregion", DESIGN=solids["heap"], LEVEL=1.0, **both)
 
 
+def test_regions_in_another_crs_come_by_an_operation_that_is_named(run: Any, solids: Dict[str, str]) -> None:
+    from pyproj import Transformer
+
+    west, south = Transformer.from_crs(25832, 4258, always_xy=True).transform(EAST, NORTH)
+    east, north = Transformer.from_crs(25832, 4258, always_xy=True).transform(EAST + 60, NORTH + 60)
+    places = [(west, south), (east, south), (east, north), (west, north), (west, south)]
+    around = memory_layer("Polygon", [f"Polygon(({', '.join(f'{x} {y}' for x, y in places)}))"], "EPSG:4258", "site")
+    asked = {"EXISTING": solids["level"], "DESIGN": solids["heap"], "OUTPUT": "TEMPORARY_OUTPUT"}
+    listener = Listener()
+    run("volumebyregion", listener, REGIONS=around, **asked)
+    (said,) = [text for text in listener.infos if "PROJ operation" in text]
+    assert said.startswith("site: Positions transformed from EPSG:4258")
+    assert "'UTM zone 32N'" in said
+    listener = Listener()
+    run("volumebyregion", listener, REGIONS=polygons((0, 0, 60, 60)), **asked)
+    assert not any("PROJ operation" in text for text in listener.infos)
+
+
 # Stockpiles and basins
 
 
