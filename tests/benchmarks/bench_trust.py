@@ -8,11 +8,9 @@ from __future__ import annotations
 
 import sys
 import time
-from pathlib import Path
 from typing import Dict
 
-sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "core"))
-from survey_score import FEATURE_LOST, FOUND, LOST, SIGMA_SHARE, score
+from tests.core.survey_score import FEATURE_LOST, FOUND, LOST, SIGMA_SHARE, score
 
 
 def run(points: int = 0, first: int = 1000, end: int = 1020) -> Dict[str, float]:

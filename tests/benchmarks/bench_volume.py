@@ -20,7 +20,8 @@ from typing import Dict, List, Tuple
 import numpy as np
 from scipy.spatial import Delaunay
 
-from plugin.core.earthwork.checks import grid_volume
+from plugin.core.earthwork.comparison import Comparison
+from plugin.core.earthwork.depth_grid import depth_grid
 from plugin.core.earthwork.volume import Volume, volume_between
 from plugin.core.handover.mesh import write_2dm
 from plugin.core.points.pointset import PointSet, make_points
@@ -108,7 +109,7 @@ def run(n: int = 1_000_000, host: bool = False) -> Dict[str, float]:
     seconds, worked = time.perf_counter() - begin, time.process_time() - worked
     gib = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 2**20
     begin = time.perf_counter()
-    gridded = grid_volume(existing, design, CELL)
+    gridded = depth_grid(Comparison(existing, design), CELL)
     grid_seconds = time.perf_counter() - begin
     true = truth(n)
     print(

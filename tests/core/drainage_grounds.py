@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Callable, Sequence, Tuple
 
 import numpy as np
-from surfaces import ORIGIN, delaunay_tin, tin_of
 
 from plugin.core.surface.tin import GRID, Tin
+from tests.core.surfaces import ORIGIN, delaunay_tin, tin_of
 
 
 def plane(seed: int = 1, east: float = 0.03, north: float = 0.05, count: int = 2000, side: float = 100.0) -> Tin:

@@ -1,9 +1,14 @@
-"""Solids for the tests of earthwork."""
+"""Solids for the tests of earthwork, and volumes of the kinds that tests ask for often."""
 
 from __future__ import annotations
 
 import numpy as np
 
+from plugin.core.earthwork.comparison import Comparison
+from plugin.core.earthwork.pads import PadDesign, balance_pads
+from plugin.core.earthwork.plane import Plane
+from plugin.core.earthwork.ring import BaseKind, ring_base
+from plugin.core.earthwork.volume import volume_between
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.points.pointset import make_points
 from plugin.core.surface.build import build_surface
@@ -34,3 +39,17 @@ def frustum():
 
 
 FRUSTUM = 5 / 3 * (40**2 + 20**2 + 40 * 20)
+
+
+def volume_to(existing, design):
+    """Cut and fill to a level, a plane or another surface."""
+    return Comparison(existing, Plane(design) if isinstance(design, (int, float)) else design).volume()
+
+
+def volume_in_ring(tin, ring, kind=BaseKind.SURFACE):
+    """What stands above (fill) and is missing below (cut) the base that a toe or rim line spans."""
+    return volume_between(ring_base(tin, ring, kind)[0], tin)
+
+
+def balanced_pad(existing, outline, level, slopes, factor=1.0, surplus=0.0):
+    return balance_pads(existing, [PadDesign("pad", (outline,), Plane(level), slopes)], factor, surplus)

@@ -16,11 +16,11 @@ from dataclasses import dataclass, field
 from typing import Iterable, List
 
 import numpy as np
-from survey_simulator import simulate
 
 from plugin.core.linework.codes import default_code_table
 from plugin.core.points.pointset import Status
 from plugin.core.quality.check import check_survey
+from tests.core.survey_simulator import simulate
 
 FOUND, LOST, FEATURE_LOST, SIGMA_OFF, SIGMA_SHARE = 0.98, 0.005, 0.01, 0.15, 0.95
 

@@ -8,7 +8,12 @@ from typing import Tuple
 import numpy as np
 from scipy.spatial import Delaunay
 
+from plugin.core.contours.lines import ContourOptions
 from plugin.core.surface.tin import GRID, Tin
+from plugin.core.units import LengthUnit
+
+#: Contours every half foot, every second one (a whole foot) heavier, as of a small street survey.
+HALF_FOOT = ContourOptions(interval=0.5, unit=LengthUnit.FOOT, index_every=2)
 
 #: Terrains are squares of this side (m) in the cells of a square grid, twice as far apart.
 SIDE = 10.0

@@ -6,7 +6,6 @@ from typing import List, Optional, Sequence, Set, Tuple
 
 import numpy as np
 import pytest
-from exact_check import Checked, as_points, as_triangles, circle, turn
 from scipy.interpolate import LinearNDInterpolator
 from scipy.spatial import Delaunay
 
@@ -17,6 +16,7 @@ from plugin.core.surface.build import Surface, SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule
 from plugin.core.surface.locate import heights_at, locate
 from plugin.core.surface.tin import GRID, Tin
+from tests.core.exact_check import Checked, as_points, as_triangles, circle, turn
 
 # A site in UTM zone 32, and its size in metres.
 SITE = np.array([432_000.0, 5_765_000.0])

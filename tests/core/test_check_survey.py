@@ -13,11 +13,11 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from survey_score import FEATURE_LOST, FOUND, LOST, SIGMA_SHARE, Score, score
 
 from plugin.core.points.pointset import Reason, Status, make_points
 from plugin.core.quality import check as checks
 from plugin.core.quality.check import check_survey
+from tests.core.survey_score import FEATURE_LOST, FOUND, LOST, SIGMA_SHARE, Score, score
 
 SURVEYS = 24
 

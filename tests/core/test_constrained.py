@@ -10,7 +10,6 @@ from typing import Callable, Dict, List, Set, Tuple
 
 import numpy as np
 import pytest
-from exact_check import Checked, as_points, as_triangles, place_set, proper_crossings, triangle_set
 from test_delaunay import (
     check_twins,
     clusters_of_least_step,
@@ -31,6 +30,7 @@ from plugin.core.surface.insert import insert_segments
 from plugin.core.surface.mesh import Mesh
 from plugin.core.surface.network import Network
 from plugin.core.surface.predicates import LIMIT
+from tests.core.exact_check import Checked, as_points, as_triangles, place_set, proper_crossings, triangle_set
 
 triangle = pytest.importorskip(
     "triangle", reason="there is no such package for this Python (see tests/requirements.txt)"

@@ -10,16 +10,16 @@ import numpy as np
 import pytest
 import shapely
 from matplotlib.tri import LinearTriInterpolator, Triangulation
-from terrains import delaunay_tin
 
 from plugin.core.contours.labels import FIGURE_WIDTH, MARGIN, MOST_BEND, Labels, level_texts, place_labels
-from plugin.core.contours.levels import half_foot, levels_between
+from plugin.core.contours.levels import levels_between
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.contours.smooth import smooth_contours
 from plugin.core.contours.trace import trace_contours
 from plugin.core.messages import SurveyError
 from plugin.core.progress import Cancelled
 from plugin.core.surface.tin import Tin
+from tests.core.terrains import HALF_FOOT, delaunay_tin
 
 
 def contours_of(lines: List[np.ndarray], level: float = 12.5) -> Contours:
@@ -181,7 +181,7 @@ def test_texts():
     assert level_texts(np.array([-0.001, 1.0]), 2) == ("0.00", "1.00")
     assert level_texts(np.array([-0.5])) == ("-0.5",)
     # Half a foot is 0.1524 m; the text stays in feet.
-    levels = levels_between(half_foot(), 30.0, 30.6)
+    levels = levels_between(HALF_FOOT, 30.0, 30.6)
     assert level_texts(levels.in_unit) == ("98.5", "99.0", "99.5", "100.0")
     assert level_texts(np.empty(0)) == ()
 

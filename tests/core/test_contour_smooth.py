@@ -8,9 +8,7 @@ from dataclasses import replace
 import numpy as np
 import pytest
 import shapely
-from terrains import Terrains, delaunay_tin, edges_of, random_terrains, tin_of
 
-from plugin.core.contours.levels import half_foot
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.contours.smooth import BLOCK, smooth_contours
 from plugin.core.contours.trace import trace_contours
@@ -20,6 +18,7 @@ from plugin.core.points.pointset import make_points
 from plugin.core.progress import Cancelled
 from plugin.core.surface.build import build_surface
 from plugin.core.surface.tin import Tin
+from tests.core.terrains import HALF_FOOT, Terrains, delaunay_tin, edges_of, random_terrains, tin_of
 
 METRE = ContourOptions(1.0, base=0.05)
 
@@ -255,7 +254,7 @@ def test_blocks_do_not_show():
         np.testing.assert_array_equal(one.xy, whole.xy[whole.start[i] : whole.start[i + 1]])
 
 
-@pytest.mark.parametrize("options", [half_foot(), ContourOptions(0.25), ContourOptions(1.0, base=1000.0)])
+@pytest.mark.parametrize("options", [HALF_FOOT, ContourOptions(0.25), ContourOptions(1.0, base=1000.0)])
 def test_intervals_in_feet_and_metres(options):
     """The corridors follow the interval in metres: half a foot is 0.1524 m."""
     tin = wavy_tin()
@@ -331,7 +330,7 @@ def test_contours_end_at_voids_and_boundary():
     tin = build_surface(points, lines).tin
     site = shapely.Polygon(ring, [void])
     assert tin.plan_area == pytest.approx(site.area, abs=0.01)
-    exact = trace_contours(tin, half_foot())
+    exact = trace_contours(tin, HALF_FOOT)
     smooth = smooth_contours(exact, tin, 0.3).contours
     for contours in (exact, smooth):
         drawn = shapely.MultiLineString([contours.line(i) for i in range(len(contours))])

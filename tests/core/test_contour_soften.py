@@ -9,7 +9,6 @@ import numpy as np
 import pytest
 import shapely
 from matplotlib.tri import LinearTriInterpolator, Triangulation
-from terrains import delaunay_tin, random_terrains, tin_of
 
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.contours.smooth import smooth_contours
@@ -17,6 +16,7 @@ from plugin.core.contours.soften import soften_heights
 from plugin.core.contours.trace import trace_contours
 from plugin.core.messages import SurveyError
 from plugin.core.progress import Cancelled
+from tests.core.terrains import delaunay_tin, random_terrains, tin_of
 
 
 def ground(x: np.ndarray, y: np.ndarray) -> np.ndarray:

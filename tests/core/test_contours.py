@@ -20,13 +20,14 @@ from matplotlib.cbook import get_sample_data
 from matplotlib.tri import LinearTriInterpolator, Triangulation
 from scipy.spatial import Delaunay
 
-from plugin.core.contours.levels import MOST_LEVELS, half_foot, levels_between, rank_heights
+from plugin.core.contours.levels import MOST_LEVELS, levels_between, rank_heights
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.contours.trace import trace_contours
 from plugin.core.messages import SurveyError
 from plugin.core.progress import Cancelled
 from plugin.core.surface.tin import Tin
 from plugin.core.units import LengthUnit
+from tests.core.terrains import HALF_FOOT
 
 # ---------------------------------------------------------------------------------------- helpers
 
@@ -349,7 +350,7 @@ def slope(top: float) -> Tin:
 )
 def test_half_foot_contours(unit: LengthUnit, half: float) -> None:
     """Half a foot is 0.1524 m: the interval of a small street survey (common practice, no source)."""
-    contours = trace_contours(slope(1.0), half_foot(unit))
+    contours = trace_contours(slope(1.0), replace(HALF_FOOT, unit=unit))
     assert contours.level_in_unit.tolist() == [0.5, 1.0, 1.5, 2.0, 2.5, 3.0]
     np.testing.assert_allclose(contours.level, half * np.arange(1, 7), rtol=1e-15)
     assert contours.index.tolist() == [False, True, False, True, False, True]

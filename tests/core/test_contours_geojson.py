@@ -12,11 +12,10 @@ import pytest
 from pyproj import CRS
 
 from plugin.core.contours.geojson import write_geojson
-from plugin.core.contours.levels import half_foot
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.messages import SurveyError
 from plugin.core.progress import Cancelled
-from plugin.core.units import LengthUnit
+from tests.core.terrains import HALF_FOOT
 
 UTM = CRS.from_epsg(25832)
 CUSTOM = CRS.from_user_input("+proj=tmerc +lat_0=49 +lon_0=9.3 +k=0.9998 +x_0=5000 +ellps=GRS80 +units=m +type=crs")
@@ -34,7 +33,7 @@ def two_lines(crs: Optional[CRS], options: Optional[ContourOptions] = None) -> C
         closed=np.array([False, True]),
         depression=np.array([False, True]),
         origin=np.array([432_100.0, 5_765_200.0]),
-        options=options or half_foot(LengthUnit.FOOT),
+        options=options or HALF_FOOT,
         crs=crs,
     )
 

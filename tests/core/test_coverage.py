@@ -25,7 +25,6 @@ from plugin.core.quality.coverage import (
     CoverageOptions,
     coverage,
     places_to_walk,
-    share_over,
     write_places,
 )
 from plugin.core.quality.curvature import ground_curvature
@@ -177,7 +176,6 @@ def test_spacing_and_share_of_long_triangles():
     assert [each.text.code for each in result.messages] == [
         "coverage.spacing", "coverage.long_share", "coverage.widest", "coverage.walk_again",
     ]  # fmt: skip
-    assert share_over(tin, [0.0, result.max_edge, 1000.0]) == pytest.approx([1.0, result.long_share, 0.0])
 
 
 def test_a_line_between_two_shots_is_no_gap():

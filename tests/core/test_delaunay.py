@@ -6,7 +6,6 @@ from typing import Callable, Dict
 
 import numpy as np
 import pytest
-from exact_check import Checked, as_points, as_triangles, place_set, triangle_set
 from scipy.spatial import Delaunay
 from test_predicates import points_on_a_circle
 
@@ -14,6 +13,7 @@ from plugin.core.surface.delaunay import triangulate
 from plugin.core.surface.mesh import Mesh
 from plugin.core.surface.pieces import sweep, triangulate_piece
 from plugin.core.surface.predicates import LIMIT
+from tests.core.exact_check import Checked, as_points, as_triangles, place_set, triangle_set
 
 
 def distinct(xy: np.ndarray, rng: np.random.Generator) -> np.ndarray:

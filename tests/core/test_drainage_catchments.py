@@ -2,9 +2,7 @@
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, fivefold, gridded, iris, plane, shuffled, valley
 from shapely.geometry import Polygon
-from surfaces import delaunay_tin, random_tin, real_ground, ring
 
 from plugin.core.drainage.analysis import analyse, catchment_at
 from plugin.core.drainage.boundaries import outlines, strip_at, watersheds
@@ -16,6 +14,8 @@ from plugin.core.drainage.paths import Ends, trace_paths
 from plugin.core.drainage.ponds import PondOptions, find_ponds
 from plugin.core.surface.locate import barycentric, locate
 from plugin.core.surface.tin import Tin
+from tests.core.drainage_grounds import cone, fivefold, gridded, iris, plane, shuffled, valley
+from tests.core.surfaces import delaunay_tin, random_tin, real_ground, ring
 
 
 def rounded(tin, decimals):

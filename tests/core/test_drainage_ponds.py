@@ -2,10 +2,8 @@
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, faceted, gridded, gutter, shuffled, turn, turned
 from scipy.spatial import ConvexHull, HalfspaceIntersection
 from shapely.geometry import Polygon, box
-from surfaces import delaunay_tin, random_tin
 
 from plugin.core.contours.spots import SpotKind, find_spots
 from plugin.core.drainage.flow import build_flow
@@ -15,6 +13,8 @@ from plugin.core.drainage.ponds import PondOptions, find_ponds
 from plugin.core.drainage.shores import pond_shores
 from plugin.core.messages import SurveyError
 from plugin.core.surface.tin import Tin
+from tests.core.drainage_grounds import cone, faceted, gridded, gutter, shuffled, turn, turned
+from tests.core.surfaces import delaunay_tin, random_tin
 
 
 def ponds_of(tin, sink=None, **options):

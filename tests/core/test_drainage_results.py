@@ -2,8 +2,6 @@
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, gridded, gutter, valley
-from surfaces import delaunay_tin, random_tin
 
 from plugin.core.drainage.analysis import analyse, compare, water_at
 from plugin.core.drainage.catchments import Outlet, find_catchments
@@ -13,9 +11,11 @@ from plugin.core.drainage.inlets import inlet_triangles
 from plugin.core.drainage.level_ground import flat_areas, mean_slopes
 from plugin.core.drainage.network import channel_lines, drained_areas, ridge_lines
 from plugin.core.drainage.ponds import PondOptions, find_ponds
-from plugin.core.drainage.rational import FlowUnits, mean_coefficients, peak_flows
+from plugin.core.drainage.rational import FlowUnits, peak_flows
 from plugin.core.messages import SurveyError
 from plugin.core.surface.tin import Tin
+from tests.core.drainage_grounds import cone, gridded, gutter, valley
+from tests.core.surfaces import delaunay_tin, random_tin
 
 
 def test_all_ground_of_a_catchment_drains_through_its_outlet():
@@ -103,14 +103,6 @@ def test_peak_flow_in_both_units():
     for coefficient, intensity in ((0.0, 10.0), (1.1, 10.0), (float("nan"), 10.0), (0.5, 0.0)):
         with pytest.raises(SurveyError, match="Correct it"):
             peak_flows(np.array([1.0]), coefficient, intensity)
-
-
-def test_coefficients_are_weighted_by_area():
-    tin = valley(0.1)
-    catchments = find_catchments(find_fates(build_flow(tin)))
-    west = tin.corners()[:, :, 0].mean(axis=1) < 5
-    mean = mean_coefficients(catchments, np.where(west, 0.9, 0.3))
-    assert mean[0] == pytest.approx(0.6, rel=1e-9)
 
 
 def with_heights(tin, z):

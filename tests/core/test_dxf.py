@@ -9,7 +9,6 @@ import numpy as np
 import pytest
 import trimesh
 from pyproj import CRS
-from surfaces import random_tin, ring
 
 from plugin.core.contours.lines import ContourOptions
 from plugin.core.contours.trace import trace_contours
@@ -25,6 +24,7 @@ from plugin.core.handover.dxf import (
 from plugin.core.handover.edges import rim_lines
 from plugin.core.points.pointset import make_points
 from plugin.core.progress import Cancelled
+from tests.core.surfaces import random_tin, ring
 
 
 def opened(drawing, path):

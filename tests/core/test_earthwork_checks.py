@@ -6,11 +6,11 @@ import pytest
 from plugin.core.earthwork.centreline import make_stations
 from plugin.core.earthwork.checks import (
     average_end_area,
-    check_by_grid,
     check_by_sections,
-    grid_volume,
     prismoidal,
 )
+from plugin.core.earthwork.comparison import Comparison
+from plugin.core.earthwork.depth_grid import depth_grid
 from plugin.core.earthwork.sections import section_areas, strips_between
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.messages import SurveyError
@@ -109,8 +109,8 @@ def test_methods_converge_on_rough_ground():
     exact = volume_between(a, b)
     errors = []
     for cell in (4.0, 1.0, 0.25):
-        found = check_by_grid(a, b, cell, exact)
-        errors.append(abs(found.cut_difference) + abs(found.fill_difference))
+        found = depth_grid(Comparison(a, b), cell)
+        errors.append(abs(found.cut - exact.cut) + abs(found.fill - exact.fill))
     assert errors[2] < errors[0] / 4
     assert errors[2] < 2e-3 * exact.cut
     line = np.array([[5, 20], [60, 50], [95, 80.0]]) + ORIGIN
@@ -122,12 +122,12 @@ def test_methods_converge_on_rough_ground():
 
 
 def test_grid_counts_areas_and_refuses_too_many_cells():
-    found = grid_volume(surface(square(60, 10)), surface(square(30, 12)), 0.5)
-    assert (found.fill, found.common_area, found.existing_only) == (1800, 900, 2700)
-    with pytest.raises(SurveyError, match="cells; give a cell size"):
-        grid_volume(surface(square(60, 10)), surface(square(30, 12)), 1e-3)
-    with pytest.raises(SurveyError, match="cells; give a cell size"):
-        grid_volume(surface(square(60, 10)), surface(square(30, 12)), -1)
+    comparison = Comparison(surface(square(60, 10)), surface(square(30, 12)))
+    found = depth_grid(comparison, 0.5)
+    assert (found.fill, found.cut, found.area) == (1800, 0, 900)
+    for cell, said in ((1e-3, "give a larger cell"), (-1.0, "give a number above 0")):
+        with pytest.raises(SurveyError, match=said):
+            depth_grid(comparison, cell)
 
 
 def test_strips_between_sections_tile_a_bend():

@@ -5,7 +5,6 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.earthwork.balance import balance_pad
 from plugin.core.earthwork.balance_curve import balance_curve, height_sigma, rest_sigma
 from plugin.core.earthwork.combine import combine
 from plugin.core.earthwork.design_lines import DesignLineKind, design_lines
@@ -22,7 +21,7 @@ from plugin.core.earthwork.volume import volume_between
 from plugin.core.messages import SurveyError
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.mesh import twins_of
-from tests.core.earthworks import square, surface
+from tests.core.earthworks import balanced_pad, square, surface
 from tests.core.surfaces import ORIGIN, random_tin
 
 MITRE = SideSlopes(2, 3, Corner.MITRE)
@@ -254,7 +253,7 @@ def test_level_that_balances_within_a_millimetre():
     vertical-sided closed form for a factor: relative to the level L the pad cuts above and fills below."""
     tilted = surface(np.array([[0, 0, 0], [100, 0, 10], [100, 100, 10], [0, 100, 0.0]]))
     for run in (1.0, 2.0, 3.0):
-        found = balance_pad(tilted, PAD, 2.0, SideSlopes(run, run, Corner.MITRE))
+        found = balanced_pad(tilted, PAD, 2.0, SideSlopes(run, run, Corner.MITRE))
         assert 2 + found.shift == pytest.approx(5.0, abs=1e-3)
     assert found.volume.cut == pytest.approx(found.volume.fill, abs=1e-3 * found.volume.common_area)
     both = [PadDesign("A", (PAD,), Plane(2.0), MITRE), pad_at(80, 5.5, "B")]
@@ -265,20 +264,21 @@ def test_level_that_balances_within_a_millimetre():
 
 def test_stated_surplus_is_met_to_a_millimetre_of_height():
     """On level ground the frustum that takes V: h (20² + (20 + 6 h)² + 20 (20 + 6 h)) / 3 = V at h = 1.7."""
-    found = balance_pad(flat(), PAD, 10.3, MITRE, surplus=-frustum(20, 1.7, 3))
+    found = balanced_pad(flat(), PAD, 10.3, MITRE, surplus=-frustum(20, 1.7, 3))
     assert 10.3 + found.shift == pytest.approx(11.7, abs=1e-3)
 
 
 def test_doubt_of_the_balanced_height():
     """One offset between survey and truth moves the balance by just that offset."""
     tilted = surface(np.array([[0, 0, 0], [100, 0, 10], [100, 100, 10], [0, 100, 0.0]]))
-    found = balance_pad(tilted, PAD, 5.0, SideSlopes(2, 2))
-    doubt = volume_doubt(tilted, found.grading.design, SurfaceDoubt(0.0), offset_sigma=0.02)
+    found = balanced_pad(tilted, PAD, 5.0, SideSlopes(2, 2))
+    design = grade_pad(tilted, PAD, 5.0 + found.shift, SideSlopes(2, 2)).design
+    doubt = volume_doubt(tilted, design, SurfaceDoubt(0.0), offset_sigma=0.02)
     assert height_sigma(doubt, found.volume) == pytest.approx(0.02, rel=1e-6)
     assert height_sigma(doubt, found.volume, 0.8) == pytest.approx(0.02, rel=1e-6)
     raised = replace(tilted, vertices=tilted.vertices + np.array([0, 0, 0.02]))
-    assert balance_pad(raised, PAD, 5.0, SideSlopes(2, 2)).shift - found.shift == pytest.approx(0.02, abs=1e-4)
-    noisy = volume_doubt(tilted, found.grading.design, SurfaceDoubt(0.03))
+    assert balanced_pad(raised, PAD, 5.0, SideSlopes(2, 2)).shift - found.shift == pytest.approx(0.02, abs=1e-4)
+    noisy = volume_doubt(tilted, design, SurfaceDoubt(0.03))
     assert rest_sigma(noisy, 1.0) == pytest.approx(noisy.net.total, rel=1e-9)
     assert 0 < rest_sigma(noisy, 0.5) < noisy.net.total
 

@@ -9,7 +9,6 @@ from plugin.core.earthwork.doubt import (
     SurfaceDoubt,
     derivatives,
     doubt_of_pieces,
-    vertex_sigma,
     volume_doubt,
 )
 from plugin.core.earthwork.overlay import Pieces, Triangles, common_pieces
@@ -159,14 +158,8 @@ def test_roughness_leaves_noise_out():
     assert ground_departure(tin)(np.array([3.0]))[0] > 0.015
 
 
-def test_sigma_of_vertices():
+def test_sigma_that_cannot_be():
     tin = random_tin(50, 1)
-    sigma = np.full(50, 0.02)
-    sigma[7] = np.nan
-    found = vertex_sigma(tin, sigma, 0.05)
-    assert (found[7], found[8]) == (0.05, 0.02)
-    with pytest.raises(SurveyError, match="1 vertices"):
-        vertex_sigma(tin, sigma)
     with pytest.raises(SurveyError, match="50 vertices"):
         volume_doubt(tin, random_tin(40, 2), SurfaceDoubt(-1.0))
 

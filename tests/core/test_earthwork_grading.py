@@ -5,17 +5,17 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.earthwork.balance import balance, balance_pad, balance_plane
+from plugin.core.earthwork.balance import balance
 from plugin.core.earthwork.grading import CUT_SLOPE, FILL_SLOPE, PLATFORM
 from plugin.core.earthwork.pad import grade_pad
-from plugin.core.earthwork.plane import Plane, volume_to_level
+from plugin.core.earthwork.plane import Plane
 from plugin.core.earthwork.side_slopes import Corner, SideSlopes
 from plugin.core.earthwork.volume import Volume, volume_between
 from plugin.core.messages import SurveyError
 from plugin.core.surface.ask import triangle_slopes
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.mesh import twins_of
-from tests.core.earthworks import square, surface
+from tests.core.earthworks import balanced_pad, square, surface, volume_to
 from tests.core.surfaces import ORIGIN, random_tin
 
 MITRE = SideSlopes(2, 3, Corner.MITRE)
@@ -179,32 +179,32 @@ def test_level_of_a_tilted_plane(factor, surplus):
     a, b, c = 500 * (factor - 1), -10_000 * factor, 50_000 * factor - surplus
     level = -c / b if a == 0 else min((-b + s * np.sqrt(b * b - 4 * a * c)) / (2 * a) for s in (-1, 1) if 0 < (
         -b + s * np.sqrt(b * b - 4 * a * c)) / (2 * a) < 10)  # fmt: skip
-    found = balance_plane(tilted, Plane(3.0), factor, surplus)
+    found = balance(lambda shift: volume_to(tilted, 3.0 + shift), factor, surplus)
     assert 3 + found.shift == pytest.approx(level, abs=1e-5)
     assert abs(found.rest) < 0.1
-    assert volume_to_level(tilted, level).cut * factor == pytest.approx(found.volume.fill + surplus, abs=0.2)
+    assert volume_to(tilted, level).cut * factor == pytest.approx(found.volume.fill + surplus, abs=0.2)
 
 
 def test_pad_balances_on_a_slope_and_with_a_factor():
     """By symmetry a pad amid a plane balances at the plane's height there."""
     tilted = surface(np.array([[0, 0, 0], [100, 0, 10], [100, 100, 10], [0, 100, 0.0]]))
-    found = balance_pad(tilted, PAD, 4.0, SideSlopes(2, 2))
+    found = balanced_pad(tilted, PAD, 4.0, SideSlopes(2, 2))
     assert 4 + found.shift == pytest.approx(5.0, abs=1e-3)
-    assert found.grading.volume == found.volume
-    lower = balance_pad(tilted, PAD, 5.0, SideSlopes(2, 2), factor=0.8)
+    assert grade_pad(tilted, PAD, 4.0 + found.shift, SideSlopes(2, 2)).volume.cut == pytest.approx(found.volume.cut)
+    lower = balanced_pad(tilted, PAD, 5.0, SideSlopes(2, 2), factor=0.8)
     assert lower.shift < -0.05
     assert lower.volume.cut * 0.8 == pytest.approx(lower.volume.fill, abs=0.5)
 
 
 def test_pad_that_takes_a_stated_amount():
     """On level ground a surplus of -V needs the height whose frustum holds V."""
-    found = balance_pad(flat(), PAD, 10.0, MITRE, surplus=-offset_volume(400, 80, 4, 2.5, 3))
+    found = balanced_pad(flat(), PAD, 10.0, MITRE, surplus=-offset_volume(400, 80, 4, 2.5, 3))
     assert found.shift == pytest.approx(2.5, abs=1e-4)
 
 
 def test_what_cannot_be_balanced():
     with pytest.raises(SurveyError, match="factor from cut to fill"):
-        balance_plane(flat(), Plane(3.0), factor=0.0)
+        balance(lambda shift: volume_to(flat(), 3.0 + shift), factor=0.0)
 
     def steps(shift):
         return Volume(10.0 if shift < 0.3 else 0.0, 0.0 if shift < 0.3 else 10.0, 1, 1, 1, 0, 0)

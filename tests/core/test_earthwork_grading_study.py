@@ -12,7 +12,6 @@ import numpy as np
 import pytest
 from pyproj import CRS, Transformer
 
-from plugin.core.earthwork.balance import balance_pad
 from plugin.core.earthwork.graded_site import site_of_pads, site_of_strip
 from plugin.core.earthwork.grading_study import study_grading, with_balance
 from plugin.core.earthwork.pad import grade_pad
@@ -27,7 +26,7 @@ from plugin.core.handover.mesh import read_2dm
 from plugin.core.messages import SurveyError
 from plugin.core.report.grading_page import write_grading_page
 from plugin.core.surface.locate import heights_at
-from tests.core.earthworks import square, surface
+from tests.core.earthworks import balanced_pad, square, surface
 from tests.core.surfaces import ORIGIN, random_tin
 
 ROOT = Path(__file__).parents[2]
@@ -76,7 +75,7 @@ def test_study_of_a_frustum():
 def test_balance_of_a_study(tmp_path):
     ground = surface(TILTED)
     slopes = SideSlopes(2, 2)
-    balance = balance_pad(ground, PAD, 4.0, slopes, factor=0.9)
+    balance = balanced_pad(ground, PAD, 4.0, slopes, factor=0.9)
     found = study_grading(pads(ground, 4.0 + balance.shift, slopes=slopes), OPTIONS)
 
     def at(shift):

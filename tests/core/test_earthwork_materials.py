@@ -4,7 +4,8 @@ import numpy as np
 import pytest
 
 from plugin.core.earthwork.haul import hauls, mass_diagram
-from plugin.core.earthwork.materials import EarthFactors, earth_sheet, truck_loads, volume_after_stripping
+from plugin.core.earthwork.materials import EarthFactors, earth_sheet, strip_pieces, truck_loads
+from plugin.core.earthwork.overlay import common_pieces
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.messages import SurveyError
 from tests.core.earthworks import FRUSTUM, frustum, square, surface
@@ -35,7 +36,7 @@ def test_sheet_with_surplus_and_with_need():
         (lambda: EarthFactors(compacted=float("nan")), "compacted volume is nan"),
         (lambda: EarthFactors(unusable=1.5), r"share of cut .* is 1\.5"),
         (lambda: truck_loads(10, 0), "load of a truck"),
-        (lambda: volume_after_stripping(frustum(), frustum(), -0.1), "depth of topsoil"),
+        (lambda: strip_pieces(common_pieces(frustum(), frustum()), -0.1), "depth of topsoil"),
     ],
 )
 def test_values_that_make_no_sense(call, what):
@@ -46,7 +47,7 @@ def test_values_that_make_no_sense(call, what):
 def test_topsoil_under_a_bank():
     """Only where the frustum stands is topsoil taken off, and filled up again."""
     ground = surface(square(60, 10))
-    found = volume_after_stripping(ground, frustum(), 0.2)
+    found = strip_pieces(common_pieces(ground, frustum()), 0.2)
     assert found.stripped_area == pytest.approx(1600)
     assert found.topsoil == pytest.approx(320)
     assert found.volume.fill == pytest.approx(FRUSTUM + 320, rel=1e-12)
@@ -54,7 +55,7 @@ def test_topsoil_under_a_bank():
 
 def test_topsoil_balance_on_rough_ground():
     a, b = random_tin(300, 1), random_tin(250, 2)
-    whole, found = volume_between(a, b), volume_after_stripping(a, b, 0.15)
+    whole, found = volume_between(a, b), strip_pieces(common_pieces(a, b), 0.15)
     assert found.stripped_area == pytest.approx(whole.common_area)
     assert found.volume.net == pytest.approx(whole.net + found.topsoil, rel=1e-9)
     assert found.volume.cut < whole.cut

@@ -5,15 +5,15 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.earthwork.depths import volumes_by_depth, volumes_in_depths
-from plugin.core.earthwork.layers import Layer, cut_by_layer, layers_in_cut
+from plugin.core.earthwork.depths import volumes_in_depths
+from plugin.core.earthwork.layers import Layer, layers_in_cut
 from plugin.core.earthwork.overlay import common_pieces
 from plugin.core.earthwork.partition import Region
-from plugin.core.earthwork.plane import Plane, plane_pieces, volume_to_level
+from plugin.core.earthwork.plane import Plane, plane_pieces
 from plugin.core.earthwork.regions import pieces_by_region, volumes_by_region, volumes_in_regions
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.messages import SurveyError
-from tests.core.earthworks import FRUSTUM, frustum, square, surface
+from tests.core.earthworks import FRUSTUM, frustum, square, surface, volume_to
 from tests.core.surfaces import ORIGIN, random_tin
 
 
@@ -83,7 +83,7 @@ def test_holes_islands_overlaps_and_ground_without_surface():
 def test_regions_to_a_level():
     tin = random_tin(200, 8)
     found = volumes_in_regions(plane_pieces(tin, Plane(100)), [box("w", -5, -5, 50, 120)], tin.bounds)
-    whole = volume_to_level(tin, 100)
+    whole = volume_to(tin, 100)
     assert found.regions[0].cut + found.outside.cut == pytest.approx(whole.cut, rel=1e-10)
     assert 0 < found.regions[0].cut < whole.cut
 
@@ -112,7 +112,7 @@ def test_depth_classes_of_a_pyramid():
     """Above relative height t of a pyramid lies (1 - t)³ of it, on (1 - t)² of its base."""
     pyramid = surface(np.vstack([square(30, 0), [[15, 15, 6]]]))
     total = 30 * 30 * 6 / 3
-    classes = volumes_by_depth(surface(square(30, 0)), pyramid, (1.5, 3.0))
+    classes = volumes_in_depths(common_pieces(surface(square(30, 0)), pyramid), (1.5, 3.0))
     assert [(c.low, c.high) for c in classes[3:]] == [(0, 1.5), (1.5, 3), (3, np.inf)]
     ends = [0, 0.25, 0.5, 1.0]
     for c, s, t in zip(classes[3:], ends[:-1], ends[1:]):
@@ -120,14 +120,14 @@ def test_depth_classes_of_a_pyramid():
         inner = total * ((1 - s) ** 3 - (1 - t) ** 3) + 6 * 900 * (s * (1 - s) ** 2 - t * (1 - t) ** 2)
         assert (c.area, c.volume) == (pytest.approx(area, rel=1e-10), pytest.approx(inner, rel=1e-10))
     assert all(c.volume == 0 and c.is_cut for c in classes[:3])
-    turned = volumes_by_depth(pyramid, surface(square(30, 0)), (1.5, 3.0))
+    turned = volumes_in_depths(common_pieces(pyramid, surface(square(30, 0))), (1.5, 3.0))
     assert [c.volume for c in turned[:3]] == pytest.approx([c.volume for c in classes[:2:-1]], rel=1e-12)
 
 
 def test_depth_classes_add_up_and_take_a_level_part_at_a_limit_once():
     a, b = random_tin(300, 1), random_tin(250, 2)
     whole = volume_between(a, b)
-    classes = volumes_by_depth(a, b, (0.05, 0.2, 0.5, 4.0))
+    classes = volumes_in_depths(common_pieces(a, b), (0.05, 0.2, 0.5, 4.0))
     assert sum(c.volume for c in classes if c.is_cut) == pytest.approx(whole.cut, rel=1e-10)
     assert sum(c.volume for c in classes if not c.is_cut) == pytest.approx(whole.fill, rel=1e-10)
     assert sum(c.area for c in classes if not c.is_cut) == pytest.approx(whole.fill_area, rel=1e-10)
@@ -135,21 +135,21 @@ def test_depth_classes_add_up_and_take_a_level_part_at_a_limit_once():
     assert [c.volume for c in flat] == [0, 0, 0, pytest.approx(200), 0, 0]
     for bad in ((2.0, 1.0), (0.0, 1.0), (-1.0,)):
         with pytest.raises(SurveyError, match="depth limits"):
-            volumes_by_depth(a, b, bad)
+            volumes_in_depths(common_pieces(a, b), bad)
 
 
 def test_layers_of_a_trench():
     """Level layers and a level floor: thickness times area each; a wedge of the second one runs out."""
     ground, floor = surface(square(20, 10)), surface(square(20, 6))
     soil, rock = Layer("clay", surface(square(20, 9.5))), Layer("rock", surface(square(20, 7)))
-    found = cut_by_layer(ground, floor, "topsoil", [soil, rock])
+    found = layers_in_cut(common_pieces(ground, floor), "topsoil", [soil, rock])
     assert [(v.name, v.cut) for v in found.layers] == [
         ("topsoil", pytest.approx(200)), ("clay", pytest.approx(1000)), ("rock", pytest.approx(400)),
     ]  # fmt: skip
     assert found.unknown == pytest.approx(0, abs=1e-9)
     slanted = square(20, 0)
     slanted[:, 2] = 5 + slanted[:, 0] * 0.4  # rises from 5 to 13, meets the floor at 2.5 m and the ground at 12.5 m
-    found = cut_by_layer(ground, floor, "soil", [Layer("rock", surface(slanted))])
+    found = layers_in_cut(common_pieces(ground, floor), "soil", [Layer("rock", surface(slanted))])
     rock_cut = 20 * (4 * 10 / 2 + 4 * 7.5)
     assert [v.cut for v in found.layers] == [pytest.approx(1600 - rock_cut), pytest.approx(rock_cut)]
 
@@ -157,12 +157,12 @@ def test_layers_of_a_trench():
 def test_layers_that_cross_or_are_missing_and_their_sum():
     ground, design = random_tin(300, 1), lifted(random_tin(250, 2), -1.0)
     tops = [lifted(random_tin(200, 3), -0.4), lifted(random_tin(180, 4), -0.5)]
-    found = cut_by_layer(ground, design, "a", [Layer("b", tops[0]), Layer("c", tops[1])])
+    found = layers_in_cut(common_pieces(ground, design), "a", [Layer("b", tops[0]), Layer("c", tops[1])])
     assert all(v.cut > 0 for v in found.layers)
     assert sum(v.cut for v in found.layers) + found.unknown == pytest.approx(found.cut, rel=1e-10)
     assert found.cut == pytest.approx(volume_between(ground, design).cut, rel=1e-10)
     half = random_tin(200, 3, keep=lambda x, y: x < 50)
-    part = cut_by_layer(ground, design, "a", [Layer("b", lifted(half, -0.4))])
+    part = layers_in_cut(common_pieces(ground, design), "a", [Layer("b", lifted(half, -0.4))])
     assert 0.3 * part.cut < part.unknown < 0.7 * part.cut
 
 
@@ -172,7 +172,7 @@ def test_layer_volumes_by_sampling():
 
     ground, design = random_tin(300, 1), lifted(random_tin(250, 2), -1.0)
     tops = [lifted(random_tin(200, 3), -0.4), lifted(random_tin(180, 4), -0.5)]
-    found = cut_by_layer(ground, design, "a", [Layer("b", tops[0]), Layer("c", tops[1])])
+    found = layers_in_cut(common_pieces(ground, design), "a", [Layer("b", tops[0]), Layer("c", tops[1])])
     s = (np.arange(300) + 0.5) / 3
     xy = np.stack(np.meshgrid(s, s), axis=-1).reshape(-1, 2) + ORIGIN
     e, d, *t = (heights_at(tin, xy) for tin in (ground, design, *tops))

@@ -8,13 +8,13 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.earthwork.plane import Plane, plane_falling, plane_through, volume_to_level, volume_to_plane
-from plugin.core.earthwork.ring import BaseKind, ring_base, volume_to_ring
+from plugin.core.earthwork.plane import Plane, plane_falling, plane_through
+from plugin.core.earthwork.ring import BaseKind, ring_base
 from plugin.core.earthwork.uncovered import coverage
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.earthwork.zero_line import zero_line
 from plugin.core.messages import SurveyError
-from tests.core.earthworks import FRUSTUM, closed, frustum, square, surface
+from tests.core.earthworks import FRUSTUM, closed, frustum, square, surface, volume_in_ring, volume_to
 from tests.core.surfaces import ORIGIN, delaunay_tin, hills, random_tin
 
 
@@ -23,7 +23,7 @@ def rough(seed, n=300):
 
 
 def test_frustum_and_pyramid():
-    assert volume_to_level(frustum(), 10).cut == pytest.approx(FRUSTUM, rel=1e-12)
+    assert volume_to(frustum(), 10).cut == pytest.approx(FRUSTUM, rel=1e-12)
     assert volume_between(surface(square(60, 10)), frustum()).fill == pytest.approx(FRUSTUM, rel=1e-12)
     pyramid = surface(np.vstack([square(30, 0), [[15, 15, 7]]]))
     found = volume_between(pyramid, surface(square(30, 0)))
@@ -36,7 +36,7 @@ def test_wedge_with_a_short_ridge():
     ridge = np.array([[8, 6, 9], [20, 6, 9.0]])
     ribs = [np.array([base[i], ridge[j]]) for i, j in ((0, 0), (1, 1), (2, 1), (3, 0))]
     wedge = surface(np.vstack([base, ridge]), [ridge, *ribs])
-    assert volume_to_level(wedge, 5).cut == pytest.approx(12 * 4 / 6 * (2 * 30 + 12), rel=1e-12)
+    assert volume_to(wedge, 5).cut == pytest.approx(12 * 4 / 6 * (2 * 30 + 12), rel=1e-12)
 
 
 def test_planes_through_each_other():
@@ -44,7 +44,7 @@ def test_planes_through_each_other():
     xy = np.array([[0, 0], [100, 0], [100, 40], [0, 40.0]])
     tilted = surface(np.column_stack([xy, xy[:, 0] - 30]))
     level = surface(np.vstack([np.column_stack([xy, np.zeros(4)]), [[31.4159, 17.77, 0], [62.1, 8.3, 0]]]))
-    for found in (volume_between(tilted, level), volume_to_level(tilted, 0)):
+    for found in (volume_between(tilted, level), volume_to(tilted, 0)):
         assert found.cut == pytest.approx(70**2 / 2 * 40, rel=1e-12)
         assert found.fill == pytest.approx(30**2 / 2 * 40, rel=1e-12)
         assert (found.cut_area, found.fill_area) == (pytest.approx(2800), pytest.approx(1200))
@@ -70,14 +70,14 @@ def test_cone_and_cap_as_polyhedra_and_in_the_limit(n):
     cone = surface(np.vstack([np.column_stack([circle, np.zeros(n)]), [[25, 25, 9]]]))
     after = np.roll(circle, -1, axis=0)
     area = 0.5 * np.sum(circle[:, 0] * after[:, 1] - circle[:, 1] * after[:, 0])
-    found = volume_to_level(cone, 0).cut
+    found = volume_to(cone, 0).cut
     assert found == pytest.approx(area * 9 / 3, rel=1e-9)
     assert found == pytest.approx(np.pi * 20**2 * 9 / 3, rel=8 / n**2)
     radius, reach = 50.0, np.linspace(0, 20, n // 4 + 1)[1:]
     rings = [np.column_stack([(circle - 25) * r / 20 + 25, np.full(n, np.sqrt(radius**2 - r**2))]) for r in reach]
     cap = surface(np.vstack([*rings, [[25, 25, radius]]]))
     height = radius - np.sqrt(radius**2 - 20**2)
-    assert volume_to_level(cap, radius - height).cut == pytest.approx(
+    assert volume_to(cap, radius - height).cut == pytest.approx(
         np.pi * height**2 * (3 * radius - height) / 3, rel=80 / n**2
     )
 
@@ -116,7 +116,7 @@ def test_difference_of_volumes_to_a_level():
     assert both.existing_only == pytest.approx(a.plan_area - both.common_area)
     square_a, square_b = (delaunay_tin(np.vstack([p, corners()]), hills(*np.vstack([p, corners()]).T)) for p in xy)
     net = volume_between(square_a, square_b).net
-    assert net == pytest.approx(volume_to_level(square_b, 90).cut - volume_to_level(square_a, 90).cut, rel=1e-9)
+    assert net == pytest.approx(volume_to(square_b, 90).cut - volume_to(square_a, 90).cut, rel=1e-9)
 
 
 def corners():
@@ -157,30 +157,30 @@ def test_sloping_plane_by_the_prism_formula():
     area = 0.5 * (one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0])
     depth = corner[:, :, 2] - (80 + 0.02 * (corner[:, :, 0] - 10) - 0.03 * (corner[:, :, 1] - 5))
     assert depth.min() > 0
-    found = volume_to_plane(tin, plane)
+    found = volume_to(tin, plane)
     assert found.cut == pytest.approx(np.sum(area * depth.mean(axis=1)), rel=1e-12)
     assert (found.existing_only, found.design_only) == (pytest.approx(0, abs=1e-9), pytest.approx(0, abs=1e-9))
 
 
 def test_stockpile_from_its_toe_line_and_pit_from_its_rim():
     toe = square(40, 10, (10, 10)) + np.append(ORIGIN, 0)
-    found = volume_to_ring(frustum(), toe)
-    assert found.volume.fill == pytest.approx(FRUSTUM, rel=1e-12)
-    assert found.volume.cut == pytest.approx(0, abs=1e-9)
-    assert found.volume.design_only == pytest.approx(60**2 - 40**2)
+    found = volume_in_ring(frustum(), toe)
+    assert found.fill == pytest.approx(FRUSTUM, rel=1e-12)
+    assert found.cut == pytest.approx(0, abs=1e-9)
+    assert found.design_only == pytest.approx(60**2 - 40**2)
     pit = replace(frustum(), vertices=frustum().vertices * [1, 1, -1])
-    assert volume_to_ring(pit, toe * [1, 1, -1]).volume.cut == pytest.approx(FRUSTUM, rel=1e-12)
+    assert volume_in_ring(pit, toe * [1, 1, -1]).cut == pytest.approx(FRUSTUM, rel=1e-12)
 
 
 def test_ring_without_heights_takes_them_from_the_surface():
     toe = square(44, 0, (8, 8))[:, :2] + ORIGIN
-    found = volume_to_ring(frustum(), closed(toe))
-    assert found.volume.fill == pytest.approx(FRUSTUM, rel=1e-9)
-    assert found.messages[0].text.code == "earthwork.ring_from_surface"
+    base, said = ring_base(frustum(), closed(toe))
+    assert volume_between(base, frustum()).fill == pytest.approx(FRUSTUM, rel=1e-9)
+    assert said[0].text.code == "earthwork.ring_from_surface"
     with pytest.raises(SurveyError, match="leaves the surface for"):
-        volume_to_ring(frustum(), toe + 30)
+        ring_base(frustum(), toe + 30)
     with pytest.raises(SurveyError, match="2 different corners"):
-        volume_to_ring(frustum(), toe[:2])
+        ring_base(frustum(), toe[:2])
 
 
 def test_what_is_not_covered_as_polygons():
@@ -210,7 +210,7 @@ def test_bases_of_a_stockpile_on_a_slope():
     toe = square(40, 10.0, (10, 10))
     toe[:, 2] += 0.1 * (toe[:, 0] - 10)  # 10 m in the west, 14 m in the east
     toe += np.append(ORIGIN, 0)
-    above = {kind: volume_to_ring(flat, toe, kind).volume.fill for kind in BaseKind}
+    above = {kind: volume_in_ring(flat, toe, kind).fill for kind in BaseKind}
     sloping = 40 * 40 * (5 - 0.1 * 40 / 2)
     assert above[BaseKind.SURFACE] == pytest.approx(sloping, rel=1e-9)
     assert above[BaseKind.PLANE] == pytest.approx(sloping, rel=1e-9)

@@ -9,7 +9,6 @@ from pathlib import Path
 import ezdxf
 import numpy as np
 import pytest
-from landxml_rules import broken_rules
 from test_job import hill, run, write
 
 from plugin.core.arguments.parser import make_parser
@@ -18,6 +17,7 @@ from plugin.core.handover.landxml_read import read_landxml
 from plugin.core.handover.mesh import read_2dm
 from plugin.core.job.run import run_job
 from plugin.core.progress import Cancelled
+from tests.core.landxml_rules import broken_rules
 
 EVERYTHING = ("--landxml", "--dxf", "--smooth", "0.25", "--dem", "1", "--thin", "0.05")
 #: A breakline across the hill.

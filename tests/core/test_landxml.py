@@ -10,9 +10,7 @@ import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from landxml_rules import broken_rules
 from pyproj import CRS
-from surfaces import delaunay_tin, random_tin, ring
 from test_mesh import same_surface, with_kinds
 
 from plugin.core.alignment.curves import fit_heights
@@ -44,6 +42,8 @@ from plugin.core.points.pointset import make_points
 from plugin.core.progress import Cancelled
 from plugin.core.surface.tin import GRID, Tin
 from plugin.core.units import LengthUnit
+from tests.core.landxml_rules import broken_rules
+from tests.core.surfaces import delaunay_tin, random_tin, ring
 
 MOMENT = datetime(2024, 5, 6, 7, 8, 9, tzinfo=timezone.utc)
 

@@ -11,7 +11,6 @@ from typing import List
 import numpy as np
 import pytest
 from pyproj import CRS
-from surfaces import random_tin, ring
 from test_landxml import ALIGNMENT, NASTY
 
 from plugin.core.handover.edges import rim_lines
@@ -21,6 +20,7 @@ from plugin.core.handover.landxml_write import write_landxml
 from plugin.core.messages import SurveyError
 from plugin.core.points.pointset import make_points
 from plugin.core.surface.mesh import twins_of
+from tests.core.surfaces import random_tin, ring
 
 COUNT, PARTS = 1500, 5
 

@@ -6,11 +6,11 @@ from itertools import product
 
 import numpy as np
 import pytest
-from exact_check import circle, turn
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from plugin.core.surface.predicates import LIMIT, in_circle, orientation
+from tests.core.exact_check import circle, turn
 
 whole = st.integers(0, LIMIT - 1)
 place = st.tuples(whole, whole)

@@ -9,7 +9,6 @@ import numpy as np
 import pytest
 from pyproj import CRS
 from shapely.geometry import Point, Polygon
-from surfaces import ORIGIN, delaunay_tin, random_tin
 
 from plugin.core.alignment.line import make_alignment
 from plugin.core.georeference.control import ControlPoints
@@ -33,6 +32,7 @@ from plugin.core.handover.setout_table import (
 )
 from plugin.core.messages import SurveyError
 from plugin.core.units import LengthUnit
+from tests.core.surfaces import ORIGIN, delaunay_tin, random_tin
 
 
 def points(*names, crs=None):

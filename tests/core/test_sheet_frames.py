@@ -4,12 +4,12 @@ import numpy as np
 import pytest
 import shapely
 from pyproj import CRS, Geod, Transformer
-from surfaces import delaunay_tin, random_tin, ring
 
 from plugin.core.contours.spread import spread_spots
 from plugin.core.georeference.ground_grid import grid_convergence
 from plugin.core.handover.frames import MOST_SHEETS, grid_spacing, sheet_frames
 from plugin.core.messages import SurveyError
+from tests.core.surfaces import delaunay_tin, random_tin, ring
 
 
 def ring_tin():

@@ -7,11 +7,11 @@ from typing import Dict, List, Tuple
 import numpy as np
 import pytest
 from scipy.spatial import Delaunay
-from terrains import delaunay_tin, random_terrains, tin_of
 
 from plugin.core.contours.spots import SpotKind, Spots, find_spots
 from plugin.core.progress import Cancelled
 from plugin.core.surface.tin import Tin
+from tests.core.terrains import delaunay_tin, random_terrains, tin_of
 
 
 def grid_tin(z: np.ndarray) -> Tin:

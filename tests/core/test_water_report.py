@@ -5,7 +5,6 @@ import re
 
 import numpy as np
 import pytest
-from drainage_grounds import cone, gridded, plane
 from test_drainage_ponds import basins
 
 from plugin.core.drainage.analysis import analyse, compare
@@ -19,6 +18,7 @@ from plugin.core.report.labels import Words
 from plugin.core.report.water_page import write_change_page, write_ponds_page, write_water_page
 from plugin.core.report.water_sections import water_body
 from plugin.core.surface.tin import Tin
+from tests.core.drainage_grounds import cone, gridded, plane
 
 SIDE = np.arange(0.0, 21.0)
 WORDS = Words()

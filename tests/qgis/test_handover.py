@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 from typing import Any, Dict
 
@@ -10,8 +9,7 @@ import numpy as np
 import pytest
 from in_qgis import DEMO, Listener, Profile, layer_of, memory_layer, message_of
 
-sys.path.append(str(Path(__file__).parent.parent / "core"))
-from landxml_rules import broken_rules
+from tests.core.landxml_rules import broken_rules
 
 # LandXML
 

@@ -9,7 +9,6 @@ from fractions import Fraction
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..units import LengthUnit
 from .lines import ContourOptions
 
 #: More levels than this on one surface are a slip of the keyboard, not a drawing.
@@ -57,14 +56,6 @@ class Levels:
 
     def __len__(self) -> int:
         return len(self.step)
-
-
-def half_foot(unit: LengthUnit = LengthUnit.FOOT) -> ContourOptions:
-    """Contours every half foot, every second one (a whole foot) heavier.
-
-    Half a foot is the interval of a small street survey: common practice, no source.
-    """
-    return ContourOptions(interval=0.5, unit=unit, index_every=2)
 
 
 def check_options(options: ContourOptions) -> None:

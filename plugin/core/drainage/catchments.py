@@ -54,19 +54,6 @@ class Catchments:
         """Mask (k,) of catchments whose water stays on the site."""
         return np.isin(self.outlet, (Outlet.PIT, Outlet.POND))
 
-    @property
-    def of_triangle(self) -> np.ndarray:
-        """Catchment (m,) that has most of each triangle, of equal shares the first."""
-        fates = self.fates
-        m = len(fates.start) - 1
-        names, row = np.unique(fates.triangle * np.int64(len(self) + 1) + self.of_strip, return_inverse=True)
-        share = np.bincount(row.ravel(), fates.area, len(names))
-        triangle, catchment = names // (len(self) + 1), names % (len(self) + 1)
-        order = np.lexsort((-catchment, share, triangle))
-        result = np.full(m, -1, np.int64)
-        result[triangle[order]] = catchment[order]  # the greatest share is written last
-        return result
-
 
 def find_catchments(fates: Fates, ponds: Optional[Ponds] = None, overflow: bool = False) -> Catchments:
     """The catchments of all outlets of ``fates``.

@@ -14,7 +14,6 @@ from typing import Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from .catchments import Catchments
 
 SOURCE = "Kuichling 1889, Trans. ASCE 20"
 #: Areas beyond which the method is commonly not used, m²: 200 acres, about 80 ha (common practice, no source).
@@ -102,10 +101,3 @@ def peak_flows(
     if large:
         cautions.append(message(LARGE_CATCHMENT, count=large))
     return PeakFlows(flow, area_m2 / _AREA[units], coefficient, intensity, units, tuple(cautions))
-
-
-def mean_coefficients(catchments: Catchments, coefficient: np.ndarray) -> np.ndarray:
-    """Runoff coefficient (k,) of each catchment, the mean by area of those of its ground, given by triangle (m,)."""
-    area, strip = catchments.fates.area, np.asarray(coefficient, float)[catchments.fates.triangle]
-    mean: np.ndarray = np.bincount(catchments.of_strip, area * strip, len(catchments)) / catchments.area
-    return mean

@@ -3,18 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Callable, Dict, Optional, Tuple, Union
+from typing import Callable, Dict, Tuple
 
 import numpy as np
 from scipy.optimize import brentq
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..progress import Progress, silent
-from ..surface.tin import Tin
-from .grading import Grading
-from .pad import grade_pad
-from .plane import Plane, volume_to_plane
-from .side_slopes import SideSlopes
 from .volume import Volume
 
 BAD_FACTOR = Text(
@@ -47,52 +41,41 @@ _FARTHEST = 10_000.0
 @dataclass(frozen=True)
 class Balance:
     """``shift``: metres added to the design's first height; ``volume``: cut and fill there; ``rest``: cut times
-    factor less fill less surplus, cubic metres, about 0. ``grading``: the design, if slopes were graded."""
+    factor less fill less surplus, cubic metres, about 0."""
 
     shift: float
     volume: Volume
     rest: float
-    grading: Optional[Grading]
     messages: Tuple[Message, ...]
 
 
-Outcome = Union[Volume, Grading]
-
-
-def balance(
-    design: Callable[[float], Outcome], factor: float = 1.0, surplus: float = 0.0, step: float = 1.0
-) -> Balance:
+def balance(design: Callable[[float], Volume], factor: float = 1.0, surplus: float = 0.0, step: float = 1.0) -> Balance:
     """Find the shift (m) for which cut × factor = fill + surplus.
 
-    ``design(shift)``: the volume or grading with the design so much higher; with it, cut falls and fill grows.
+    ``design(shift)``: the volume with the design so much higher; with it, cut falls and fill grows.
     ``factor``: cubic metres of fill from one of cut; ``surplus``: cubic metres of fill to be left over (less than 0:
     to be brought in). ``step``: metres of the first look around. By Brent's method (Brent 1973) between a height with
     too much and one with too little. Raises SurveyError for a factor not above 0 and where no height does it.
     """
     if not 0 < factor < np.inf or not np.isfinite(surplus):
         raise SurveyError(BAD_FACTOR, factor=factor)
-    known: Dict[float, Outcome] = {}
+    known: Dict[float, Volume] = {}
 
     def rest(shift: float) -> float:
         if shift not in known:
             known[shift] = design(shift)
-        volume = _volume(known[shift])
+        volume = known[shift]
         return volume.cut * factor - volume.fill - surplus
 
     low, high = _bracket(rest, step, surplus)
     shift = low if low == high else float(brentq(rest, low, high, xtol=_EXACT / 4, rtol=1e-14))
     left = rest(shift)
-    found = known[shift]
-    volume = _volume(found)
+    volume = known[shift]
     said: Tuple[Message, ...] = ()
     allowed = 1e-3 * (volume.common_area * max(1.0, factor) + 1.0)  # what a millimetre would move
     if abs(left) > allowed:
         said = (message(JUMP, rest=left),)
-    return Balance(shift, volume, left, found if isinstance(found, Grading) else None, said)
-
-
-def _volume(found: Outcome) -> Volume:
-    return found.volume if isinstance(found, Grading) else found
+    return Balance(shift, volume, left, said)
 
 
 def _bracket(rest: Callable[[float], float], step: float, surplus: float) -> Tuple[float, float]:
@@ -107,29 +90,3 @@ def _bracket(rest: Callable[[float], float], step: float, surplus: float) -> Tup
             return min(at, after), max(at, after)
         at, step = after, step * 2
     raise SurveyError(NO_BALANCE, low=min(0.0, at), high=max(0.0, at), surplus=surplus)
-
-
-def balance_plane(existing: Tin, plane: Plane, factor: float = 1.0, surplus: float = 0.0) -> Balance:
-    """Shift of a plane over all of the existing surface, without slopes; see :func:`balance`."""
-    return balance(lambda shift: volume_to_plane(existing, plane.raised(shift)), factor, surplus)
-
-
-def balance_pad(
-    existing: Tin,
-    outline: np.ndarray,
-    first: Union[float, Plane],
-    slopes: SideSlopes = SideSlopes(),  # noqa: B008  frozen
-    factor: float = 1.0,
-    surplus: float = 0.0,
-    progress: Progress = silent,
-) -> Balance:
-    """Shift of a pad's level or plane, slopes graded at each try; see :func:`balance` and :func:`.pad.grade_pad`."""
-    plane = first if isinstance(first, Plane) else Plane(float(first))
-    tries = [0]
-
-    def design(shift: float) -> Grading:
-        tries[0] += 1
-        progress(1 - 0.85 ** tries[0], "earthwork")
-        return grade_pad(existing, outline, plane.raised(shift), slopes)
-
-    return balance(design, factor, surplus)

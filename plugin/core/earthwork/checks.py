@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Optional, Tuple
+from typing import List, Tuple
 
 import numpy as np
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..surface.raster import sample_grid
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..surface.tin import Tin
 from .centreline import make_stations
-from .partition import joined_bounds
 from .regions import RegionVolumes, volumes_by_region
 from .sections import section_areas, strips_between
-from .volume import Volume, volume_between
 
 BY_GRID = Text("earthwork.by_grid", QT_TRANSLATE_NOOP("core", "grid of {cell:g} m"))
 BY_END_AREAS = Text("earthwork.by_end_areas", QT_TRANSLATE_NOOP("core", "average end areas every {step:g} m"))
@@ -43,15 +40,6 @@ WHY_PRISMOIDS = Text(
         "that changes between the sections, and from bends ({overlap:.1f} m² of the strip lie in several sections).",
     ),
 )
-BAD_CELL = Text(
-    "earthwork.cell",
-    QT_TRANSLATE_NOOP(
-        "core", "A grid of {cell} m over this ground would have {count:.0f} cells; give a cell size for up to {most}."
-    ),
-)
-
-_MOST_CELLS = 50_000_000
-_BLOCK = 10_000_000
 
 
 @dataclass(frozen=True)
@@ -89,40 +77,6 @@ def prismoidal(station: np.ndarray, area: np.ndarray, middle: np.ndarray) -> flo
     """Volume from areas (s,) at stations and ``middle`` areas (s - 1,) halfway: L (A₁ + 4 Aₘ + A₂) / 6, summed."""
     area, middle = np.asarray(area, float), np.asarray(middle, float)
     return float(np.sum(np.diff(station) * (area[:-1] + 4 * middle + area[1:]) / 6))
-
-
-def grid_volume(existing: Tin, design: Tin, cell: float) -> Volume:
-    """Volume by depths at the middles of square cells (m), each counted for its whole cell.
-
-    Raises SurveyError for a cell size that isn't above 0 or makes over 50 million cells.
-    """
-    west, south, east, north = joined_bounds([existing, design])
-    count = (east - west) * (north - south) / cell**2 if cell > 0 else float("inf")
-    if not count <= _MOST_CELLS:
-        raise SurveyError(BAD_CELL, cell=cell, count=count, most=_MOST_CELLS)
-    first_column, first_row = np.floor(west / cell), np.floor(south / cell)
-    columns, rows = int(np.ceil(east / cell) - first_column), int(np.ceil(north / cell) - first_row)
-    sums = np.zeros(7)
-    step = max(1, _BLOCK // columns)
-    for start in range(0, rows, step):
-        frame = first_column * cell, (first_row + start) * cell, cell, columns, min(step, rows - start)
-        one, other = sample_grid(existing, *frame), sample_grid(design, *frame)
-        depth = other - one
-        both = depth[np.isfinite(depth)]
-        cut, fill = both < 0, both > 0
-        only = [np.isfinite(a) & np.isnan(b) for a, b in ((one, other), (other, one))]
-        counts = [cut.sum(), fill.sum(), len(both), only[0].sum(), only[1].sum()]
-        sums += np.array([-both[cut].sum(), both[fill].sum(), *counts], float)
-    cut, fill, cut_area, fill_area, common, first, second = (float(v) for v in sums * cell**2)
-    return Volume(cut, fill, cut_area, fill_area, common, first, second)
-
-
-def check_by_grid(existing: Tin, design: Tin, cell: float, exact: Optional[Volume] = None) -> MethodCheck:
-    """The grid's volume beside the exact one."""
-    exact = volume_between(existing, design) if exact is None else exact
-    found = grid_volume(existing, design, cell)
-    why = message(WHY_GRID, area=found.common_area, exact=exact.common_area)
-    return MethodCheck(message(BY_GRID, cell=cell), found.cut, found.fill, exact.cut, exact.fill, why)
 
 
 def check_by_sections(

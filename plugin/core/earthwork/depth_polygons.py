@@ -21,7 +21,7 @@ UNCHANGED = 0
 def depth_polygons(comparison: Comparison, limits: Sequence[float]) -> Tuple[LabelledPolygon, ...]:
     """Connected ground of one class of depth, largest first.
 
-    ``limits`` as for :func:`..depths.volumes_by_depth`. ``label``: 1 for the shallowest fill, rising with depth; -1 for
+    ``limits`` as for :func:`.depths.volumes_in_depths`. ``label``: 1 for the shallowest fill, rising with depth; -1 for
     the shallowest cut and down; ``UNCHANGED`` where the surfaces coincide. Corners stand on the 0.1 mm grid of the
     surfaces; areas differ from the exact ones by that.
     """

@@ -8,9 +8,8 @@ from typing import Iterable, Iterator, List, Sequence, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..surface.tin import Tin
 from ..units import nice_step
-from .overlay import Pieces, common_pieces
+from .overlay import Pieces
 from .polygons import areas, integrals, positive_parts
 
 BAD_DEPTHS = Text(
@@ -36,17 +35,12 @@ class DepthClass:
         return self.low < 0
 
 
-def volumes_by_depth(existing: Tin, design: Tin, limits: Sequence[float]) -> Tuple[DepthClass, ...]:
+def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tuple[DepthClass, ...]:
     """Cut and fill by depth: classes from the deepest cut to the deepest fill.
 
     ``limits``: k rising depths above 0 (m), used for cut and for fill; they make 2 (k + 1) classes, whose volumes and
     areas add up to cut and fill. Raises SurveyError for limits that don't rise.
     """
-    return volumes_in_depths(common_pieces(existing, design), limits)
-
-
-def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tuple[DepthClass, ...]:
-    """As :func:`volumes_by_depth`, of pieces."""
     steps = depth_steps(limits)
     sums = np.zeros((2, len(steps) - 1, 2))
     for part in pieces:

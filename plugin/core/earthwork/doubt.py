@@ -137,20 +137,6 @@ class Derivatives:
     fill_area: np.ndarray
 
 
-def vertex_sigma(tin: Tin, point_sigma: np.ndarray, otherwise: float = float("nan")) -> np.ndarray:
-    """Standard deviation (n,) of the height of each vertex.
-
-    ``point_sigma``: (p,) of the survey's points, nan where unknown (``PointSet.sigma_v``); ``otherwise``: where it
-    is unknown and for vertices that lines gave. Raises SurveyError where nothing is known.
-    """
-    sigma = np.full(len(tin.vertices), otherwise)
-    of_point = np.flatnonzero(tin.vertex_source >= 0)
-    own = np.asarray(point_sigma, float)[tin.vertex_source[of_point]]
-    known = np.isfinite(own)
-    sigma[of_point[known]] = own[known]
-    return _checked(sigma, len(tin.vertices))
-
-
 def volume_doubt(
     existing: Tin,
     design: Tin,

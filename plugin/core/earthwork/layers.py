@@ -7,9 +7,8 @@ from typing import Iterable, Iterator, List, Sequence, Tuple
 
 import numpy as np
 
-from ..progress import Progress, silent
 from ..surface.tin import Tin
-from .overlay import Pieces, Triangles, common_pieces, split_pieces
+from .overlay import Pieces, Triangles, split_pieces
 from .polygons import integrals, positive_parts
 
 
@@ -41,19 +40,12 @@ class LayerVolumes:
     cut: float
 
 
-def cut_by_layer(
-    existing: Tin, design: Tin, uppermost: str, layers: Sequence[Layer], progress: Progress = silent
-) -> LayerVolumes:
-    """Exact cut of each material between existing ground and design.
+def layers_in_cut(pieces: Iterable[Pieces], uppermost: str, layers: Sequence[Layer]) -> LayerVolumes:
+    """Exact cut of each material between existing ground and design, of pieces between them.
 
     ``uppermost``: name of the material at the surface; ``layers``: those below it, from above to below. Where a
     top rises over the top of a layer above it (or the ground), the one above ends there: the material does not exist.
     """
-    return layers_in_cut(common_pieces(existing, design, progress), uppermost, layers)
-
-
-def layers_in_cut(pieces: Iterable[Pieces], uppermost: str, layers: Sequence[Layer]) -> LayerVolumes:
-    """As :func:`cut_by_layer`, of pieces."""
     tops = [layer.top for layer in layers]
     below = np.zeros(len(layers) + 1)  # cut below the ground, below the first top, and so on, where all are known
     whole = 0.0

@@ -8,9 +8,7 @@ from typing import Iterable, Iterator
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..progress import Progress, silent
-from ..surface.tin import Tin
-from .overlay import Pieces, common_pieces
+from .overlay import Pieces
 from .volume import Volume, sum_volumes
 
 BAD_VALUE = Text(
@@ -94,17 +92,13 @@ class StrippedVolume:
     volume: Volume
 
 
-def volume_after_stripping(existing: Tin, design: Tin, depth: float, progress: Progress = silent) -> StrippedVolume:
+def strip_pieces(pieces: Iterable[Pieces], depth: float) -> StrippedVolume:
     """Strip topsoil of even ``depth`` (m) wherever earth is moved, then cut and fill from there.
 
     Ground where the surfaces coincide stays as it is. Topsoil and cut less fill add up to cut less fill without
-    stripping plus what fills the stripped ground. Raises SurveyError for a depth below 0.
+    stripping plus what fills the stripped ground. Areas that are not compared are 0. Raises SurveyError for a depth
+    below 0.
     """
-    return strip_pieces(common_pieces(existing, design, progress), depth)
-
-
-def strip_pieces(pieces: Iterable[Pieces], depth: float) -> StrippedVolume:
-    """As :func:`volume_after_stripping`, of pieces; areas that are not compared are 0."""
     _check(STRIP_DEPTH, depth, 0, 100)
     volume = sum_volumes(_moved(pieces, depth), 0.0, 0.0)
     return StrippedVolume(volume.common_area * depth, volume.common_area, volume)

@@ -12,7 +12,6 @@ from ..points.pointset import make_points
 from ..surface.build import build_surface
 from ..surface.tin import Tin
 from .overlay import Pieces
-from .volume import Volume, sum_volumes
 
 BAD_PLANE = Text(
     "earthwork.plane",
@@ -88,17 +87,3 @@ def plane_pieces(existing: Tin, plane: Plane) -> Iterator[Pieces]:
         local = replace(plane, easting=plane.easting - existing.origin[0], northing=plane.northing - existing.origin[1])
         height = local.at(corner[:, :, :2])
         yield Pieces(x, y, existing.origin, number, np.zeros(len(number), np.int64), z, height)
-
-
-def volume_to_plane(existing: Tin, plane: Plane) -> Volume:
-    """Cut and fill to make a plane of all of the existing surface: exact, triangle by triangle."""
-    area = existing.plan_area
-    return sum_volumes(plane_pieces(existing, plane), area, area)
-
-
-def volume_to_level(existing: Tin, level: float) -> Volume:
-    """Cut and fill to make all of the existing surface level at ``level`` metres.
-
-    Cut is the volume above the level, fill the volume below it.
-    """
-    return volume_to_plane(existing, Plane(level))

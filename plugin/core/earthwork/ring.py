@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from enum import Enum
 from typing import Tuple
 
@@ -15,7 +14,6 @@ from ..surface.along import SAME_PLACE, lay_line
 from ..surface.build import build_surface
 from ..surface.tin import Tin
 from .plane import Plane
-from .volume import Volume, volume_between
 
 SHORT_RING = Text(
     "earthwork.short_ring",
@@ -49,26 +47,6 @@ class BaseKind(Enum):
     PLANE = "plane"
     LOWEST = "lowest"
     HIGHEST = "highest"
-
-
-@dataclass(frozen=True)
-class RingVolume:
-    """``volume``: with the base as existing and the surface as design, so that ``fill`` is what stands above the base
-    (a stockpile) and ``cut`` what is missing below it (a pit or basin). ``base``: the base surface."""
-
-    volume: Volume
-    base: Tin
-    messages: Tuple[Message, ...]
-
-
-def volume_to_ring(surface: Tin, ring: np.ndarray, kind: BaseKind = BaseKind.SURFACE) -> RingVolume:
-    """Volume between a surface and the base that a closed line spans.
-
-    As :func:`ring_base`, which says what the base is and what is refused. Ground inside the ring that the surface
-    lacks is ``volume.existing_only``; all outside the ring is ``volume.design_only``.
-    """
-    base, said = ring_base(surface, ring, kind)
-    return RingVolume(volume_between(base, surface), base, said)
 
 
 def ring_base(surface: Tin, ring: np.ndarray, kind: BaseKind = BaseKind.SURFACE) -> Tuple[Tin, Tuple[Message, ...]]:

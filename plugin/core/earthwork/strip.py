@@ -20,6 +20,7 @@ from .centreline import Stations, make_stations
 from .grading import Grading, Platform, grade
 from .rim import Rim
 from .side_slopes import SideSlopes
+from .volume import Volume
 
 BAD_SECTION = Text(
     "earthwork.section",
@@ -248,9 +249,9 @@ def balance_strip(
     profile = np.asarray(profile, float).reshape(-1, 2)
     tries = [0]
 
-    def design(shift: float) -> Grading:
+    def design(shift: float) -> Volume:
         tries[0] += 1
         progress(1 - 0.85 ** tries[0], "earthwork")
-        return grade_strip(existing, centreline, profile + np.array([0.0, shift]), section, step, sloped_ends)
+        return grade_strip(existing, centreline, profile + np.array([0.0, shift]), section, step, sloped_ends).volume
 
     return balance(design, factor, surplus)

@@ -64,11 +64,6 @@ class Adjustment:
             deviation = self.unit_sigma * self.sigma * np.sqrt(self.redundancy)
             return np.where(self.redundancy > 1e-9, self.residuals / deviation, np.nan)
 
-    @property
-    def square_sum(self) -> float:
-        """Weighted sum of squared residuals."""
-        return float(((self.residuals / self.sigma) ** 2).sum())
-
 
 @dataclass(frozen=True)
 class PointTest:

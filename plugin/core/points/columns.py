@@ -42,8 +42,6 @@ ROLES: Dict[str, Kind] = {
     "ellipsoidal_height": Kind.COORDINATE,
     "pole_height": Kind.NUMBER,
 }
-#: A point needs these, or latitude and longitude in place of the first two; see :func:`coordinates_of`.
-COORDINATES: Tuple[str, ...] = ("easting", "northing", "height")
 
 #: Short words for roles in a mapping.
 _ALIASES = {

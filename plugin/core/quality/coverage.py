@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import csv
 from dataclasses import dataclass, field
-from typing import List, Optional, Sequence, Tuple
+from typing import List, Optional, Tuple
 
 import numpy as np
 
@@ -117,15 +117,6 @@ def coverage(tin: Tin, points: PointSet, options: CoverageOptions = CoverageOpti
         along, _step_percentile(points, 95), across, max_edge, max_radius, long, long_area, float(area.sum()), circles,
         again, tuple(said),
     )  # fmt: skip
-
-
-def share_over(tin: Tin, limits: Sequence[float]) -> np.ndarray:
-    """Share (k,) of the site's area in triangles with a free edge over each of ``limits`` (k) metres."""
-    longest, area = _longest_free(tin, _edge_lengths(tin)), _areas(tin)
-    order = np.argsort(longest)
-    below = np.concatenate([[0.0], np.cumsum(area[order])])
-    share: np.ndarray = 1.0 - below[np.searchsorted(longest[order], np.asarray(limits, float), "right")] / below[-1]
-    return share
 
 
 def places_to_walk(openings: Openings) -> PointSet:
