@@ -21,7 +21,7 @@ from .parts import connected_parts
 from .pieces import triangulate_piece
 
 #: Points of one tile; measured to be about the cheapest for Qhull and the seams together.
-TILE_POINTS = 5000
+TILE_POINTS = 2000
 _THREADS = 2  # Qhull runs without Python's lock; more threads gain little
 
 

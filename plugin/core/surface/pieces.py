@@ -28,8 +28,9 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
         return _NONE, _NONE
     try:
         vertex, twin = _by_qhull(x, y)
-        if not is_triangulation(x, y, vertex, twin):
-            vertex, twin = _fill_rim(x, y, vertex, twin)
+        if is_triangulation(x, y, vertex, twin):
+            return vertex, twin
+        vertex, twin = _fill_rim(x, y, vertex, twin)
         if is_triangulation(x, y, vertex, twin):
             return vertex, twin
     except (QhullError, ValueError):
@@ -60,16 +61,11 @@ def _by_qhull(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
 
 def _twins_from_neighbours(corner: np.ndarray, opposite: np.ndarray) -> np.ndarray:
     """Twins from Qhull's neighbours, which are numbered by the corner opposite to the edge."""
-    beyond = opposite[:, [2, 0, 1]]  # across the edge that starts at corner 0, 1, 2
-    start = corner
-    twin = np.full(corner.shape, -1, np.int32)
-    for slot in range(3):
-        other = beyond[:, slot]
-        for other_slot in range(3):
-            meets = (other >= 0) & (corner[other, (other_slot + 1) % 3] == start[:, slot])
-            twin[meets, slot] = 3 * other[meets] + other_slot
-    flat: np.ndarray = twin.ravel()
-    return flat
+    beyond = opposite[:, [2, 0, 1]].ravel()  # across the edge that starts at corner 0, 1, 2
+    end = corner[:, [1, 2, 0]].ravel()
+    starts_there = corner[beyond] == end[:, None]
+    slot = starts_there[:, 1] + np.int32(2) * starts_there[:, 2]
+    return np.where(beyond >= 0, 3 * beyond + slot, np.int32(-1))
 
 
 def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray) -> bool:
@@ -83,7 +79,7 @@ def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.
         return False
     if np.any(orientation(x, y, corner[:, 0], corner[:, 1], corner[:, 2]) <= 0):
         return False
-    ends = vertex[following(np.arange(len(vertex)))]
+    ends = corner[:, [1, 2, 0]].ravel()
     inner = np.flatnonzero(twin >= 0)
     mates = twin[inner]
     if np.any(twin[mates] != inner) or np.any(vertex[mates] != ends[inner]) or np.any(ends[mates] != vertex[inner]):
