@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional
+from typing import Optional, Tuple
 
 import numpy as np
 
@@ -52,34 +52,43 @@ def cut(walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.n
         edges[fresh] = True
         looked = around(fresh, n)
         scores.cut(fresh, looked)
+    moved = edges[:-1]
     for _ in range(2):
-        edges = _settle(walk, sums, edges, sigma)
+        edges, moved = _settle(walk, sums, edges, moved, sigma)
     return _segments(walk, edges)
 
 
-def _settle(walk: Walk, sums: Sums, edges: np.ndarray, sigma: float) -> np.ndarray:
-    """Move every edge by up to two points to where the step is clearest."""
-    inner = np.flatnonzero(edges[:-1] & (np.append(-1, walk.piece[:-1]) == walk.piece))
+def _settle(
+    walk: Walk, sums: Sums, edges: np.ndarray, moved: np.ndarray, sigma: float
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Move edges by up to two points to where the step is clearest: those of mask ``moved`` (q,) and their neighbours.
+
+    The new edges (q + 1,), and a mask (q,) of those that moved.
+    """
+    first = np.append(-1, walk.piece[:-1]) != walk.piece
+    bounds = np.flatnonzero(edges[:-1] | first)
+    fresh = moved[bounds]
+    fresh = fresh | np.append(False, fresh[:-1]) | np.append(fresh[1:], False)
+    place = np.flatnonzero(fresh & ~first[bounds])
+    inner = bounds[place]
     if not len(inner):
-        return edges
-    bounds = np.flatnonzero(edges[:-1] | (np.append(-1, walk.piece[:-1]) != walk.piece))
-    place = np.searchsorted(bounds, inner)
+        return edges, np.zeros(len(walk), bool)
     before, after = bounds[place - 1], np.append(bounds, len(walk))[place + 1]
     best, clearest = inner.copy(), np.full(len(inner), -1.0)
+    low, high = np.maximum(inner - 6, before), np.minimum(inner + 6, after)
     for shift in (0, -1, 1, -2, 2):
         at = inner + shift
         fits = (at > before) & (at < after)
         c = np.where(fits, at, inner)
-        low, high = np.maximum(inner - 6, before), np.minimum(inner + 6, after)
         step, variance = offset_of(sums.over(c, high), sums.over(low, c), sigma, sums.trend(c))
         clear = np.where(fits, np.abs(step) / np.sqrt(variance), -1.0)
         better = clear > clearest * 1.02
         best[better], clearest[better] = c[better], clear[better]
-    moved = np.zeros(len(edges), bool)
-    moved[bounds] = True
-    moved[inner] = False
-    moved[best] = True
-    return moved
+    settled = edges.copy()
+    settled[bounds] = True
+    settled[inner] = False
+    settled[best] = True
+    return settled, settled[:-1] & ~edges[:-1]
 
 
 def around(places: np.ndarray, n: int) -> np.ndarray:

@@ -119,13 +119,12 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
     )
 
 
-def _steps(walk: Walk, sums: Sums, segments: Segments, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
-    step, spread = np.zeros(len(segments)), np.full(len(segments), np.inf)
-    k = np.flatnonzero(segments.joined)
-    if len(k):
-        step[k], variance = steps_between(walk, sums, segments, k - 1, k, scale.noise, scale.rough)
-        spread[k] = np.sqrt(variance)
-    return step, spread
+def _steps(
+    walk: Walk, sums: Sums, segments: Segments, k: np.ndarray, scale: Scale
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Step (m) at the start of segments ``k``, which the walk goes on to, and its standard deviation."""
+    step, variance = steps_between(walk, sums, segments, k - 1, k, scale.noise, scale.rough)
+    return step, np.sqrt(variance)
 
 
 def _merged(
@@ -134,15 +133,20 @@ def _merged(
     """Segments without the cuts that mean nothing, the weakest first: each cut that goes lets its neighbours be
     judged by more points. Also the step at the start of each, its standard deviation and how much it tells.
     """
-    for least in (1.5, 2.0, 2.5, 2.8, 3.0, PARTED, PARTED):
-        step, spread = _steps(walk, sums, segments, scale)
+    step, spread = np.zeros(len(segments)), np.full(len(segments), np.inf)
+    fresh = segments.joined
+    for least in (1.5, 2.0, 2.5, 2.8, 3.0, PARTED, PARTED, 0.0):
+        k = np.flatnonzero(fresh)
+        if len(k):
+            step[k], spread[k] = _steps(walk, sums, segments, k, scale)
         score = _scores(walk, segments, step, spread, aside, scale)
         lowest = (score <= np.append(np.inf, score[:-1])) & (score < np.append(score[1:], np.inf))
         weak = (score < least) & lowest
-        if weak.any():
-            segments = without_cuts(segments, weak)
-    step, spread = _steps(walk, sums, segments, scale)
-    return segments, step, spread, _scores(walk, segments, step, spread, aside, scale)
+        stay = np.flatnonzero(~weak)
+        # Only the steps beside a cut that goes are seen by more points than before.
+        fresh = (np.append(False, weak[:-1]) | np.append(weak[1:], False))[stay] & segments.joined[stay]
+        segments, step, spread = without_cuts(segments, weak), step[stay], spread[stay]
+    return segments, step, spread, score
 
 
 def _scores(
