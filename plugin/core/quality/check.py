@@ -18,7 +18,7 @@ from ..progress import Progress, part, silent
 from .coded import find_spikes
 from .crossings import breaks, find_meetings
 from .ground import pass_distance
-from .noise import white_sigma
+from .noise import usual_noise
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
@@ -273,7 +273,7 @@ def _measured(
 ) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
     rest = walk.take(good)
     index = rest.index
-    noise, _ = white_sigma(rest)
+    noise = usual_noise(rest)
     broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
     meetings = find_meetings(rest, broken, noise)
     whole = repeatability(rest, meetings, broken, walking_time(rest, marks.points.time[index]))

@@ -25,7 +25,7 @@ _SLOPE, _BEND = 0.5, 0.05  # what slope and half second derivative (1/m) of the 
 _FITS = 0.97  # windows less likely than this are over broken ground
 _STEP = 3.4  # standard deviations of a step of the ground
 _REACHES = (3, 5, 8)
-_SCORES = 100_000  # that tell how large they usually are
+_SCORES = 20_000  # that tell how large they usually are
 
 
 def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:

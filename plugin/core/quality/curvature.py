@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 
 from ..points.pointset import PointSet
-from .noise import roughness, white_sigma
+from .noise import roughness, usual_noise
 from .walk import make_walk
 
 
@@ -21,7 +21,7 @@ def ground_curvature(points: PointSet, spacing: float) -> float:
         return float("nan")
     x, y = points.easting[index] - points.easting[index[0]], points.northing[index] - points.northing[index[0]]
     walk = make_walk(index, x, y, points.height[index])
-    sigma, _ = white_sigma(walk)
+    sigma = usual_noise(walk)
     if not np.isfinite(sigma):
         return float("nan")
     departure = float(roughness(walk, sigma).at(np.array([spacing / 2]))[0])

@@ -7,6 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
+from .medians import CHUNK
 from .walk import Walk
 
 _MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
@@ -15,7 +16,8 @@ _CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3
 _LAGS = (1, 2, 4, 8, 16)
 _STRAIGHT = 0.95  # of the path through five points: their chord
 _LONG = 8.0  # median steps that four steps may make together
-_SAMPLE = 200_000  # points of a large walk that tell how rough the ground is
+_SAMPLE = 60_000  # points of a large walk that tell how noisy it is and how rough the ground
+_BLOCK = 1000  # of these follow each other
 
 
 @dataclass(frozen=True)
@@ -50,17 +52,23 @@ def robust_sigma(values: np.ndarray) -> float:
     return sigma
 
 
-def white_residuals(walk: Walk) -> np.ndarray:
+def white_residuals(walk: Walk, every: int = 1) -> np.ndarray:
     """Each height less the cubic through its two neighbours on either side, scaled to the noise of one height (q,).
 
-    nan where there are not two neighbours on either side. The cubic follows slope, curvature and uneven steps, so
-    only what is new at every point is left.
+    nan where there are not two neighbours on either side, and outside each ``every``-th block of a thousand points. The
+    cubic follows slope, curvature and uneven steps, so only what is new at every point is left.
     """
-    n = len(walk)
-    result = np.full(n, np.nan)
-    i = np.flatnonzero((np.arange(n) - 2 >= walk.first) & (np.arange(n) + 2 < walk.last))
-    if not len(i):
-        return result
+    result = np.full(len(walk), np.nan)
+    at = np.arange(len(walk))
+    i = np.flatnonzero((at // _BLOCK % every == 0) & (at - 2 >= walk.first) & (at + 2 < walk.last))
+    for start in range(0, len(i), CHUNK):
+        some = i[start : start + CHUNK]
+        result[some] = _off_cubics(walk, some)
+    return result
+
+
+def _off_cubics(walk: Walk, i: np.ndarray) -> np.ndarray:
+    """The residuals at points ``i`` (k,), nan where the track is not straight."""
     ahead_x, ahead_y = walk.x[i + 2] - walk.x[i - 2], walk.y[i + 2] - walk.y[i - 2]
     length = np.maximum(np.hypot(ahead_x, ahead_y), 1e-9)
     s = [
@@ -79,17 +87,21 @@ def white_residuals(walk: Walk) -> np.ndarray:
                     weight = weight * s[b] / (s[b] - s[a])
             residual -= weight * walk.z[i + (-2, -1, 1, 2)[a]]
             gain += weight**2
-        scaled = residual / np.sqrt(gain)
-    result[i[ordered]] = scaled[ordered]
-    return result
+        return np.where(ordered, residual / np.sqrt(gain), np.nan)
 
 
-def white_sigma(walk: Walk, broken: Optional[np.ndarray] = None) -> Tuple[float, int]:
+def usual_noise(walk: Walk) -> float:
+    """Noise (m) that is new at every point; in large walks a sample of them tells, to half a percent."""
+    return white_sigma(walk, every=-(-len(walk) // _SAMPLE) or 1)[0]
+
+
+def white_sigma(walk: Walk, broken: Optional[np.ndarray] = None, every: int = 1) -> Tuple[float, int]:
     """Noise (m) that is new at every point, and how many residuals it rests on.
 
-    ``broken``: mask (q,) of the points before which the ground is known to break.
+    ``broken``: mask (q,) of the points before which the ground is known to break. ``every``: as for
+    :func:`white_residuals`.
     """
-    residual = white_residuals(walk)
+    residual = white_residuals(walk, every)
     known = np.isfinite(residual)
     if broken is not None:
         whole = known.copy()

@@ -17,7 +17,7 @@ from .noise import robust_sigma
 from .walk import Walk
 
 _CHUNK = 8192  # points looked at together: their sums stay in the processor's cache
-_SAMPLE = 100_000  # scores that tell how large they usually are
+_SAMPLE = 20_000  # scores that tell how large they usually are
 
 
 @dataclass(frozen=True)
@@ -115,10 +115,10 @@ class Scores:
         found: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
         for h, scores in zip(HYPOTHESES, self._score):
             score = scores if looked is None else scores[looked]
-            score = score / _usual(score[:: -(-len(score) // _SAMPLE) or 1])
-            strong = np.flatnonzero(np.abs(score) > limit)
+            usual = _usual(score[:: -(-len(score) // _SAMPLE) or 1])
+            strong = np.flatnonzero(np.abs(score) > limit * usual)
             at = strong if looked is None else looked[strong]
-            found.append((at, at + (h.width if h.after else 0), score[strong]))
+            found.append((at, at + (h.width if h.after else 0), score[strong] / usual))
         return Hits(*(np.concatenate(column) for column in zip(*found)))
 
 
@@ -201,7 +201,7 @@ def _score(
     xx, xy, yy = xx - mean_x * x + ridge, xy - mean_x * y, yy - mean_y * y + ridge
     xz, yz = xz - mean_x * z, yz - mean_y * z
     gx, gy, gz = (own - share * every for own, every in zip(inside, (x, y, z)))
-    whole_det = xx * yy - xy * xy
+    whole_det = np.maximum(xx * yy - xy * xy, ridge**2)  # no less but by rounding
     ux, uy = (yy * gx - xy * gy) / whole_det, (xx * gy - xy * gx) / whole_det
     left = width * (1 - share) - ux * gx - uy * gy  # of the group's own scatter, when the slope has its part
     result: np.ndarray = (gz - ux * xz - uy * yz) / (sigma * np.sqrt(np.maximum(left, 1e-12)))

@@ -119,9 +119,7 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
     )
 
 
-def _steps(
-    walk: Walk, sums: Sums, segments: Segments, k: np.ndarray, scale: Scale
-) -> Tuple[np.ndarray, np.ndarray]:
+def _steps(walk: Walk, sums: Sums, segments: Segments, k: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Step (m) at the start of segments ``k``, which the walk goes on to, and its standard deviation."""
     step, variance = steps_between(walk, sums, segments, k - 1, k, scale.noise, scale.rough)
     return step, np.sqrt(variance)

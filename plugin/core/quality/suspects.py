@@ -10,7 +10,7 @@ import numpy as np
 from ..progress import Progress, part, silent
 from .ground import ground_net
 from .leftovers import beside_faults
-from .noise import roughness, white_sigma
+from .noise import roughness, usual_noise
 from .search import SURE, search
 from .segments import around
 from .stretches import Fixed, Scale
@@ -70,7 +70,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
 
 
 def _scale(walk: Walk, passes: float) -> Optional[Scale]:
-    noise, _ = white_sigma(walk)
+    noise = usual_noise(walk)
     if np.isnan(noise):
         return None
     noise = max(_UNEVEN * noise, _LEAST_NOISE)
