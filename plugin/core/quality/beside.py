@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
 from .ground import GroundNet
-from .medians import running_median
+from .medians import CHUNK, running_median
 from .noise import Roughness, robust_sigma
 from .walk import Walk
 
@@ -43,18 +44,36 @@ def look_beside(walk: Walk, net: GroundNet, coded: np.ndarray) -> Beside:
     ``coded``: (c, 3) the coded points, local metres.
     """
     xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z]), coded])
+    step, at = _half_edges(walk, net)
     mesh, first = net.mesh, net.first
-    here = first[mesh.vertex]
-    there = here.reshape(-1, 3)[:, [1, 2, 0]].ravel()
-    n = len(walk)
-    step = np.flatnonzero((there == here + 1) & (there < n) & (mesh.twin >= 0))
-    step = step[walk.piece[here[step]] == walk.piece[there[step]]]
     left, right = first[mesh.apex(step)], first[mesh.apex(mesh.twin[step])]
-    at = here[step]
+    n = len(walk)
     other = ((left >= n) | (np.abs(left - at) > _OTHER)) & ((right >= n) | (np.abs(right - at) > _OTHER))
     at, left, right = at[other], left[other], right[other]
-    order = np.argsort(at)
-    return _measure(xyz, at[order], left[order], right[order], _slopes(walk))
+    place = np.full(n, -1)
+    place[at] = np.arange(len(at))
+    order = place[place >= 0]
+    at, left, right = at[order], left[order], right[order]
+    slope = _slopes(walk)
+    measured = [
+        _measure(xyz, at[some], left[some], right[some], slope)
+        for some in (slice(start, start + CHUNK) for start in range(0, max(len(at), 1), CHUNK))
+    ]
+    return Beside(at, left, right, *(np.concatenate(column) for column in zip(*measured)))
+
+
+def _half_edges(walk: Walk, net: GroundNet) -> Tuple[np.ndarray, np.ndarray]:
+    """Inner half-edges (k,) of the net that run from a point of the walk to the next one, and these points."""
+    n, mesh = len(walk), net.mesh
+    point = net.first.astype(np.int32)[mesh.vertex].reshape(-1, 3)
+    found = []
+    for slot in range(3):
+        here, there = point[:, slot], point[:, (slot + 1) % 3]
+        found.append(3 * np.flatnonzero((there == here + 1) & (there < n)) + slot)
+    step = np.concatenate(found)
+    at = point.ravel()[step].astype(np.int64)
+    inner = (mesh.twin[step] >= 0) & (walk.piece[at] == walk.piece[at + 1])
+    return step[inner], at[inner]
 
 
 def _slopes(walk: Walk) -> np.ndarray:
@@ -70,26 +89,29 @@ def _slopes(walk: Walk) -> np.ndarray:
     return result
 
 
-def _measure(xyz: np.ndarray, at: np.ndarray, left: np.ndarray, right: np.ndarray, slope: np.ndarray) -> Beside:
-    a, b = xyz[at], xyz[at + 1]
-    ahead = b[:, :2] - a[:, :2]
-    length = np.maximum(np.hypot(*ahead.T), 1e-9)
-    ahead /= length[:, None]
+def _measure(
+    xyz: np.ndarray, at: np.ndarray, left: np.ndarray, right: np.ndarray, slope: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """``share``, ``away`` and ``reach`` of :class:`Beside`."""
+    a, b = xyz[at].T, xyz[at + 1].T
+    ahead_x, ahead_y = b[0] - a[0], b[1] - a[1]
+    length = np.maximum(np.hypot(ahead_x, ahead_y), 1e-9)
+    ahead_x, ahead_y = ahead_x / length, ahead_y / length
     middle = (a + b) / 2
 
-    def frame(p: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        d = p[:, :2] - middle[:, :2]
-        return np.einsum("ij,ij->i", d, ahead), d[:, 1] * ahead[:, 0] - d[:, 0] * ahead[:, 1]
+    def frame(p: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+        dx, dy = p[0] - middle[0], p[1] - middle[1]
+        return dx * ahead_x + dy * ahead_y, dy * ahead_x - dx * ahead_y
 
-    (along_l, aside_l), (along_r, aside_r) = frame(xyz[left]), frame(xyz[right])
+    one, other = xyz[left].T, xyz[right].T
+    (along_l, aside_l), (along_r, aside_r) = frame(one), frame(other)
     width = np.maximum(aside_l - aside_r, 1e-9)
     share = np.clip(-aside_r / width, 0, 1)
     # Where the line between the neighbours meets the track, up to half a step ahead or behind.
     station = share * along_l + (1 - share) * along_r
-    own = middle[:, 2] + slope[at] * np.clip(station, -length / 2, length / 2)
-    away = own - share * xyz[left, 2] - (1 - share) * xyz[right, 2]
-    reach = np.sqrt(np.maximum(aside_l, 0) * np.maximum(-aside_r, 0))
-    return Beside(at, left, right, share, away, reach)
+    own = middle[2] + slope[at] * np.clip(station, -length / 2, length / 2)
+    away = own - share * one[2] - (1 - share) * other[2]
+    return share, away, np.sqrt(np.maximum(aside_l, 0) * np.maximum(-aside_r, 0))
 
 
 @dataclass(frozen=True)
@@ -103,7 +125,7 @@ class Aside:
     total: np.ndarray
     rough: np.ndarray
 
-    def steps(self, low: np.ndarray, at: np.ndarray, high: np.ndarray, noise: float) -> tuple[np.ndarray, np.ndarray]:
+    def steps(self, low: np.ndarray, at: np.ndarray, high: np.ndarray, noise: float) -> Tuple[np.ndarray, np.ndarray]:
         """Step (m) of the height over the neighbours from points [low, at) to [at, high) and its standard deviation.
 
         inf where fewer than two of either side have neighbours. The walk's own slope plays no part in it.
