@@ -7,6 +7,7 @@ from typing import Mapping
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.messages import QT_TRANSLATE_NOOP
+from ..core.report.remarks import REASONS
 
 translate = QCoreApplication.translate
 
@@ -19,8 +20,6 @@ STATUSES = {
 
 def point_tip() -> str:
     """HTML for a survey point: status, every reason in words, what the checks said, name, code and line."""
-    from ..core.report.input_sections import REASONS  # brings matplotlib, which QGIS's start need not wait for
-
     reasons = {str(reason.name).lower(): translate("core", text) for reason, text in REASONS.items()}
     statuses = {word: translate("hummock", text) for word, text in STATUSES.items()}
     said = "attribute($currentfeature, 'check_status')"

@@ -30,8 +30,8 @@ from .drawing import (
     map_axes,
     png,
 )
-from .input_sections import say_message
 from .labels import NOT_KNOWN, Words, number
+from .remarks import say_message
 from .room import Room
 
 TITLE = QT_TRANSLATE_NOOP("core", "Accuracy statement: {file}")

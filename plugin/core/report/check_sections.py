@@ -16,9 +16,9 @@ from ..quality.overrides import OverrideReport
 from ..quality.repeatability import RunRepeatability
 from ..quality.tolerances import ToleranceSet
 from . import figures, markup
-from .input_sections import REASONS, say_message
 from .labels import NOT_KNOWN, Words, number, plain
 from .markup import Section
+from .remarks import REASONS, say_message
 from .results import JobResult
 from .run_figures import runs_figure
 

@@ -16,9 +16,9 @@ from . import markup
 from .earth_units import EarthUnits, earth_units
 from .grading_figures import balance_figure, design_map, section_figure
 from .haul_section import haul_body
-from .input_sections import say_message
 from .labels import Words, number, plain, significant
 from .markup import Section
+from .remarks import say_message
 from .volume_sections import volume_body
 
 CAUTIONS = (

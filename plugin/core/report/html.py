@@ -12,10 +12,11 @@ from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .check_sections import check_section, repeatability_section
-from .input_sections import coordinates_section, linework_section, points_section, survey_section
+from .input_sections import coordinates_section, linework_section, survey_section
 from .labels import Words, number, plain
 from .markup import Section
 from .output_sections import cautions_section, contours_section, files_section, method_section
+from .point_sections import points_section
 from .quality_sections import accuracy_section, coverage_section, doubts_section
 from .results import JobResult
 from .surface_sections import findings_section, surface_section

@@ -1,46 +1,27 @@
-"""The sections of the report about what came in: file, coordinates, points, lines."""
+"""The sections of the report about what came in: file, coordinates, lines."""
 
 from __future__ import annotations
 
 from pathlib import PurePath
-from typing import List, Sequence, Tuple
+from typing import List, Tuple
 
 import numpy as np
 
 from ..georeference.crs import plan_unit
 from ..linework.constraints import LineKind
-from ..messages import QT_TRANSLATE_NOOP, Message
+from ..messages import QT_TRANSLATE_NOOP
 from ..points.delimited import PointFile
-from ..points.pointset import SOURCE, Reason, Status
-from . import figures, markup
+from ..points.pointset import SOURCE
+from . import markup
 from .labels import Words, crs_name, millimetres, number
 from .markup import Section
 from .measures import plan_length
+from .remarks import messages_list, say_message
 from .results import JobResult
 
 _REJECTS_SHOWN = 50
 
-NOTICED = QT_TRANSLATE_NOOP("core", "Noticed on the way:")
 OTHER_LINES = QT_TRANSLATE_NOOP("core", "other sentences of a receiver log")
-
-REASONS = {
-    Reason.BY_HAND: QT_TRANSLATE_NOOP("core", "decided by hand"),
-    Reason.NO_FIX: QT_TRANSLATE_NOOP("core", "no fixed ambiguities"),
-    Reason.SIGMA_HORIZONTAL: QT_TRANSLATE_NOOP("core", "plan less certain than allowed"),
-    Reason.SIGMA_VERTICAL: QT_TRANSLATE_NOOP("core", "height less certain than allowed"),
-    Reason.TILT: QT_TRANSLATE_NOOP("core", "pole tilted"),
-    Reason.POLE_HEIGHT: QT_TRANSLATE_NOOP("core", "pole lifted or its height wrong"),
-    Reason.STANDING_STILL: QT_TRANSLATE_NOOP("core", "recorded while standing still"),
-    Reason.FIX_JUMP: QT_TRANSLATE_NOOP("core", "jump at loss or regain of the fix"),
-    Reason.DUPLICATE: QT_TRANSLATE_NOOP("core", "repeats another point"),
-    Reason.CHECK_SHOT: QT_TRANSLATE_NOOP("core", "check shot, kept out to test the surface"),
-    Reason.NOT_GROUND: QT_TRANSLATE_NOOP("core", "not on the ground, by its code"),
-    Reason.PDOP: QT_TRANSLATE_NOOP("core", "satellites badly spread (PDOP)"),
-    Reason.CORRECTION_AGE: QT_TRANSLATE_NOOP("core", "correction too old"),
-    Reason.FEW_EPOCHS: QT_TRANSLATE_NOOP("core", "too few observations"),
-    Reason.OFF_LINE: QT_TRANSLATE_NOOP("core", "off the line it is coded for"),
-    Reason.DOUBTFUL_HEIGHT: QT_TRANSLATE_NOOP("core", "height doubtful: look at it"),
-}
 
 
 # What came in
@@ -260,132 +241,6 @@ def _control_table(result: JobResult, say: Words) -> str:
     )
 
 
-# Points
-
-
-def points_section(result: JobResult, words: Words) -> Section:
-    say, points = words, result.points
-    body = markup.table(
-        say(QT_TRANSLATE_NOOP("core", "What became of the points")),
-        [say(QT_TRANSLATE_NOOP("core", "Status")), say(QT_TRANSLATE_NOOP("core", "Points"))],
-        [
-            (say(name), number(int(np.count_nonzero(points.status == status))))
-            for status, name in (
-                (Status.USED, figures.USED),
-                (Status.FLAGGED, figures.FLAGGED),
-                (Status.REJECTED, figures.REJECTED),
-            )
-        ],
-        "hn",
-    )
-    body += _reasons_table(result, say)
-    if result.decisions_file:
-        text = QT_TRANSLATE_NOOP("core", "Decisions made by hand were read from {file}.")
-        body += markup.paragraph(say(text, file=PurePath(result.decisions_file).name))
-    else:
-        text = QT_TRANSLATE_NOOP("core", "No decisions were made by hand.")
-        body += markup.paragraph(say(text))
-    body += messages_list(result.messages, say)
-    body += _points_figure(result, say) + _spacing_figure(result, say) + _noise(result, say)
-    return "points", say(QT_TRANSLATE_NOOP("core", "Points and decisions")), body
-
-
-def _reasons_table(result: JobResult, say: Words) -> str:
-    points = result.points
-    rows = []
-    for reason, name in REASONS.items():
-        has = (points.reasons & int(reason)) != 0
-        if has.any():
-            rejected = int(np.count_nonzero(has & (points.status == Status.REJECTED)))
-            rows.append((say(name), number(int(np.count_nonzero(has)) - rejected), number(rejected)))
-    if not rows:
-        return ""
-    return markup.table(
-        say(QT_TRANSLATE_NOOP("core", "Reasons (a point can have several)")),
-        [
-            say(QT_TRANSLATE_NOOP("core", "Reason")),
-            say(QT_TRANSLATE_NOOP("core", "Points still used")),
-            say(QT_TRANSLATE_NOOP("core", "Points rejected")),
-        ],
-        rows,
-        "hnn",
-    )
-
-
-def _points_figure(result: JobResult, say: Words) -> str:
-    picture = figures.points_map(result.points, say)
-    count = [number(int(np.count_nonzero(result.points.status == status))) for status in Status]
-    alt = QT_TRANSLATE_NOOP(
-        "core", "Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark."
-    )
-    caption = QT_TRANSLATE_NOOP("core", "The survey points by what became of them.")
-    return markup.figure(picture.uri, say(alt, used=count[0], flagged=count[1], rejected=count[2]), say(caption))
-
-
-def _spacing_figure(result: JobResult, say: Words) -> str:
-    unit = plan_unit(result.crs)
-    steps = figures.steps_along(result.points)
-    if len(steps) == 0 or float(np.median(steps)) == 0.0:
-        return ""
-    picture = figures.spacing_histogram(steps, unit, say)
-    end = figures.longest_shown(steps)
-    middle = number(float(np.median(steps)) / unit.metres, 3)
-    alt = QT_TRANSLATE_NOOP(
-        "core", "Histogram of the distance between points recorded one after another; median {middle} {unit}."
-    )
-    caption = QT_TRANSLATE_NOOP(
-        "core", "Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end."
-    )
-    return markup.figure(
-        picture.uri,
-        say(alt, middle=middle, unit=unit.symbol),
-        say(
-            caption,
-            count=number(int(np.count_nonzero(steps >= end))),
-            longest=number(float(steps.max()) / unit.metres, 1),
-            unit=unit.symbol,
-        ),
-    )
-
-
-def _noise(result: JobResult, say: Words) -> str:
-    """The doubt the receiver itself claims, over the used points."""
-    used = result.points.used
-    rows = []
-    for name, values in (
-        (QT_TRANSLATE_NOOP("core", "standard deviation of a height"), result.points.sigma_v[used]),
-        (QT_TRANSLATE_NOOP("core", "standard deviation in plan"), result.points.sigma_h[used]),
-    ):
-        values = values[np.isfinite(values)]
-        if len(values):
-            middle, high = np.percentile(values, [50, 95])
-            rows.append((say(name), millimetres(float(middle)), millimetres(float(high)), number(len(values))))
-    if not rows:
-        text = QT_TRANSLATE_NOOP(
-            "core",
-            "The file gives no standard deviations, so this report cannot say how uncertain a single height is. "
-            "Independent check shots can.",
-        )
-        return markup.paragraph(say(text))
-    html = markup.table(
-        say(QT_TRANSLATE_NOOP("core", "Noise of the used points as the receiver claims it")),
-        [
-            say(QT_TRANSLATE_NOOP("core", "Quantity")),
-            say(QT_TRANSLATE_NOOP("core", "Median")),
-            say(QT_TRANSLATE_NOOP("core", "95 in 100 are below")),
-            say(QT_TRANSLATE_NOOP("core", "Points with a value")),
-        ],
-        rows,
-        "hnnn",
-    )
-    text = QT_TRANSLATE_NOOP(
-        "core",
-        "These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. "
-        "Only independent check shots measure the accuracy of the surface.",
-    )
-    return html + markup.paragraph(say(text))
-
-
 # Linework
 
 
@@ -416,20 +271,3 @@ def linework_section(result: JobResult, words: Words) -> Section:
         "hnnn",
     )
     return "linework", title, body + messages_list(result.linework.messages, say)
-
-
-# Remarks
-
-
-def messages_list(messages: Sequence[Message], say: Words, lead: str = NOTICED) -> str:
-    """The messages under ``lead``, "" where there are none."""
-    if not messages:
-        return ""
-    title = markup.paragraph(say(lead))
-    return title + markup.bullets(say_message(message, say) for message in messages)
-
-
-def say_message(message: Message, say: Words) -> str:
-    """A message in the reader's language; of files it names only the name, so that the report is the same anywhere."""
-    values = {key: PurePath(value).name if key == "file" else value for key, value in message.values.items()}
-    return Message(message.text, values).say(say.translate)

@@ -13,10 +13,10 @@ from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP, message
 from ..quality.interval import NO_BASIS
 from . import figures, markup
-from .input_sections import messages_list, say_message
 from .labels import Words, level_decimals, millimetres, number, plain, significant
 from .markup import Section
 from .measures import claimed_sigma, plan_areas, plan_length, slopes, weighted_median
+from .remarks import messages_list, say_message
 from .results import JobResult
 
 _LEVELS_SHOWN = 80

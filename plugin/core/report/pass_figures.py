@@ -16,8 +16,8 @@ from ..points.pointset import PointSet, Reason, Status
 from ..surface.locate import heights_at
 from ..surface.tin import Tin
 from .drawing import ORANGE, PURPLE, STYLE, TEAL, Picture, png
-from .input_sections import REASONS
 from .labels import Words, number
+from .remarks import REASONS
 
 ALONG = QT_TRANSLATE_NOOP("core", "Distance along the pass ({unit})")
 HEIGHT = QT_TRANSLATE_NOOP("core", "Height ({unit})")

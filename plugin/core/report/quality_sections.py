@@ -13,11 +13,11 @@ from ..points.pointset import Status
 from ..quality.interval import NO_BASIS
 from . import markup
 from .accuracy_page import accuracy_body
-from .input_sections import REASONS, say_message
 from .labels import Words, number
 from .markup import Section
 from .pass_figures import Place, most_telling, passes_figure, places_along
 from .quality_maps import coverage_map
+from .remarks import REASONS, say_message
 from .results import JobResult
 
 _PLACES_SHOWN = 50

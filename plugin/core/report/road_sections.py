@@ -17,9 +17,9 @@ from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP
 from ..surface.tin import Tin
 from . import markup
-from .input_sections import say_message
 from .labels import NOT_KNOWN, Words, number
 from .markup import Section
+from .remarks import say_message
 from .road_figures import VERDICTS, crossfall_figure, profile_figure, verdict_figure
 
 TITLE = QT_TRANSLATE_NOOP("core", "Road: {name}")

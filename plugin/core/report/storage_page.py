@@ -10,8 +10,8 @@ from ..georeference.crs import height_unit, plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .earth_units import earth_units
-from .input_sections import say_message
 from .labels import Words, number
+from .remarks import say_message
 from .volume_figures import storage_curve
 from .volume_page import write_page
 

@@ -14,10 +14,10 @@ from ..surface.crossings import CrossingRule
 from ..surface.edits import kind_of
 from ..surface.slopes import slope_map
 from . import figures, markup
-from .input_sections import messages_list, say_message
 from .labels import Words, millimetres, number, plain
 from .markup import Section
 from .measures import claimed_sigma, plan_areas, slopes, weighted_median
+from .remarks import messages_list, say_message
 from .results import JobResult
 from .surface_maps import FINDING_NAMES, class_name, findings_map, slope_picture
 

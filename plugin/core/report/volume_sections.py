@@ -13,8 +13,8 @@ from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .earth_units import EarthUnits, earth_units
 from .haul_section import haul_body
-from .input_sections import say_message
 from .labels import NOT_KNOWN, Words, number, plain, significant
+from .remarks import say_message
 from .volume_figures import class_label, class_labels, depth_histogram, depth_map
 
 CAUTIONS = (

@@ -16,7 +16,8 @@ from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .labels import Words
-from .water_sections import CAUTIONS, change_body, method_body, ponds_body, water_body
+from .water_change_sections import change_body
+from .water_sections import CAUTIONS, method_body, ponds_body, water_body
 
 WATER = QT_TRANSLATE_NOOP("core", "Where the water runs")
 PONDS = QT_TRANSLATE_NOOP("core", "Ponds")

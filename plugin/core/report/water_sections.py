@@ -6,9 +6,7 @@ from typing import List, Sequence, Tuple
 
 import numpy as np
 
-from ..drainage.analysis import Drainage, DrainageChange
 from ..drainage.catchments import Outlet
-from ..drainage.destinations import Destination
 from ..drainage.flow import Flow
 from ..drainage.inlet_list import Inlet
 from ..drainage.paths import PathEnd
@@ -22,7 +20,7 @@ from ..surface.tin import Tin
 from ..units import LengthUnit
 from . import markup
 from .labels import NOT_KNOWN, Words, number, significant
-from .water_maps import catchments_map, change_map, flow_map, ponds_map
+from .water_maps import catchments_map, flow_map, ponds_map
 
 CAUTIONS = (
     QT_TRANSLATE_NOOP(
@@ -71,13 +69,6 @@ TO_WHAT = {
     Outlet.RIM: QT_TRANSLATE_NOOP("core", "the rest of the rim"),
     Outlet.UNDECIDED: QT_TRANSLATE_NOOP("core", "undecided"),
 }
-CHANGES = {
-    "new": QT_TRANSLATE_NOOP("core", "new"),
-    "gone": QT_TRANSLATE_NOOP("core", "gone"),
-    "deeper": QT_TRANSLATE_NOOP("core", "deeper"),
-    "shallower": QT_TRANSLATE_NOOP("core", "shallower"),
-    "unchanged": QT_TRANSLATE_NOOP("core", "unchanged"),
-}
 HOLLOW_RULES = {
     Hollows.PONDS_KEEP: QT_TRANSLATE_NOOP(
         "core", "Here ponds keep their water, and hollows that noise explains let it pass as if they were full."
@@ -87,7 +78,7 @@ HOLLOW_RULES = {
     ),
     Hollows.PITS_KEEP: QT_TRANSLATE_NOOP("core", "Here water stays in every pit, those of noise too."),
 }
-_ROWS_SHOWN = 60
+ROWS_SHOWN = 60
 
 
 def water_body(study: WaterStudy, words: Words) -> str:
@@ -153,7 +144,7 @@ def ponds_body(
     said = {
         "pits": pits,
         "count": number(len(ponds)),
-        "volume": _volume(float(ponds.volume[outer].sum()), unit),
+        "volume": volume_text(float(ponds.volume[outer].sum()), unit),
         "area": number(float(ponds.area[outer].sum()) / unit.metres**2, 1),
         "unit": unit.symbol,
     }
@@ -163,7 +154,7 @@ def ponds_body(
     html = markup.paragraph(words(text, **said))
     html += markup.figure(picture.uri, words(alt, count=number(len(ponds))), words(caption))
     rows = []
-    for i in range(min(len(ponds), _ROWS_SHOWN)):
+    for i in range(min(len(ponds), ROWS_SHOWN)):
         parent = int(ponds.parent[i])
         rows.append(
             (
@@ -172,7 +163,7 @@ def ponds_body(
                 f"{number(ponds.depth[i] / rise.metres, 3)} ± {number(ponds.depth_sigma[i] / rise.metres, 3)}",
                 _chance(float(ponds.chance[i])),
                 number(ponds.area[i] / unit.metres**2, 1),
-                _volume(ponds.volume[i], unit),
+                volume_text(ponds.volume[i], unit),
                 number(ponds.level[i] / rise.metres, 2),
                 _spills_to(ponds, i, inlets, words),
             )
@@ -192,7 +183,7 @@ def ponds_body(
     return html + markup.table(title, head, rows, "hwnnnnnw")
 
 
-def _volume(cubic_metres: float, unit: LengthUnit) -> str:
+def volume_text(cubic_metres: float, unit: LengthUnit) -> str:
     """In the unit of the plan; two decimals of a cubic metre, one of a cubic foot."""
     return number(cubic_metres / unit.metres**3, 2 if unit is LengthUnit.METRE else 1)
 
@@ -238,7 +229,7 @@ def _catchment_table(study: WaterStudy, words: Words) -> str:
     tin, shares, peaks = study.tin, study.shares, study.peaks
     unit = plan_unit(tin.crs)
     square = unit.metres**2
-    shown = min(len(shares), _ROWS_SHOWN)
+    shown = min(len(shares), ROWS_SHOWN)
 
     def row(name: str, what: str, area: float, nowhere: float, more: Tuple[str, ...]) -> Tuple[str, ...]:
         return (
@@ -313,121 +304,3 @@ def method_body(options: PondOptions, tin: Tin, words: Words, peaks: object = No
     if isinstance(peaks, PeakFlows):
         told.append(words(RATIONAL, intensity=significant(peaks.intensity, 3), unit=peaks.units.intensity))
     return markup.paragraph(words(QT_TRANSLATE_NOOP("core", "How this was found:"))) + markup.bullets(told)
-
-
-# ------------------------------------------------------------------------------------------- a change
-
-
-def change_body(
-    before: Drainage,
-    after: Drainage,
-    change: DrainageChange,
-    shores: Sequence[Sequence[Sequence[np.ndarray]]],
-    inlets: Sequence[Inlet],
-    words: Words,
-) -> str:
-    """What a change of the surface does to its water, as HTML. ``shores``: of the ponds before and after."""
-    unit = plan_unit(before.flow.tin.crs)
-    square = unit.metres**2
-    text = QT_TRANSLATE_NOOP(
-        "core",
-        "Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of "
-        "each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.",
-    )
-    said = {
-        "before": _volume(change.standing_before, unit),
-        "after": _volume(change.standing_after, unit),
-        "kept": number(change.kept_before / square, 1),
-        "keeps": number(change.kept_after / square, 1),
-        "unit": unit.symbol,
-    }
-    html = markup.paragraph(words(text, **said))
-    if change.elsewhere:
-        text = QT_TRANSLATE_NOOP(
-            "core", "{count} ponds lie where only one of the surfaces reaches and are not compared."
-        )
-        html += markup.paragraph(words(text, count=number(change.elsewhere)))
-    picture = change_map(before, after, change, shores, words)
-    alt = QT_TRANSLATE_NOOP("core", "Map of {count} ponds that are new, changed or gone.")
-    caption = QT_TRANSLATE_NOOP(
-        "core",
-        "Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.",
-    )
-    html += markup.figure(picture.uri, words(alt, count=number(len(change.ponds))), words(caption))
-    html += _pond_changes(change, before.flow.tin, words) + _area_changes(change, inlets, unit, words)
-    return html + _moved(change, inlets, unit.metres, unit.symbol, words)
-
-
-def _pond_changes(change: DrainageChange, tin: Tin, words: Words) -> str:
-    if not change.ponds:
-        return markup.paragraph(words(QT_TRANSLATE_NOOP("core", "There is no pond on either surface.")))
-    unit, rise = plan_unit(tin.crs), height_unit(tin.crs)
-    rows = [
-        (
-            words(CHANGES[pond.word]),
-            pond_name(pond.before) if pond.before >= 0 else NOT_KNOWN,
-            pond_name(pond.after) if pond.after >= 0 else NOT_KNOWN,
-            number(pond.depth / rise.metres, 3),
-            number(pond.area / unit.metres**2, 1),
-            _volume(pond.volume, unit),
-        )
-        for pond in change.ponds[:_ROWS_SHOWN]
-    ]
-    head = [
-        words(QT_TRANSLATE_NOOP("core", "Pond")),
-        words(QT_TRANSLATE_NOOP("core", "Before")),
-        words(QT_TRANSLATE_NOOP("core", "After")),
-        words(QT_TRANSLATE_NOOP("core", "Deeper by ({unit})"), unit=rise.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Larger by ({unit}²)"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Holds more by ({unit}³)"), unit=unit.symbol),
-    ]
-    name = QT_TRANSLATE_NOOP("core", "Ponds before and after, the largest change first: {shown} of {count}")
-    title = words(name, shown=number(len(rows)), count=number(len(change.ponds)))
-    return markup.table(title, head, rows, "hwwnnn")
-
-
-def _area_changes(change: DrainageChange, inlets: Sequence[Inlet], unit: LengthUnit, words: Words) -> str:
-    square = unit.metres**2
-    before, after = (float(sum(getattr(row, name) for row in change.areas)) for name in ("before", "after"))
-    named = [(_destination(row.destination, inlets, words), row.before, row.after) for row in change.areas]
-    named.append((words(QT_TRANSLATE_NOOP("core", "whole surface")), before, after))
-    rows = [
-        (name, number(one / square, 1), number(other / square, 1), number((other - one) / square, 1))
-        for name, one, other in named
-    ]
-    head = [
-        words(QT_TRANSLATE_NOOP("core", "Drains to")),
-        words(QT_TRANSLATE_NOOP("core", "Before ({unit}²)"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "After ({unit}²)"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Change ({unit}²)"), unit=unit.symbol),
-    ]
-    return markup.table(words(QT_TRANSLATE_NOOP("core", "Catchments before and after")), head, rows, "hnnn")
-
-
-def _moved(change: DrainageChange, inlets: Sequence[Inlet], metres: float, symbol: str, words: Words) -> str:
-    if not change.moved:
-        return markup.paragraph(words(QT_TRANSLATE_NOOP("core", "No ground has its water go elsewhere.")))
-    rows = [
-        (_destination(m.before, inlets, words), _destination(m.after, inlets, words), number(m.area / metres**2, 1))
-        for m in change.moved[:_ROWS_SHOWN]
-    ]
-    total = number(sum(m.area for m in change.moved) / metres**2, 1)
-    rows.append((words(QT_TRANSLATE_NOOP("core", "all")), "", total))
-    head = [
-        words(QT_TRANSLATE_NOOP("core", "Drained to")),
-        words(QT_TRANSLATE_NOOP("core", "Drains now to")),
-        words(QT_TRANSLATE_NOOP("core", "Area ({unit}²)"), unit=symbol),
-    ]
-    return markup.table(words(QT_TRANSLATE_NOOP("core", "Ground whose water goes elsewhere")), head, rows, "wwn")
-
-
-def _destination(end: Destination, inlets: Sequence[Inlet], words: Words) -> str:
-    if end[0] is Outlet.INLET:
-        return inlets[end[1]].name
-    return words(DESTINATIONS.get(end[0], TO_WHAT[end[0]]))
-
-
-DESTINATIONS = {
-    Outlet.RIM: QT_TRANSLATE_NOOP("core", "the rim"),
-    Outlet.POND: QT_TRANSLATE_NOOP("core", "a pond or pit"),
-}

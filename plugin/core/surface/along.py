@@ -9,7 +9,7 @@ triangle under its middle is looked up.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Iterator, List, Sequence, Tuple
+from typing import Iterator, List, NamedTuple, Sequence, Tuple
 
 import numpy as np
 
@@ -158,6 +158,22 @@ class _Edges:
         return _Edges(self.a[which], self.b[which], self.left[which], self.right[which])
 
 
+class _Pairs(NamedTuple):
+    """Segments and edges that meet: (p,) numbers of segments, their edges, and of both ends of each edge the distance
+    to the left of the segment's line and along it, metres."""
+
+    segment: np.ndarray
+    edges: _Edges
+    left_a: np.ndarray
+    left_b: np.ndarray
+    along_a: np.ndarray
+    along_b: np.ndarray
+
+    def take(self, which: np.ndarray) -> _Pairs:
+        segment, edges, *rest = self
+        return _Pairs(segment[which], edges.take(which), *(each[which] for each in rest))
+
+
 def lay_line(tin: Tin, xy: np.ndarray) -> LaidLines:
     """Lay one line (k, 2) in metres of the CRS on the surface; see ``lay_lines``."""
     return lay_lines(tin, [xy])
@@ -223,18 +239,15 @@ def _cut(tin: Tin, segments: _Segments) -> Tuple[_Cuts, _Runs]:
     segment, edge = _meetings(tin, segments, edges)
     edges = edges.take(edge)
     (left_a, along_a), (left_b, along_b) = (_offsets(segments, segment, tin.vertices[v]) for v in (edges.a, edges.b))
+    pairs = _Pairs(segment, edges, left_a, left_b, along_a, along_b)
     reach = _reach(tin)
     on_a, on_b = np.abs(left_a) <= reach[edges.a], np.abs(left_b) <= reach[edges.b]
     parts = _own_vertices(segments)
     for vertex, on, along in ((edges.a, on_a, along_a), (edges.b, on_b, along_b)):
         inside = on & _within(along, segments.length[segment])
         parts.append(_at_vertices(tin, segments, segment[inside], vertex[inside], along[inside]))
-    crossing = ~on_a & ~on_b & (left_a * left_b < 0)
-    parts.append(_at_edges(tin, segments, segment, edges, left_a, left_b, along_a, along_b, crossing))
-    both = on_a & on_b
-    along_edges, runs = _along_edges(
-        tin, segments, segment[both], edges.take(both), along_a[both], along_b[both], sum(len(p.own) for p in parts)
-    )
+    parts.append(_at_edges(tin, segments, pairs.take(~on_a & ~on_b & (left_a * left_b < 0))))
+    along_edges, runs = _along_edges(tin, segments, pairs.take(on_a & on_b), sum(len(p.own) for p in parts))
     return _Cuts.joined([*parts, along_edges]), runs
 
 
@@ -294,13 +307,13 @@ def _at_vertices(tin: Tin, segments: _Segments, segment: np.ndarray, vertex: np.
     return _Cuts.plain(segment, along, tin.vertices[vertex, 2], False, True)
 
 
-def _at_edges(tin, segments, segment, edges, left_a, left_b, along_a, along_b, crossing):  # type: ignore[no-untyped-def]
-    """Cuts where segments cross the inside of edges, of the pairs in mask ``crossing``."""
-    share = np.zeros(len(segment))
-    share[crossing] = left_a[crossing] / (left_a[crossing] - left_b[crossing])
-    along = along_a + share * (along_b - along_a)
-    some = np.flatnonzero(crossing & _within(along, segments.length[segment]))
-    segment, edges, share, from_right = segment[some], edges.take(some), share[some], left_a[some] < 0
+def _at_edges(tin: Tin, segments: _Segments, pairs: _Pairs) -> _Cuts:
+    """Cuts where segments cross the inside of edges; ``pairs`` are those that cross."""
+    share = pairs.left_a / (pairs.left_a - pairs.left_b)
+    along = pairs.along_a + share * (pairs.along_b - pairs.along_a)
+    some = np.flatnonzero(_within(along, segments.length[pairs.segment]))
+    pairs, share = pairs.take(some), share[some]
+    segment, edges, from_right = pairs.segment, pairs.edges, pairs.left_a < 0
     length = segments.length[segment]
     along = np.minimum(np.maximum(along[some], 0), length)
     z0, z1 = tin.vertices[edges.a, 2], tin.vertices[edges.b, 2]
@@ -312,17 +325,13 @@ def _at_edges(tin, segments, segment, edges, left_a, left_b, along_a, along_b, c
     return _Cuts(segment, along, z0 + share * (z1 - z0), before, after, no, no)
 
 
-def _along_edges(
-    tin: Tin, segments: _Segments, segment: np.ndarray, edges: _Edges,
-    along_a: np.ndarray, along_b: np.ndarray, number: int,
-) -> Tuple[_Cuts, _Runs]:  # fmt: skip
+def _along_edges(tin: Tin, segments: _Segments, pairs: _Pairs, number: int) -> Tuple[_Cuts, _Runs]:
     """Cuts at both ends of what segments share with edges they run along; ``number``: of the first of these cuts."""
-    begin = np.maximum(np.minimum(along_a, along_b), 0)
-    end = np.minimum(np.maximum(along_a, along_b), segments.length[segment])
+    begin = np.maximum(np.minimum(pairs.along_a, pairs.along_b), 0)
+    end = np.minimum(np.maximum(pairs.along_a, pairs.along_b), segments.length[pairs.segment])
     some = end - begin > SAME_PLACE
-    segment, edges, along_a, along_b, begin, end = (
-        segment[some], edges.take(some), along_a[some], along_b[some], begin[some], end[some]
-    )  # fmt: skip
+    segment, edges, _, _, along_a, along_b = pairs.take(some)
+    begin, end = begin[some], end[some]
     z0, z1 = tin.vertices[edges.a, 2], tin.vertices[edges.b, 2]
     cuts = [
         _Cuts.plain(segment, along, z0 + (along - along_a) / (along_b - along_a) * (z1 - z0), False, False)
