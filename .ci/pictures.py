@@ -222,9 +222,9 @@ def desk_picture(name, plan_name, folder):
     desk = plugin.desk
     survey = folder / "survey.csv"
     shutil.copyfile(DEMO / "survey.csv", survey)
-    desk.files.setFilePath(str(survey))
-    desk.crs.setText("EPSG:25832")
-    desk.checks.setFilePath(str(DEMO / "check_points.csv"))
+    desk.form.files.setFilePath(str(survey))
+    desk.form.crs.setText("EPSG:25832")
+    desk.form.checks.setFilePath(str(DEMO / "check_points.csv"))
     toolbox = iface.mainWindow().findChild(QDockWidget, "ProcessingToolbox")
     if toolbox:
         toolbox.hide()
@@ -237,10 +237,10 @@ def desk_picture(name, plan_name, folder):
         node.setExpanded(False)
     mesh = next(node.layer() for node in root.findLayers() if isinstance(node.layer(), QgsMeshLayer))
     QgsProject.instance().setCrs(mesh.crs())
-    desk.filling = True  # names without the folders of this machine
-    desk.files.setFilePath("survey.csv")
-    desk.folder.setFilePath("survey_job")
-    desk.checks.setFilePath("check_points.csv")
+    desk.form.filling = True  # names without the folders of this machine
+    desk.form.files.setFilePath("survey.csv")
+    desk.form.folder.setFilePath("survey_job")
+    desk.form.checks.setFilePath("check_points.csv")
     desk.said.setText("Done.")
     iface.mainWindow().resizeDocks([desk], [470], Qt.Orientation.Horizontal)
     window(name, around(mesh.extent(), 0.06))

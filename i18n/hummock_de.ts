@@ -99,7 +99,7 @@
       <translation>95 %: das 1,96-Fache davon</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>95 in 100 are below</source>
       <translation>95 von 100 liegen darunter</translation>
     </message>
@@ -294,12 +294,12 @@
       <translation>Die tatsächliche VVA-Genauigkeit ergab sich zu RMSEV = {rmse_cm:.1f} cm ({count} Kontrollpunkte, 95. Perzentil {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After</source>
       <translation>Nachher</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After ({unit}²)</source>
       <translation>Nachher ({unit}²)</translation>
     </message>
@@ -351,6 +351,7 @@
       <translation>Fläche ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Area ({unit}²)</source>
       <translation>Fläche ({unit}²)</translation>
@@ -446,12 +447,12 @@
       <translation>Becken    fasst {volume:.2f} ± {half:.2f} m³ (95 %) auf {area:.1f} m², läuft über bei {level:.3f} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before</source>
       <translation>Vorher</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before ({unit}²)</source>
       <translation>Vorher ({unit}²)</translation>
     </message>
@@ -531,7 +532,7 @@
       <translation>Einzugsgebiete werden von Fallinien begrenzt und genau gefunden, sodass ihre Flächen zusammen die der Oberfläche ergeben. Flächen und Volumen von Tümpeln sind auf den Dreiecken genau.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Catchments before and after</source>
       <translation>Einzugsgebiete vorher und nachher</translation>
     </message>
@@ -601,7 +602,7 @@
       <translation>Wahrscheinlichkeit von Rauschen (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Change ({unit}²)</source>
       <translation>Änderung ({unit}²)</translation>
     </message>
@@ -842,12 +843,12 @@
       <translation>Entscheidungen von Hand gegen die Prüfungen: {shown} von {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Decisions made by hand were read from {file}.</source>
       <translation>Entscheidungen von Hand wurden aus {file} gelesen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Deeper by ({unit})</source>
       <translation>Tiefer um ({unit})</translation>
     </message>
@@ -928,16 +929,17 @@
       <translation>Zweifelhafte Punkte entlang des Weges</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drained to</source>
       <translation>Entwässerte nach</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drains now to</source>
       <translation>Entwässert nun nach</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>Entwässert nach</translation>
@@ -1325,7 +1327,7 @@
       <translation>Bodenkoordinaten brauchen den Ursprung, um den sie gebildet wurden; geben Sie seinen Ost- und Nordwert mit --ground-origin an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ground whose water goes elsewhere</source>
       <translation>Gelände, dessen Wasser anderswohin läuft</translation>
     </message>
@@ -1454,7 +1456,7 @@
       <translation>Histogramm der Fläche nach Tiefe von Abtrag und Auftrag.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Histogram of the distance between points recorded one after another; median {middle} {unit}.</source>
       <translation>Histogramm der Entfernung nacheinander aufgezeichneter Punkte; Median {middle} {unit}.</translation>
     </message>
@@ -1469,7 +1471,7 @@
       <translation>Enthält</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Holds more by ({unit}³)</source>
       <translation>Fasst mehr um ({unit}³)</translation>
     </message>
@@ -1595,7 +1597,7 @@
       <translation>Art</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Größer um ({unit}²)</translation>
     </message>
@@ -1768,7 +1770,7 @@
       <translation>Karte der Neigungen in {count} Klassen, je steiler, desto dunkler, mit Rand und Bruchkanten.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark.</source>
       <translation>Karte der Vermessungspunkte: {used} verwendet, {flagged} markiert und {rejected} verworfen, jede Art mit ihrem Zeichen.</translation>
     </message>
@@ -1803,7 +1805,7 @@
       <translation>Karte von {count} Tümpeln nach Tiefe mit Tiefpunkten, Überläufen und wohin sie überlaufen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Map of {count} ponds that are new, changed or gone.</source>
       <translation>Karte von {count} Tümpeln, die neu, verändert oder verschwunden sind.</translation>
     </message>
@@ -1853,7 +1855,7 @@
       <translation>Mittel, verwendet ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Median</source>
       <translation>Median</translation>
     </message>
@@ -1914,7 +1916,7 @@
       <translation>Es wurde keine Kuppe eingepasst, also wird nichts über die Sicht gesagt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>No decisions were made by hand.</source>
       <translation>Es wurden keine Entscheidungen von Hand getroffen.</translation>
     </message>
@@ -1924,7 +1926,7 @@
       <translation>Kein Gelände entwässert nirgendwohin: Alles Wasser kommt zum Rand oder zu einem Einlauf.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>No ground has its water go elsewhere.</source>
       <translation>Von keinem Gelände läuft das Wasser anderswohin.</translation>
     </message>
@@ -1975,7 +1977,7 @@
       <translation>Rauschen verschiebt eine Höhenlinie seitwärts um das Rauschen der Höhe geteilt durch die Neigung: bei der mittleren Neigung von {slope} % eine Standardabweichung von {shift} {unit}; auf flacherem Gelände mehr.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Noise of the used points as the receiver claims it</source>
       <translation>Rauschen der verwendeten Punkte laut Empfänger</translation>
     </message>
@@ -2064,7 +2066,7 @@
       <translation>Bis zu {value:.1f} m weit wurde bei E {easting:.3f} N {northing:.3f} nichts aufgezeichnet ({count} Dreiecke, {area:.0f} m²); sonst liegen die Bahnen {passes:.1f} m auseinander.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>Noticed on the way:</source>
       <translation>Unterwegs bemerkt:</translation>
     </message>
@@ -2225,7 +2227,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points</source>
       <translation>Punkte</translation>
     </message>
@@ -2240,7 +2242,7 @@
       <translation>Punkte je Balken von {width} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points and decisions</source>
       <translation>Punkte und Entscheidungen</translation>
     </message>
@@ -2255,12 +2257,12 @@
       <translation>Punkte in einem lokalen System lassen sich nicht transformieren; nennen Sie ihr KBS oder passen Sie sie auf Passpunkte ein.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points rejected</source>
       <translation>Verworfene Punkte</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Weiter verwendete Punkte</translation>
     </message>
@@ -2270,11 +2272,12 @@
       <translation>Abzusteckende Punkte: {count}, Festpunkte: {control}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points with a value</source>
       <translation>Punkte mit einem Wert</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Pond</source>
       <translation>Tümpel</translation>
@@ -2285,12 +2288,12 @@
       <translation>Tümpel</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.</source>
       <translation>Tümpel nach der Änderung, verschwundene und Gelände, dessen Wasser anderswohin läuft, über der geänderten Oberfläche.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds before and after, the largest change first: {shown} of {count}</source>
       <translation>Tümpel vorher und nachher, die größte Änderung zuerst: {shown} von {count}</translation>
     </message>
@@ -2325,7 +2328,7 @@
       <translation>Längsprofil von {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Quantity</source>
       <translation>Größe</translation>
     </message>
@@ -2341,6 +2344,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reason</source>
       <translation>Grund</translation>
     </message>
@@ -2351,7 +2355,7 @@
       <translation>Gründe</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reasons (a point can have several)</source>
       <translation>Gründe (ein Punkt kann mehrere haben)</translation>
     </message>
@@ -2592,7 +2596,7 @@
       <translation>Abstand</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end.</source>
       <translation>Punktabstand entlang der Bahnen. {count} längere Schritte, bis {longest} {unit}, liegen jenseits des rechten Endes.</translation>
     </message>
@@ -2695,7 +2699,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Status</translation>
     </message>
@@ -2920,7 +2924,7 @@
       <translation>Der Faktor von Abtrag zu Auftrag ist {factor}; geben Sie eine Zahl über 0 an (1, wo sich Volumen nicht ändern).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The file gives no standard deviations, so this report cannot say how uncertain a single height is. Independent check shots can.</source>
       <translation>Die Datei enthält keine Standardabweichungen, also kann dieser Bericht nicht sagen, wie unsicher eine einzelne Höhe ist. Unabhängige Kontrollmessungen können es.</translation>
     </message>
@@ -3176,7 +3180,7 @@
       <translation>Die Oberfläche wurde nach ebenen Stellen, Lücken in Linien, Gelände ohne Aufzeichnung, Ausreißern und Punkten neben Linien in anderer Höhe abgesucht: Es wurde nichts gefunden.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The survey points by what became of them.</source>
       <translation>Die Vermessungspunkte nach dem, was aus ihnen wurde.</translation>
     </message>
@@ -3291,7 +3295,7 @@
       <translation>Es gibt kein Planum; geben Sie ein Polygon an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>There is no pond on either surface.</source>
       <translation>Auf keiner der Oberflächen gibt es einen Tümpel.</translation>
     </message>
@@ -3321,7 +3325,7 @@
       <translation>Der Speicher reicht für diese Vermessung nicht; teilen Sie die Datei.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
       <translation>Das sind Angaben, keine Prüfungen: Stab, Neigung, Bezug und Versätze des Empfängers sind nicht darin. Nur unabhängige Kontrollmessungen messen die Genauigkeit der Oberfläche.</translation>
     </message>
@@ -3525,7 +3529,7 @@
       <translation>Was man vor der Weitergabe dieser Oberfläche nochmals ansehen würde. Jedes kann richtig sein: Das Gelände entscheidet, und nichts wurde geändert.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>What became of the points</source>
       <translation>Was aus den Punkten wurde</translation>
     </message>
@@ -3590,7 +3594,7 @@
       <translation>Was gefunden wurde</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.</source>
       <translation>Wo beide Oberflächen reichen, fassen volle Tümpel vor der Änderung {before} {unit}³ und danach {after} {unit}³. Von jeder ganzen Oberfläche hatten vorher {kept} {unit}² keinen Abfluss, danach {keeps} {unit}².</translation>
     </message>
@@ -3678,7 +3682,7 @@
       <translation>ein Tümpel</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>a pond or pit</source>
       <translation>ein Tümpel oder Tiefpunkt</translation>
     </message>
@@ -3714,7 +3718,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>alle</translation>
     </message>
@@ -3856,7 +3860,7 @@
       <translation>Kontrollmessung</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>check shot, kept out to test the surface</source>
       <translation>Kontrollmessung, zurückgehalten, um die Oberfläche zu prüfen</translation>
     </message>
@@ -3986,7 +3990,7 @@
       <translation>Ecken auf Gehrung</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>correction too old</source>
       <translation>Korrektur zu alt</translation>
     </message>
@@ -4052,7 +4056,7 @@
       <translation>Abtrag, wie er im Boden liegt</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>decided by hand</source>
       <translation>von Hand entschieden</translation>
     </message>
@@ -4062,7 +4066,7 @@
       <translation>Dezimalzeichen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>deeper</source>
       <translation>tiefer</translation>
     </message>
@@ -4272,7 +4276,7 @@
       <translation>Lücke in einer Linie</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>verschwunden</translation>
     </message>
@@ -4332,12 +4336,12 @@
       <translation>Kopfzeilen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height doubtful: look at it</source>
       <translation>Höhe zweifelhaft: ansehen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height less certain than allowed</source>
       <translation>Höhe unsicherer als erlaubt</translation>
     </message>
@@ -4422,7 +4426,7 @@
       <translation>ihre Abschnitte gegen die Grenzwerte, mit Urteilen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>jump at loss or regain of the fix</source>
       <translation>Sprung bei Verlust oder Rückkehr der Lösung</translation>
     </message>
@@ -4568,7 +4572,7 @@
       <translation>netto (Auftrag minus Abtrag)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>new</source>
       <translation>neu</translation>
     </message>
@@ -4593,7 +4597,7 @@
       <translation>weder Abtrag noch Auftrag</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>Mehrdeutigkeiten nicht gelöst</translation>
     </message>
@@ -4659,7 +4663,7 @@
       <translation>nicht bekannt (die Oberfläche einer Schicht fehlt)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>nach seinem Code nicht auf dem Gelände</translation>
     </message>
@@ -4709,7 +4713,7 @@
       <translation>davon unverändert</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>neben der Linie, für die er codiert ist</translation>
     </message>
@@ -4797,7 +4801,7 @@
       <translation>zweimal begangene Stellen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>plan less certain than allowed</source>
       <translation>Lage unsicherer als erlaubt</translation>
     </message>
@@ -4852,12 +4856,12 @@
       <translation>Punkte, die sie formen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole lifted or its height wrong</source>
       <translation>Stab angehoben oder seine Höhe falsch</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole tilted</source>
       <translation>Stab geneigt</translation>
     </message>
@@ -4903,7 +4907,7 @@
       <translation>Empfängerprotokoll, NMEA 0183</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>recorded while standing still</source>
       <translation>im Stillstand aufgezeichnet</translation>
     </message>
@@ -4934,7 +4938,7 @@
       <translation>wiederholtes Gelände</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>wiederholt einen anderen Punkt</translation>
     </message>
@@ -5009,7 +5013,7 @@
       <translation>Wanne</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>satellites badly spread (PDOP)</source>
       <translation>Satelliten schlecht verteilt (PDOP)</translation>
     </message>
@@ -5039,7 +5043,7 @@
       <translation>mehrere Spalten können die Höhe sein: {columns}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>shallower</source>
       <translation>flacher</translation>
     </message>
@@ -5124,7 +5128,7 @@
       <translation>Standardabweichung</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation in plan</source>
       <translation>Standardabweichung in der Lage</translation>
     </message>
@@ -5134,7 +5138,7 @@
       <translation>Standardabweichung in der Lage, höchstens</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation of a height</source>
       <translation>Standardabweichung einer Höhe</translation>
     </message>
@@ -5325,6 +5329,7 @@
       <translation>der übrige Rand</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>the rim</source>
       <translation>der Rand</translation>
@@ -5462,7 +5467,7 @@
       <translation>zu knapp</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>zu wenige Beobachtungen</translation>
     </message>
@@ -5517,7 +5522,7 @@
       <translation>wahrer RMSE, 95 % Vertrauen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>unchanged</source>
       <translation>unverändert</translation>
     </message>
@@ -5624,7 +5629,7 @@
       <translation>ganzes Gelände</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>whole surface</source>
       <translation>ganze Oberfläche</translation>
     </message>
@@ -5790,7 +5795,7 @@
       <translation>{count} Punkte teilen ihren Namen mit einem anderen, etwa „{name}“; alle bleiben.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>{count} ponds lie where only one of the surfaces reaches and are not compared.</source>
       <translation>{count} Tümpel liegen, wo nur eine der Oberflächen reicht, und werden nicht verglichen.</translation>
     </message>
@@ -8333,7 +8338,7 @@
       <translation>Von Hand; die Prüfungen sagten:</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
       <translation>KBS</translation>
@@ -8492,7 +8497,7 @@
       <translation>Linie gegen Grenzwerte prüfen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Check points</source>
       <translation>Kontrollpunkte</translation>
     </message>
@@ -8557,7 +8562,7 @@
       <translation>Wählen Sie eine Vermessungsdatei oder einen Layer mit Punkten, eines von beiden.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the CRS from a list</source>
       <translation>KBS aus einer Liste wählen</translation>
     </message>
@@ -8684,7 +8689,7 @@
       <translation>Höhenlinie</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Contour interval</source>
       <translation>Äquidistanz</translation>
     </message>
@@ -9764,7 +9769,7 @@
       <translation>Erste Zeile der Tabelle.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>First lines of the file</source>
       <translation>Erste Zeilen der Datei</translation>
     </message>
@@ -9840,7 +9845,7 @@
       <translation>Ordner für die Oberflächen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Folder of the job</source>
       <translation>Ordner des Auftrags</translation>
     </message>
@@ -11796,7 +11801,7 @@
       <translation>PDF-Dateien (*.pdf)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>PDOP</source>
       <translation>PDOP</translation>
     </message>
@@ -12003,7 +12008,7 @@
       <translation>Nochmals abzugehende Orte als GPX</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/planlayout.py" />
       <source>Plan</source>
       <translation>Lageplan</translation>
@@ -12377,7 +12382,7 @@
       <translation>Layer und Layout ins Projekt aufnehmen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>QGIS knows no CRS of this code.</source>
       <translation>QGIS kennt kein KBS mit diesem Code.</translation>
     </message>
@@ -12559,7 +12564,7 @@
       <translation>Straßen und Linien</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>Role of column {number}</source>
       <translation>Rolle der Spalte {number}</translation>
     </message>
@@ -13433,7 +13438,7 @@
       <translation>Vermessungsdatei</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Survey files</source>
       <translation>Vermessungsdateien</translation>
     </message>
@@ -14865,7 +14870,7 @@
       <translation>prüfen,Qualität,Warnungen,Ausreißer,ebene Dreiecke,lange Dreiecke,Lücken,Bruchkanten,tin</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>code</source>
       <translation>Code</translation>
     </message>
@@ -14936,7 +14941,7 @@
       <translation>Ost</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>easting</source>
       <translation>Ostwert</translation>
     </message>
@@ -14946,7 +14951,7 @@
       <translation>ellipsoidisch</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>ellipsoidal height</source>
       <translation>ellipsoidische Höhe</translation>
     </message>
@@ -14996,7 +15001,7 @@
       <translation>eingepasst</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>fix</source>
       <translation>Lösung</translation>
     </message>
@@ -15046,7 +15051,7 @@
       <translation>Boden,Gitter,Maßstabsfaktor,kombinierter Faktor,Abbildung,Strecke,Höhenreduktion</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>height</source>
       <translation>Höhe</translation>
     </message>
@@ -15096,7 +15101,7 @@
       <translation>Fahrstreifen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>latitude</source>
       <translation>Breite</translation>
     </message>
@@ -15127,7 +15132,7 @@
       <translation>Linie</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>longitude</source>
       <translation>Länge</translation>
     </message>
@@ -15152,7 +15157,7 @@
       <translation>mm/h, Hektar, l/s</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>name</source>
       <translation>Name</translation>
     </message>
@@ -15174,7 +15179,7 @@
       <translation>kein Grund angegeben</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>northing</source>
       <translation>Nordwert</translation>
     </message>
@@ -15239,7 +15244,7 @@
       <translation>Punkt</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>pole height</source>
       <translation>Stabhöhe</translation>
     </message>
@@ -15279,7 +15284,7 @@
       <translation>rechts der Linie</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>role</source>
       <translation>Rolle</translation>
     </message>
@@ -15304,7 +15309,7 @@
       <translation>läuft über volle Tümpel weiter, zum Rand oder zu einem Einlauf</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>satellites</source>
       <translation>Satelliten</translation>
     </message>
@@ -15340,12 +15345,12 @@
       <translation>Bankett</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in height</source>
       <translation>Sigma in der Höhe</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>Sigma in der Lage</translation>
     </message>
@@ -15416,12 +15421,12 @@
       <translation>ausdünnen,vereinfachen,verringern,weniger Punkte,Toleranz,tin,Mesh</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>tilt</source>
       <translation>Neigung</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>time</source>
       <translation>Zeit</translation>
     </message>
@@ -15824,7 +15829,7 @@
       <translation>± davon, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>– (kept beside)</source>
       <translation>– (daneben behalten)</translation>
     </message>

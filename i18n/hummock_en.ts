@@ -99,7 +99,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>95 in 100 are below</source>
       <translation type="unfinished" />
     </message>
@@ -294,12 +294,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After ({unit}²)</source>
       <translation type="unfinished" />
     </message>
@@ -351,6 +351,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Area ({unit}²)</source>
       <translation type="unfinished" />
@@ -446,12 +447,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before ({unit}²)</source>
       <translation type="unfinished" />
     </message>
@@ -531,7 +532,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Catchments before and after</source>
       <translation type="unfinished" />
     </message>
@@ -601,7 +602,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Change ({unit}²)</source>
       <translation type="unfinished" />
     </message>
@@ -842,12 +843,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Decisions made by hand were read from {file}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Deeper by ({unit})</source>
       <translation type="unfinished" />
     </message>
@@ -928,16 +929,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drained to</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drains now to</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation type="unfinished" />
@@ -1325,7 +1327,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ground whose water goes elsewhere</source>
       <translation type="unfinished" />
     </message>
@@ -1454,7 +1456,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Histogram of the distance between points recorded one after another; median {middle} {unit}.</source>
       <translation type="unfinished" />
     </message>
@@ -1469,7 +1471,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Holds more by ({unit}³)</source>
       <translation type="unfinished" />
     </message>
@@ -1595,7 +1597,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation type="unfinished" />
     </message>
@@ -1768,7 +1770,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark.</source>
       <translation type="unfinished" />
     </message>
@@ -1803,7 +1805,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Map of {count} ponds that are new, changed or gone.</source>
       <translation type="unfinished" />
     </message>
@@ -1853,7 +1855,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Median</source>
       <translation type="unfinished" />
     </message>
@@ -1914,7 +1916,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>No decisions were made by hand.</source>
       <translation type="unfinished" />
     </message>
@@ -1924,7 +1926,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>No ground has its water go elsewhere.</source>
       <translation type="unfinished" />
     </message>
@@ -1975,7 +1977,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Noise of the used points as the receiver claims it</source>
       <translation type="unfinished" />
     </message>
@@ -2064,7 +2066,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>Noticed on the way:</source>
       <translation type="unfinished" />
     </message>
@@ -2225,7 +2227,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points</source>
       <translation type="unfinished" />
     </message>
@@ -2240,7 +2242,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points and decisions</source>
       <translation type="unfinished" />
     </message>
@@ -2255,12 +2257,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points rejected</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation type="unfinished" />
     </message>
@@ -2270,11 +2272,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points with a value</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Pond</source>
       <translation type="unfinished" />
@@ -2285,12 +2288,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds before and after, the largest change first: {shown} of {count}</source>
       <translation type="unfinished" />
     </message>
@@ -2325,7 +2328,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Quantity</source>
       <translation type="unfinished" />
     </message>
@@ -2341,6 +2344,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reason</source>
       <translation type="unfinished" />
     </message>
@@ -2351,7 +2355,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reasons (a point can have several)</source>
       <translation type="unfinished" />
     </message>
@@ -2592,7 +2596,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end.</source>
       <translation type="unfinished" />
     </message>
@@ -2695,7 +2699,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation type="unfinished" />
     </message>
@@ -2920,7 +2924,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The file gives no standard deviations, so this report cannot say how uncertain a single height is. Independent check shots can.</source>
       <translation type="unfinished" />
     </message>
@@ -3176,7 +3180,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The survey points by what became of them.</source>
       <translation type="unfinished" />
     </message>
@@ -3291,7 +3295,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>There is no pond on either surface.</source>
       <translation type="unfinished" />
     </message>
@@ -3321,7 +3325,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
       <translation type="unfinished" />
     </message>
@@ -3525,7 +3529,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>What became of the points</source>
       <translation type="unfinished" />
     </message>
@@ -3590,7 +3594,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.</source>
       <translation type="unfinished" />
     </message>
@@ -3678,7 +3682,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>a pond or pit</source>
       <translation type="unfinished" />
     </message>
@@ -3714,7 +3718,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation type="unfinished" />
     </message>
@@ -3856,7 +3860,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>check shot, kept out to test the surface</source>
       <translation type="unfinished" />
     </message>
@@ -3986,7 +3990,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>correction too old</source>
       <translation type="unfinished" />
     </message>
@@ -4052,7 +4056,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>decided by hand</source>
       <translation type="unfinished" />
     </message>
@@ -4062,7 +4066,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>deeper</source>
       <translation type="unfinished" />
     </message>
@@ -4272,7 +4276,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation type="unfinished" />
     </message>
@@ -4332,12 +4336,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height doubtful: look at it</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height less certain than allowed</source>
       <translation type="unfinished" />
     </message>
@@ -4422,7 +4426,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>jump at loss or regain of the fix</source>
       <translation type="unfinished" />
     </message>
@@ -4568,7 +4572,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>new</source>
       <translation type="unfinished" />
     </message>
@@ -4593,7 +4597,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation type="unfinished" />
     </message>
@@ -4659,7 +4663,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation type="unfinished" />
     </message>
@@ -4709,7 +4713,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation type="unfinished" />
     </message>
@@ -4797,7 +4801,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>plan less certain than allowed</source>
       <translation type="unfinished" />
     </message>
@@ -4852,12 +4856,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole lifted or its height wrong</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole tilted</source>
       <translation type="unfinished" />
     </message>
@@ -4903,7 +4907,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>recorded while standing still</source>
       <translation type="unfinished" />
     </message>
@@ -4934,7 +4938,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation type="unfinished" />
     </message>
@@ -5009,7 +5013,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>satellites badly spread (PDOP)</source>
       <translation type="unfinished" />
     </message>
@@ -5039,7 +5043,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>shallower</source>
       <translation type="unfinished" />
     </message>
@@ -5124,7 +5128,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation in plan</source>
       <translation type="unfinished" />
     </message>
@@ -5134,7 +5138,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation of a height</source>
       <translation type="unfinished" />
     </message>
@@ -5325,6 +5329,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>the rim</source>
       <translation type="unfinished" />
@@ -5462,7 +5467,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation type="unfinished" />
     </message>
@@ -5517,7 +5522,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>unchanged</source>
       <translation type="unfinished" />
     </message>
@@ -5624,7 +5629,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>whole surface</source>
       <translation type="unfinished" />
     </message>
@@ -5790,7 +5795,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>{count} ponds lie where only one of the surfaces reaches and are not compared.</source>
       <translation type="unfinished" />
     </message>
@@ -8333,7 +8338,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
       <translation type="unfinished" />
@@ -8492,7 +8497,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Check points</source>
       <translation type="unfinished" />
     </message>
@@ -8557,7 +8562,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the CRS from a list</source>
       <translation type="unfinished" />
     </message>
@@ -8684,7 +8689,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Contour interval</source>
       <translation type="unfinished" />
     </message>
@@ -9764,7 +9769,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>First lines of the file</source>
       <translation type="unfinished" />
     </message>
@@ -9840,7 +9845,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Folder of the job</source>
       <translation type="unfinished" />
     </message>
@@ -11796,7 +11801,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>PDOP</source>
       <translation type="unfinished" />
     </message>
@@ -12003,7 +12008,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/planlayout.py" />
       <source>Plan</source>
       <translation type="unfinished" />
@@ -12377,7 +12382,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>QGIS knows no CRS of this code.</source>
       <translation type="unfinished" />
     </message>
@@ -12559,7 +12564,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>Role of column {number}</source>
       <translation type="unfinished" />
     </message>
@@ -13433,7 +13438,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Survey files</source>
       <translation type="unfinished" />
     </message>
@@ -14865,7 +14870,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>code</source>
       <translation type="unfinished" />
     </message>
@@ -14936,7 +14941,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>easting</source>
       <translation type="unfinished" />
     </message>
@@ -14946,7 +14951,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>ellipsoidal height</source>
       <translation type="unfinished" />
     </message>
@@ -14996,7 +15001,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>fix</source>
       <translation type="unfinished" />
     </message>
@@ -15046,7 +15051,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>height</source>
       <translation type="unfinished" />
     </message>
@@ -15096,7 +15101,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>latitude</source>
       <translation type="unfinished" />
     </message>
@@ -15127,7 +15132,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>longitude</source>
       <translation type="unfinished" />
     </message>
@@ -15152,7 +15157,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>name</source>
       <translation type="unfinished" />
     </message>
@@ -15174,7 +15179,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>northing</source>
       <translation type="unfinished" />
     </message>
@@ -15239,7 +15244,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>pole height</source>
       <translation type="unfinished" />
     </message>
@@ -15279,7 +15284,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>role</source>
       <translation type="unfinished" />
     </message>
@@ -15304,7 +15309,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>satellites</source>
       <translation type="unfinished" />
     </message>
@@ -15340,12 +15345,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in height</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation type="unfinished" />
     </message>
@@ -15416,12 +15421,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>tilt</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>time</source>
       <translation type="unfinished" />
     </message>
@@ -15824,7 +15829,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>– (kept beside)</source>
       <translation type="unfinished" />
     </message>

@@ -99,7 +99,7 @@
       <translation>95 %: 1,96 veces ese valor</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>95 in 100 are below</source>
       <translation>95 de cada 100 están por debajo</translation>
     </message>
@@ -294,12 +294,12 @@
       <translation>Se comprobó que la precisión VVA real es RMSEV = {rmse_cm:.1f} cm ({count} puntos de comprobación, percentil 95 {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After</source>
       <translation>Después</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After ({unit}²)</source>
       <translation>Después ({unit}²)</translation>
     </message>
@@ -351,6 +351,7 @@
       <translation>Área ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Area ({unit}²)</source>
       <translation>Área ({unit}²)</translation>
@@ -446,12 +447,12 @@
       <translation>Balsa     contiene {volume:.2f} ± {half:.2f} m³ (95 %) en {area:.1f} m², rebosa a {level:.3f} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before</source>
       <translation>Antes</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before ({unit}²)</source>
       <translation>Antes ({unit}²)</translation>
     </message>
@@ -531,7 +532,7 @@
       <translation>Las cuencas están limitadas por líneas de máxima pendiente y se hallan de forma exacta, de modo que sus áreas suman la de la superficie. Las áreas y los volúmenes de los charcos son exactos sobre los triángulos.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Catchments before and after</source>
       <translation>Cuencas antes y después</translation>
     </message>
@@ -601,7 +602,7 @@
       <translation>Probabilidad de ruido (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Change ({unit}²)</source>
       <translation>Cambio ({unit}²)</translation>
     </message>
@@ -842,12 +843,12 @@
       <translation>Decisiones a mano contrarias a las comprobaciones: {shown} de {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Decisions made by hand were read from {file}.</source>
       <translation>Las decisiones tomadas a mano se leyeron de {file}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Deeper by ({unit})</source>
       <translation>Más profundo en ({unit})</translation>
     </message>
@@ -928,16 +929,17 @@
       <translation>Puntos dudosos a lo largo del recorrido</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drained to</source>
       <translation>Drenaba a</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drains now to</source>
       <translation>Ahora drena a</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>Drena a</translation>
@@ -1325,7 +1327,7 @@
       <translation>Las coordenadas de terreno necesitan el origen respecto al cual se formaron; indique sus coordenadas este y norte como --ground-origin.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ground whose water goes elsewhere</source>
       <translation>Terreno cuya agua va a otro lugar</translation>
     </message>
@@ -1454,7 +1456,7 @@
       <translation>Histograma del área por profundidad de desmonte y terraplén.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Histogram of the distance between points recorded one after another; median {middle} {unit}.</source>
       <translation>Histograma de la distancia entre puntos registrados consecutivamente; mediana {middle} {unit}.</translation>
     </message>
@@ -1469,7 +1471,7 @@
       <translation>Contiene</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Holds more by ({unit}³)</source>
       <translation>Contiene más en ({unit}³)</translation>
     </message>
@@ -1595,7 +1597,7 @@
       <translation>Tipo</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Mayor en ({unit}²)</translation>
     </message>
@@ -1768,7 +1770,7 @@
       <translation>Mapa de las pendientes en {count} clases, más oscuro cuanto más empinado, con borde y líneas de rotura.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark.</source>
       <translation>Mapa de los puntos del levantamiento: {used} usados, {flagged} marcados y {rejected} rechazados, cada uno con su símbolo.</translation>
     </message>
@@ -1803,7 +1805,7 @@
       <translation>Mapa de {count} charcos por profundidad con puntos bajos, puntos de rebose y adónde rebosan.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Map of {count} ponds that are new, changed or gone.</source>
       <translation>Mapa de {count} charcos nuevos, modificados o desaparecidos.</translation>
     </message>
@@ -1853,7 +1855,7 @@
       <translation>Media, usada ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Median</source>
       <translation>Mediana</translation>
     </message>
@@ -1914,7 +1916,7 @@
       <translation>No se ajustó ningún acuerdo convexo, así que nada se dice de la visibilidad.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>No decisions were made by hand.</source>
       <translation>No se tomaron decisiones a mano.</translation>
     </message>
@@ -1924,7 +1926,7 @@
       <translation>Ningún terreno queda sin desagüe: toda el agua llega al borde o a un sumidero.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>No ground has its water go elsewhere.</source>
       <translation>En ningún terreno el agua va a otro lugar.</translation>
     </message>
@@ -1975,7 +1977,7 @@
       <translation>El ruido desplaza lateralmente una curva de nivel en el ruido de la cota dividido por la pendiente: con la pendiente mediana del {slope} %, una desviación típica de {shift} {unit}; en terreno más llano, más.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Noise of the used points as the receiver claims it</source>
       <translation>Ruido de los puntos usados según lo declara el receptor</translation>
     </message>
@@ -2064,7 +2066,7 @@
       <translation>No se registró nada en hasta {value:.1f} m en E {easting:.3f} N {northing:.3f} ({count} triángulos, {area:.0f} m²); en el resto, las pasadas están separadas {passes:.1f} m.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>Noticed on the way:</source>
       <translation>Advertido durante el proceso:</translation>
     </message>
@@ -2225,7 +2227,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points</source>
       <translation>Puntos</translation>
     </message>
@@ -2240,7 +2242,7 @@
       <translation>Puntos por barra de {width} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points and decisions</source>
       <translation>Puntos y decisiones</translation>
     </message>
@@ -2255,12 +2257,12 @@
       <translation>Los puntos en una cuadrícula local no se pueden transformar; indique su SRC o ajústelos a puntos de apoyo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points rejected</source>
       <translation>Puntos rechazados</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Puntos aún usados</translation>
     </message>
@@ -2270,11 +2272,12 @@
       <translation>Puntos que replantear: {count}, puntos de apoyo: {control}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points with a value</source>
       <translation>Puntos con valor</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Pond</source>
       <translation>Charco</translation>
@@ -2285,12 +2288,12 @@
       <translation>Charcos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.</source>
       <translation>Charcos tras el cambio, los que han desaparecido y el terreno cuya agua va a otro lugar, sobre la superficie modificada.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds before and after, the largest change first: {shown} of {count}</source>
       <translation>Charcos antes y después, primero el mayor cambio: {shown} de {count}</translation>
     </message>
@@ -2325,7 +2328,7 @@
       <translation>Perfil longitudinal de {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Quantity</source>
       <translation>Magnitud</translation>
     </message>
@@ -2341,6 +2344,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reason</source>
       <translation>Motivo</translation>
     </message>
@@ -2351,7 +2355,7 @@
       <translation>Motivos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reasons (a point can have several)</source>
       <translation>Motivos (un punto puede tener varios)</translation>
     </message>
@@ -2592,7 +2596,7 @@
       <translation>Espacio</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end.</source>
       <translation>Separación a lo largo de las pasadas. {count} pasos más largos, de hasta {longest} {unit}, quedan más allá del extremo derecho.</translation>
     </message>
@@ -2695,7 +2699,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Estado</translation>
     </message>
@@ -2920,7 +2924,7 @@
       <translation>El factor de desmonte a terraplén es {factor}; indique un número mayor que 0 (1 donde los volúmenes no cambian).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The file gives no standard deviations, so this report cannot say how uncertain a single height is. Independent check shots can.</source>
       <translation>El archivo no da desviaciones típicas, así que este informe no puede decir cuán incierta es una cota aislada. Pueden hacerlo observaciones de comprobación independientes.</translation>
     </message>
@@ -3176,7 +3180,7 @@
       <translation>Se buscaron en la superficie zonas llanas, interrupciones en líneas, terreno donde no se registró nada, picos y puntos junto a líneas a otra cota: no se halló ninguno.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The survey points by what became of them.</source>
       <translation>Los puntos del levantamiento según lo que fue de ellos.</translation>
     </message>
@@ -3291,7 +3295,7 @@
       <translation>No hay plataforma que explanar; indique un polígono.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>There is no pond on either surface.</source>
       <translation>No hay ningún charco en ninguna de las dos superficies.</translation>
     </message>
@@ -3321,7 +3325,7 @@
       <translation>No hay memoria suficiente para este levantamiento; divida el archivo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
       <translation>Son declaraciones, no ensayos: no incluyen jalón, inclinación, dátum ni desfases del receptor. Solo las observaciones de comprobación independientes miden la precisión de la superficie.</translation>
     </message>
@@ -3525,7 +3529,7 @@
       <translation>Lo que un topógrafo volvería a mirar antes de entregar esta superficie. Todo puede ser correcto: decide el terreno, y no se cambió nada.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>What became of the points</source>
       <translation>Qué fue de los puntos</translation>
     </message>
@@ -3590,7 +3594,7 @@
       <translation>Qué se halló</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.</source>
       <translation>Donde llegan ambas superficies, los charcos llenos contienen {before} {unit}³ antes y {after} {unit}³ después del cambio. De cada superficie completa, {kept} {unit}² no tenían desagüe antes y {keeps} {unit}² no lo tienen después.</translation>
     </message>
@@ -3678,7 +3682,7 @@
       <translation>un charco</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>a pond or pit</source>
       <translation>un charco o punto bajo</translation>
     </message>
@@ -3714,7 +3718,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>todo</translation>
     </message>
@@ -3856,7 +3860,7 @@
       <translation>observación de comprobación</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>check shot, kept out to test the surface</source>
       <translation>observación de comprobación, excluida para ensayar la superficie</translation>
     </message>
@@ -3986,7 +3990,7 @@
       <translation>esquinas a inglete</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>correction too old</source>
       <translation>corrección demasiado antigua</translation>
     </message>
@@ -4052,7 +4056,7 @@
       <translation>desmonte, en banco</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>decided by hand</source>
       <translation>decidido a mano</translation>
     </message>
@@ -4062,7 +4066,7 @@
       <translation>separador decimal</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>deeper</source>
       <translation>más profundo</translation>
     </message>
@@ -4272,7 +4276,7 @@
       <translation>interrupción en una línea</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>desaparecido</translation>
     </message>
@@ -4332,12 +4336,12 @@
       <translation>líneas de encabezado</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height doubtful: look at it</source>
       <translation>cota dudosa: revísela</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height less certain than allowed</source>
       <translation>cota menos segura de lo admitido</translation>
     </message>
@@ -4422,7 +4426,7 @@
       <translation>sus tramos frente a los límites, con veredictos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>jump at loss or regain of the fix</source>
       <translation>salto al perder o recuperar la solución</translation>
     </message>
@@ -4568,7 +4572,7 @@
       <translation>neto (terraplén menos desmonte)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>new</source>
       <translation>nuevo</translation>
     </message>
@@ -4593,7 +4597,7 @@
       <translation>línea de paso</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>sin ambigüedades fijadas</translation>
     </message>
@@ -4659,7 +4663,7 @@
       <translation>desconocido (falta la superficie de una capa)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>no está en el terreno, según su código</translation>
     </message>
@@ -4709,7 +4713,7 @@
       <translation>de ello sin cambios</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>fuera de la línea para la que está codificado</translation>
     </message>
@@ -4797,7 +4801,7 @@
       <translation>lugares visitados dos veces</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>plan less certain than allowed</source>
       <translation>planta menos segura de lo admitido</translation>
     </message>
@@ -4852,12 +4856,12 @@
       <translation>puntos que la definen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole lifted or its height wrong</source>
       <translation>jalón levantado o con altura errónea</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole tilted</source>
       <translation>jalón inclinado</translation>
     </message>
@@ -4903,7 +4907,7 @@
       <translation>registro del receptor, NMEA 0183</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>recorded while standing still</source>
       <translation>registrado estando parado</translation>
     </message>
@@ -4934,7 +4938,7 @@
       <translation>terreno repetido</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>repite otro punto</translation>
     </message>
@@ -5009,7 +5013,7 @@
       <translation>acuerdo cóncavo</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>satellites badly spread (PDOP)</source>
       <translation>satélites mal distribuidos (PDOP)</translation>
     </message>
@@ -5039,7 +5043,7 @@
       <translation>varias columnas pueden ser la cota: {columns}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>shallower</source>
       <translation>menos profundo</translation>
     </message>
@@ -5124,7 +5128,7 @@
       <translation>desviación típica</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation in plan</source>
       <translation>desviación típica en planta</translation>
     </message>
@@ -5134,7 +5138,7 @@
       <translation>desviación típica en planta, como máximo</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation of a height</source>
       <translation>desviación típica de una cota</translation>
     </message>
@@ -5325,6 +5329,7 @@
       <translation>el resto del borde</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>the rim</source>
       <translation>el borde</translation>
@@ -5462,7 +5467,7 @@
       <translation>demasiado ajustado para decidir</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>demasiado pocas observaciones</translation>
     </message>
@@ -5517,7 +5522,7 @@
       <translation>RMSE verdadero, 95 % de confianza</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>unchanged</source>
       <translation>sin cambios</translation>
     </message>
@@ -5624,7 +5629,7 @@
       <translation>toda la obra</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>whole surface</source>
       <translation>superficie completa</translation>
     </message>
@@ -5790,7 +5795,7 @@
       <translation>{count} puntos comparten nombre con otro, como «{name}»; se conservan todos.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>{count} ponds lie where only one of the surfaces reaches and are not compared.</source>
       <translation>{count} charcos están donde solo llega una de las superficies y no se comparan.</translation>
     </message>
@@ -8333,7 +8338,7 @@
       <translation>A mano; las comprobaciones decían:</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
       <translation>SRC</translation>
@@ -8492,7 +8497,7 @@
       <translation>Comprobar una línea con límites</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Check points</source>
       <translation>Puntos de comprobación</translation>
     </message>
@@ -8557,7 +8562,7 @@
       <translation>Elija un archivo del levantamiento o una capa de puntos, uno de los dos.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the CRS from a list</source>
       <translation>Elegir el SRC de una lista</translation>
     </message>
@@ -8684,7 +8689,7 @@
       <translation>Curva de nivel</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Contour interval</source>
       <translation>Equidistancia</translation>
     </message>
@@ -9764,7 +9769,7 @@
       <translation>Primera línea de la tabla.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>First lines of the file</source>
       <translation>Primeras líneas del archivo</translation>
     </message>
@@ -9840,7 +9845,7 @@
       <translation>Carpeta para las superficies</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Folder of the job</source>
       <translation>Carpeta del trabajo</translation>
     </message>
@@ -11796,7 +11801,7 @@
       <translation>Archivos PDF (*.pdf)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>PDOP</source>
       <translation>PDOP</translation>
     </message>
@@ -12003,7 +12008,7 @@
       <translation>Lugares que hay que volver a recorrer como GPX</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/planlayout.py" />
       <source>Plan</source>
       <translation>Plano</translation>
@@ -12377,7 +12382,7 @@
       <translation>Añadir capas y composición al proyecto</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>QGIS knows no CRS of this code.</source>
       <translation>QGIS no conoce ningún SRC con este código.</translation>
     </message>
@@ -12559,7 +12564,7 @@
       <translation>Carreteras y líneas</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>Role of column {number}</source>
       <translation>Función de la columna {number}</translation>
     </message>
@@ -13433,7 +13438,7 @@
       <translation>Archivo del levantamiento</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Survey files</source>
       <translation>Archivos del levantamiento</translation>
     </message>
@@ -14865,7 +14870,7 @@
       <translation>comprobación,calidad,advertencias,picos,triángulos llanos,triángulos largos,lagunas,líneas de rotura,tin</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>code</source>
       <translation>código</translation>
     </message>
@@ -14936,7 +14941,7 @@
       <translation>este</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>easting</source>
       <translation>coordenada este</translation>
     </message>
@@ -14946,7 +14951,7 @@
       <translation>elipsoidal</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>ellipsoidal height</source>
       <translation>altura elipsoidal</translation>
     </message>
@@ -14996,7 +15001,7 @@
       <translation>ajustado</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>fix</source>
       <translation>solución</translation>
     </message>
@@ -15046,7 +15051,7 @@
       <translation>terreno,cuadrícula,factor de escala,factor combinado,proyección,distancia,factor de altitud</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>height</source>
       <translation>cota</translation>
     </message>
@@ -15096,7 +15101,7 @@
       <translation>carril</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>latitude</source>
       <translation>latitud</translation>
     </message>
@@ -15127,7 +15132,7 @@
       <translation>línea</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>longitude</source>
       <translation>longitud</translation>
     </message>
@@ -15152,7 +15157,7 @@
       <translation>mm/h, hectáreas, l/s</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>name</source>
       <translation>nombre</translation>
     </message>
@@ -15174,7 +15179,7 @@
       <translation>no se indica el motivo</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>northing</source>
       <translation>coordenada norte</translation>
     </message>
@@ -15239,7 +15244,7 @@
       <translation>punto</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>pole height</source>
       <translation>altura del jalón</translation>
     </message>
@@ -15279,7 +15284,7 @@
       <translation>a la derecha de la línea</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>role</source>
       <translation>función</translation>
     </message>
@@ -15304,7 +15309,7 @@
       <translation>sigue por encima de los charcos llenos, hasta el borde o un sumidero</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>satellites</source>
       <translation>satélites</translation>
     </message>
@@ -15340,12 +15345,12 @@
       <translation>arcén</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in height</source>
       <translation>sigma en cota</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>sigma en planta</translation>
     </message>
@@ -15416,12 +15421,12 @@
       <translation>aligerar,simplificar,reducir,diezmar,menos puntos,tolerancia,tin,malla</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>tilt</source>
       <translation>inclinación</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>time</source>
       <translation>hora</translation>
     </message>
@@ -15824,7 +15829,7 @@
       <translation>± del valor, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>– (kept beside)</source>
       <translation>– (se guarda aparte)</translation>
     </message>

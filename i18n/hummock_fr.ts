@@ -99,7 +99,7 @@
       <translation>95 % : 1,96 fois cette valeur</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>95 in 100 are below</source>
       <translation>95 sur 100 sont en dessous</translation>
     </message>
@@ -294,12 +294,12 @@
       <translation>La précision VVA réelle s'établit à RMSEV = {rmse_cm:.1f} cm ({count} points de contrôle, 95e centile {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After</source>
       <translation>Après</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>After ({unit}²)</source>
       <translation>Après ({unit}²)</translation>
     </message>
@@ -351,6 +351,7 @@
       <translation>Aire ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Area ({unit}²)</source>
       <translation>Aire ({unit}²)</translation>
@@ -446,12 +447,12 @@
       <translation>Bassin    contient {volume:.2f} ± {half:.2f} m³ (95 %) sur {area:.1f} m², déborde à {level:.3f} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before</source>
       <translation>Avant</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Before ({unit}²)</source>
       <translation>Avant ({unit}²)</translation>
     </message>
@@ -531,7 +532,7 @@
       <translation>Les bassins versants sont délimités par des lignes de plus grande pente et trouvés exactement, si bien que la somme de leurs aires est celle de la surface. Les aires et volumes des mares sont exacts sur les triangles.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Catchments before and after</source>
       <translation>Bassins versants avant et après</translation>
     </message>
@@ -601,7 +602,7 @@
       <translation>Probabilité de bruit (%)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Change ({unit}²)</source>
       <translation>Changement ({unit}²)</translation>
     </message>
@@ -842,12 +843,12 @@
       <translation>Décisions à la main contre les contrôles : {shown} sur {count}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Decisions made by hand were read from {file}.</source>
       <translation>Les décisions prises à la main ont été lues dans {file}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Deeper by ({unit})</source>
       <translation>Plus profond de ({unit})</translation>
     </message>
@@ -928,16 +929,17 @@
       <translation>Points douteux le long du parcours</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drained to</source>
       <translation>Drainé vers</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Drains now to</source>
       <translation>S'écoule maintenant vers</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Drains to</source>
       <translation>S'écoule vers</translation>
@@ -1325,7 +1327,7 @@
       <translation>Les coordonnées terrain demandent l'origine autour de laquelle elles ont été faites ; donnez ses coordonnées est et nord comme --ground-origin.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ground whose water goes elsewhere</source>
       <translation>Terrain dont l'eau s'écoule ailleurs</translation>
     </message>
@@ -1454,7 +1456,7 @@
       <translation>Histogramme de l'aire par profondeur de déblai et de remblai.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Histogram of the distance between points recorded one after another; median {middle} {unit}.</source>
       <translation>Histogramme de la distance entre points enregistrés à la suite ; médiane {middle} {unit}.</translation>
     </message>
@@ -1469,7 +1471,7 @@
       <translation>Contient</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Holds more by ({unit}³)</source>
       <translation>Contient de plus ({unit}³)</translation>
     </message>
@@ -1595,7 +1597,7 @@
       <translation>Genre</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Larger by ({unit}²)</source>
       <translation>Plus grande de ({unit}²)</translation>
     </message>
@@ -1768,7 +1770,7 @@
       <translation>Carte des pentes en {count} classes, d'autant plus foncées que plus raides, avec pourtour et lignes de rupture.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Map of the survey points: {used} used, {flagged} flagged and {rejected} rejected, each with its mark.</source>
       <translation>Carte des points du levé : {used} utilisés, {flagged} signalés et {rejected} rejetés, chacun avec sa marque.</translation>
     </message>
@@ -1803,7 +1805,7 @@
       <translation>Carte de {count} mares par profondeur, avec les points bas, les points de débordement et leur destination.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Map of {count} ponds that are new, changed or gone.</source>
       <translation>Carte de {count} mares nouvelles, modifiées ou disparues.</translation>
     </message>
@@ -1853,7 +1855,7 @@
       <translation>Moyenne, utilisée ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Median</source>
       <translation>Médiane</translation>
     </message>
@@ -1914,7 +1916,7 @@
       <translation>Aucun sommet n'a été ajusté, rien n'est donc dit de la visibilité.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>No decisions were made by hand.</source>
       <translation>Aucune décision n'a été prise à la main.</translation>
     </message>
@@ -1924,7 +1926,7 @@
       <translation>Aucun terrain n'est sans écoulement : toute l'eau arrive au pourtour ou à un avaloir.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>No ground has its water go elsewhere.</source>
       <translation>Aucun terrain ne voit son eau s'écouler ailleurs.</translation>
     </message>
@@ -1975,7 +1977,7 @@
       <translation>Le bruit déplace une courbe de niveau latéralement du bruit de l'altitude divisé par la pente : à la pente médiane de {slope} %, un écart-type de {shift} {unit} ; davantage sur un terrain plus plat.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Noise of the used points as the receiver claims it</source>
       <translation>Bruit des points utilisés tel que l'annonce le récepteur</translation>
     </message>
@@ -2064,7 +2066,7 @@
       <translation>Rien n'a été enregistré sur jusqu'à {value:.1f} m à E {easting:.3f} N {northing:.3f} ({count} triangles, {area:.0f} m²) ; ailleurs les passages sont écartés de {passes:.1f} m.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>Noticed on the way:</source>
       <translation>Remarqué en chemin :</translation>
     </message>
@@ -2225,7 +2227,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points</source>
       <translation>Points</translation>
     </message>
@@ -2240,7 +2242,7 @@
       <translation>Points par barre de {width} {unit}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points and decisions</source>
       <translation>Points et décisions</translation>
     </message>
@@ -2255,12 +2257,12 @@
       <translation>Les points d'un repère local ne peuvent pas être transformés ; indiquez leur SCR, ou ajustez-les sur des points d'appui.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points rejected</source>
       <translation>Points rejetés</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Points encore utilisés</translation>
     </message>
@@ -2270,11 +2272,12 @@
       <translation>Points à implanter : {count}, points d'appui : {control}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Points with a value</source>
       <translation>Points avec une valeur</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Pond</source>
       <translation>Mare</translation>
@@ -2285,12 +2288,12 @@
       <translation>Mares</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds after the change, those that are gone, and ground whose water goes elsewhere, over the changed surface.</source>
       <translation>Mares après le changement, celles qui ont disparu, et terrain dont l'eau s'écoule ailleurs, sur la surface modifiée.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Ponds before and after, the largest change first: {shown} of {count}</source>
       <translation>Mares avant et après, le plus grand changement d'abord : {shown} sur {count}</translation>
     </message>
@@ -2325,7 +2328,7 @@
       <translation>Profil en long de {name}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Quantity</source>
       <translation>Grandeur</translation>
     </message>
@@ -2341,6 +2344,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reason</source>
       <translation>Raison</translation>
     </message>
@@ -2351,7 +2355,7 @@
       <translation>Raisons</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Reasons (a point can have several)</source>
       <translation>Raisons (un point peut en avoir plusieurs)</translation>
     </message>
@@ -2592,7 +2596,7 @@
       <translation>Espace</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Spacing along the passes. {count} longer steps, to {longest} {unit}, lie beyond the right end.</source>
       <translation>Espacement le long des passages. {count} pas plus longs, jusqu'à {longest} {unit}, sont au-delà de l'extrémité droite.</translation>
     </message>
@@ -2695,7 +2699,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Statut</translation>
     </message>
@@ -2920,7 +2924,7 @@
       <translation>Le facteur du déblai au remblai est {factor} ; donnez un nombre supérieur à 0 (1 là où les volumes ne changent pas).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The file gives no standard deviations, so this report cannot say how uncertain a single height is. Independent check shots can.</source>
       <translation>Le fichier ne donne pas d'écarts-types, ce rapport ne peut donc pas dire l'incertitude d'une altitude isolée. Des visées de contrôle indépendantes le peuvent.</translation>
     </message>
@@ -3176,7 +3180,7 @@
       <translation>La surface a été examinée à la recherche de plages horizontales, de lacunes dans les lignes, de terrain où rien n'a été enregistré, de pics, et de points à côté de lignes d'une autre altitude : rien n'a été trouvé.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>The survey points by what became of them.</source>
       <translation>Les points du levé selon ce qu'ils sont devenus.</translation>
     </message>
@@ -3291,7 +3295,7 @@
       <translation>Il n'y a pas de plateforme à terrasser ; donnez un polygone.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>There is no pond on either surface.</source>
       <translation>Il n'y a de mare sur aucune des deux surfaces.</translation>
     </message>
@@ -3321,7 +3325,7 @@
       <translation>La mémoire ne suffit pas pour ce levé ; divisez le fichier.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>These are claims, not tests: pole, tilt, datum and receiver offsets are not in them. Only independent check shots measure the accuracy of the surface.</source>
       <translation>Ce sont des annonces, non des tests : les erreurs de canne, d'inclinaison, de référence et les décalages du récepteur n'y sont pas. Seules des visées de contrôle indépendantes mesurent la précision de la surface.</translation>
     </message>
@@ -3525,7 +3529,7 @@
       <translation>Ce qu'un géomètre examinerait de nouveau avant de remettre cette surface. Chaque cas peut être juste : le terrain décide, et rien n'a été changé.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>What became of the points</source>
       <translation>Ce que les points sont devenus</translation>
     </message>
@@ -3590,7 +3594,7 @@
       <translation>Ce qui a été trouvé</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>Where both surfaces reach, full ponds hold {before} {unit}³ before and {after} {unit}³ after the change. Of each whole surface {kept} {unit}² drained nowhere before, {keeps} {unit}² do after.</source>
       <translation>Là où les deux surfaces s'étendent, les mares pleines contiennent {before} {unit}³ avant et {after} {unit}³ après le changement. De chaque surface entière, {kept} {unit}² étaient sans écoulement avant, {keeps} {unit}² le sont après.</translation>
     </message>
@@ -3678,7 +3682,7 @@
       <translation>une mare</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>a pond or pit</source>
       <translation>une mare ou un point bas</translation>
     </message>
@@ -3714,7 +3718,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>all</source>
       <translation>tous</translation>
     </message>
@@ -3856,7 +3860,7 @@
       <translation>visée de contrôle</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>check shot, kept out to test the surface</source>
       <translation>visée de contrôle, tenue à l'écart pour tester la surface</translation>
     </message>
@@ -3986,7 +3990,7 @@
       <translation>angles à onglet</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>correction too old</source>
       <translation>correction trop ancienne</translation>
     </message>
@@ -4052,7 +4056,7 @@
       <translation>déblai, en place</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>decided by hand</source>
       <translation>décidé à la main</translation>
     </message>
@@ -4062,7 +4066,7 @@
       <translation>séparateur décimal</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>deeper</source>
       <translation>plus profond</translation>
     </message>
@@ -4272,7 +4276,7 @@
       <translation>lacune dans une ligne</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>disparue</translation>
     </message>
@@ -4332,12 +4336,12 @@
       <translation>lignes d'en-tête</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height doubtful: look at it</source>
       <translation>altitude douteuse : à examiner</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>height less certain than allowed</source>
       <translation>altitude moins sûre que permis</translation>
     </message>
@@ -4422,7 +4426,7 @@
       <translation>ses tronçons selon les limites, avec verdicts</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>jump at loss or regain of the fix</source>
       <translation>saut à la perte ou à la reprise de la fixation</translation>
     </message>
@@ -4568,7 +4572,7 @@
       <translation>net (remblai moins déblai)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>new</source>
       <translation>nouvelle</translation>
     </message>
@@ -4593,7 +4597,7 @@
       <translation>ni déblai, ni remblai</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>ambiguïtés non fixées</translation>
     </message>
@@ -4659,7 +4663,7 @@
       <translation>inconnue (il manque une surface de couche)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>not on the ground, by its code</source>
       <translation>pas sur le terrain, d'après son code</translation>
     </message>
@@ -4709,7 +4713,7 @@
       <translation>dont inchangé</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>hors de la ligne pour laquelle il est codé</translation>
     </message>
@@ -4797,7 +4801,7 @@
       <translation>endroits visités deux fois</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>plan less certain than allowed</source>
       <translation>plan moins sûr que permis</translation>
     </message>
@@ -4852,12 +4856,12 @@
       <translation>points qui la forment</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole lifted or its height wrong</source>
       <translation>canne soulevée ou hauteur de canne fausse</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>pole tilted</source>
       <translation>canne inclinée</translation>
     </message>
@@ -4903,7 +4907,7 @@
       <translation>journal de récepteur, NMEA 0183</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>recorded while standing still</source>
       <translation>enregistré à l'arrêt</translation>
     </message>
@@ -4934,7 +4938,7 @@
       <translation>terrain répété</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>répète un autre point</translation>
     </message>
@@ -5009,7 +5013,7 @@
       <translation>creux</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>satellites badly spread (PDOP)</source>
       <translation>satellites mal répartis (PDOP)</translation>
     </message>
@@ -5039,7 +5043,7 @@
       <translation>plusieurs colonnes peuvent être l'altitude : {columns}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>shallower</source>
       <translation>moins profonde</translation>
     </message>
@@ -5124,7 +5128,7 @@
       <translation>écart-type</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation in plan</source>
       <translation>écart-type en plan</translation>
     </message>
@@ -5134,7 +5138,7 @@
       <translation>écart-type en plan, au plus</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/point_sections.py" />
       <source>standard deviation of a height</source>
       <translation>écart-type d'une altitude</translation>
     </message>
@@ -5325,6 +5329,7 @@
       <translation>le reste du pourtour</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <location filename="../plugin/core/report/water_sections.py" />
       <source>the rim</source>
       <translation>le pourtour</translation>
@@ -5462,7 +5467,7 @@
       <translation>trop proche pour juger</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>trop peu d'observations</translation>
     </message>
@@ -5517,7 +5522,7 @@
       <translation>RMSE vraie, confiance de 95 %</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>unchanged</source>
       <translation>inchangée</translation>
     </message>
@@ -5624,7 +5629,7 @@
       <translation>tout le site</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>whole surface</source>
       <translation>surface entière</translation>
     </message>
@@ -5790,7 +5795,7 @@
       <translation>{count} points partagent leur nom avec un autre, par exemple « {name} » ; tous sont gardés.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/water_sections.py" />
+      <location filename="../plugin/core/report/water_change_sections.py" />
       <source>{count} ponds lie where only one of the surfaces reaches and are not compared.</source>
       <translation>{count} mares se trouvent là où une seule des surfaces s'étend et ne sont pas comparées.</translation>
     </message>
@@ -8333,7 +8338,7 @@
       <translation>À la main ; les contrôles indiquaient :</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/algorithm.py" />
       <source>CRS</source>
       <translation>SCR</translation>
@@ -8492,7 +8497,7 @@
       <translation>Contrôler une ligne par rapport à des limites</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Check points</source>
       <translation>Points de contrôle</translation>
     </message>
@@ -8557,7 +8562,7 @@
       <translation>Choisissez un fichier de levé ou une couche de points, l'un des deux.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Choose the CRS from a list</source>
       <translation>Choisir le SCR dans une liste</translation>
     </message>
@@ -8684,7 +8689,7 @@
       <translation>Courbe de niveau</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Contour interval</source>
       <translation>Équidistance</translation>
     </message>
@@ -9764,7 +9769,7 @@
       <translation>Première ligne de la table.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>First lines of the file</source>
       <translation>Premières lignes du fichier</translation>
     </message>
@@ -9840,7 +9845,7 @@
       <translation>Dossier des surfaces</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Folder of the job</source>
       <translation>Dossier du travail</translation>
     </message>
@@ -11796,7 +11801,7 @@
       <translation>Fichiers PDF (*.pdf)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>PDOP</source>
       <translation>PDOP</translation>
     </message>
@@ -12003,7 +12008,7 @@
       <translation>Endroits à parcourir de nouveau en GPX</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <location filename="../plugin/processing/planlayout.py" />
       <source>Plan</source>
       <translation>Plan</translation>
@@ -12377,7 +12382,7 @@
       <translation>Mettre les couches et la mise en page dans le projet</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>QGIS knows no CRS of this code.</source>
       <translation>QGIS ne connaît pas de SCR avec ce code.</translation>
     </message>
@@ -12559,7 +12564,7 @@
       <translation>Routes et lignes</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>Role of column {number}</source>
       <translation>Rôle de la colonne {number}</translation>
     </message>
@@ -13433,7 +13438,7 @@
       <translation>Fichier de levé</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/desk.py" />
+      <location filename="../plugin/gui/deskform.py" />
       <source>Survey files</source>
       <translation>Fichiers de levé</translation>
     </message>
@@ -14865,7 +14870,7 @@
       <translation>contrôle,qualité,avertissements,pics,triangles plats,triangles longs,lacunes,lignes de rupture,tin</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>code</source>
       <translation>code</translation>
     </message>
@@ -14936,7 +14941,7 @@
       <translation>est</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>easting</source>
       <translation>est (E)</translation>
     </message>
@@ -14946,7 +14951,7 @@
       <translation>ellipsoïdale</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>ellipsoidal height</source>
       <translation>hauteur ellipsoïdale</translation>
     </message>
@@ -14996,7 +15001,7 @@
       <translation>ajusté</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>fix</source>
       <translation>fix</translation>
     </message>
@@ -15046,7 +15051,7 @@
       <translation>terrain,projection,facteur d'échelle,facteur combiné,altération linéaire,distance,altitude,facteur d'altitude</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>height</source>
       <translation>altitude</translation>
     </message>
@@ -15096,7 +15101,7 @@
       <translation>voie</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>latitude</source>
       <translation>latitude</translation>
     </message>
@@ -15127,7 +15132,7 @@
       <translation>ligne</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>longitude</source>
       <translation>longitude</translation>
     </message>
@@ -15152,7 +15157,7 @@
       <translation>mm/h, hectares, l/s</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>name</source>
       <translation>nom</translation>
     </message>
@@ -15174,7 +15179,7 @@
       <translation>sans motif indiqué</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>northing</source>
       <translation>nord (N)</translation>
     </message>
@@ -15239,7 +15244,7 @@
       <translation>point</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>pole height</source>
       <translation>hauteur de canne</translation>
     </message>
@@ -15279,7 +15284,7 @@
       <translation>à droite de la ligne</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>role</source>
       <translation>rôle</translation>
     </message>
@@ -15304,7 +15309,7 @@
       <translation>continue par-dessus les mares pleines, jusqu'au pourtour ou à un avaloir</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>satellites</source>
       <translation>satellites</translation>
     </message>
@@ -15340,12 +15345,12 @@
       <translation>accotement</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in height</source>
       <translation>sigma en altitude</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>sigma in plan</source>
       <translation>sigma en plan</translation>
     </message>
@@ -15416,12 +15421,12 @@
       <translation>alléger,simplifier,réduire,décimer,moins de points,tolérance,tin,maillage</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>tilt</source>
       <translation>inclinaison</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>time</source>
       <translation>temps</translation>
     </message>
@@ -15824,7 +15829,7 @@
       <translation>± de celui-ci, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/roletable.py" />
       <source>– (kept beside)</source>
       <translation>– (conservé à côté)</translation>
     </message>

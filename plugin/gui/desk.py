@@ -13,30 +13,24 @@ from qgis.core import (
     QgsProject,
     QgsVectorLayer,
 )
-from qgis.gui import QgsDockWidget, QgsFileWidget, QgsProjectionSelectionDialog
+from qgis.gui import QgsDockWidget
 from qgis.PyQt.QtCore import QCoreApplication, QUrl
 from qgis.PyQt.QtGui import QDesktopServices
 from qgis.PyQt.QtWidgets import (
     QApplication,
     QComboBox,
-    QDoubleSpinBox,
-    QFormLayout,
     QGridLayout,
     QHBoxLayout,
     QLabel,
-    QLineEdit,
     QProgressBar,
     QPushButton,
     QScrollArea,
     QSizePolicy,
-    QSpinBox,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
-from ..processing.parameters import survey_files, tables, unit_names
-from ..processing.planlayout import PAPERS
+from .deskform import DeskForm
 from .jobbook import JobBook, Step
 from .running import StepFailed, run_step
 from .steprow import StepRow
@@ -74,7 +68,6 @@ class DeskDock(QgsDockWidget):
         self.iface = iface
         self.book = new_book()
         self.feedback: Optional[DeskFeedback] = None
-        self.filling = False
         self.rows: Dict[str, StepRow] = {}
         self._build()
         self._listen()
@@ -85,7 +78,9 @@ class DeskDock(QgsDockWidget):
     def _build(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
-        column.addLayout(self._make_form())
+        self.form = DeskForm()
+        self.form.changed.connect(self._changed)
+        column.addWidget(self.form)
         self.run_all = QPushButton(translate("hummock", "Run everything"))
         self.run_all.setObjectName("run_all")
         self.run_all.clicked.connect(self.run_everything)
@@ -110,66 +105,6 @@ class DeskDock(QgsDockWidget):
         scroll.setWidget(inside)
         self.setWidget(scroll)
         self._busy(False)
-
-    def _make_form(self) -> QFormLayout:
-        form = QFormLayout()
-        self.files = QgsFileWidget()
-        self.files.setStorageMode(QgsFileWidget.StorageMode.GetMultipleFiles)
-        self.files.setFilter(survey_files())
-        self.files.fileChanged.connect(self._files_changed)
-        form.addRow(translate("hummock", "Survey files"), self.files)
-        crs_row = QHBoxLayout()
-        self.crs = QLineEdit()
-        self.crs.setPlaceholderText("EPSG:25832")
-        self.crs.textChanged.connect(self._changed)
-        choose = QToolButton()
-        choose.setText("…")
-        choose.setToolTip(translate("hummock", "Choose the CRS from a list"))
-        choose.clicked.connect(self._choose_crs)
-        crs_row.addWidget(self.crs, 1)
-        crs_row.addWidget(choose)
-        form.addRow(translate("hummock", "CRS"), crs_row)
-        self.crs_name = QLabel()
-        self.crs_name.setWordWrap(True)
-        form.addRow("", self.crs_name)
-        self.folder = QgsFileWidget()
-        self.folder.setStorageMode(QgsFileWidget.StorageMode.GetDirectory)
-        self.folder.fileChanged.connect(self._changed)
-        form.addRow(translate("hummock", "Folder of the job"), self.folder)
-        form.addRow(translate("hummock", "Contour interval"), self._make_interval())
-        form.addRow(translate("hummock", "Plan"), self._make_plan())
-        self.checks = QgsFileWidget()
-        self.checks.setFilter(tables())
-        self.checks.fileChanged.connect(self._changed)
-        form.addRow(translate("hummock", "Check points"), self.checks)
-        return form
-
-    def _make_interval(self) -> QHBoxLayout:
-        line = QHBoxLayout()
-        self.interval = QDoubleSpinBox()
-        self.interval.setDecimals(3)
-        self.interval.setRange(0.001, 1000.0)
-        self.interval.valueChanged.connect(self._changed)
-        self.unit = QComboBox()
-        self.unit.addItems(unit_names())
-        self.unit.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.unit.currentIndexChanged.connect(self._changed)
-        line.addWidget(self.interval)
-        line.addWidget(self.unit, 1)
-        return line
-
-    def _make_plan(self) -> QHBoxLayout:
-        line = QHBoxLayout()
-        self.scale = QSpinBox()
-        self.scale.setRange(1, 100000)
-        self.scale.setPrefix("1 : ")
-        self.scale.valueChanged.connect(self._changed)
-        self.paper = QComboBox()
-        self.paper.addItems([name for name, _, _ in PAPERS])
-        self.paper.currentIndexChanged.connect(self._changed)
-        line.addWidget(self.scale)
-        line.addWidget(self.paper, 1)
-        return line
 
     def _make_more(self) -> QHBoxLayout:
         """Any other algorithm on the surface can become a step of the job."""
@@ -232,68 +167,17 @@ class DeskDock(QgsDockWidget):
         project.writeEntry(SCOPE, ENTRY, self.book.to_text(project.writePath))
 
     def _fill(self) -> None:
-        """The settings of the job into the widgets."""
-        told = self.book.settings = {**new_book().settings, **self.book.settings}
-        self.filling = True
-        try:
-            self.files.setFilePath(" ".join(f'"{path}"' for path in told["files"]) if told["files"] else "")
-            self.crs.setText(told["crs"])
-            self.folder.setFilePath(told["folder"])
-            self.interval.setValue(told["interval"])
-            self.unit.setCurrentIndex(told["unit"])
-            self.scale.setValue(told["scale"])
-            self.paper.setCurrentIndex(told["paper"])
-            self.checks.setFilePath(told["checks_file"])
-        finally:
-            self.filling = False
-        self._show_crs()
+        """The settings of the job into the form."""
+        self.book.settings = {**new_book().settings, **self.book.settings}
+        self.form.fill(self.book.settings)
         self.show_states()
 
     # What the user does
 
-    def _files_changed(self, *_: Any) -> None:
-        files = self._chosen_files()
-        first = Path(files[0]) if files else Path()
-        if first.is_file() and not self.folder.filePath() and not self.filling:
-            self.folder.setFilePath(str(first.with_name(first.stem + "_job")))
-        self._changed()
-
-    def _chosen_files(self) -> List[str]:
-        text = self.files.filePath().strip()
-        return list(QgsFileWidget.splitFilePaths(text)) if text else []
-
-    def _choose_crs(self) -> None:
-        dialog = QgsProjectionSelectionDialog(self)
-        dialog.setCrs(QgsCoordinateReferenceSystem(self.crs.text().strip()))
-        if dialog.exec():
-            chosen = dialog.crs()
-            self.crs.setText(chosen.authid() or chosen.toWkt())
-
-    def _changed(self, *_: Any) -> None:
-        if self.filling:
-            return
-        self.book.settings.update(
-            files=self._chosen_files(),
-            crs=self.crs.text().strip(),
-            folder=self.folder.filePath(),
-            interval=self.interval.value(),
-            unit=self.unit.currentIndex(),
-            scale=self.scale.value(),
-            paper=self.paper.currentIndex(),
-            checks_file=self.checks.filePath(),
-        )
+    def _changed(self) -> None:
+        self.book.settings.update(self.form.settings())
         self._keep()
-        self._show_crs()
         self.show_states()
-
-    def _show_crs(self) -> None:
-        text = self.crs.text().strip()
-        crs = QgsCoordinateReferenceSystem(text) if text else QgsCoordinateReferenceSystem()
-        if crs.isValid():
-            self.crs_name.setText(crs.description())
-        else:
-            self.crs_name.setText(translate("hummock", "QGIS knows no CRS of this code.") if text else "")
-        self.crs_name.setVisible(bool(self.crs_name.text()))
 
     def lacking(self) -> str:
         """What must be said before anything can be run; "" if nothing."""

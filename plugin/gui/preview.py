@@ -6,20 +6,13 @@ from typing import Any, Dict, List, Optional, Tuple
 
 import numpy as np
 from qgis.PyQt.QtCore import QCoreApplication, Qt, QTimer
-from qgis.PyQt.QtGui import QColor
 from qgis.PyQt.QtWidgets import (
-    QAbstractItemView,
     QComboBox,
     QDialog,
     QDialogButtonBox,
     QHBoxLayout,
     QLabel,
-    QPushButton,
-    QScrollArea,
-    QSizePolicy,
     QSplitter,
-    QTableWidget,
-    QTableWidgetItem,
     QVBoxLayout,
     QWidget,
 )
@@ -29,43 +22,20 @@ from ..core.georeference.axes import to_lonlat
 from ..core.georeference.intake import Intake, suggestion_names
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
 from ..core.messages import Message, SurveyError
-from ..core.points.columns import ROLES, coordinates_of
+from ..core.points.columns import coordinates_of
 from ..core.points.recognition import Alternative, Ambiguity, Question
 from ..core.units import LengthUnit
 from ..processing.algorithm import say
 from ..processing.parameters import UNITS, unit_names
 from .landing import LandingMap
+from .notes import Notes
 from .previewdata import Choices, Outcome, SurveyPreview
+from .roletable import RoleTable, role_label
 
 translate = QCoreApplication.translate
 
 WAIT_MS = 200  # after a change, so that several changes are computed once
 MOST_SUGGESTIONS = 4
-MIN_COLUMN, MOST_COLUMN = 118, 260  # pixels
-PASSIVE, REJECTED = QColor("#6b6b6b"), QColor("#fde0d2")  # ColorBrewer, Reds, lightest but one
-
-
-def role_label(role: str) -> str:
-    """What a role is called on screen."""
-    labels = {
-        "name": translate("hummock", "name"),
-        "easting": translate("hummock", "easting"),
-        "northing": translate("hummock", "northing"),
-        "height": translate("hummock", "height"),
-        "code": translate("hummock", "code"),
-        "sigma_h": translate("hummock", "sigma in plan"),
-        "sigma_v": translate("hummock", "sigma in height"),
-        "fix": translate("hummock", "fix"),
-        "satellites": translate("hummock", "satellites"),
-        "pdop": translate("hummock", "PDOP"),
-        "tilt": translate("hummock", "tilt"),
-        "time": translate("hummock", "time"),
-        "latitude": translate("hummock", "latitude"),
-        "longitude": translate("hummock", "longitude"),
-        "ellipsoidal_height": translate("hummock", "ellipsoidal height"),
-        "pole_height": translate("hummock", "pole height"),
-    }
-    return labels.get(role, role)
 
 
 class PreviewDialog(QDialog):
@@ -78,12 +48,9 @@ class PreviewDialog(QDialog):
         self.correct = preview.options.correct
         self.accepted = tuple(preview.options.accept)
         self.outcome: Optional[Outcome] = None
-        self.combos: List[QComboBox] = []
         self.setWindowTitle(translate("hummock", "Preview of the survey"))
         self.resize(1080, 680)
         self._build()
-        self._fill_table()
-        self._set_roles(preview.roles)
         self.timer = QTimer(self)
         self.timer.setSingleShot(True)
         self.timer.setInterval(WAIT_MS)
@@ -91,10 +58,6 @@ class PreviewDialog(QDialog):
         self.refresh()
 
     # What the user chose
-
-    def roles(self) -> Dict[str, int]:
-        """The roles in the drop-downs: role to column number from 1."""
-        return {combo.currentData(): i + 1 for i, combo in enumerate(self.combos) if combo.currentData()}
 
     def choices(self) -> Choices:
         """What the drop-downs and buttons say; roles None while they are those recognised without doubt."""
@@ -105,7 +68,7 @@ class PreviewDialog(QDialog):
         if found is not None and found.guesses:  # columns by name are not asked for their unit once more
             unit = unit or found.guesses[0].unit
             height_unit = height_unit or found.guesses[0].height_unit
-        return Choices(self.roles(), unit, height_unit, self.correct, self.accepted)
+        return Choices(self.table.roles(), unit, height_unit, self.correct, self.accepted)
 
     def open_questions(self) -> List[Ambiguity]:
         """What only the user can say and has not said yet."""
@@ -127,10 +90,8 @@ class PreviewDialog(QDialog):
         self.summary.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         layout.addWidget(self.summary)
         layout.addWidget(self._unit_row())
-        self.table = QTableWidget()
-        self.table.setAccessibleName(translate("hummock", "First lines of the file"))
-        self.table.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
-        self.table.setSelectionMode(QAbstractItemView.SelectionMode.NoSelection)
+        self.table = RoleTable(self.preview)
+        self.table.roles_changed.connect(self._role_changed)
         self.map = LandingMap()
         self.place = QLabel()
         self.place.setWordWrap(True)
@@ -145,7 +106,8 @@ class PreviewDialog(QDialog):
         split.setSizes([640, 420])
         split.setChildrenCollapsible(False)
         layout.addWidget(split, 1)
-        layout.addWidget(self._notes_area())
+        self.notes = Notes()
+        layout.addWidget(self.notes)
         self.buttons = QDialogButtonBox(
             QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel, parent=self
         )
@@ -176,76 +138,7 @@ class PreviewDialog(QDialog):
         row.addStretch(1)
         return line
 
-    def _notes_area(self) -> QScrollArea:
-        """What is open, what was noticed, and buttons for what only the user can say."""
-        self.notes = QWidget()
-        self.notes_layout = QVBoxLayout(self.notes)
-        self.notes_layout.setContentsMargins(6, 4, 6, 4)
-        area = QScrollArea()
-        area.setWidget(self.notes)
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setFixedHeight(170)
-        return area
-
-    def _fill_table(self) -> None:
-        rows, width = self.preview.rows, self.preview.width
-        self.table.setRowCount(len(rows) + 1)
-        self.table.setColumnCount(width)
-        self.table.setHorizontalHeaderLabels([str(i + 1) for i in range(width)])
-        self.table.setVerticalHeaderLabels([translate("hummock", "role"), *(str(row.line) for row in rows)])
-        for i in range(width):
-            if not self.preview.log:
-                self.table.setCellWidget(0, i, self._role_combo(i))
-        for i, row in enumerate(rows):
-            for j, field in enumerate(row.fields):
-                item = QTableWidgetItem(field)
-                if row.passive:
-                    item.setForeground(PASSIVE)
-                    font = item.font()
-                    font.setItalic(True)
-                    item.setFont(font)
-                self.table.setItem(i + 1, j, item)
-            if row.passive and len(row.fields) == 1 < width:
-                self.table.setSpan(i + 1, 0, 1, width)
-        metrics = self.table.fontMetrics()
-        for i in range(width):
-            texts = [row.fields[i] for row in rows if i < len(row.fields) and len(row.fields) > 1]
-            wide = max((metrics.boundingRect(text).width() for text in texts), default=0) + 24
-            self.table.setColumnWidth(i, min(max(wide, MIN_COLUMN), MOST_COLUMN))
-        self.table.setRowHeight(0, self.table.rowHeight(0) + 4)
-        self.table.setRowHidden(0, self.preview.log)
-
-    def _role_combo(self, place: int) -> QComboBox:
-        combo = QComboBox()
-        combo.setAccessibleName(translate("hummock", "Role of column {number}").format(number=place + 1))
-        combo.addItem(translate("hummock", "– (kept beside)"), "")
-        for role in ROLES:
-            combo.addItem(role_label(role), role)
-        combo.setProperty("before", "")
-        combo.currentIndexChanged.connect(lambda _, i=place: self._role_changed(i))
-        self.combos.append(combo)
-        return combo
-
-    def _set_roles(self, roles: Dict[str, int]) -> None:
-        by_column = {column: role for role, column in roles.items()}
-        for i, combo in enumerate(self.combos):
-            self._put(combo, by_column.get(i + 1, ""))
-
-    def _put(self, combo: QComboBox, role: str) -> None:
-        combo.blockSignals(True)
-        combo.setCurrentIndex(max(0, combo.findData(role)))
-        combo.setProperty("before", role)
-        combo.blockSignals(False)
-
-    def _role_changed(self, place: int) -> None:
-        """A role belongs to one column: the one that had it takes what this one had."""
-        changed = self.combos[place]
-        role, before = changed.currentData(), changed.property("before")
-        for i, combo in enumerate(self.combos):
-            if i != place and role and combo.currentData() == role:
-                self._put(combo, before)
-        changed.setProperty("before", role)
+    def _role_changed(self) -> None:
         self.touched = True
         self._changed()
 
@@ -259,12 +152,12 @@ class PreviewDialog(QDialog):
         self.timer.stop()
         self.outcome = self.preview.outcome(self.choices())
         came = self.outcome.intake
-        self._clear_notes()
-        self._mark_rejects(came)
+        self.notes.clear()
+        self.table.mark_rejects(_reasons(came))
         self._show_summary(came)
         self._show_questions()
         if self.outcome.error is not None:
-            self._note(self.preview.plain(say(self.outcome.error.message)), bad=True)
+            self.notes.note(self.preview.plain(say(self.outcome.error.message)), bad=True)
             self._show_acceptance(self.outcome.error)
         if came is None:
             self.map.show_points(None)
@@ -273,8 +166,8 @@ class PreviewDialog(QDialog):
             self._show_landing(came)
             self._show_suggestions(came)
             for said in (*came.survey.messages, *came.statements):
-                self._note(self.preview.plain(say(said)))
-        self.notes_layout.addStretch(1)
+                self.notes.note(self.preview.plain(say(said)))
+        self.notes.end()
         self._answers_wanted()
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(
             came is not None and not self.open_questions()
@@ -304,21 +197,6 @@ class PreviewDialog(QDialog):
             text += " " + translate("hummock", "Only the first part of a long file is shown and counted here.")
         self.summary.setText(text)
 
-    def _mark_rejects(self, came: Optional[Intake]) -> None:
-        """Rejected lines of the first file in another colour, with their reasons as tool tips."""
-        reasons: Dict[int, str] = {}
-        if came is not None:
-            rejects = came.files[0].rejects
-            reasons = {int(line): say(reason) for line, reason in zip(rejects.line, rejects.reason)}
-        for i, row in enumerate(self.preview.rows):
-            reason = reasons.get(row.line, "")
-            for j in range(len(row.fields)):
-                item = self.table.item(i + 1, j)
-                item.setToolTip(reason)
-                item.setBackground(REJECTED if reason else QColor(Qt.GlobalColor.transparent))
-                if reason:
-                    item.setForeground(QColor("black"))
-
     def _show_landing(self, came: Intake) -> None:
         outside = [area.outside for area in came.areas]
         self.map.show_points(came.survey.points, np.concatenate(outside))
@@ -343,39 +221,7 @@ class PreviewDialog(QDialog):
             crs=points.crs.name,
         )
 
-    # Notes and buttons
-
-    def _clear_notes(self) -> None:
-        while self.notes_layout.count():
-            widget = self.notes_layout.takeAt(0).widget()
-            if widget is not None:
-                widget.setParent(None)
-                widget.deleteLater()
-
-    def _note(self, text: str, bad: bool = False) -> None:
-        label = QLabel(text)
-        label.setWordWrap(True)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        if bad:
-            label.setStyleSheet("color: #a50f15; font-weight: bold")  # ColorBrewer, Reds, darkest
-        self.notes_layout.addWidget(label)
-
-    def _button(self, text: str, chosen: bool, action: Any, beside: str = "") -> None:
-        """A button in a line of its own, with a text beside it."""
-        button = QPushButton(text)
-        button.setCheckable(True)
-        button.setChecked(chosen)
-        button.clicked.connect(action)
-        button.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
-        line = QWidget()
-        row = QHBoxLayout(line)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(button)
-        why = QLabel(beside)
-        why.setWordWrap(True)
-        row.addWidget(why, 1)
-        self.notes_layout.addWidget(line)
+    # Questions and answers
 
     def _show_questions(self) -> None:
         """What recognition leaves open, the likeliest answer first; each answer a button."""
@@ -383,7 +229,7 @@ class PreviewDialog(QDialog):
         error = self.preview.recognition_error
         stopped = self.outcome.error if self.outcome is not None else None
         if error is not None and (stopped is None or str(stopped) != str(error)):
-            self._note(self.preview.plain(say(error.message)), bad=True)
+            self.notes.note(self.preview.plain(say(error.message)), bad=True)
         if found is None:
             return
         for one in found.ambiguous:
@@ -391,7 +237,7 @@ class PreviewDialog(QDialog):
                 continue
             text = say(one.text)
             unanswered = one in self.open_questions()
-            self._note(translate("hummock", "Open: {question}.").format(question=text), bad=unanswered)
+            self.notes.note(translate("hummock", "Open: {question}.").format(question=text), bad=unanswered)
             for answer in one.alternatives:
                 if one.question is Question.UNIT:
                     self._unit_answer(answer)
@@ -403,21 +249,21 @@ class PreviewDialog(QDialog):
         if not set(coordinates_of(roles)) <= set(roles):
             return
         told = ", ".join(f"{role_label(role)} {roles[role]}" for role in coordinates_of(roles))
-        self._button(
+        self.notes.button(
             translate("hummock", "Columns: {roles}").format(roles=told),
-            self.touched and self.roles() == roles,
+            self.touched and self.table.roles() == roles,
             lambda: self._answer(roles),
             "; ".join(say(reason) for reason in answer.reasons[:2]),
         )
 
     def _answer(self, roles: Dict[str, int]) -> None:
-        self._set_roles(roles)
+        self.table.set_roles(roles)
         self.touched = True
         self.refresh()
 
     def _unit_answer(self, answer: Alternative) -> None:
         place = [unit.value for unit in UNITS].index(answer.option.split()[-1])
-        self._button(
+        self.notes.button(
             translate("hummock", "Unit: {unit}").format(unit=unit_names()[place]),
             self.unit.currentIndex() == place + 1,
             lambda: self.unit.setCurrentIndex(place + 1),
@@ -427,24 +273,24 @@ class PreviewDialog(QDialog):
         """The warning of the area of use, with a button for each cause that can be mended."""
         for area in came.areas:
             for said in area.messages:
-                self._note(self.preview.plain(say(said)), bad=True)
+                self.notes.note(self.preview.plain(say(said)), bad=True)
             usable = [
                 (name, one) for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None
             ]
             for name, one in usable[:MOST_SUGGESTIONS]:
                 text = translate("hummock", "Read them so: {cause}").format(cause=_joined(one.messages))
-                self._button(text, self.correct == name, lambda _=False, name=name: self._correct(name))
+                self.notes.button(text, self.correct == name, lambda _=False, name=name: self._correct(name))
             for one in area.suggestions:
                 self._as_degrees(one)
 
     def _as_degrees(self, suggestion: Suggestion) -> None:
         """A button that reads easting and northing as longitude and latitude, or the other way round."""
-        roles = self.roles()
+        roles = self.table.roles()
         if suggestion.causes != (Cause.DEGREES,) or "easting" not in roles:
             return
         names = ("longitude", "latitude") if suggestion.messages[0].text == DEGREES else ("latitude", "longitude")
         changed = dict(zip(names, (roles.pop("easting"), roles.pop("northing"))))
-        self._button(
+        self.notes.button(
             translate("hummock", "Columns: {roles}").format(
                 roles=", ".join(f"{role_label(role)} {column}" for role, column in changed.items())
             ),
@@ -456,7 +302,7 @@ class PreviewDialog(QDialog):
         """A button for the coordinate operation that is used only when its name is accepted."""
         name = str(error.values.get("name", ""))
         if error.code in (BALLPARK.code, BALLPARK_LACKING.code, MISSING_GRID.code) and name:
-            self._button(
+            self.notes.button(
                 translate("hummock", "Accept “{name}”").format(name=name), False, lambda: self._accept_operation(name)
             )
 
@@ -475,6 +321,14 @@ class PreviewDialog(QDialog):
         self.map.stopRendering()
         self.preview.close()
         super().done(result)
+
+
+def _reasons(came: Optional[Intake]) -> Dict[int, str]:
+    """Why lines of the first file are rejected."""
+    if came is None:
+        return {}
+    rejects = came.files[0].rejects
+    return {int(line): say(reason) for line, reason in zip(rejects.line, rejects.reason)}
 
 
 def _joined(messages: Tuple[Message, ...]) -> str:

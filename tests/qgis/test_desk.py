@@ -76,10 +76,10 @@ def start_job(opened: Any, folder: Path) -> Any:
     assert desk.isVisible()
     assert not desk.run_all.isEnabled()
     assert "survey file" in desk.run_all.toolTip()
-    hand.type(desk.files.lineEdit(), str(survey))
-    assert desk.folder.filePath() == str(folder / "survey_job")
-    hand.type(desk.crs, "EPSG:25832")
-    assert "UTM" in desk.crs_name.text()
+    hand.type(desk.form.files.lineEdit(), str(survey))
+    assert desk.form.folder.filePath() == str(folder / "survey_job")
+    hand.type(desk.form.crs, "EPSG:25832")
+    assert "UTM" in desk.form.crs_name.text()
     return desk
 
 
@@ -95,7 +95,7 @@ def folder(tmp_path_factory: pytest.TempPathFactory) -> Path:
 def test_from_an_empty_project_to_plan_and_report_in_few_actions(opened: Any, project: Any, folder: Path) -> None:
     _, _, hand = opened
     desk = start_job(opened, folder)
-    hand.type(desk.checks.lineEdit(), str(DEMO / "check_points.csv"))
+    hand.type(desk.form.checks.lineEdit(), str(DEMO / "check_points.csv"))
     hand.click(desk.run_all)
     assert set(states(desk).values()) == {"done"}, (states(desk), desk.said.text())
     assert hand.actions <= 12
@@ -118,7 +118,7 @@ def test_from_an_empty_project_to_plan_and_report_in_few_actions(opened: Any, pr
     assert desk.book.settings["files"] == []
     assert project.read(str(folder / "job.qgz"))
     assert set(states(desk).values()) == {"done"}
-    assert desk.crs.text() == "EPSG:25832"
+    assert desk.form.crs.text() == "EPSG:25832"
 
     # a status changed by hand: what is made from it is out of date, and only that
     layer = next(one for one in project.mapLayers().values() if "checked_points" in one.source())
@@ -176,8 +176,8 @@ def test_a_failure_says_why_and_stops(opened: Any, tmp_path: Path) -> None:
 def test_a_crs_that_is_none_is_told_at_once(opened: Any, tmp_path: Path) -> None:
     _, _, hand = opened
     desk = start_job(opened, tmp_path)
-    hand.type(desk.crs, "EPSG:999999")
-    assert "no CRS" in desk.crs_name.text()
+    hand.type(desk.form.crs, "EPSG:999999")
+    assert "no CRS" in desk.form.crs_name.text()
     assert not desk.run_all.isEnabled()
 
 

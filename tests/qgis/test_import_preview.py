@@ -73,7 +73,13 @@ def survey(path: Path, header: str = "", separator: str = " ", swapped: bool = F
 
 def test_the_columns_are_prefilled_by_recognition(dialog_with: Any) -> None:
     preview = preview_of(dialog_with(INPUT=SURVEY["INPUT"], CRS="EPSG:25832"))
-    assert [combo.currentData() for combo in preview.combos[:5]] == ["name", "easting", "northing", "height", "code"]
+    assert [combo.currentData() for combo in preview.table.combos[:5]] == [
+        "name",
+        "easting",
+        "northing",
+        "height",
+        "code",
+    ]
     assert "6859 lines, 6853 points, <b>2 rejected</b>, 4 others" in preview.summary.text()
     assert preview.map.drawn() == 6853
     assert "51.56" in preview.place.text()
@@ -92,15 +98,15 @@ def test_rejected_lines_are_marked_with_their_reason(dialog_with: Any, tmp_path:
 def test_a_role_moves_and_the_counts_follow(dialog_with: Any, tmp_path: Path) -> None:
     """The height given to the column of codes: no line can be read, and the preview says so at once."""
     preview = preview_of(dialog_with(INPUT=survey(tmp_path / "plain.txt"), CRS="EPSG:25832"))
-    height = preview.combos[4].findData("height")
-    preview.combos[4].setCurrentIndex(height)
-    assert preview.combos[3].currentData() == "code"  # the two columns have exchanged their roles
+    height = preview.table.combos[4].findData("height")
+    preview.table.combos[4].setCurrentIndex(height)
+    assert preview.table.combos[3].currentData() == "code"  # the two columns have exchanged their roles
     assert preview.timer.isActive()
     preview.refresh()
     assert not ok(preview).isEnabled()
     assert "column 5, read as height" in said(preview)
     assert preview.map.drawn() == 0
-    preview.combos[3].setCurrentIndex(height)
+    preview.table.combos[3].setCurrentIndex(height)
     preview.refresh()
     assert ok(preview).isEnabled()
     assert preview.choices().columns == "name=1,easting=2,northing=3,height=4,code=5"
@@ -116,7 +122,7 @@ def test_what_is_open_has_to_be_answered(dialog_with: Any, tmp_path: Path) -> No
     first, second, *_ = answers(preview, "Columns:")
     assert "easting 2, northing 3" in first.text()
     press(second)
-    assert [combo.currentData() for combo in preview.combos[1:3]] == ["northing", "easting"]
+    assert [combo.currentData() for combo in preview.table.combos[1:3]] == ["northing", "easting"]
     assert ok(preview).isEnabled()
     wrappers(dialog)["COLUMNS"].take(preview.choices())
     values = dialog.mainWidget().createProcessingParameters()
@@ -217,7 +223,7 @@ def test_a_log_has_no_columns_to_assign(dialog_with: Any, tmp_path: Path) -> Non
     path = tmp_path / "walk.nmea"
     path.write_text(log_text(), encoding="ascii")
     preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258"))
-    assert preview.combos == []
+    assert preview.table.combos == []
     assert preview.table.isRowHidden(0)
     assert preview.map.drawn() == 5
     assert ok(preview).isEnabled()
