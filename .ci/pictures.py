@@ -8,21 +8,14 @@ from pathlib import Path
 import processing
 from qgis.core import (
     QgsLayoutExporter,
-    QgsLayoutItemLabel,
-    QgsLayoutItemLegend,
-    QgsLayoutItemMap,
-    QgsLayoutItemScaleBar,
-    QgsLayoutPoint,
-    QgsLegendStyle,
     QgsMapRendererParallelJob,
     QgsMapSettings,
     QgsMeshLayer,
-    QgsPrintLayout,
     QgsProject,
     QgsRectangle,
 )
-from qgis.PyQt.QtCore import QEventLoop, QRectF, QSize, Qt, QTimer
-from qgis.PyQt.QtGui import QColor, QFont
+from qgis.PyQt.QtCore import QEventLoop, QSize, Qt, QTimer
+from qgis.PyQt.QtGui import QColor
 from qgis.PyQt.QtWidgets import QDockWidget
 from qgis.utils import iface, plugins
 
@@ -108,69 +101,6 @@ def map_picture(name, shown, extent, size=(1400, 900)):
     job.start()
     job.waitForFinished()
     job.renderedImage().save(str(PICTURES / name))
-
-
-def sheet_picture(name, shown, extent):
-    """A contour sheet: the map at 1 : 750 with legend, scale bar and CRS, on A4 across."""
-    layout = QgsPrintLayout(QgsProject.instance())
-    layout.initializeDefaults()
-    plan = QgsLayoutItemMap(layout)
-    plan.attemptSetSceneRect(QRectF(10, 20, 205, 180))
-    plan.setLayers(shown)
-    plan.setFrameEnabled(True)
-    plan.setExtent(extent)
-    plan.setScale(750)
-    layout.addLayoutItem(plan)
-    add_label(layout, "Pippin Field: contours of the survey", 10, 8, 14, bold=True)
-    add_label(layout, "Scale 1 : 750, EPSG:25832", 219, 164, 9)
-    add_label(layout, "Lengths and heights in metres", 219, 170, 9)
-    legend = QgsLayoutItemLegend(layout)
-    legend.setLinkedMap(plan)
-    legend.setAutoUpdateModel(False)
-    root = legend.model().rootGroup()
-    for node in list(root.findLayers()):
-        if node.layer() not in shown:
-            node.parent().removeChildNode(node)
-    for style in (QgsLegendStyle.Style.Group, QgsLegendStyle.Style.Subgroup, QgsLegendStyle.Style.SymbolLabel):
-        legend.setStyleFont(style, QFont("DejaVu Sans", 9))
-    legend.attemptMove(QgsLayoutPoint(218, 18))
-    layout.addLayoutItem(legend)
-    bar = QgsLayoutItemScaleBar(layout)
-    bar.setLinkedMap(plan)
-    bar.applyDefaultSize()
-    bar.setUnitsPerSegment(10)
-    bar.setNumberOfSegments(3)
-    bar.setNumberOfSegmentsLeft(0)
-    bar.setUnitLabel("m")
-    bar.update()
-    bar.attemptMove(QgsLayoutPoint(219, 180))
-    layout.addLayoutItem(bar)
-    exporter = QgsLayoutExporter(layout)
-    settings = QgsLayoutExporter.ImageExportSettings()
-    settings.dpi = 130
-    settings.generateWorldFile = False
-    exporter.exportToImage(str(PICTURES / name), settings)
-
-
-def add_label(layout, text, x, y, size, bold=False):
-    label = QgsLayoutItemLabel(layout)
-    label.setText(text)
-    font = QFont("DejaVu Sans", size)
-    font.setBold(bold)
-    label.setFont(font)
-    label.adjustSizeToText()
-    label.attemptMove(QgsLayoutPoint(x, y))
-    layout.addLayoutItem(label)
-
-
-def dialog_picture(name, algorithm):
-    """The dialog of an algorithm as it opens."""
-    dialog = processing.createAlgorithmDialog(algorithm, {})
-    dialog.resize(900, 640)
-    dialog.show()
-    wait(2)
-    dialog.grab().save(str(PICTURES / name))
-    dialog.close()
 
 
 def road_picture(name, found):
@@ -284,11 +214,9 @@ def make_pictures():
     order(found, ["points", "lines"])
     window("points.png", whole)
     order(found, ["contours", "lines", "surface"])
-    sheet_picture("sheet.png", [found[name] for name in ("contours", "lines", "surface")], whole)
     east, north = whole.xMaximum(), whole.yMaximum()
     close = QgsRectangle(east - 60, north - 38, east - 18, north - 11)
     map_picture("close.png", [found[name] for name in ("contours", "lines", "triangles", "surface")], close)
-    dialog_picture("dialog.png", "hummock:buildsurface")
     road_picture("road.png", found)
     volume_picture("volumes.png", found)
     desk_picture("desk.png", "plan.png", SCRATCH)
