@@ -28,8 +28,8 @@ from .verdicts import NORMAL_95, Verdict, judge
 class KerbFall:
     """Fall of the lane from its ``crown`` to the kerb on one side, by window.
 
-    ``fall``: (w,) in ``slopes.value``, positive where water runs to the kerb; ``verdict``: (w,) whether the fall is at
-    least what was asked for.
+    ``slopes``: the fall as a ratio in its ``value`` (w,), positive where water runs to the kerb; ``verdict``: (w,)
+    whether the fall is at least what was asked for.
     """
 
     slopes: WindowSlopes

@@ -74,8 +74,8 @@ class Comparison:
     """An existing surface and a design (a surface, level or plane), compared where both are.
 
     ``within``: regions outside of which nothing is compared; none for everywhere. ``missing_level``: a level (m) that
-    stands in for the surface that is missing where only one is; None leaves such ground out. ``existing_name``,
-    ``design_name``: for messages. Raises SurveyError where the surfaces are not in one CRS.
+    stands in for the surface that is missing where only one is; None leaves such ground out. ``names``: of
+    both, for messages. Raises SurveyError where the surfaces are not in one CRS.
     """
 
     def __init__(

@@ -19,7 +19,7 @@ COLUMNS = (
 def write_residuals(fitted: Fitted, path: PathLike) -> None:
     """A row for each control point that was surveyed: fitted minus control, empty where not fitted.
 
-    ``surveyed``: how often. Raises SurveyError when it cannot be written.
+    The column surveyed says how often. Raises SurveyError when it cannot be written.
     """
     fit = fitted.fit
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:

@@ -38,7 +38,7 @@ class Rows:
 class Column:
     """One column. ``values``: (n,) float64, nan where a field is no number (or angle, in degrees).
 
-    ``numeric``, ``sexagesimal``, ``clock``, ``word``: shares of the fields that are not empty; ``letters``: those
+    ``numeric``, ``sexagesimal``, ``clock``: shares of the fields that are not empty; ``letters``: those
     beside angles; ``decimals``: most common number of decimals; ``distinct``: share of different fields;
     ``filled``: share of fields that are not empty; ``whole``: only whole numbers.
     """

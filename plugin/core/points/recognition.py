@@ -60,8 +60,8 @@ class Ambiguity:
 
 @dataclass(frozen=True)
 class Guess:
-    """One way to read the file. ``columns``: role to column number from 1. ``units``: of plan and height, None for
-    degrees in plan. ``likelihood``: 0 to 1, of all guesses together 1; it ranks and is no probability.
+    """One way to read the file. ``columns``: role to column number from 1. ``unit``: of plan, None for degrees;
+    ``height_unit``: of heights. ``likelihood``: 0 to 1, of all guesses together 1; it ranks and is no probability.
     """
 
     columns: Mapping[str, int]

@@ -84,7 +84,7 @@ def _wild(tin: Tin, gradients: np.ndarray) -> np.ndarray:
 def _ordinates(corner: np.ndarray, gradient: np.ndarray) -> np.ndarray:
     """Bezier ordinates (k, 10) of the cubic over corners 0, 1 and the centroid of triangles (k, 3, 3).
 
-    In the order of ``_cubic``: powers 300, 030, 210, 120, 201, 021, 111, 102, 012, 003.
+    In the order of the powers 300, 030, 210, 120, 201, 021, 111, 102, 012, 003.
     """
     plan, height = corner[:, :, :2], corner[:, :, 2]
     centre = plan.mean(axis=1)
