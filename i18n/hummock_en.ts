@@ -8712,6 +8712,7 @@
     <message>
       <location filename="../plugin/processing/contours.py" />
       <location filename="../plugin/processing/contoursheet.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
       <location filename="../plugin/processing/planlayers.py" />
       <source>Contours</source>
       <translation type="unfinished" />
@@ -10956,6 +10957,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
       <source>Lines</source>
       <translation type="unfinished" />
     </message>
@@ -14092,6 +14094,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/handoverfiles.py" />
       <source>Triangles</source>
       <translation type="unfinished" />
     </message>
