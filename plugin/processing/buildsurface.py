@@ -104,7 +104,8 @@ class BuildSurface(HummockAlgorithm):
         self._add_point_parameters()
         self._add_line_parameters()
         add_face_parameters(self)
-        self._add_rules()
+        self._add_rim()
+        self._add_crossings()
         add_edit_parameters(self)
         self._add_outputs()
 
@@ -148,7 +149,7 @@ class BuildSurface(HummockAlgorithm):
             advanced=True,
         )
 
-    def _add_rules(self) -> None:
+    def _add_rim(self) -> None:
         for name, label, most, help_text, advanced in (
             (
                 "MAX_RIM_EDGE",
@@ -191,6 +192,8 @@ class BuildSurface(HummockAlgorithm):
             ),
         ):
             self.add(number(name, label, least=0.0, most=most), help_text, advanced=advanced)
+
+    def _add_crossings(self) -> None:
         rules = [
             translate("hummock", "refuse when the heights differ by more than the tolerance"),
             translate("hummock", "take the mean of the heights"),

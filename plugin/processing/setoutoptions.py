@@ -61,6 +61,10 @@ def add_places(algorithm: SurfaceAlgorithm) -> None:
         translate("hummock", "What the data collector shows with the point."),
         advanced=True,
     )  # fmt: skip
+    _add_grid_and_offsets(algorithm)
+
+
+def _add_grid_and_offsets(algorithm: SurfaceAlgorithm) -> None:
     algorithm.add(
         number("SPACING", translate("hummock", "Spacing of the grid, or interval along lines"), 10.0, 1e-3),
         translate("hummock", "In the unit of the table. Rows lie at whole multiples of the coordinates."),

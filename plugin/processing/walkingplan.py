@@ -78,6 +78,24 @@ class PlanWalk(HummockAlgorithm):
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         usual = WalkOptions()
+        self._add_wish()
+        self._add_walk(usual)
+        self._add_more(usual)
+        self.add(
+            QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Lines to walk"), LINE_SOURCE),
+            translate("hummock", "In walking order."),
+        )
+        self.add_numbers(
+            ("SPACING", translate("hummock", "Spacing of the passes (m)")),
+            ("DISTANCE", translate("hummock", "Distance (m)")),
+            ("MINUTES", translate("hummock", "Time (minutes)")),
+            ("POINT_COUNT", translate("hummock", "Number of points")),
+            ("ERROR", translate("hummock", "Height error to expect (m)")),
+            ("INTERVAL", translate("hummock", "Contour interval to expect (m)")),
+        )
+
+    def _add_wish(self) -> None:
+        """Where, and how fine."""
         self.add(
             QgsProcessingParameterFeatureSource("INPUT", translate("hummock", "Area"), [POLYGON_SOURCE]),
             translate(
@@ -115,6 +133,9 @@ class PlanWalk(HummockAlgorithm):
             ),
             translate("hummock", "How much the ground bends: our own choice of values, no standard."),
         )
+
+    def _add_walk(self, usual: WalkOptions) -> None:
+        """What the rover does."""
         self.add(
             number(
                 "SIGMA", translate("hummock", "Standard deviation of one height of the rover (m)"), usual.sigma, 0.0
@@ -128,19 +149,6 @@ class PlanWalk(HummockAlgorithm):
         self.add(
             number("SPEED", translate("hummock", "Speed (km/h)"), round(usual.speed * _KMH, 1), 0.1, 120.0),
             translate("hummock", "About 4 walking; what you drive with a vehicle."),
-        )
-        self._add_more(usual)
-        self.add(
-            QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Lines to walk"), LINE_SOURCE),
-            translate("hummock", "In walking order."),
-        )
-        self.add_numbers(
-            ("SPACING", translate("hummock", "Spacing of the passes (m)")),
-            ("DISTANCE", translate("hummock", "Distance (m)")),
-            ("MINUTES", translate("hummock", "Time (minutes)")),
-            ("POINT_COUNT", translate("hummock", "Number of points")),
-            ("ERROR", translate("hummock", "Height error to expect (m)")),
-            ("INTERVAL", translate("hummock", "Contour interval to expect (m)")),
         )
 
     def _add_more(self, usual: WalkOptions) -> None:

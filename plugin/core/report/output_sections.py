@@ -20,6 +20,37 @@ from .remarks import messages_list, say_message
 from .results import JobResult
 
 _LEVELS_SHOWN = 80
+#: What the files of a job hold, by their names.
+FILES = {
+    "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression; exact"),
+    "contours_sheet.geojson": QT_TRANSLATE_NOOP("core", "the same finished for the sheet; for drawing only"),
+    "labels.geojson": QT_TRANSLATE_NOOP("core", "labels of the index contours, for a sheet at 1 : {scale}"),
+    "spots.geojson": QT_TRANSLATE_NOOP("core", "spot heights at summits, pits and saddles"),
+    "surface.2dm": QT_TRANSLATE_NOOP("core", "the surface as a mesh"),
+    "surface.prj": QT_TRANSLATE_NOOP("core", "the coordinate system of the mesh"),
+    "surface_thin.2dm": QT_TRANSLATE_NOOP("core", "the thinned surface as a mesh"),
+    "surface_thin.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+    "dem.asc": QT_TRANSLATE_NOOP("core", "heights of the surface on a grid (DEM) of {columns} x {rows} cells"),
+    "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+    "surface.xml": QT_TRANSLATE_NOOP("core", "surface, its lines and the points used, in LandXML 1.2"),
+    "surface.dxf": QT_TRANSLATE_NOOP("core", "a drawing of faces, lines, contours and points (DXF)"),
+    "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
+    "survey_findings.csv": QT_TRANSLATE_NOOP("core", "what the checks found: points, size, reasons, place"),
+    "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
+    "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),
+    "pad.2dm": QT_TRANSLATE_NOOP("core", "the graded pads with their slopes as a mesh"),
+    "pad.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+    "pad_finished.2dm": QT_TRANSLATE_NOOP("core", "all of the ground with the pads in it as a mesh"),
+    "pad_finished.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+    "daylight.geojson": QT_TRANSLATE_NOOP("core", "lines where the slopes of the pads meet the ground"),
+    "pad_lines.geojson": QT_TRANSLATE_NOOP("core", "edges and breaks of the pads and their slopes, by kind"),
+    "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
+    "profile.csv": QT_TRANSLATE_NOOP("core", "heights, grades and crossfalls at the stations of the road"),
+    "sections.csv": QT_TRANSLATE_NOOP("core", "offsets and heights of its cross-sections"),
+    "checks.csv": QT_TRANSLATE_NOOP("core", "its stretches against the limits, with verdicts"),
+    "profile.pdf": QT_TRANSLATE_NOOP("core", "its profile to scale"),
+    "sections.pdf": QT_TRANSLATE_NOOP("core", "its cross-sections to scale"),
+}
 
 
 # Contours
@@ -167,36 +198,6 @@ def _levels_table(result: JobResult, say: Words, symbol: str, metres: float) -> 
 
 
 def files_section(result: JobResult, words: Words) -> Section:
-    what = {
-        "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression; exact"),
-        "contours_sheet.geojson": QT_TRANSLATE_NOOP("core", "the same finished for the sheet; for drawing only"),
-        "labels.geojson": QT_TRANSLATE_NOOP("core", "labels of the index contours, for a sheet at 1 : {scale}"),
-        "spots.geojson": QT_TRANSLATE_NOOP("core", "spot heights at summits, pits and saddles"),
-        "surface.2dm": QT_TRANSLATE_NOOP("core", "the surface as a mesh"),
-        "surface.prj": QT_TRANSLATE_NOOP("core", "the coordinate system of the mesh"),
-        "surface_thin.2dm": QT_TRANSLATE_NOOP("core", "the thinned surface as a mesh"),
-        "surface_thin.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
-        "dem.asc": QT_TRANSLATE_NOOP("core", "heights of the surface on a grid (DEM) of {columns} x {rows} cells"),
-        "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
-        "surface.xml": QT_TRANSLATE_NOOP("core", "surface, its lines and the points used, in LandXML 1.2"),
-        "surface.dxf": QT_TRANSLATE_NOOP("core", "a drawing of faces, lines, contours and points (DXF)"),
-        "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
-        "survey_findings.csv": QT_TRANSLATE_NOOP("core", "what the checks found: points, size, reasons, place"),
-        "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
-        "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),
-        "pad.2dm": QT_TRANSLATE_NOOP("core", "the graded pads with their slopes as a mesh"),
-        "pad.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
-        "pad_finished.2dm": QT_TRANSLATE_NOOP("core", "all of the ground with the pads in it as a mesh"),
-        "pad_finished.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
-        "daylight.geojson": QT_TRANSLATE_NOOP("core", "lines where the slopes of the pads meet the ground"),
-        "pad_lines.geojson": QT_TRANSLATE_NOOP("core", "edges and breaks of the pads and their slopes, by kind"),
-        "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
-        "profile.csv": QT_TRANSLATE_NOOP("core", "heights, grades and crossfalls at the stations of the road"),
-        "sections.csv": QT_TRANSLATE_NOOP("core", "offsets and heights of its cross-sections"),
-        "checks.csv": QT_TRANSLATE_NOOP("core", "its stretches against the limits, with verdicts"),
-        "profile.pdf": QT_TRANSLATE_NOOP("core", "its profile to scale"),
-        "sections.pdf": QT_TRANSLATE_NOOP("core", "its cross-sections to scale"),
-    }
     said = {}
     if result.sheet is not None:
         said["scale"] = plain(result.sheet.options.scale)
@@ -205,7 +206,7 @@ def files_section(result: JobResult, words: Words) -> Section:
     rows = [
         (
             one.path.name,
-            words(what[one.path.name], **said) if one.path.name in what else "",
+            words(FILES[one.path.name], **said) if one.path.name in FILES else "",
             number(one.size),
             one.sha256,
         )
