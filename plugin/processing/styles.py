@@ -272,6 +272,7 @@ def name_heights(node: Optional[QgsLayerTreeLayer]) -> None:
     layer = None if node is None else node.layer()
     if isinstance(layer, QgsMeshLayer) and layer.source().lower().endswith(".2dm"):
         QgsMapLayerLegendUtils.setLegendNodeUserLabel(node, 0, translate("hummock", "Height (unit of the CRS)"))
+        layer.legendChanged.emit()  # what shows the legend reads it anew
 
 
 def height_shader(low: float, high: float) -> QgsColorRampShader:
