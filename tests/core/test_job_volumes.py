@@ -7,6 +7,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
+from pyproj import Transformer
 from test_job import run, write
 
 from plugin.core.__main__ import STAGES
@@ -17,6 +18,7 @@ from plugin.core.job.basin import BasinQuestion
 from plugin.core.job.run import run_job
 from plugin.core.job.settings import JobSettings
 from plugin.core.job.volumes import VolumeQuestion
+from plugin.core.progress import silent
 from tests.core.earthworks import square, surface
 
 TEST_DATA = Path(__file__).parents[2] / "test_data"
@@ -78,6 +80,26 @@ def test_the_true_volumes_lie_in_the_intervals(demo):
     whole = 2 * np.pi * ground.MOUND_HEIGHT * ground.MOUND_RADIUS**2
     assert 0.7 * whole < mound < whole
     assert found.volumes.total.net == pytest.approx(found.doubt.net.value, rel=1e-9)
+
+
+def test_regions_in_degrees_come_by_an_operation_that_is_told(demo, tmp_path):
+    """The same regions as RFC 7946 has them, brought to degrees by pyproj: the same volumes, and a remark."""
+    there = Transformer.from_crs("EPSG:25832", "EPSG:4326", always_xy=True)
+    data = json.loads((DEMO / "phases.geojson").read_text(encoding="utf-8"))
+    del data["crs"]
+    for feature in data["features"]:
+        rings = feature["geometry"]["coordinates"]
+        rings[:] = [np.column_stack(there.transform(*np.array(ring).T[:2])).tolist() for ring in rings]
+    path = tmp_path / "degrees.geojson"
+    path.write_text(json.dumps(data), encoding="utf-8")
+    plain, brought = (
+        VolumeQuestion(level=86.0, regions=file).answer(demo, silent) for file in (DEMO / "phases.geojson", path)
+    )
+    for one, other in zip(plain.study.regions, brought.study.regions):
+        assert other.part.net == pytest.approx(one.part.net, rel=1e-6)
+    said = [str(each) for each in brought.messages if each not in plain.messages]
+    assert len(said) == 1
+    assert "degrees.geojson: Positions transformed from WGS 84 (EPSG:4326) to ETRS89" in said[0]
 
 
 def test_the_basin_holds_what_its_shape_says(demo):
