@@ -149,6 +149,11 @@
       <translation>Eine Äquidistanz von {interval} {unit} ergibt {count} Stufen von {low:.3f} m bis {high:.3f} m, mehr als {most}; geben Sie eine größere an oder suchen Sie nach einer falschen Höhe.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>A control point was not surveyed, and is not used: {names}.</source>
+      <translation>Ein Passpunkt wurde nicht gemessen und wird nicht verwendet: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A cross-section cannot reach {left} to the left and {right} to the right. Give widths of 0 or more.</source>
       <translation>Ein Querprofil kann nicht {left} nach links und {right} nach rechts reichen. Geben Sie Breiten von 0 oder mehr an.</translation>
@@ -209,6 +214,11 @@
       <translation>Eine Ebene für die Höhen</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>A point of {first} and one of {second} lie within {distance_m} m and differ in height by {most_m} m, more than {height_m} m.</source>
+      <translation>Ein Punkt aus {first} und einer aus {second} liegen innerhalb von {distance_m} m und unterscheiden sich in der Höhe um {most_m} m, mehr als {height_m} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/profile_design.py" />
       <source>A profile needs heights at two stations or more.</source>
       <translation>Ein Längsprofil braucht Höhen an zwei Stationen oder mehr.</translation>
@@ -249,6 +259,11 @@
       <translation>Eine Standardabweichung von {value} m gibt es nicht; geben Sie eine über 0 an.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>A thin triangle along the rim, {area:.1f} m², spans {value:.1f} m at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
+      <translation>Ein schmales Dreieck am Rand, {area:.1f} m², spannt {value:.1f} m bei E {easting:.3f} N {northing:.3f}. Geben Sie eine Grenze an oder lassen Sie den Rand beschneiden.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
       <translation>Ein Fenster von {window} m mit Schritten von {step} m passt nicht auf eine Linie von {length:.3f} m. Geben Sie ein Fenster über 0 an, das nicht länger als die Linie ist, und einen Schritt über 0.</translation>
@@ -270,6 +285,16 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one check point</source>
+      <translation>Genauigk. RMSE {rmse:.3f} m, Mittel {mean:+.3f} m gegen einen Kontrollpunkt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one own check shot; no test</source>
+      <translation>Genauigk. RMSE {rmse:.3f} m, Mittel {mean:+.3f} m gegen eine eigene Kontrollmessung; keine Prüfung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points</source>
       <translation>Genauigk. RMSE {rmse:.3f} m, Mittel {mean:+.3f} m gegen {count} Kontrollpunkte</translation>
     </message>
@@ -287,6 +312,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).</source>
       <translation>Genauigkeit: FGDC-STD-007.3-1998 (NSSDA) und ASPRS Positional Accuracy Standards, Ausgabe 2 (2023). Leere Kreise: G. Toussaint (1983, „Computing largest empty circles with location constraints“).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm (one checkpoint, 95th percentile {percentile_cm:.1f} cm).</source>
+      <translation>Die tatsächliche VVA-Genauigkeit ergab sich zu RMSEV = {rmse_cm:.1f} cm (ein Kontrollpunkt, 95. Perzentil {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -327,6 +357,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>Entlang der Linie</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only one checkpoint in non-vegetated ground.</source>
+      <translation>Obwohl die Standards mindestens {needed} Kontrollpunkte verlangen, wurde diese Prüfung mit nur einem Kontrollpunkt auf unbewachsenem Gelände durchgeführt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -482,6 +517,21 @@
       <translation>Von Hand</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is flagged or no longer flagged.</source>
+      <translation>Von Hand ist der Punkt in Zeile {line} markiert oder nicht mehr markiert.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is in the surface, which the checks rejected ({reasons}).</source>
+      <translation>Von Hand ist der Punkt in Zeile {line} in der Oberfläche, den die Prüfungen verworfen haben ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is out of the surface, which the checks let pass.</source>
+      <translation>Von Hand ist der Punkt in Zeile {line} nicht in der Oberfläche, den die Prüfungen gelten ließen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
       <translation>Von Hand haben {changed} Punkte einen anderen Status, als die Prüfungen ihnen gaben; {same} Entscheidungen stimmen mit ihnen überein.</translation>
@@ -578,8 +628,18 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} meets itself once, at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). That place has two stations; the lower one is given.</source>
+      <translation>Die Achse {name} trifft sich selbst einmal, bei den Stationen {first} und {second} (E {easting:.3f} N {northing:.3f}). Dieser Ort hat zwei Stationen; angegeben wird die kleinere.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
       <source>Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). A place there has two stations; the lower one is given.</source>
       <translation>Die Achse {name} trifft sich selbst {count}-mal, zuerst bei den Stationen {first} und {second} (E {easting:.3f} N {northing:.3f}). Ein Ort dort hat zwei Stationen; angegeben wird die kleinere.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: a repeated vertex (closer than 0.1 mm) was left out.</source>
+      <translation>Achse {name}: Ein wiederholter Stützpunkt (näher als 0,1 mm) wurde ausgelassen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -620,6 +680,16 @@
       <location filename="../plugin/core/linework/join.py" />
       <source>Check shots kept out of the surface: {count}, first {point} (line {line}).</source>
       <translation>Kontrollmessungen, die nicht in die Oberfläche gingen: {count}, erste {point} (Zeile {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report</source>
+      <translation>Prüfungen ein Befund, im Bericht</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report; heights repeat to {sigma:.1f} mm</source>
+      <translation>Prüfungen ein Befund, im Bericht; Höhen wiederholen sich auf {sigma:.1f} mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -750,6 +820,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Coverage</source>
       <translation>Abdeckung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Coverage  every {along:.2f} m, passes {across:.1f} m apart; one place to walk again</source>
+      <translation>Abdeckung alle {along:.2f} m, Bahnen {across:.1f} m auseinander; eine Stelle nochmals zu begehen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -1166,6 +1241,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Findings  one place to look at, in the report</source>
+      <translation>Befunde   eine Stelle zum Ansehen, im Bericht</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Findings  {count} places to look at, in the report</source>
       <translation>Befunde   {count} Stellen zum Ansehen, im Bericht</translation>
     </message>
@@ -1482,6 +1562,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Horizontal positional accuracy of the one mark found in both: RMSEH = {rmse_cm:.1f} cm (the check point's own error included).</source>
+      <translation>Lagegenauigkeit der einen in beiden gefundenen Marke: RMSEH = {rmse_cm:.1f} cm (eigener Fehler des Kontrollpunkts inbegriffen).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
       <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
       <translation>Lagegenauigkeit von {count} in beiden gefundenen Marken: RMSEH = {rmse_cm:.1f} cm (eigener Fehler der Kontrollpunkte inbegriffen).</translation>
     </message>
@@ -1534,6 +1619,11 @@
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>Inlets that take no water, because they are off the surface or another one is nearer: {names}.</source>
       <translation>Einläufe, die kein Wasser aufnehmen, weil sie nicht auf der Oberfläche liegen oder ein anderer näher ist: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Internal check, no test by a standard: against one check shot of the same receiver RMSEz {rmse:.3f} m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</source>
+      <translation>Interne Kontrolle, keine Prüfung nach einem Standard: gegen eine Kontrollmessung desselben Empfängers RMSEz {rmse:.3f} m, Mittel {mean:+.3f} m, 1,9600 × RMSEz {accuracy:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -1641,6 +1731,11 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_flat.py" />
+      <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of a triangle lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
+      <translation>Ebene Stelle von {value:.1f} m² bei E {easting:.3f} N {northing:.3f}: Alle Ecken eines Dreiecks liegen auf einer Linie der Höhe {height:.3f} m. Ist das Gelände dort nicht eben, fügen Sie einen Höhenpunkt hinzu.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_flat.py" />
       <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
       <translation>Ebene Stelle von {value:.1f} m² bei E {easting:.3f} N {northing:.3f}: Alle Ecken von {count} Dreiecken liegen auf einer Linie der Höhe {height:.3f} m. Ist das Gelände dort nicht eben, fügen Sie einen Höhenpunkt hinzu.</translation>
     </message>
@@ -1685,6 +1780,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Lines     {lines} from field codes, {edges} edges of the surface held</source>
       <translation>Linien    {lines} aus Feldcodes, {edges} Kanten der Oberfläche eingehalten</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
+      <translation>Linien kreuzen sich an einer Stelle; dort wurden sie verbunden. Höhenunterschied {spread:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -1946,6 +2046,11 @@
       <translation>Keine Zeile wurde verworfen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
+      <translation>In das Gebiet passt keine Bahn: Keine wäre {step:g} m lang, der Abstand, in dem Punkte gespeichert werden. Lassen Sie auch den Umfang begehen oder geben Sie ein größeres Gebiet an.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>No place needs to be walked again.</source>
       <translation>Keine Stelle muss nochmals begangen werden.</translation>
@@ -2036,8 +2141,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
-      <translation>Nicht nach FGDC-STD-007.3-1998 geprüft: Es verlangt {needed} Kontrollpunkte, und es sind {count}. Sie zeigen 1,9600 × RMSEz = {accuracy:.3f} m.</translation>
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>Nicht geprüft nach FGDC-STD-007.3-1998: Verlangt werden {needed} Kontrollpunkte, es sind {count}. Was sie zeigen: 1,9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -2054,6 +2159,16 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>Nichts wurde gelöscht: Jeder Punkt steht mit Status und Gründen in points.csv. Wo Sie es besser wissen, entscheiden Sie von Hand mit --decisions.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation>Bis zu {value:.1f} m weit wurde bei E {easting:.3f} N {northing:.3f} nichts aufgezeichnet (ein Dreieck, {area:.0f} m²); sonst liegen die Bahnen {passes:.1f} m und die Punkte {spacing:.2f} m auseinander.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.</source>
+      <translation>Bis zu {value:.1f} m weit wurde bei E {easting:.3f} N {northing:.3f} nichts aufgezeichnet (ein Dreieck, {area:.0f} m²); sonst liegen die Bahnen {passes:.1f} m auseinander.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -2099,6 +2214,76 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>On the user's word the coordinates were read otherwise: {cause}.</source>
       <translation>Auf Wort des Benutzers wurden die Koordinaten anders gelesen: {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>One catchment is larger than 80 ha; the rational method is not commonly used for such areas.</source>
+      <translation>Ein Einzugsgebiet ist größer als 80 ha; für solche Flächen wird das rationale Verfahren gewöhnlich nicht verwendet.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>One check point has the cover 'grass', which is taken for short grass, so for non-vegetated ground; write 'tall grass' if it is not.</source>
+      <translation>Ein Kontrollpunkt hat den Bewuchs 'grass', der als kurzes Gras gilt, also als unbewachsen; schreiben Sie 'tall grass', wenn das nicht stimmt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One check point states no height error of its own; it counts as {sigma:.3f} m, as with the others.</source>
+      <translation>Ein Kontrollpunkt nennt keinen eigenen Höhenfehler; er zählt mit {sigma:.3f} m, wie bei den anderen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>One crossing of passes tells next to nothing of the noise of the survey; plan more passes across.</source>
+      <translation>Eine einzige Kreuzung von Bahnen sagt fast nichts über das Rauschen der Vermessung; planen Sie mehr Bahnen quer.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
+      <translation>Einer von {all} Kontrollpunkten liegt außerhalb der Oberfläche und wurde nicht verwendet: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
+      <translation>Einer von {total} Punkten liegt außerhalb des Gebiets, für das die Operation gemacht ist ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Eine Stelle nochmals zu begehen; mit ihr ist keine Stelle weiter als {limit:.1f} m von einem gemessenen Punkt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point has no name; choose another name field or number the points.</source>
+      <translation>Ein Punkt hat keinen Namen; wählen Sie ein anderes Namensfeld oder nummerieren Sie die Punkte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the design surface: it has no design height.</source>
+      <translation>Ein Punkt liegt nicht auf der Entwurfsoberfläche: Er hat keine Entwurfshöhe.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the existing surface: cut and fill are not known there.</source>
+      <translation>Ein Punkt liegt nicht auf der bestehenden Oberfläche: Abtrag und Auftrag sind dort nicht bekannt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>One point shares its name “{name}” with another; both are kept.</source>
+      <translation>Ein Punkt teilt seinen Namen „{name}“ mit einem anderen; beide bleiben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Ein Ort wurde mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>One status was set by hand against the automatic checks, in line {line}.</source>
+      <translation>Ein Status wurde von Hand gegen die automatischen Prüfungen gesetzt, in Zeile {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation>Ein Eckpunkt liegt außerhalb der Grenze oder des beschnittenen Randes oder in einer Aussparung.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2760,6 +2945,21 @@
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: a face is marked invisible and is left out.</source>
+      <translation>Oberfläche „{name}“: Eine Fläche ist als unsichtbar gekennzeichnet und bleibt weg.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: one of {total} segments of its breaklines and boundaries is no edge of its faces; it comes as a line only.</source>
+      <translation>Oberfläche „{name}“: Eine von {total} Strecken ihrer Bruchkanten und Grenzen ist keine Kante ihrer Flächen; sie kommt nur als Linie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: the face in line {line} has no area in plan (upright or none at all) and is left out.</source>
+      <translation>Oberfläche „{name}“: Die Fläche in Zeile {line} hat keinen Inhalt im Grundriss (senkrecht oder gar keine) und bleibt weg.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>Surface “{name}”: {count} faces are marked invisible and are left out.</source>
       <translation>Oberfläche „{name}“: {count} Flächen sind als unsichtbar gekennzeichnet und bleiben weg.</translation>
     </message>
@@ -2780,8 +2980,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
-      <translation>Geprüfte Höhengenauigkeit {accuracy:.3f} Meter bei 95 % Vertrauensniveau (FGDC-STD-007.3-1998; {count} Kontrollpunkte, RMSEz {rmse:.3f} m).</translation>
+      <source>Tested {accuracy:.3f} {unit} vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} {symbol}).</source>
+      <translation>Geprüfte Höhengenauigkeit {accuracy:.3f} {unit} bei 95 % Vertrauensniveau (FGDC-STD-007.3-1998; {count} Kontrollpunkte, RMSEz {rmse:.3f} {symbol}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2797,6 +2997,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
       <translation>Die Bogentoleranz {value} m ist nicht verwendbar. Geben Sie mindestens {least} m an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>The area is too small for a pass: its perimeter is all there is to walk, and no place is far from it.</source>
+      <translation>Das Gebiet ist zu klein für eine Bahn: Zu begehen ist nur sein Umfang, und keine Stelle ist weit davon.</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/levels.py" />
@@ -2880,6 +3085,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
+      <source>The cover of one check point is not stated; it counts as non-vegetated.</source>
+      <translation>Der Bewuchs eines Kontrollpunkts ist nicht angegeben; er zählt als unbewachsen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
       <source>The cover of {count} check points is not stated; they count as non-vegetated.</source>
       <translation>Der Bewuchs von {count} Kontrollpunkten ist nicht angegeben; sie zählen als unbewachsen.</translation>
     </message>
@@ -2887,6 +3097,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>The cross-section at station {station} does not fit on {paper} at {scale} (it is {width:.1f} m wide and {height:.1f} m high). Choose {fit} or a larger paper.</source>
       <translation>Das Querprofil bei Station {station} passt bei {scale} nicht auf {paper} (es ist {width:.1f} m breit und {height:.1f} m hoch). Wählen Sie {fit} oder ein größeres Papier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The cross-sections at stations {first} and {second} cross each other in a tight bend, {offset:.2f} m to the {side}. Ground beyond the crossing is counted twice: make the sections narrower there or fewer.</source>
+      <translation>Die Querprofile bei den Stationen {first} und {second} kreuzen sich in einem engen Bogen, {offset:.2f} m nach {side}. Gelände jenseits der Kreuzung wird doppelt gezählt: Machen Sie die Schnitte dort schmaler oder weniger.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/depths.py" />
@@ -3043,6 +3258,46 @@
       <location filename="../plugin/core/surface/find_beside.py" />
       <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
       <translation>Der Punkt bei E {easting:.3f} N {northing:.3f} liegt {distance:.3f} m neben einer Bruchkante und {value:+.3f} m neben ihrer Höhe.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>The point name '{name}' occurs in more than one file; all points are kept.</source>
+      <translation>Der Punktname '{name}' kommt in mehr als einer Datei vor; alle Punkte bleiben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>Der Punkt in Zeile {line} überschreitet die Toleranzen '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.</source>
+      <translation>Der Punkt in Zeile {line} liegt {size:+.3f} m neben dem Gelände ringsum: Stab angehoben oder von anderer Höhe.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
+      <translation>Der Punkt in Zeile {line} liegt vielleicht {size:+.3f} m daneben, oder das Gelände hat dort eine Stufe: Sehen Sie es an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} repeats an earlier one.</source>
+      <translation>Der Punkt in Zeile {line} wiederholt einen früheren.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line}, next to a loss of the fix, lies {size:+.3f} m off the ground around it: ambiguities fixed wrongly.</source>
+      <translation>Der Punkt in Zeile {line}, bei einem Verlust der Lösung, liegt {size:+.3f} m neben dem Gelände ringsum: Mehrdeutigkeiten falsch gelöst.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area}).</source>
+      <translation>Der Punkt in Zeile {line}, einer von {total}, liegt in {crs} nirgends auf der Erde (Geltungsbereich: {area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by {distance_km} km.</source>
+      <translation>Der Punkt in Zeile {line}, einer von {total}, liegt außerhalb des Geltungsbereichs von {crs} ({area}), um {distance_km} km.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3246,6 +3501,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; no other is wider than {limit:.1f} m.</source>
+      <translation>Der weiteste Kreis ohne gemessenen Punkt hat einen Radius von {radius:.1f} m, bei E {easting:.3f} N {northing:.3f}; kein anderer ist weiter als {limit:.1f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; {count} circles are wider than {limit:.1f} m.</source>
       <translation>Der weiteste Kreis ohne gemessenen Punkt hat einen Radius von {radius:.1f} m, bei E {easting:.3f} N {northing:.3f}; {count} Kreise sind weiter als {limit:.1f} m.</translation>
     </message>
@@ -3423,6 +3683,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Zu wenige Stellen wurden zweimal begangen, um zu sagen, wie weit Höhen wandern. Gehen Sie ein paar Bahnen quer zu den anderen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>U.S. survey feet</source>
+      <translation>US-Vermessungsfuß</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3665,11 +3930,21 @@
       <translation>eine Gitterdatei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
+      <translation>eine Liste von Lösungen von 0 bis 8, etwa [4] oder [4, 5]</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/earthwork/comparison.py" />
       <location filename="../plugin/core/points/merge.py" />
       <source>a local grid</source>
       <translation>ein lokales System</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a number above 0, without quotation marks</source>
+      <translation>eine Zahl über 0, ohne Anführungszeichen</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -3705,6 +3980,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>Eine Böschung braucht eine Ausladung über 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a whole number from 1 up, without quotation marks</source>
+      <translation>eine ganze Zahl ab 1, ohne Anführungszeichen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4179,6 +4459,11 @@
       <translation>nicht erfüllt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>feet</source>
+      <translation>Fuß</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>fill</source>
@@ -4560,6 +4845,11 @@
       <location filename="../plugin/core/report/figures.py" />
       <source>median {value} {unit}</source>
       <translation>Median {value} {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>metres</source>
+      <translation>Meter</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5375,6 +5665,11 @@
       <translation>die ausgedünnte Oberfläche als Mesh</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the tolerances of single points; edit them for --tolerances</source>
+      <translation>die Toleranzen einzelner Punkte; zum Ändern für --tolerances</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>die Werte sind Breite und Länge in Grad; lesen Sie sie so</translation>
@@ -5691,8 +5986,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
+      <source>{count} control points were not surveyed, and are not used: {names}.</source>
       <translation>{count} Passpunkte wurden nicht gemessen und werden nicht verwendet: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{count} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
+      <translation>{count} Kreuzungen von Bahnen nennen das Rauschen der Vermessung auf etwa {percent:.0f} % (95 %, unabhängige Unterschiede).</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5756,8 +6056,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
-      <translation>{count} Punkte von Zeile {line} bis {last} überschreiten die Toleranzen '{set}'.</translation>
+      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>{count} Punkte von Zeile {line} bis {last} überschreiten die Toleranzen '{set}' ({reasons}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5773,11 +6073,6 @@
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} repeat earlier ones.</source>
       <translation>{count} Punkte von Zeile {line} bis {last} wiederholen frühere.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread {size:.3f} m in height.</source>
-      <translation>{count} Punkte von Zeile {line} bis {last} wurden an einem Ort gespeichert; ihr Mittel steht für sie, Streuung {size:.3f} m in der Höhe.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5835,11 +6130,6 @@
       <translation>{count} Eckpunkte der Oberfläche haben keine Standardabweichung der Höhe (oder eine unter 0). Geben Sie die Standardabweichung einer Höhe dieser Vermessung an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/quality/plan.py" />
-      <source>{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
-      <translation>{crossings} Kreuzungen von Bahnen nennen das Rauschen der Vermessung auf etwa {percent:.0f} % (95 %, unabhängige Unterschiede).</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>{crs} does not say where it may be used; whether the points lie there is not checked.</source>
       <translation>{crs} sagt nicht, wo es gilt; ob die Punkte dort liegen, wird nicht geprüft.</translation>
@@ -5885,6 +6175,11 @@
       <translation>{field} ist nicht lesbar: '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file} holds several tolerance sets; say by its name which one counts: {names}.</source>
+      <translation>{file} enthält mehrere Toleranzsätze; sagen Sie mit seinem Namen, welcher gilt: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} ist in {crs}, die Vermessung in einem lokalen System: Nichts sagt, wie sie zueinander liegen.</translation>
@@ -5920,6 +6215,16 @@
       <translation>{file} Zeile {line}: Das ist kein Text; speichern Sie es als CSV.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file} line {line}: this point lies outside the geoid grid {grid}; give a grid that covers the site, or a constant.</source>
+      <translation>{file} Zeile {line}: Dieser Punkt liegt außerhalb des Geoidgitters {grid}; geben Sie ein Gitter an, das das Gelände deckt, oder eine Konstante.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation>{file} Zeile {line}: Diese Position lässt sich nicht von {source} nach {target} transformieren; prüfen Sie KBS und Koordinaten.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
@@ -5927,12 +6232,12 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
-      <source>{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
+      <source>{file} line {line}: {count} points lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
       <translation>{file} Zeile {line}: {count} Punkte liegen außerhalb des Geoidgitters {grid}, der erste in dieser Zeile; geben Sie ein Gitter an, das das Gelände deckt, oder eine Konstante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
-      <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
       <translation>{file} Zeile {line}: {count} Positionen lassen sich nicht von {source} nach {target} transformieren; prüfen Sie KBS und Koordinaten.</translation>
     </message>
     <message>
@@ -6432,6 +6737,11 @@
       <translation>{file}: '{delimiter}' kann kein Trennzeichen sein; verwenden Sie Komma, Semikolon, Tabulator, Leerzeichen oder ein Zeichen wie '|'.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: '{key}' stands twice in one set; keep one of them.</source>
+      <translation>{file}: '{key}' steht zweimal in einem Satz; behalten Sie eines davon.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file}: '{name}' ist keine Ursache, die erklärt, wo die Punkte liegen; gefundene Ursachen sind: {names}.</translation>
@@ -6462,9 +6772,19 @@
       <translation>{file}: Erwartet wird eine Liste von Toleranzsätzen, jeder mit einem Namen; schreiben Sie [ und ] darum.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}: all usable points are at one place; a surface needs at least three different ones.</source>
+      <translation>{file}: Alle verwendbaren Punkte liegen an einem Ort; eine Oberfläche braucht mindestens drei verschiedene.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: all {count} points lie on one straight line, which spans no surface. Check the column mapping (the same column for easting and northing?) or add points beside the line.</source>
       <translation>{file}: Alle {count} Punkte liegen auf einer Geraden, die keine Oberfläche aufspannt. Prüfen Sie die Spaltenzuordnung (dieselbe Spalte für Ost- und Nordwert?) oder fügen Sie Punkte neben der Linie hinzu.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: brackets within brackets too deep for a list of tolerance sets; mend the file.</source>
+      <translation>{file}: Klammern zu tief ineinander für eine Liste von Toleranzsätzen; berichtigen Sie die Datei.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/checksums.py" />
@@ -6495,6 +6815,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file}: Die Spalten {first} und {second} sind Länge und Breite in Grad, hier braucht es aber ebene Koordinaten; transformieren Sie sie zuerst in ein projiziertes KBS.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
+      <translation>{file}: Der Bewuchs '{word}' des Kontrollpunkts in Zeile {line} ist kein bekanntes Wort; er zählt als unbewachsen. Schreiben Sie hard, bare, short grass oder tall grass, crops, brush, forest.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -6632,9 +6957,19 @@
       <translation>{file}: Die Positionen gelten als {source}, wie Empfänger sie senden; ein Korrekturdienst kann in einem anderen Bezug arbeiten, den die Datei nicht nennt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: line {line} is no point; the rejects give its reason.</source>
+      <translation>{file}: Zeile {line} ist kein Punkt; sie steht mit ihrem Grund in der Tabelle der verworfenen Zeilen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file}: Linien laufen bei E {easting:.3f} N {northing:.3f} so dicht beieinander, dass das Teilen an ihren Kreuzungen neue erzeugt. Entfernen Sie eine davon.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/crossings.py" />
+      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: Linien mit verschiedenen Höhen kreuzen sich bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
@@ -6697,6 +7032,11 @@
       <translation>{file}: Nichts sagt, welches Koordinatenbezugssystem das ist; geben Sie seinen Code an, wie in --crs EPSG:25832, oder --crs local für ein lokales System in Metern.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
+      <translation>{file}: Eine von {total} Positionen hat keinen GST-Satz; ihre Genauigkeit ist unbekannt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file}: gelesen als {columns} mit dem Trennzeichen {delimiter}.</translation>
@@ -6722,6 +7062,11 @@
       <translation>{file}: Die LandXML-Datei ist nicht lesbar ({reason}); prüfen Sie den Pfad.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{file}: the check point of line {line} does not lie on the surface; check its coordinate system, units and the order of easting and northing.</source>
+      <translation>{file}: Der Kontrollpunkt in Zeile {line} liegt nicht auf der Oberfläche; prüfen Sie Koordinatenbezugssystem, Einheiten und die Reihenfolge von Ost- und Nordwert.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}: the code table cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file}: Die Codetabelle ist nicht lesbar ({reason}). Prüfen Sie Pfad und Datei.</translation>
@@ -6745,6 +7090,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: the coordinates look like degrees, and the file names no other system. Save the line in the survey's CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
       <translation>{file}: Die Koordinaten sehen wie Grad aus, und die Datei nennt kein anderes System. Speichern Sie die Linie im KBS der Vermessung (in QGIS: Export, Objekte speichern als, mit diesem KBS und der Option RFC7946 = NO).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
+      <translation>{file}: Die Entscheidung in Zeile {line} nennt keine Datei der Vermessung; sie gilt für den einzigen Punkt ihrer Zeile. Eine Spalte 'source' sagt, welche Datei gemeint ist.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -6780,6 +7130,11 @@
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file}: Das Mesh hat keine Dreiecke; wählen Sie eine andere Datei oder schreiben Sie es neu.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the point of line {line} has fewer columns than the rest; what is missing counts as unknown.</source>
+      <translation>{file}: Der Punkt in Zeile {line} hat weniger Spalten als die übrigen; was fehlt, zählt als unbekannt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6818,8 +7173,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: the tolerances are no text in UTF-8; save the file in that encoding.</source>
+      <translation>{file}: Die Toleranzen sind kein Text in UTF-8; speichern Sie die Datei in dieser Kodierung.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: the tolerances cannot be read ({reason}); check the path and the file.</source>
       <translation>{file}: Die Toleranzen sind nicht lesbar ({reason}); prüfen Sie Pfad und Datei.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the value of {role} in line {line} cannot be read and counts as unknown.</source>
+      <translation>{file}: Der Wert von {role} in Zeile {line} ist nicht lesbar und zählt als unbekannt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -6948,8 +7313,18 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is one line, join it there.</source>
+      <translation>{first} endet, und {second} beginnt {value:.2f} m weiter bei E {easting:.3f} N {northing:.3f}, und ein Dreieck überbrückt die Lücke. Ist es eine Linie, verbinden Sie sie dort.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
       <translation>{first} endet, und {second} beginnt {value:.2f} m weiter bei E {easting:.3f} N {northing:.3f}, und {count} Dreiecke überbrücken die Lücke. Ist es eine Linie, verbinden Sie sie dort.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is a ring, close it.</source>
+      <translation>{first} endet {value:.2f} m vor dem eigenen Anfang bei E {easting:.3f} N {northing:.3f}, und ein Dreieck überbrückt die Lücke. Ist es ein Ring, schließen Sie ihn.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
@@ -6973,8 +7348,8 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/drawn.py" />
-      <source>{label}: a part has {places} place(s) and needs {needed}; left out. Near {x:.3f}, {y:.3f}.</source>
-      <translation>{label}: Ein Teil hat {places} Orte und braucht {needed}; weggelassen. Bei {x:.3f}, {y:.3f}.</translation>
+      <source>{label}: a part has {places} of the {needed} places that it needs; left out. Near {x:.3f}, {y:.3f}.</source>
+      <translation>{label}: Ein Teil hat {places} der {needed} Orte, die er braucht; ausgelassen. Bei {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7348,6 +7723,11 @@
       <translation>{source}: Der Punkt der Zeile {line} wurde in zwei Zeilen geändert (die zweite ist Zeile {row}); behalten Sie eine davon.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
+      <translation>{stored} Punkte von Zeile {first} bis {last} wurden an einem Ort gespeichert; der erste hat jetzt ihr gewichtetes Mittel, die anderen bleiben draußen. Streuung {plan:.3f} m in der Lage, {size:.3f} m in der Höhe.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
@@ -7446,6 +7826,16 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>2DM meshes, such as the surface of rock; the layer's name is the material's.</source>
       <translation>2DM-Meshes, etwa die Felsoberfläche; der Name des Layers ist der des Materials.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;Circle {rank}&lt;/b&gt;&lt;br&gt;Nothing was measured within {radius} m of its middle.</source>
+      <translation>&lt;b&gt;Kreis {rank}&lt;/b&gt;&lt;br&gt;Im Umkreis von {radius} m um seine Mitte wurde nichts gemessen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Walk here again: nothing was measured within {radius} m.</source>
+      <translation>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Hier nochmals begehen: Im Umkreis von {radius} m wurde nichts gemessen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -7644,8 +8034,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Sagt, wie dicht ein Gelände aufgezeichnet wurde und wo nicht: die größten &lt;b&gt;Kreise ohne gemessenen Punkt&lt;/b&gt;, die &lt;b&gt;langen Dreiecke&lt;/b&gt;, ihr Anteil am Gelände und &lt;b&gt;nochmals abzugehende Orte&lt;/b&gt; in der Reihenfolge der Begehung. Sind diese Orte gemessen, ist kein Gelände weiter von einem Punkt entfernt als die Grenze. Das Protokoll nennt auch die kleinste Äquidistanz, die die Daten tragen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und die Punkte, aus denen es gebildet wurde, in der Reihenfolge der Aufzeichnung und im KBS der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Für das Feldgerät:&lt;/b&gt; Die Orte lassen sich auch als CSV (name, easting, northing, height, in den Einheiten des KBS) und als GPX-Wegpunkte in WGS 84 schreiben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Äquidistanz:&lt;/b&gt; dreimal der RMSE der Höhen (ASPRS Positional Accuracy Standards, 2014, Anhang B). Der RMSE ist aus den Angaben des Empfängers und der Krümmung des Geländes zwischen Bahnen hergeleitet; Kontrollpunkte sagen mehr.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne Grenze ist eine Kante ab etwa dem doppelten Bahnabstand lang: unsere eigene Wahl, kein Standard. Ein Mesh enthält nicht, welche Kanten Linien sind, eine lange gerade Bruchkante zählt also als lange Kante. Gelände unter einem Gebäude bleibt leer, außer die Oberfläche wurde dort mit einer Aussparung gebildet.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Sagt, wie dicht ein Gelände aufgezeichnet wurde und wo nicht: die größten &lt;b&gt;Kreise ohne gemessenen Punkt&lt;/b&gt;, die &lt;b&gt;langen Dreiecke&lt;/b&gt;, ihr Anteil am Gelände und &lt;b&gt;nochmals abzugehende Orte&lt;/b&gt; in der Reihenfolge der Begehung. Sind diese Orte gemessen, ist kein Gelände weiter von einem Punkt entfernt als die Grenze. Das Protokoll nennt auch die kleinste Äquidistanz, die die Daten tragen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und die Punkte, aus denen es gebildet wurde, in der Reihenfolge der Aufzeichnung und im KBS der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Für das Feldgerät:&lt;/b&gt; Die Orte lassen sich auch als CSV (name, easting, northing, height, in den Einheiten des KBS) und als GPX-Wegpunkte in WGS 84 schreiben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Äquidistanz:&lt;/b&gt; dreimal der RMSE der Höhen (ASPRS Positional Accuracy Standards, 2014, Anhang B). Der RMSE ist aus dem Rauschen einer Höhe (was „Vermessung prüfen“ gefunden hat, sonst aus den Angaben des Empfängers) und der Krümmung des Geländes zwischen Bahnen hergeleitet; Kontrollpunkte sagen mehr.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne Grenze ist eine Kante ab etwa dem doppelten Bahnabstand lang: unsere eigene Wahl, kein Standard. Ein Mesh enthält nicht, welche Kanten Linien sind, eine lange gerade Bruchkante zählt also als lange Kante. Gelände unter einem Gebäude bleibt leer, außer die Oberfläche wurde dort mit einer Aussparung gebildet.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -7887,6 +8277,11 @@
       <location filename="../plugin/processing/crosssections.py" />
       <source>A table, a row for each section; only with a second surface.</source>
       <translation>Eine Tabelle, eine Zeile je Querprofil; nur mit einer zweiten Oberfläche.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A table: where a run met others (places_met, the degrees of freedom), the standard deviation of a height with its 95 % interval, and what the receiver claims, in millimetres.</source>
+      <translation>Eine Tabelle: wo ein Lauf andere traf (places_met, die Freiheitsgrade), die Standardabweichung einer Höhe mit ihrem 95-%-Intervall und was der Empfänger angibt, in Millimetern.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -8795,14 +9190,15 @@
       <translation>Kuppe</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Cross pass</source>
       <translation>Querbahn</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Cross passes: {count} lines, {length:.0f} m</source>
-      <translation>Querbahnen: {count} Linien, {length:.0f} m</translation>
+      <source>Cross passes: {length:.0f} m (lines: {count})</source>
+      <translation>Querbahnen: {length:.0f} m (Linien: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -9902,6 +10298,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
+      <translation>Für den Höhenlinienabstand: was „Vermessung prüfen“ gefunden hat. Leer: was der Empfänger angibt, und das kann weniger sein, als da ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
       <source>For the data collector.</source>
       <translation>Für das Feldgerät.</translation>
     </message>
@@ -10226,6 +10627,11 @@
       <translation>Erwarteter Höhenfehler (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.</source>
+      <translation>Zu erwartender Höhenfehler: {error:.3f} m (RMSE), gut für einen Höhenlinienabstand von {interval:.2f} m oder mehr.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Höhenfeld (leer: Z)</translation>
@@ -10381,6 +10787,11 @@
       <location filename="../plugin/processing/codeoptions.py" />
       <source>How far an arc may stand off the chords that replace it.</source>
       <translation>Wie weit ein Bogen von den Sehnen abweichen darf, die ihn ersetzen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>How heights repeat, run by run</source>
+      <translation>Wie sich Höhen wiederholen, Lauf für Lauf</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11059,14 +11470,15 @@
       <translation>Linien: {lines}, Stücke auf der Oberfläche: {pieces}.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Link</source>
       <translation>Verbindung</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Links between them: {count} lines, {length:.0f} m</source>
-      <translation>Verbindungen dazwischen: {count} Linien, {length:.0f} m</translation>
+      <source>Links between them: {length:.0f} m (lines: {count})</source>
+      <translation>Verbindungen dazwischen: {length:.0f} m (Linien: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -11792,6 +12204,7 @@
       <translation>Ausläufe am Rand: kleinstes Einzugsgebiet (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Outside the surface</source>
       <translation>Außerhalb der Oberfläche</translation>
@@ -11874,6 +12287,7 @@
       <translation>Erfüllt</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Pass walked</source>
       <translation>Begangene Bahn</translation>
@@ -11890,13 +12304,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes are {spacing:.2f} m apart.</source>
+      <translation>Die Bahnen liegen {spacing:.2f} m auseinander.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
       <source>Passes never farther apart than (m)</source>
       <translation>Bahnen nie weiter auseinander als (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Passes: {count} lines, {length:.0f} m</source>
-      <translation>Bahnen: {count} Linien, {length:.0f} m</translation>
+      <source>Passes: {length:.0f} m (lines: {count})</source>
+      <translation>Bahnen: {length:.0f} m (Linien: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -11954,14 +12373,15 @@
       <translation>Je Material.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Perimeter</source>
       <translation>Umfang</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Perimeter: {count} lines, {length:.0f} m</source>
-      <translation>Umfang: {count} Linien, {length:.0f} m</translation>
+      <source>Perimeter: {length:.0f} m (lines: {count})</source>
+      <translation>Umfang: {length:.0f} m (Linien: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -12627,6 +13047,11 @@
       <translation>Abflussbeiwert</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Runs that met others at {least} places or more: {met} of {count}, standard deviations {low:.1f} to {high:.1f} mm; claims outside the 95 % interval of their run: {off}.</source>
+      <translation>Läufe, die andere an {least} oder mehr Stellen trafen: {met} von {count}, Standardabweichungen {low:.1f} bis {high:.1f} mm; Angaben außerhalb des 95-%-Intervalls ihres Laufs: {off}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>S</source>
       <translation>S</translation>
@@ -13029,6 +13454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <source>Standard deviation of a height, found in the survey (m)</source>
       <translation>Standardabweichung einer Höhe, in der Vermessung gefunden (m)</translation>
     </message>
@@ -13858,6 +14284,16 @@
       <translation>Die Aussage mit ihrer Statistik, einer Karte und jedem Kontrollpunkt.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm above the check point.</source>
+      <translation>Die Oberfläche liegt {off} mm über dem Kontrollpunkt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm below the check point.</source>
+      <translation>Die Oberfläche liegt {off} mm unter dem Kontrollpunkt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Die beiden Oberflächen überlappen sich nicht; prüfen Sie, ob beide zu einem Gelände gehören.</translation>
@@ -14023,6 +14459,11 @@
       <translation>Zum Rand</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.</source>
+      <translation>Zu begehen: {distance:.0f} m, {time}. Punkte: {points}, Wenden: {turns}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Fuß des Auftrags</translation>
@@ -14091,6 +14532,11 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Topsoil {volume:.1f} m³ off {area:.1f} m².</source>
       <translation>Oberboden {volume:.1f} m³ von {area:.1f} m².</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.</source>
+      <translation>Dreieck mit einer Kante von {longest} m, {area} m²: gerade über Gelände, das niemand begangen hat.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -14792,6 +15238,11 @@
       <translation>Genauigkeit,Kontrollpunkte,RMSE,systematisch,NSSDA,FGDC,ASPRS,Höhenklasse,95 Prozent,Prüfung</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>age of the correction</source>
+      <translation>Alter der Korrektur</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <location filename="../plugin/processing/volumeresults.py" />
       <source>all of the ground compared</source>
@@ -15200,6 +15651,11 @@
       <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>noch nichts</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>observations of a point</source>
+      <translation>Beobachtungen eines Punktes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15713,6 +16169,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/pointlayer.py" />
+      <source>{layer}: points whose status is none of used, flagged, rejected, left as checked: {count}.</source>
+      <translation>{layer}: Punkte, deren Status keines von used, flagged, rejected ist, so belassen, wie geprüft: {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.</source>
       <translation>{layer}: Punkte, deren Status weder used, flagged noch rejected ist, als verwendet genommen: {count}.</translation>
     </message>
@@ -15762,6 +16223,11 @@
       <translation>{low} bis {high} m tief</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{minutes} min</source>
+      <translation>{minutes} min</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>{name}: the line has no heights; give it Z, or a profile.</source>
       <translation>{name}: Die Linie hat keine Höhen; geben Sie ihr Z oder ein Profil.</translation>
@@ -15777,14 +16243,14 @@
       <translation>{name}: {field} ist „{value}“, das ist keine Zahl; berichtigen Sie es.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m long, {walked} m walked at its end</source>
+      <translation>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m lang, am Ende {walked} m begangen</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule}: erfüllt {good:.1f} m, nicht erfüllt {bad:.1f} m, zu knapp {close:.1f} m.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
-      <translation>{spacing:.2f} m von Bahn zu Bahn, {distance:.0f} m Weg, {points} Punkte, {turns} Wenden, {time}.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />

@@ -149,6 +149,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>A control point was not surveyed, and is not used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A cross-section cannot reach {left} to the left and {right} to the right. Give widths of 0 or more.</source>
       <translation type="unfinished" />
@@ -209,6 +214,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>A point of {first} and one of {second} lie within {distance_m} m and differ in height by {most_m} m, more than {height_m} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/profile_design.py" />
       <source>A profile needs heights at two stations or more.</source>
       <translation type="unfinished" />
@@ -249,6 +259,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>A thin triangle along the rim, {area:.1f} m², spans {value:.1f} m at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
       <translation type="unfinished" />
@@ -270,6 +285,16 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one check point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one own check shot; no test</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points</source>
       <translation type="unfinished" />
     </message>
@@ -286,6 +311,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm (one checkpoint, 95th percentile {percentile_cm:.1f} cm).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -326,6 +356,11 @@
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only one checkpoint in non-vegetated ground.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -482,6 +517,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is flagged or no longer flagged.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is in the surface, which the checks rejected ({reasons}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is out of the surface, which the checks let pass.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
       <translation type="unfinished" />
@@ -578,7 +628,17 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} meets itself once, at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). That place has two stations; the lower one is given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
       <source>Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). A place there has two stations; the lower one is given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: a repeated vertex (closer than 0.1 mm) was left out.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -619,6 +679,16 @@
     <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>Check shots kept out of the surface: {count}, first {point} (line {line}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report; heights repeat to {sigma:.1f} mm</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -749,6 +819,11 @@
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Coverage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Coverage  every {along:.2f} m, passes {across:.1f} m apart; one place to walk again</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1166,6 +1241,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Findings  one place to look at, in the report</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Findings  {count} places to look at, in the report</source>
       <translation type="unfinished" />
     </message>
@@ -1482,6 +1562,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Horizontal positional accuracy of the one mark found in both: RMSEH = {rmse_cm:.1f} cm (the check point's own error included).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
       <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
       <translation type="unfinished" />
     </message>
@@ -1533,6 +1618,11 @@
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>Inlets that take no water, because they are off the surface or another one is nearer: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Internal check, no test by a standard: against one check shot of the same receiver RMSEz {rmse:.3f} m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1641,6 +1731,11 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_flat.py" />
+      <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of a triangle lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_flat.py" />
       <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
       <translation type="unfinished" />
     </message>
@@ -1684,6 +1779,11 @@
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Lines     {lines} from field codes, {edges} edges of the surface held</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1946,6 +2046,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>No place needs to be walked again.</source>
       <translation type="unfinished" />
@@ -2036,7 +2141,7 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2053,6 +2158,16 @@
     <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2098,6 +2213,76 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>On the user's word the coordinates were read otherwise: {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>One catchment is larger than 80 ha; the rational method is not commonly used for such areas.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>One check point has the cover 'grass', which is taken for short grass, so for non-vegetated ground; write 'tall grass' if it is not.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One check point states no height error of its own; it counts as {sigma:.3f} m, as with the others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>One crossing of passes tells next to nothing of the noise of the survey; plan more passes across.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point has no name; choose another name field or number the points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the design surface: it has no design height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the existing surface: cut and fill are not known there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>One point shares its name “{name}” with another; both are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>One status was set by hand against the automatic checks, in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2760,6 +2945,21 @@
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: a face is marked invisible and is left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: one of {total} segments of its breaklines and boundaries is no edge of its faces; it comes as a line only.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: the face in line {line} has no area in plan (upright or none at all) and is left out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>Surface “{name}”: {count} faces are marked invisible and are left out.</source>
       <translation type="unfinished" />
     </message>
@@ -2780,7 +2980,7 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
+      <source>Tested {accuracy:.3f} {unit} vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} {symbol}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2796,6 +2996,11 @@
     <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>The area is too small for a pass: its perimeter is all there is to walk, and no place is far from it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2880,12 +3085,22 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
+      <source>The cover of one check point is not stated; it counts as non-vegetated.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
       <source>The cover of {count} check points is not stated; they count as non-vegetated.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>The cross-section at station {station} does not fit on {paper} at {scale} (it is {width:.1f} m wide and {height:.1f} m high). Choose {fit} or a larger paper.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The cross-sections at stations {first} and {second} cross each other in a tight bend, {offset:.2f} m to the {side}. Ground beyond the crossing is counted twice: make the sections narrower there or fewer.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3042,6 +3257,46 @@
     <message>
       <location filename="../plugin/core/surface/find_beside.py" />
       <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>The point name '{name}' occurs in more than one file; all points are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} repeats an earlier one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line}, next to a loss of the fix, lies {size:+.3f} m off the ground around it: ambiguities fixed wrongly.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by {distance_km} km.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3246,6 +3501,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; no other is wider than {limit:.1f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; {count} circles are wider than {limit:.1f} m.</source>
       <translation type="unfinished" />
     </message>
@@ -3422,6 +3682,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>U.S. survey feet</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3665,10 +3930,20 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/earthwork/comparison.py" />
       <location filename="../plugin/core/points/merge.py" />
       <source>a local grid</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a number above 0, without quotation marks</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3704,6 +3979,11 @@
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a whole number from 1 up, without quotation marks</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4179,6 +4459,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>feet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>fill</source>
@@ -4559,6 +4844,11 @@
     <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>median {value} {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>metres</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5375,6 +5665,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the tolerances of single points; edit them for --tolerances</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation type="unfinished" />
@@ -5691,7 +5986,12 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
+      <source>{count} control points were not surveyed, and are not used: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{count} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5756,7 +6056,7 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
+      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}' ({reasons}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5772,11 +6072,6 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} repeat earlier ones.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread {size:.3f} m in height.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5835,11 +6130,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/quality/plan.py" />
-      <source>{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>{crs} does not say where it may be used; whether the points lie there is not checked.</source>
       <translation type="unfinished" />
@@ -5885,6 +6175,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file} holds several tolerance sets; say by its name which one counts: {names}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation type="unfinished" />
@@ -5920,6 +6215,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file} line {line}: this point lies outside the geoid grid {grid}; give a grid that covers the site, or a constant.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
@@ -5927,12 +6232,12 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
-      <source>{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
+      <source>{file} line {line}: {count} points lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
-      <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6432,6 +6737,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: '{key}' stands twice in one set; keep one of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation type="unfinished" />
@@ -6462,8 +6772,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}: all usable points are at one place; a surface needs at least three different ones.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: all {count} points lie on one straight line, which spans no surface. Check the column mapping (the same column for easting and northing?) or add points beside the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: brackets within brackets too deep for a list of tolerance sets; mend the file.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6494,6 +6814,11 @@
     <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6632,8 +6957,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: line {line} is no point; the rejects give its reason.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/crossings.py" />
+      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6697,6 +7032,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation type="unfinished" />
@@ -6722,6 +7062,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{file}: the check point of line {line} does not lie on the surface; check its coordinate system, units and the order of easting and northing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}: the code table cannot be read ({reason}). Check the path and the file.</source>
       <translation type="unfinished" />
@@ -6744,6 +7089,11 @@
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: the coordinates look like degrees, and the file names no other system. Save the line in the survey's CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6779,6 +7129,11 @@
     <message>
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the point of line {line} has fewer columns than the rest; what is missing counts as unknown.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6818,7 +7173,17 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: the tolerances are no text in UTF-8; save the file in that encoding.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: the tolerances cannot be read ({reason}); check the path and the file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the value of {role} in line {line} cannot be read and counts as unknown.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6948,7 +7313,17 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is one line, join it there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is a ring, close it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6973,7 +7348,7 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/drawn.py" />
-      <source>{label}: a part has {places} place(s) and needs {needed}; left out. Near {x:.3f}, {y:.3f}.</source>
+      <source>{label}: a part has {places} of the {needed} places that it needs; left out. Near {x:.3f}, {y:.3f}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7348,6 +7723,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation type="unfinished" />
@@ -7445,6 +7825,16 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>2DM meshes, such as the surface of rock; the layer's name is the material's.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;Circle {rank}&lt;/b&gt;&lt;br&gt;Nothing was measured within {radius} m of its middle.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Walk here again: nothing was measured within {radius} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7644,7 +8034,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7886,6 +8276,11 @@
     <message>
       <location filename="../plugin/processing/crosssections.py" />
       <source>A table, a row for each section; only with a second surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A table: where a run met others (places_met, the degrees of freedom), the standard deviation of a height with its 95 % interval, and what the receiver claims, in millimetres.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8795,13 +9190,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Cross pass</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Cross passes: {count} lines, {length:.0f} m</source>
+      <source>Cross passes: {length:.0f} m (lines: {count})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9902,6 +10298,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
       <source>For the data collector.</source>
       <translation type="unfinished" />
     </message>
@@ -10226,6 +10627,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation type="unfinished" />
@@ -10380,6 +10786,11 @@
     <message>
       <location filename="../plugin/processing/codeoptions.py" />
       <source>How far an arc may stand off the chords that replace it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>How heights repeat, run by run</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11059,13 +11470,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Link</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Links between them: {count} lines, {length:.0f} m</source>
+      <source>Links between them: {length:.0f} m (lines: {count})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11792,6 +12204,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Outside the surface</source>
       <translation type="unfinished" />
@@ -11874,6 +12287,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Pass walked</source>
       <translation type="unfinished" />
@@ -11890,12 +12304,17 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes are {spacing:.2f} m apart.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
       <source>Passes never farther apart than (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Passes: {count} lines, {length:.0f} m</source>
+      <source>Passes: {length:.0f} m (lines: {count})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11954,13 +12373,14 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Perimeter</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Perimeter: {count} lines, {length:.0f} m</source>
+      <source>Perimeter: {length:.0f} m (lines: {count})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12627,6 +13047,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Runs that met others at {least} places or more: {met} of {count}, standard deviations {low:.1f} to {high:.1f} mm; claims outside the 95 % interval of their run: {off}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>S</source>
       <translation type="unfinished" />
@@ -13029,6 +13454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <source>Standard deviation of a height, found in the survey (m)</source>
       <translation type="unfinished" />
     </message>
@@ -13858,6 +14284,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm above the check point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm below the check point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation type="unfinished" />
@@ -14023,6 +14459,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation type="unfinished" />
@@ -14090,6 +14531,11 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Topsoil {volume:.1f} m³ off {area:.1f} m².</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14792,6 +15238,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>age of the correction</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <location filename="../plugin/processing/volumeresults.py" />
       <source>all of the ground compared</source>
@@ -15199,6 +15650,11 @@
     <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>observations of a point</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15713,6 +16169,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/pointlayer.py" />
+      <source>{layer}: points whose status is none of used, flagged, rejected, left as checked: {count}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.</source>
       <translation type="unfinished" />
     </message>
@@ -15762,6 +16223,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{minutes} min</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>{name}: the line has no heights; give it Z, or a profile.</source>
       <translation type="unfinished" />
@@ -15777,13 +16243,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/checkline.py" />
-      <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m long, {walked} m walked at its end</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
+      <location filename="../plugin/processing/checkline.py" />
+      <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>

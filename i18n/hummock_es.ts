@@ -149,6 +149,11 @@
       <translation>Una equidistancia de {interval} {unit} da {count} niveles de {low:.3f} m a {high:.3f} m, más de {most}; indique una equidistancia mayor o busque una cota errónea.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>A control point was not surveyed, and is not used: {names}.</source>
+      <translation>Un punto de apoyo no se observó y no se usa: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A cross-section cannot reach {left} to the left and {right} to the right. Give widths of 0 or more.</source>
       <translation>Un perfil transversal no puede alcanzar {left} a la izquierda y {right} a la derecha. Indique anchuras de 0 o más.</translation>
@@ -209,6 +214,11 @@
       <translation>Un plano para las cotas</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>A point of {first} and one of {second} lie within {distance_m} m and differ in height by {most_m} m, more than {height_m} m.</source>
+      <translation>Un punto de {first} y uno de {second} están a menos de {distance_m} m y difieren en cota {most_m} m, más de {height_m} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/profile_design.py" />
       <source>A profile needs heights at two stations or more.</source>
       <translation>Un perfil longitudinal necesita cotas en dos estaciones o más.</translation>
@@ -249,6 +259,11 @@
       <translation>Una desviación típica de {value} m no es válida; indique una mayor que 0.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>A thin triangle along the rim, {area:.1f} m², spans {value:.1f} m at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
+      <translation>Un triángulo delgado a lo largo del borde, {area:.1f} m², abarca {value:.1f} m en E {easting:.3f} N {northing:.3f}. Indique un contorno o haga recortar el borde.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
       <translation>Una ventana de {window} m con pasos de {step} m no cabe en una línea de {length:.3f} m. Indique una ventana mayor que 0 y no más larga que la línea, y un paso mayor que 0.</translation>
@@ -270,6 +285,16 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one check point</source>
+      <translation>Precisión RMSE {rmse:.3f} m, media {mean:+.3f} m respecto a un punto de comprobación</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one own check shot; no test</source>
+      <translation>Precisión RMSE {rmse:.3f} m, media {mean:+.3f} m respecto a una observación de comprobación propia; no es un ensayo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points</source>
       <translation>Precisión RMSE {rmse:.3f} m, media {mean:+.3f} m respecto a {count} puntos de comprobación</translation>
     </message>
@@ -287,6 +312,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).</source>
       <translation>Precisión: FGDC-STD-007.3-1998 (NSSDA) y ASPRS Positional Accuracy Standards, edición 2 (2023). Círculos vacíos: G. Toussaint (1983, «Computing largest empty circles with location constraints»).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm (one checkpoint, 95th percentile {percentile_cm:.1f} cm).</source>
+      <translation>Se comprobó que la precisión VVA real es RMSEV = {rmse_cm:.1f} cm (un punto de comprobación, percentil 95 {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -327,6 +357,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>A lo largo de la línea</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only one checkpoint in non-vegetated ground.</source>
+      <translation>Aunque las normas exigen un mínimo de {needed} puntos de comprobación, este ensayo se realizó con un solo punto de comprobación en terreno sin vegetación.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -482,6 +517,21 @@
       <translation>A mano</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is flagged or no longer flagged.</source>
+      <translation>A mano, el punto de la línea {line} se ha marcado o desmarcado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is in the surface, which the checks rejected ({reasons}).</source>
+      <translation>A mano, el punto de la línea {line}, que las comprobaciones rechazaron ({reasons}), está en la superficie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is out of the surface, which the checks let pass.</source>
+      <translation>A mano, el punto de la línea {line}, que las comprobaciones admitieron, está fuera de la superficie.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
       <translation>A mano, {changed} puntos tienen un estado distinto del que les dieron las comprobaciones; {same} decisiones coinciden con ellas.</translation>
@@ -578,8 +628,18 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} meets itself once, at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). That place has two stations; the lower one is given.</source>
+      <translation>El eje {name} se corta a sí mismo una vez, en las estaciones {first} y {second} (E {easting:.3f} N {northing:.3f}). Ese lugar tiene dos estaciones; se da la menor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
       <source>Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). A place there has two stations; the lower one is given.</source>
       <translation>El eje {name} se corta a sí mismo {count} veces, la primera en las estaciones {first} y {second} (E {easting:.3f} N {northing:.3f}). Un lugar así tiene dos estaciones; se da la menor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: a repeated vertex (closer than 0.1 mm) was left out.</source>
+      <translation>Eje {name}: se omitió un vértice repetido (a menos de 0,1 mm).</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -620,6 +680,16 @@
       <location filename="../plugin/core/linework/join.py" />
       <source>Check shots kept out of the surface: {count}, first {point} (line {line}).</source>
       <translation>Observaciones de comprobación excluidas de la superficie: {count}, la primera {point} (línea {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report</source>
+      <translation>Control   un hallazgo, en el informe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report; heights repeat to {sigma:.1f} mm</source>
+      <translation>Control   un hallazgo, en el informe; las cotas se repiten con {sigma:.1f} mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -750,6 +820,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Coverage</source>
       <translation>Cobertura</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Coverage  every {along:.2f} m, passes {across:.1f} m apart; one place to walk again</source>
+      <translation>Cobertura cada {along:.2f} m, pasadas separadas {across:.1f} m; un lugar que volver a recorrer</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -1166,6 +1241,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Findings  one place to look at, in the report</source>
+      <translation>Hallazgos un lugar que revisar, en el informe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Findings  {count} places to look at, in the report</source>
       <translation>Hallazgos {count} lugares que revisar, en el informe</translation>
     </message>
@@ -1482,6 +1562,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Horizontal positional accuracy of the one mark found in both: RMSEH = {rmse_cm:.1f} cm (the check point's own error included).</source>
+      <translation>Precisión posicional horizontal de la única marca hallada en ambos: RMSEH = {rmse_cm:.1f} cm (incluido el error propio del punto de comprobación).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
       <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
       <translation>Precisión posicional horizontal de {count} marcas halladas en ambos: RMSEH = {rmse_cm:.1f} cm (incluido el error propio de los puntos de comprobación).</translation>
     </message>
@@ -1534,6 +1619,11 @@
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>Inlets that take no water, because they are off the surface or another one is nearer: {names}.</source>
       <translation>Sumideros que no reciben agua, por estar fuera de la superficie o por haber otro más cercano: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Internal check, no test by a standard: against one check shot of the same receiver RMSEz {rmse:.3f} m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</source>
+      <translation>Comprobación interna, no un ensayo según una norma: respecto a una observación de comprobación del mismo receptor, RMSEz {rmse:.3f} m, media {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -1641,6 +1731,11 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_flat.py" />
+      <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of a triangle lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
+      <translation>Zona llana de {value:.1f} m² en E {easting:.3f} N {northing:.3f}: todos los vértices de un triángulo están en una línea de cota {height:.3f} m. Si el terreno no es llano allí, añada un punto acotado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_flat.py" />
       <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
       <translation>Zona llana de {value:.1f} m² en E {easting:.3f} N {northing:.3f}: todos los vértices de {count} triángulos están en una línea de cota {height:.3f} m. Si el terreno no es llano allí, añada un punto acotado.</translation>
     </message>
@@ -1685,6 +1780,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Lines     {lines} from field codes, {edges} edges of the surface held</source>
       <translation>Líneas    {lines} de códigos de campo, {edges} aristas de la superficie respetadas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
+      <translation>Las líneas se cruzan en un lugar; allí se unieron. Diferencia de cotas {spread:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -1946,6 +2046,11 @@
       <translation>No se rechazó ninguna línea.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
+      <translation>Ninguna pasada cabe en la zona: ninguna mediría {step:g} m, la distancia a la que se guardan puntos. Haga recorrer también el perímetro o indique una zona mayor.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>No place needs to be walked again.</source>
       <translation>No hace falta volver a recorrer ningún lugar.</translation>
@@ -2036,8 +2141,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
-      <translation>No ensayado según FGDC-STD-007.3-1998: exige {needed} puntos de comprobación y hay {count}. Lo que muestran es 1.9600 × RMSEz = {accuracy:.3f} m.</translation>
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>No ensayado según FGDC-STD-007.3-1998: pide {needed} puntos de comprobación y hay {count}. Lo que muestran es 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -2054,6 +2159,16 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>No se borró nada: todos los puntos están en points.csv con su estado y sus motivos. Donde usted sepa más, decida a mano con --decisions.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation>No se registró nada en hasta {value:.1f} m en E {easting:.3f} N {northing:.3f} (un triángulo, {area:.0f} m²); en el resto, las pasadas están separadas {passes:.1f} m y los puntos {spacing:.2f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.</source>
+      <translation>No se registró nada en hasta {value:.1f} m en E {easting:.3f} N {northing:.3f} (un triángulo, {area:.0f} m²); en el resto, las pasadas están separadas {passes:.1f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -2099,6 +2214,76 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>On the user's word the coordinates were read otherwise: {cause}.</source>
       <translation>Por indicación del usuario, las coordenadas se leyeron de otro modo: {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>One catchment is larger than 80 ha; the rational method is not commonly used for such areas.</source>
+      <translation>Una cuenca es mayor de 80 ha; el método racional no suele usarse para áreas así.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>One check point has the cover 'grass', which is taken for short grass, so for non-vegetated ground; write 'tall grass' if it is not.</source>
+      <translation>Un punto de comprobación tiene la cubierta 'grass', que se toma por hierba corta y, por tanto, por terreno sin vegetación; escriba 'tall grass' si no lo es.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One check point states no height error of its own; it counts as {sigma:.3f} m, as with the others.</source>
+      <translation>Un punto de comprobación no declara error altimétrico propio; se cuenta {sigma:.3f} m, como en los demás.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>One crossing of passes tells next to nothing of the noise of the survey; plan more passes across.</source>
+      <translation>Un solo cruce de pasadas no dice casi nada del ruido del levantamiento; planee más pasadas transversales.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
+      <translation>Uno de {all} puntos de comprobación está fuera de la superficie y no se usó: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
+      <translation>Uno de {total} puntos está fuera del área para la que se hizo la operación ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Un lugar que volver a recorrer; con él ningún lugar está a más de {limit:.1f} m de uno medido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point has no name; choose another name field or number the points.</source>
+      <translation>Un punto no tiene nombre; elija otro campo de nombre o numere los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the design surface: it has no design height.</source>
+      <translation>Un punto está fuera de la superficie de proyecto: no tiene cota de proyecto.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the existing surface: cut and fill are not known there.</source>
+      <translation>Un punto está fuera de la superficie existente: allí no se conocen desmonte ni terraplén.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>One point shares its name “{name}” with another; both are kept.</source>
+      <translation>Un punto comparte su nombre «{name}» con otro; se conservan ambos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Una posición se registró más de una vez (igual a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>One status was set by hand against the automatic checks, in line {line}.</source>
+      <translation>Un estado se fijó a mano en contra de las comprobaciones automáticas, en la línea {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation>Un vértice está fuera del contorno o del borde recortado, o dentro de un hueco.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2760,6 +2945,21 @@
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: a face is marked invisible and is left out.</source>
+      <translation>Superficie «{name}»: una cara está marcada como invisible y se omite.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: one of {total} segments of its breaklines and boundaries is no edge of its faces; it comes as a line only.</source>
+      <translation>Superficie «{name}»: uno de {total} segmentos de sus líneas de rotura y contornos no es arista de sus caras; se lee solo como línea.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: the face in line {line} has no area in plan (upright or none at all) and is left out.</source>
+      <translation>Superficie «{name}»: la cara de la línea {line} no tiene área en planta (vertical o nula) y se omite.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>Surface “{name}”: {count} faces are marked invisible and are left out.</source>
       <translation>Superficie «{name}»: {count} caras están marcadas como invisibles y se omiten.</translation>
     </message>
@@ -2780,8 +2980,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
-      <translation>Precisión vertical ensayada de {accuracy:.3f} metros con un nivel de confianza del 95 % (FGDC-STD-007.3-1998; {count} puntos de comprobación, RMSEz {rmse:.3f} m).</translation>
+      <source>Tested {accuracy:.3f} {unit} vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} {symbol}).</source>
+      <translation>Precisión vertical ensayada de {accuracy:.3f} {unit} con un nivel de confianza del 95 % (FGDC-STD-007.3-1998; {count} puntos de comprobación, RMSEz {rmse:.3f} {symbol}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2797,6 +2997,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
       <translation>No se puede usar la tolerancia de arco {value} m. Indique al menos {least} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>The area is too small for a pass: its perimeter is all there is to walk, and no place is far from it.</source>
+      <translation>La zona es demasiado pequeña para una pasada: solo hay que recorrer su perímetro, y ningún lugar está lejos de él.</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/levels.py" />
@@ -2880,6 +3085,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
+      <source>The cover of one check point is not stated; it counts as non-vegetated.</source>
+      <translation>No se indica la cubierta de un punto de comprobación; cuenta como sin vegetación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
       <source>The cover of {count} check points is not stated; they count as non-vegetated.</source>
       <translation>No se indica la cubierta de {count} puntos de comprobación; cuentan como sin vegetación.</translation>
     </message>
@@ -2887,6 +3097,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>The cross-section at station {station} does not fit on {paper} at {scale} (it is {width:.1f} m wide and {height:.1f} m high). Choose {fit} or a larger paper.</source>
       <translation>El perfil transversal de la estación {station} no cabe en {paper} a {scale} (mide {width:.1f} m de ancho y {height:.1f} m de alto). Elija {fit} o un papel mayor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The cross-sections at stations {first} and {second} cross each other in a tight bend, {offset:.2f} m to the {side}. Ground beyond the crossing is counted twice: make the sections narrower there or fewer.</source>
+      <translation>Los perfiles transversales de las estaciones {first} y {second} se cruzan en una curva cerrada, a {offset:.2f} m hacia la {side}. El terreno más allá del cruce se cuenta dos veces: haga allí los perfiles más estrechos o en menor número.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/depths.py" />
@@ -3043,6 +3258,46 @@
       <location filename="../plugin/core/surface/find_beside.py" />
       <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
       <translation>El punto en E {easting:.3f} N {northing:.3f} está a {distance:.3f} m de una línea de rotura y a {value:+.3f} m de su cota.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>The point name '{name}' occurs in more than one file; all points are kept.</source>
+      <translation>El nombre de punto '{name}' aparece en más de un archivo; se conservan todos los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>El punto de la línea {line} supera las tolerancias '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.</source>
+      <translation>El punto de la línea {line} está {size:+.3f} m fuera del terreno que lo rodea: jalón levantado o de otra altura.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
+      <translation>El punto de la línea {line} puede estar {size:+.3f} m fuera, o el terreno tiene allí un escalón: revíselo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} repeats an earlier one.</source>
+      <translation>El punto de la línea {line} repite otro anterior.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line}, next to a loss of the fix, lies {size:+.3f} m off the ground around it: ambiguities fixed wrongly.</source>
+      <translation>El punto de la línea {line}, junto a una pérdida de la solución, está {size:+.3f} m fuera del terreno que lo rodea: ambigüedades mal fijadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area}).</source>
+      <translation>El punto de la línea {line}, uno de {total}, no está en ningún lugar de la Tierra en {crs} (su área de uso: {area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by {distance_km} km.</source>
+      <translation>El punto de la línea {line}, uno de {total}, está fuera del área de uso de {crs} ({area}), a {distance_km} km.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3246,6 +3501,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; no other is wider than {limit:.1f} m.</source>
+      <translation>El círculo más ancho sin punto medido tiene un radio de {radius:.1f} m, en E {easting:.3f} N {northing:.3f}; ningún otro es más ancho que {limit:.1f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; {count} circles are wider than {limit:.1f} m.</source>
       <translation>El círculo más ancho sin punto medido tiene un radio de {radius:.1f} m, en E {easting:.3f} N {northing:.3f}; {count} círculos son más anchos que {limit:.1f} m.</translation>
     </message>
@@ -3423,6 +3683,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Se visitaron dos veces demasiados pocos lugares para decir cuánto vagan las cotas. Haga algunas pasadas transversales a las demás.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>U.S. survey feet</source>
+      <translation>pies de agrimensura de EE. UU.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3665,11 +3930,21 @@
       <translation>un archivo de malla</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
+      <translation>una lista de soluciones de 0 a 8, como [4] o [4, 5]</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/earthwork/comparison.py" />
       <location filename="../plugin/core/points/merge.py" />
       <source>a local grid</source>
       <translation>una cuadrícula local</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a number above 0, without quotation marks</source>
+      <translation>un número mayor que 0, sin comillas</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -3705,6 +3980,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>un talud necesita una base mayor que 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a whole number from 1 up, without quotation marks</source>
+      <translation>un número entero desde 1, sin comillas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4179,6 +4459,11 @@
       <translation>no cumple</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>feet</source>
+      <translation>pies</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>fill</source>
@@ -4560,6 +4845,11 @@
       <location filename="../plugin/core/report/figures.py" />
       <source>median {value} {unit}</source>
       <translation>mediana {value} {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>metres</source>
+      <translation>metros</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5375,6 +5665,11 @@
       <translation>la superficie aligerada como malla</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the tolerances of single points; edit them for --tolerances</source>
+      <translation>las tolerancias de puntos sueltos; edítelas para --tolerances</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>los valores son latitud y longitud en grados; léalos como tales</translation>
@@ -5691,8 +5986,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
-      <translation>{count} punto(s) de apoyo no se observaron y no se usan: {names}.</translation>
+      <source>{count} control points were not surveyed, and are not used: {names}.</source>
+      <translation>{count} puntos de apoyo no se observaron y no se usan: {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{count} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
+      <translation>{count} cruces de pasadas darán a conocer el ruido del levantamiento con un {percent:.0f} % aproximadamente (95 %, diferencias independientes).</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5756,8 +6056,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
-      <translation>{count} puntos de la línea {line} a la {last} superan las tolerancias '{set}'.</translation>
+      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>{count} puntos de la línea {line} a la {last} superan las tolerancias '{set}' ({reasons}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5773,11 +6073,6 @@
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} repeat earlier ones.</source>
       <translation>{count} puntos de la línea {line} a la {last} repiten otros anteriores.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread {size:.3f} m in height.</source>
-      <translation>{count} puntos de la línea {line} a la {last} se guardaron en un mismo lugar; los representa su media, dispersión {size:.3f} m en cota.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5835,11 +6130,6 @@
       <translation>{count} vértices de la superficie no tienen desviación típica de la cota (o tienen una menor que 0). Indique la desviación típica de una cota de este levantamiento.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/quality/plan.py" />
-      <source>{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
-      <translation>{crossings} cruces de pasadas darán a conocer el ruido del levantamiento con un {percent:.0f} % aproximadamente (95 %, diferencias independientes).</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>{crs} does not say where it may be used; whether the points lie there is not checked.</source>
       <translation>{crs} no dice dónde puede usarse; no se comprueba si los puntos están allí.</translation>
@@ -5885,6 +6175,11 @@
       <translation>no se puede leer {field}: '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file} holds several tolerance sets; say by its name which one counts: {names}.</source>
+      <translation>{file} contiene varios juegos de tolerancias; diga por su nombre cuál vale: {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} está en {crs}, el levantamiento en una cuadrícula local: nada dice cómo se sitúan entre sí.</translation>
@@ -5920,6 +6215,16 @@
       <translation>{file} línea {line}: esto no es texto; guárdelo como CSV.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file} line {line}: this point lies outside the geoid grid {grid}; give a grid that covers the site, or a constant.</source>
+      <translation>{file} línea {line}: este punto está fuera de la malla del geoide {grid}; indique una malla que cubra la obra o una constante.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation>{file} línea {line}: esta posición no se puede transformar de {source} a {target}; compruebe el SRC y las coordenadas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
@@ -5927,13 +6232,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
-      <source>{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
-      <translation>{file} línea {line}: {count} punto(s) están fuera de la malla del geoide {grid}, el primero en esta línea; indique una malla que cubra la obra o una constante.</translation>
+      <source>{file} line {line}: {count} points lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
+      <translation>{file} línea {line}: {count} puntos están fuera de la malla del geoide {grid}, el primero en esta línea; indique una malla que cubra la obra o una constante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
-      <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
-      <translation>{file} línea {line}: {count} posición(es) no se pueden transformar de {source} a {target}; compruebe el SRC y las coordenadas.</translation>
+      <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation>{file} línea {line}: {count} posiciones no se pueden transformar de {source} a {target}; compruebe el SRC y las coordenadas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -6432,6 +6737,11 @@
       <translation>{file}: '{delimiter}' no puede ser un delimitador; use coma, punto y coma, tabulador, espacio o un signo como '|'.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: '{key}' stands twice in one set; keep one of them.</source>
+      <translation>{file}: '{key}' figura dos veces en un juego; deje uno solo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file}: '{name}' no es una causa que explique dónde están los puntos; las causas halladas son: {names}.</translation>
@@ -6462,9 +6772,19 @@
       <translation>{file}: se espera una lista de conjuntos de tolerancias, cada uno con un nombre; póngala entre [ y ].</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}: all usable points are at one place; a surface needs at least three different ones.</source>
+      <translation>{file}: todos los puntos utilizables están en un mismo lugar; una superficie necesita al menos tres distintos.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: all {count} points lie on one straight line, which spans no surface. Check the column mapping (the same column for easting and northing?) or add points beside the line.</source>
       <translation>{file}: los {count} puntos están todos en una misma recta, que no forma superficie. Compruebe la asignación de columnas (¿la misma columna para este y norte?) o añada puntos fuera de la recta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: brackets within brackets too deep for a list of tolerance sets; mend the file.</source>
+      <translation>{file}: corchetes demasiado anidados para una lista de juegos de tolerancias; corrija el archivo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/checksums.py" />
@@ -6495,6 +6815,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file}: las columnas {first} y {second} son longitud y latitud en grados, pero aquí se necesitan coordenadas planas; transfórmelas antes a un SRC proyectado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
+      <translation>{file}: la cubierta '{word}' del punto de comprobación de la línea {line} no es una palabra conocida; cuenta como sin vegetación. Escriba hard, bare, short grass, o tall grass, crops, brush, forest.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -6632,9 +6957,19 @@
       <translation>{file}: sus posiciones se toman como {source}, tal como las envían los receptores; un servicio de correcciones puede trabajar en otro dátum, que el archivo no indica.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: line {line} is no point; the rejects give its reason.</source>
+      <translation>{file}: la línea {line} no es un punto; los rechazos dan su motivo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file}: hay líneas tan juntas cerca de E {easting:.3f} N {northing:.3f} que dividirlas en sus cruces crea otros nuevos. Elimine una de ellas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/crossings.py" />
+      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: líneas con cotas distintas se cruzan en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
@@ -6697,6 +7032,11 @@
       <translation>{file}: nada dice qué sistema de coordenadas es este; indique su código, como en --crs EPSG:25832, o --crs local para una cuadrícula local en metros.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
+      <translation>{file}: una de {total} posiciones no tiene sentencia GST; se desconoce su precisión.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file}: leído como {columns} con delimitador {delimiter}.</translation>
@@ -6722,6 +7062,11 @@
       <translation>{file}: no se puede leer el archivo LandXML ({reason}); compruebe la ruta.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{file}: the check point of line {line} does not lie on the surface; check its coordinate system, units and the order of easting and northing.</source>
+      <translation>{file}: el punto de comprobación de la línea {line} no está en la superficie; compruebe su sistema de coordenadas, las unidades y el orden de este y norte.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}: the code table cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file}: no se puede leer la tabla de códigos ({reason}). Compruebe la ruta y el archivo.</translation>
@@ -6745,6 +7090,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: the coordinates look like degrees, and the file names no other system. Save the line in the survey's CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
       <translation>{file}: las coordenadas parecen grados y el archivo no nombra otro sistema. Guarde la línea en el SRC del levantamiento (en QGIS: Exportar, Guardar objetos espaciales como, con ese SRC y la opción RFC7946 = NO).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
+      <translation>{file}: la decisión de la línea {line} no nombra ningún archivo del levantamiento; se toma para el único punto de su línea. Una columna 'source' indica a qué archivo se refiere.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -6780,6 +7130,11 @@
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file}: la malla no tiene triángulos; elija otro archivo o escríbalo de nuevo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the point of line {line} has fewer columns than the rest; what is missing counts as unknown.</source>
+      <translation>{file}: el punto de la línea {line} tiene menos columnas que el resto; lo que falta cuenta como desconocido.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6818,8 +7173,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: the tolerances are no text in UTF-8; save the file in that encoding.</source>
+      <translation>{file}: las tolerancias no son un texto en UTF-8; guarde el archivo con esa codificación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: the tolerances cannot be read ({reason}); check the path and the file.</source>
       <translation>{file}: no se pueden leer las tolerancias ({reason}); compruebe la ruta y el archivo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the value of {role} in line {line} cannot be read and counts as unknown.</source>
+      <translation>{file}: el valor de {role} en la línea {line} no se puede leer y cuenta como desconocido.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -6948,8 +7313,18 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is one line, join it there.</source>
+      <translation>{first} acaba y {second} empieza {value:.2f} m más allá en E {easting:.3f} N {northing:.3f}, y un triángulo salva el vacío. Si es una sola línea, únala allí.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
       <translation>{first} acaba y {second} empieza {value:.2f} m más allá en E {easting:.3f} N {northing:.3f}, y {count} triángulos salvan el vacío. Si es una sola línea, únala allí.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is a ring, close it.</source>
+      <translation>{first} se detiene {value:.2f} m antes de su propio inicio en E {easting:.3f} N {northing:.3f}, y un triángulo salva el vacío. Si es un anillo, ciérrelo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
@@ -6973,8 +7348,8 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/drawn.py" />
-      <source>{label}: a part has {places} place(s) and needs {needed}; left out. Near {x:.3f}, {y:.3f}.</source>
-      <translation>{label}: una parte tiene {places} lugar(es) y necesita {needed}; se omite. Cerca de {x:.3f}, {y:.3f}.</translation>
+      <source>{label}: a part has {places} of the {needed} places that it needs; left out. Near {x:.3f}, {y:.3f}.</source>
+      <translation>{label}: una parte tiene {places} de los {needed} lugares que necesita; se omite. Cerca de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7348,6 +7723,11 @@
       <translation>{source}: el punto de la línea {line} se modificó en dos filas (la segunda es la fila {row}); conserve una de ellas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
+      <translation>{stored} puntos de la línea {first} a la {last} se guardaron en un mismo lugar; el primero tiene ahora su media ponderada, los demás quedan fuera. Dispersión {plan:.3f} m en planta, {size:.3f} m en cota.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
@@ -7446,6 +7826,16 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>2DM meshes, such as the surface of rock; the layer's name is the material's.</source>
       <translation>Mallas 2DM, como la superficie de la roca; el nombre de la capa es el del material.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;Circle {rank}&lt;/b&gt;&lt;br&gt;Nothing was measured within {radius} m of its middle.</source>
+      <translation>&lt;b&gt;Círculo {rank}&lt;/b&gt;&lt;br&gt;No se midió nada a menos de {radius} m de su centro.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Walk here again: nothing was measured within {radius} m.</source>
+      <translation>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Vuelva a recorrer aquí: no se midió nada a menos de {radius} m.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -7644,8 +8034,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Dice con qué densidad se registró una obra y dónde no: los mayores &lt;b&gt;círculos sin punto medido&lt;/b&gt;, los &lt;b&gt;triángulos alargados&lt;/b&gt;, su parte de la obra, y &lt;b&gt;lugares que volver a recorrer&lt;/b&gt; en el orden del recorrido. Medidos esos lugares, ningún terreno está más lejos de un punto que el límite. El registro nombra además la menor equidistancia que admiten los datos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y los puntos con los que se construyó, en el orden de registro y en el SRC de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Para la libreta de campo:&lt;/b&gt; los lugares se pueden escribir también como CSV (name, easting, northing, height, en las unidades del SRC) y como puntos de ruta GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Equidistancia:&lt;/b&gt; tres veces el RMSE de las cotas (ASPRS Positional Accuracy Standards, 2014, anexo B). El RMSE se razona a partir de lo que declara el receptor y de cómo se curva el terreno entre pasadas; los puntos de comprobación dicen más.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin un límite, una arista es larga a partir de unas dos veces la distancia entre pasadas: elección nuestra, no una norma. Una malla no contiene qué aristas son líneas, así que una línea de rotura larga y recta cuenta como arista larga. El terreno bajo un edificio queda vacío salvo que la superficie se construyera con un hueco allí.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Dice con qué densidad se registró una obra y dónde no: los mayores &lt;b&gt;círculos sin punto medido&lt;/b&gt;, los &lt;b&gt;triángulos alargados&lt;/b&gt;, su parte de la obra, y &lt;b&gt;lugares que volver a recorrer&lt;/b&gt; en el orden del recorrido. Medidos esos lugares, ningún terreno está más lejos de un punto que el límite. El registro nombra además la menor equidistancia que admiten los datos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y los puntos con los que se construyó, en el orden de registro y en el SRC de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Para la libreta de campo:&lt;/b&gt; los lugares se pueden escribir también como CSV (name, easting, northing, height, en las unidades del SRC) y como puntos de ruta GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Equidistancia:&lt;/b&gt; tres veces el RMSE de las cotas (ASPRS Positional Accuracy Standards, 2014, anexo B). El RMSE se razona a partir del ruido de una cota (lo que halló «Comprobar el levantamiento» o, si no, lo que declara el receptor) y de cómo se curva el terreno entre pasadas; los puntos de comprobación dicen más.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin un límite, una arista es larga a partir de unas dos veces la distancia entre pasadas: elección nuestra, no una norma. Una malla no contiene qué aristas son líneas, así que una línea de rotura larga y recta cuenta como arista larga. El terreno bajo un edificio queda vacío salvo que la superficie se construyera con un hueco allí.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -7887,6 +8277,11 @@
       <location filename="../plugin/processing/crosssections.py" />
       <source>A table, a row for each section; only with a second surface.</source>
       <translation>Una tabla con una fila por cada sección; solo con una segunda superficie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A table: where a run met others (places_met, the degrees of freedom), the standard deviation of a height with its 95 % interval, and what the receiver claims, in millimetres.</source>
+      <translation>Una tabla: dónde un tramo se encontró con otros (places_met, los grados de libertad), la desviación típica de una cota con su intervalo del 95 % y lo que declara el receptor, en milímetros.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -8795,14 +9190,15 @@
       <translation>Acuerdo convexo</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Cross pass</source>
       <translation>Pasada transversal</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Cross passes: {count} lines, {length:.0f} m</source>
-      <translation>Pasadas transversales: {count} líneas, {length:.0f} m</translation>
+      <source>Cross passes: {length:.0f} m (lines: {count})</source>
+      <translation>Pasadas transversales: {length:.0f} m (líneas: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -9902,6 +10298,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
+      <translation>Para la equidistancia: lo que halló «Comprobar el levantamiento». Vacío: lo que declara el receptor, que puede ser menos de lo que hay.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
       <source>For the data collector.</source>
       <translation>Para la libreta de campo.</translation>
     </message>
@@ -10226,6 +10627,11 @@
       <translation>Error de cota esperable (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.</source>
+      <translation>Error de cota que cabe esperar: {error:.3f} m (RMSE), válido para una equidistancia de {interval:.2f} m o más.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Campo de cota (vacío: Z)</translation>
@@ -10381,6 +10787,11 @@
       <location filename="../plugin/processing/codeoptions.py" />
       <source>How far an arc may stand off the chords that replace it.</source>
       <translation>Cuánto puede apartarse un arco de las cuerdas que lo sustituyen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>How heights repeat, run by run</source>
+      <translation>Cómo se repiten las cotas, tramo a tramo</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11059,14 +11470,15 @@
       <translation>Líneas: {lines}, partes sobre la superficie: {pieces}.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Link</source>
       <translation>Enlace</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Links between them: {count} lines, {length:.0f} m</source>
-      <translation>Enlaces entre ellas: {count} líneas, {length:.0f} m</translation>
+      <source>Links between them: {length:.0f} m (lines: {count})</source>
+      <translation>Enlaces entre ellas: {length:.0f} m (líneas: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -11792,6 +12204,7 @@
       <translation>Desagües en el borde: cuenca mínima (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Outside the surface</source>
       <translation>Fuera de la superficie</translation>
@@ -11874,6 +12287,7 @@
       <translation>Cumple</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Pass walked</source>
       <translation>Pasada recorrida</translation>
@@ -11890,13 +12304,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes are {spacing:.2f} m apart.</source>
+      <translation>Las pasadas están separadas {spacing:.2f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
       <source>Passes never farther apart than (m)</source>
       <translation>Pasadas nunca más separadas que (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Passes: {count} lines, {length:.0f} m</source>
-      <translation>Pasadas: {count} líneas, {length:.0f} m</translation>
+      <source>Passes: {length:.0f} m (lines: {count})</source>
+      <translation>Pasadas: {length:.0f} m (líneas: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -11954,14 +12373,15 @@
       <translation>Por material.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Perimeter</source>
       <translation>Perímetro</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Perimeter: {count} lines, {length:.0f} m</source>
-      <translation>Perímetro: {count} líneas, {length:.0f} m</translation>
+      <source>Perimeter: {length:.0f} m (lines: {count})</source>
+      <translation>Perímetro: {length:.0f} m (líneas: {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -12627,6 +13047,11 @@
       <translation>Coeficiente de escorrentía</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Runs that met others at {least} places or more: {met} of {count}, standard deviations {low:.1f} to {high:.1f} mm; claims outside the 95 % interval of their run: {off}.</source>
+      <translation>Tramos que se encontraron con otros en {least} lugares o más: {met} de {count}, desviaciones típicas de {low:.1f} a {high:.1f} mm; declaraciones fuera del intervalo del 95 % de su tramo: {off}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>S</source>
       <translation>S</translation>
@@ -13029,6 +13454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <source>Standard deviation of a height, found in the survey (m)</source>
       <translation>Desviación típica de una cota, determinada en el levantamiento (m)</translation>
     </message>
@@ -13858,6 +14284,16 @@
       <translation>La declaración con sus estadísticas, un mapa y cada punto de comprobación.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm above the check point.</source>
+      <translation>La superficie está {off} mm por encima del punto de comprobación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm below the check point.</source>
+      <translation>La superficie está {off} mm por debajo del punto de comprobación.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Las dos superficies no se solapan; compruebe que ambas pertenecen al mismo emplazamiento.</translation>
@@ -14023,6 +14459,11 @@
       <translation>Al borde</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.</source>
+      <translation>Por recorrer: {distance:.0f} m, {time}. Puntos: {points}, giros: {turns}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Pie del terraplén</translation>
@@ -14091,6 +14532,11 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Topsoil {volume:.1f} m³ off {area:.1f} m².</source>
       <translation>Tierra vegetal: {volume:.1f} m³ de {area:.1f} m².</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.</source>
+      <translation>Triángulo con una arista de {longest} m, {area} m²: recto sobre un terreno que nadie recorrió.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -14792,6 +15238,11 @@
       <translation>exactitud,puntos de comprobación,RMSE,sesgo,NSSDA,FGDC,ASPRS,clase altimétrica,95 por ciento,ensayo</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>age of the correction</source>
+      <translation>edad de la corrección</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <location filename="../plugin/processing/volumeresults.py" />
       <source>all of the ground compared</source>
@@ -15200,6 +15651,11 @@
       <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>nada todavía</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>observations of a point</source>
+      <translation>observaciones de un punto</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15713,6 +16169,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/pointlayer.py" />
+      <source>{layer}: points whose status is none of used, flagged, rejected, left as checked: {count}.</source>
+      <translation>{layer}: puntos cuyo estado no es used, flagged ni rejected, dejados como se comprobaron: {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.</source>
       <translation>{layer}: puntos cuyo status no es ninguno de used, flagged, rejected, tomados como used: {count}.</translation>
     </message>
@@ -15762,6 +16223,11 @@
       <translation>de {low} a {high} m de profundidad</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{minutes} min</source>
+      <translation>{minutes} min</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>{name}: the line has no heights; give it Z, or a profile.</source>
       <translation>{name}: la línea no tiene cotas; dele Z o un perfil longitudinal.</translation>
@@ -15777,14 +16243,14 @@
       <translation>{name}: {field} es «{value}», que no es un número; corríjalo.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m long, {walked} m walked at its end</source>
+      <translation>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m de largo, {walked} m recorridos al final</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule}: cumple en {good:.1f} m, no cumple en {bad:.1f} m, demasiado justo para decidir en {close:.1f} m.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
-      <translation>{spacing:.2f} m de pasada a pasada, {distance:.0f} m de recorrido, {points} puntos, {turns} giros, {time}.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />

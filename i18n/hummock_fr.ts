@@ -149,6 +149,11 @@
       <translation>Une équidistance de {interval} {unit} donne {count} niveaux de {low:.3f} m à {high:.3f} m, plus de {most} ; donnez une équidistance plus grande, ou cherchez une altitude fausse.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>A control point was not surveyed, and is not used: {names}.</source>
+      <translation>Un point d'appui n'a pas été levé et n'est pas utilisé : {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A cross-section cannot reach {left} to the left and {right} to the right. Give widths of 0 or more.</source>
       <translation>Un profil en travers ne peut pas s'étendre de {left} à gauche et de {right} à droite. Donnez des largeurs de 0 ou plus.</translation>
@@ -209,6 +214,11 @@
       <translation>Un plan pour les altitudes</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>A point of {first} and one of {second} lie within {distance_m} m and differ in height by {most_m} m, more than {height_m} m.</source>
+      <translation>Un point de {first} et un de {second} sont à moins de {distance_m} m et diffèrent en altitude de {most_m} m, plus de {height_m} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/profile_design.py" />
       <source>A profile needs heights at two stations or more.</source>
       <translation>Un profil en long demande des altitudes à deux abscisses ou plus.</translation>
@@ -249,6 +259,11 @@
       <translation>Un écart-type de {value} m n'en est pas un ; donnez une valeur supérieure à 0.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>A thin triangle along the rim, {area:.1f} m², spans {value:.1f} m at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
+      <translation>Un triangle effilé le long du pourtour, {area:.1f} m², s'étend sur {value:.1f} m à E {easting:.3f} N {northing:.3f}. Donnez une limite, ou faites rogner le pourtour.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>A window of {window} m with steps of {step} m does not fit a line of {length:.3f} m. Give a window above 0 and no longer than the line, and a step above 0.</source>
       <translation>Une fenêtre de {window} m avec des pas de {step} m ne convient pas à une ligne de {length:.3f} m. Donnez une fenêtre supérieure à 0 et pas plus longue que la ligne, et un pas supérieur à 0.</translation>
@@ -270,6 +285,16 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one check point</source>
+      <translation>Précision RMSE {rmse:.3f} m, moyenne {mean:+.3f} m par rapport à un point de contrôle</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one own check shot; no test</source>
+      <translation>Précision RMSE {rmse:.3f} m, moyenne {mean:+.3f} m par rapport à une visée de contrôle propre ; pas un test</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points</source>
       <translation>Précision RMSE {rmse:.3f} m, moyenne {mean:+.3f} m par rapport à {count} points de contrôle</translation>
     </message>
@@ -287,6 +312,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Accuracy: FGDC-STD-007.3-1998 (NSSDA) and ASPRS Positional Accuracy Standards, edition 2 (2023). Empty circles: G. Toussaint (1983, “Computing largest empty circles with location constraints”).</source>
       <translation>Précision : FGDC-STD-007.3-1998 (NSSDA) et ASPRS Positional Accuracy Standards, édition 2 (2023). Cercles vides : G. Toussaint (1983, « Computing largest empty circles with location constraints »).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm (one checkpoint, 95th percentile {percentile_cm:.1f} cm).</source>
+      <translation>La précision VVA réelle s'établit à RMSEV = {rmse_cm:.1f} cm (un point de contrôle, 95e centile {percentile_cm:.1f} cm).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -327,6 +357,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>Along the line</source>
       <translation>Le long de la ligne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only one checkpoint in non-vegetated ground.</source>
+      <translation>Bien que les normes exigent un minimum de {needed} points de contrôle, ce test a été réalisé avec un seul point de contrôle en terrain non végétalisé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -482,6 +517,21 @@
       <translation>À la main</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is flagged or no longer flagged.</source>
+      <translation>À la main, le point de la ligne {line} est signalé ou ne l'est plus.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is in the surface, which the checks rejected ({reasons}).</source>
+      <translation>À la main, le point de la ligne {line}, rejeté par les contrôles ({reasons}), est dans la surface.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/overrides.py" />
+      <source>By hand the point of line {line} is out of the surface, which the checks let pass.</source>
+      <translation>À la main, le point de la ligne {line}, admis par les contrôles, est hors de la surface.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
       <translation>À la main, {changed} points ont un autre statut que celui donné par les contrôles ; {same} décisions concordent avec eux.</translation>
@@ -578,8 +628,18 @@
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name} meets itself once, at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). That place has two stations; the lower one is given.</source>
+      <translation>L'axe {name} se recoupe une fois, aux abscisses {first} et {second} (E {easting:.3f} N {northing:.3f}). Cet endroit a deux abscisses ; la plus basse est donnée.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
       <source>Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N {northing:.3f}). A place there has two stations; the lower one is given.</source>
       <translation>L'axe {name} se recoupe {count} fois, d'abord aux abscisses {first} et {second} (E {easting:.3f} N {northing:.3f}). Un tel endroit a deux abscisses ; la plus basse est donnée.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>Centreline {name}: a repeated vertex (closer than 0.1 mm) was left out.</source>
+      <translation>Axe {name} : un sommet répété (à moins de 0,1 mm) a été laissé de côté.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -620,6 +680,16 @@
       <location filename="../plugin/core/linework/join.py" />
       <source>Check shots kept out of the surface: {count}, first {point} (line {line}).</source>
       <translation>Visées de contrôle tenues hors de la surface : {count}, première {point} (ligne {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report</source>
+      <translation>Contrôles un constat, dans le rapport</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Checks    one finding, in the report; heights repeat to {sigma:.1f} mm</source>
+      <translation>Contrôles un constat, dans le rapport ; les altitudes se répètent à {sigma:.1f} mm</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -750,6 +820,11 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Coverage</source>
       <translation>Couverture</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Coverage  every {along:.2f} m, passes {across:.1f} m apart; one place to walk again</source>
+      <translation>Couverture tous les {along:.2f} m, passages écartés de {across:.1f} m ; un endroit à parcourir de nouveau</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
@@ -1166,6 +1241,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
+      <source>Findings  one place to look at, in the report</source>
+      <translation>Constats  un endroit à examiner, dans le rapport</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
       <source>Findings  {count} places to look at, in the report</source>
       <translation>Constats  {count} endroits à examiner, dans le rapport</translation>
     </message>
@@ -1482,6 +1562,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Horizontal positional accuracy of the one mark found in both: RMSEH = {rmse_cm:.1f} cm (the check point's own error included).</source>
+      <translation>Précision de position horizontale du seul repère trouvé dans les deux : RMSEH = {rmse_cm:.1f} cm (erreur propre du point de contrôle comprise).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
       <source>Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own error included).</source>
       <translation>Précision de position horizontale de {count} repères trouvés dans les deux : RMSEH = {rmse_cm:.1f} cm (erreur propre des points de contrôle comprise).</translation>
     </message>
@@ -1534,6 +1619,11 @@
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <source>Inlets that take no water, because they are off the surface or another one is nearer: {names}.</source>
       <translation>Avaloirs qui ne reçoivent pas d'eau, car ils sont hors de la surface ou un autre est plus proche : {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Internal check, no test by a standard: against one check shot of the same receiver RMSEz {rmse:.3f} m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</source>
+      <translation>Contrôle interne, pas un test selon une norme : par rapport à une visée de contrôle du même récepteur, RMSEz {rmse:.3f} m, moyenne {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -1641,6 +1731,11 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_flat.py" />
+      <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of a triangle lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
+      <translation>Plage horizontale de {value:.1f} m² à E {easting:.3f} N {northing:.3f} : tous les sommets d'un triangle sont sur une même ligne d'altitude {height:.3f} m. Si le terrain n'y est pas horizontal, ajoutez un point coté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_flat.py" />
       <source>Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one line of height {height:.3f} m. If the ground is not level there, add a spot height.</source>
       <translation>Plage horizontale de {value:.1f} m² à E {easting:.3f} N {northing:.3f} : tous les sommets de {count} triangles sont sur une même ligne d'altitude {height:.3f} m. Si le terrain n'y est pas horizontal, ajoutez un point coté.</translation>
     </message>
@@ -1685,6 +1780,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Lines     {lines} from field codes, {edges} edges of the surface held</source>
       <translation>Lignes    {lines} d'après les codes de terrain, {edges} arêtes de la surface respectées</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
+      <translation>Les lignes se croisent à un endroit ; elles y ont été jointes. Différence d'altitude {spread:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -1946,6 +2046,11 @@
       <translation>Aucune ligne n'a été rejetée.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
+      <translation>Aucun passage ne tient dans la zone : aucun n'aurait {step:g} m de long, la distance d'enregistrement des points. Faites aussi parcourir le périmètre, ou donnez une zone plus grande.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>No place needs to be walked again.</source>
       <translation>Aucun endroit n'est à parcourir de nouveau.</translation>
@@ -2036,8 +2141,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} m.</source>
-      <translation>Non testé selon FGDC-STD-007.3-1998 : elle demande {needed} points de contrôle et il y en a {count}. Ce qu'ils montrent est 1.9600 × RMSEz = {accuracy:.3f} m.</translation>
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>Non testé selon FGDC-STD-007.3-1998 : il faut {needed} points de contrôle et il y en a {count}. Ce qu'ils montrent : 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -2054,6 +2159,16 @@
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>Rien n'a été supprimé : chaque point est dans points.csv avec son statut et ses raisons. Là où vous savez mieux, décidez à la main avec --decisions.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.</source>
+      <translation>Rien n'a été enregistré sur jusqu'à {value:.1f} m à E {easting:.3f} N {northing:.3f} (un triangle, {area:.0f} m²) ; ailleurs les passages sont écartés de {passes:.1f} m et les points de {spacing:.2f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_long.py" />
+      <source>Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, {area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.</source>
+      <translation>Rien n'a été enregistré sur jusqu'à {value:.1f} m à E {easting:.3f} N {northing:.3f} (un triangle, {area:.0f} m²) ; ailleurs les passages sont écartés de {passes:.1f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -2099,6 +2214,76 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>On the user's word the coordinates were read otherwise: {cause}.</source>
       <translation>Sur l'indication de l'utilisateur, les coordonnées ont été lues autrement : {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/drainage/rational.py" />
+      <source>One catchment is larger than 80 ha; the rational method is not commonly used for such areas.</source>
+      <translation>Un bassin versant dépasse 80 ha ; la méthode rationnelle n'est pas couramment utilisée pour de telles superficies.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>One check point has the cover 'grass', which is taken for short grass, so for non-vegetated ground; write 'tall grass' if it is not.</source>
+      <translation>Un point de contrôle a la couverture 'grass', prise pour de l'herbe courte, donc pour un terrain non végétalisé ; écrivez 'tall grass' si ce n'est pas le cas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One check point states no height error of its own; it counts as {sigma:.3f} m, as with the others.</source>
+      <translation>Un point de contrôle n'indique pas d'erreur d'altitude propre ; elle compte pour {sigma:.3f} m, comme pour les autres.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>One crossing of passes tells next to nothing of the noise of the survey; plan more passes across.</source>
+      <translation>Un seul croisement de passages ne dit presque rien du bruit du levé ; prévoyez plus de passages en travers.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
+      <translation>Un point de contrôle sur {all} est hors de la surface et n'a pas été utilisé : {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
+      <translation>Un point sur {total} est hors de la zone pour laquelle l'opération est faite ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Un endroit à parcourir de nouveau ; avec lui, aucun endroit n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point has no name; choose another name field or number the points.</source>
+      <translation>Un point n'a pas de nom ; choisissez un autre champ de nom ou numérotez les points.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the design surface: it has no design height.</source>
+      <translation>Un point est hors de la surface du projet : il n'a pas d'altitude de projet.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/setout.py" />
+      <source>One point is off the existing surface: cut and fill are not known there.</source>
+      <translation>Un point est hors de la surface existante : déblai et remblai n'y sont pas connus.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>One point shares its name “{name}” with another; both are kept.</source>
+      <translation>Un point partage son nom « {name} » avec un autre ; les deux sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <translation>Une position a été enregistrée plus d'une fois (identique à 0,1 mm) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>One status was set by hand against the automatic checks, in line {line}.</source>
+      <translation>Un statut a été fixé à la main contre les contrôles automatiques, à la ligne {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation>Un sommet est hors de la limite ou du pourtour rogné, ou dans un trou.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2760,6 +2945,21 @@
     </message>
     <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: a face is marked invisible and is left out.</source>
+      <translation>Surface « {name} » : une face est marquée invisible et laissée de côté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: one of {total} segments of its breaklines and boundaries is no edge of its faces; it comes as a line only.</source>
+      <translation>Surface « {name} » : un des {total} segments de ses lignes de rupture et limites n'est pas une arête de ses faces ; il vient seulement comme ligne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
+      <source>Surface “{name}”: the face in line {line} has no area in plan (upright or none at all) and is left out.</source>
+      <translation>Surface « {name} » : la face de la ligne {line} n'a pas d'aire en plan (verticale ou nulle) et est laissée de côté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>Surface “{name}”: {count} faces are marked invisible and are left out.</source>
       <translation>Surface « {name} » : {count} faces sont marquées invisibles et laissées de côté.</translation>
     </message>
@@ -2780,8 +2980,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} m).</source>
-      <translation>Testé : précision verticale de {accuracy:.3f} mètres au niveau de confiance de 95 % (FGDC-STD-007.3-1998 ; {count} points de contrôle, RMSEz {rmse:.3f} m).</translation>
+      <source>Tested {accuracy:.3f} {unit} vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check points, RMSEz {rmse:.3f} {symbol}).</source>
+      <translation>Testé : précision verticale de {accuracy:.3f} {unit} au niveau de confiance de 95 % (FGDC-STD-007.3-1998 ; {count} points de contrôle, RMSEz {rmse:.3f} {symbol}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2797,6 +2997,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The arc tolerance {value} m cannot be used. Give at least {least} m.</source>
       <translation>La tolérance d'arc de {value} m ne peut pas être utilisée. Donnez au moins {least} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>The area is too small for a pass: its perimeter is all there is to walk, and no place is far from it.</source>
+      <translation>La zone est trop petite pour un passage : il n'y a que son périmètre à parcourir, et aucun endroit n'en est loin.</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/levels.py" />
@@ -2880,6 +3085,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
+      <source>The cover of one check point is not stated; it counts as non-vegetated.</source>
+      <translation>La couverture du sol d'un point de contrôle n'est pas indiquée ; il compte comme non végétalisé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
       <source>The cover of {count} check points is not stated; they count as non-vegetated.</source>
       <translation>La couverture du sol de {count} points de contrôle n'est pas indiquée ; ils comptent comme non végétalisés.</translation>
     </message>
@@ -2887,6 +3097,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>The cross-section at station {station} does not fit on {paper} at {scale} (it is {width:.1f} m wide and {height:.1f} m high). Choose {fit} or a larger paper.</source>
       <translation>Le profil en travers à l'abscisse {station} ne tient pas sur {paper} à {scale} (il est large de {width:.1f} m et haut de {height:.1f} m). Choisissez {fit} ou un papier plus grand.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/alignment/texts.py" />
+      <source>The cross-sections at stations {first} and {second} cross each other in a tight bend, {offset:.2f} m to the {side}. Ground beyond the crossing is counted twice: make the sections narrower there or fewer.</source>
+      <translation>Les profils en travers aux abscisses {first} et {second} se croisent dans une courbe serrée, à {offset:.2f} m côté {side}. Le terrain au-delà du croisement est compté deux fois : rendez-y les profils plus étroits ou moins nombreux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/depths.py" />
@@ -3043,6 +3258,46 @@
       <location filename="../plugin/core/surface/find_beside.py" />
       <source>The point at E {easting:.3f} N {northing:.3f} is {distance:.3f} m beside a breakline and {value:+.3f} m off its height.</source>
       <translation>Le point à E {easting:.3f} N {northing:.3f} est à {distance:.3f} m d'une ligne de rupture et à {value:+.3f} m de son altitude.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/merge.py" />
+      <source>The point name '{name}' occurs in more than one file; all points are kept.</source>
+      <translation>Le nom de point '{name}' figure dans plus d'un fichier ; tous les points sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>Le point de la ligne {line} dépasse les tolérances '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.</source>
+      <translation>Le point de la ligne {line} est à {size:+.3f} m du terrain alentour : canne soulevée ou d'une autre hauteur.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
+      <translation>Le point de la ligne {line} est peut-être décalé de {size:+.3f} m, ou le terrain y fait un ressaut : examinez-le.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line} repeats an earlier one.</source>
+      <translation>Le point de la ligne {line} en répète un antérieur.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The point of line {line}, next to a loss of the fix, lies {size:+.3f} m off the ground around it: ambiguities fixed wrongly.</source>
+      <translation>Le point de la ligne {line}, à côté d'une perte de fixation, est à {size:+.3f} m du terrain alentour : ambiguïtés mal fixées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area}).</source>
+      <translation>Le point de la ligne {line}, un sur {total}, n'est nulle part sur Terre en {crs} (sa zone d'utilisation : {area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area.py" />
+      <source>The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by {distance_km} km.</source>
+      <translation>Le point de la ligne {line}, un sur {total}, est hors de la zone d'utilisation de {crs} ({area}), de {distance_km} km.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3246,6 +3501,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; no other is wider than {limit:.1f} m.</source>
+      <translation>Le plus large cercle sans point mesuré a un rayon de {radius:.1f} m, à E {easting:.3f} N {northing:.3f} ; aucun autre n'est plus large que {limit:.1f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N {northing:.3f}; {count} circles are wider than {limit:.1f} m.</source>
       <translation>Le plus large cercle sans point mesuré a un rayon de {radius:.1f} m, à E {easting:.3f} N {northing:.3f} ; {count} cercles sont plus larges que {limit:.1f} m.</translation>
     </message>
@@ -3423,6 +3683,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Trop peu d'endroits ont été visités deux fois pour dire de combien les altitudes dérivent. Parcourez quelques passages en travers des autres.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>U.S. survey feet</source>
+      <translation>pieds US (U.S. survey feet)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -3665,11 +3930,21 @@
       <translation>un fichier de grille</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
+      <translation>une liste de fixations de 0 à 8, telle que [4] ou [4, 5]</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <location filename="../plugin/core/earthwork/comparison.py" />
       <location filename="../plugin/core/points/merge.py" />
       <source>a local grid</source>
       <translation>un repère local</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a number above 0, without quotation marks</source>
+      <translation>un nombre supérieur à 0, sans guillemets</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
@@ -3705,6 +3980,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>un talus demande une longueur horizontale supérieure à 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>a whole number from 1 up, without quotation marks</source>
+      <translation>un nombre entier à partir de 1, sans guillemets</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4179,6 +4459,11 @@
       <translation>non conforme</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>feet</source>
+      <translation>pieds</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>fill</source>
@@ -4560,6 +4845,11 @@
       <location filename="../plugin/core/report/figures.py" />
       <source>median {value} {unit}</source>
       <translation>médiane {value} {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>metres</source>
+      <translation>mètres</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5375,6 +5665,11 @@
       <translation>la surface allégée en maillage</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>the tolerances of single points; edit them for --tolerances</source>
+      <translation>les tolérances des points isolés ; à modifier pour --tolerances</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the values are latitude and longitude in degrees; read them as such</source>
       <translation>les valeurs sont la latitude et la longitude en degrés ; lisez-les ainsi</translation>
@@ -5691,8 +5986,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{count} control point(s) were not surveyed, and are not used: {names}.</source>
-      <translation>{count} point(s) d'appui n'ont pas été levés et ne sont pas utilisés : {names}.</translation>
+      <source>{count} control points were not surveyed, and are not used: {names}.</source>
+      <translation>{count} points d'appui n'ont pas été levés et ne sont pas utilisés : {names}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/plan.py" />
+      <source>{count} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
+      <translation>{count} croisements de passages donneront le bruit du levé à environ {percent:.0f} % près (95 %, différences indépendantes).</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5756,8 +6056,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}'.</source>
-      <translation>{count} points de la ligne {line} à {last} dépassent les tolérances '{set}'.</translation>
+      <source>{count} points from line {line} to {last} are beyond the tolerances '{set}' ({reasons}).</source>
+      <translation>{count} points de la ligne {line} à {last} dépassent les tolérances '{set}' ({reasons}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5773,11 +6073,6 @@
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} repeat earlier ones.</source>
       <translation>{count} points de la ligne {line} à {last} en répètent d'antérieurs.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/quality/check.py" />
-      <source>{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread {size:.3f} m in height.</source>
-      <translation>{count} points de la ligne {line} à {last} ont été enregistrés au même endroit ; leur moyenne les représente, dispersion {size:.3f} m en altitude.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -5835,11 +6130,6 @@
       <translation>{count} sommets de la surface n'ont pas d'écart-type d'altitude (ou un inférieur à 0). Donnez l'écart-type d'une altitude de ce levé.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/quality/plan.py" />
-      <source>{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent differences).</source>
-      <translation>{crossings} croisements de passages donneront le bruit du levé à environ {percent:.0f} % près (95 %, différences indépendantes).</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>{crs} does not say where it may be used; whether the points lie there is not checked.</source>
       <translation>{crs} ne dit pas où il peut être utilisé ; il n'est pas vérifié si les points s'y trouvent.</translation>
@@ -5885,6 +6175,11 @@
       <translation>{field} ne peut pas être lu : '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file} holds several tolerance sets; say by its name which one counts: {names}.</source>
+      <translation>{file} contient plusieurs jeux de tolérances ; dites par son nom lequel compte : {names}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file} is in {crs}, the survey on a local grid: nothing says how they lie to each other.</source>
       <translation>{file} est en {crs}, le levé dans un repère local : rien ne dit comment ils se situent l'un par rapport à l'autre.</translation>
@@ -5920,6 +6215,16 @@
       <translation>{file} ligne {line} : ce n'est pas du texte ; enregistrez-le en CSV.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/heights.py" />
+      <source>{file} line {line}: this point lies outside the geoid grid {grid}; give a grid that covers the site, or a constant.</source>
+      <translation>{file} ligne {line} : ce point est hors de la grille de géoïde {grid} ; donnez une grille qui couvre le site, ou une constante.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation>{file} ligne {line} : cette position ne peut pas être transformée de {source} à {target} ; vérifiez le SCR et les coordonnées.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file} line {line}: {column} '{found}' is no number; mend it.</source>
@@ -5927,13 +6232,13 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
-      <source>{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
-      <translation>{file} ligne {line} : {count} point(s) sont hors de la grille de géoïde {grid}, le premier à cette ligne ; donnez une grille qui couvre le site, ou une constante.</translation>
+      <source>{file} line {line}: {count} points lie outside the geoid grid {grid}, the first in this line; give a grid that covers the site, or a constant.</source>
+      <translation>{file} ligne {line} : {count} points sont hors de la grille de géoïde {grid}, le premier à cette ligne ; donnez une grille qui couvre le site, ou une constante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
-      <source>{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
-      <translation>{file} ligne {line} : {count} position(s) ne peuvent pas être transformées de {source} à {target} ; vérifiez le SCR et les coordonnées.</translation>
+      <source>{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS and the coordinates.</source>
+      <translation>{file} ligne {line} : {count} positions ne peuvent pas être transformées de {source} à {target} ; vérifiez le SCR et les coordonnées.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -6432,6 +6737,11 @@
       <translation>{file} : '{delimiter}' ne peut pas être un séparateur ; utilisez la virgule, le point-virgule, la tabulation, l'espace ou un signe tel que '|'.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: '{key}' stands twice in one set; keep one of them.</source>
+      <translation>{file} : '{key}' figure deux fois dans un jeu ; n'en gardez qu'un.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/intake.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file} : '{name}' n'est pas une cause qui expliquerait où se trouvent les points ; les causes trouvées sont : {names}.</translation>
@@ -6462,9 +6772,19 @@
       <translation>{file} : une liste de jeux de tolérances est attendue, chacun avec un nom ; mettez-les entre [ et ].</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/network.py" />
+      <source>{file}: all usable points are at one place; a surface needs at least three different ones.</source>
+      <translation>{file} : tous les points utilisables sont au même endroit ; une surface en demande au moins trois différents.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>{file}: all {count} points lie on one straight line, which spans no surface. Check the column mapping (the same column for easting and northing?) or add points beside the line.</source>
       <translation>{file} : les {count} points sont tous sur une même droite, qui ne porte pas de surface. Vérifiez la correspondance des colonnes (la même colonne pour est et nord ?) ou ajoutez des points à côté de la ligne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: brackets within brackets too deep for a list of tolerance sets; mend the file.</source>
+      <translation>{file} : des crochets trop imbriqués pour une liste de jeux de tolérances ; corrigez le fichier.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/checksums.py" />
@@ -6495,6 +6815,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: columns {first} and {second} are longitude and latitude in degrees, but plan coordinates are needed here; transform them to a projected CRS first.</source>
       <translation>{file} : les colonnes {first} et {second} sont la longitude et la latitude en degrés, mais des coordonnées planes sont nécessaires ici ; transformez-les d'abord dans un SCR projeté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check_points.py" />
+      <source>{file}: cover '{word}' of the check point of line {line} is no known word; it counts as non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.</source>
+      <translation>{file} : la couverture '{word}' du point de contrôle de la ligne {line} n'est pas un mot connu ; il compte comme non végétalisé. Écrivez hard, bare, short grass, ou tall grass, crops, brush, forest.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -6632,9 +6957,19 @@
       <translation>{file} : ses positions sont prises comme {source}, comme les récepteurs les transmettent ; un service de correction peut travailler dans une autre référence, ce que le fichier ne dit pas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: line {line} is no point; the rejects give its reason.</source>
+      <translation>{file} : la ligne {line} n'est pas un point ; les rejets donnent sa raison.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file} : des lignes sont si proches près de E {easting:.3f} N {northing:.3f} que les couper à leurs croisements en crée de nouveaux. Supprimez l'une d'elles.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/crossings.py" />
+      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file} : des lignes d'altitudes différentes se croisent à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
@@ -6697,6 +7032,11 @@
       <translation>{file} : rien ne dit quel système de coordonnées c'est ; donnez son code, comme dans --crs EPSG:25832, ou --crs local pour un repère local en mètres.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/nmea.py" />
+      <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
+      <translation>{file} : une position sur {total} n'a pas de trame GST ; sa précision est inconnue.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file} : lu comme {columns} avec le séparateur {delimiter}.</translation>
@@ -6722,6 +7062,11 @@
       <translation>{file} : le fichier LandXML ne peut pas être lu ({reason}) ; vérifiez le chemin.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>{file}: the check point of line {line} does not lie on the surface; check its coordinate system, units and the order of easting and northing.</source>
+      <translation>{file} : le point de contrôle de la ligne {line} n'est pas sur la surface ; vérifiez son système de coordonnées, ses unités et l'ordre est et nord.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/codes.py" />
       <source>{file}: the code table cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file} : la table des codes ne peut pas être lue ({reason}). Vérifiez le chemin et le fichier.</translation>
@@ -6745,6 +7090,11 @@
       <location filename="../plugin/core/alignment/line_file.py" />
       <source>{file}: the coordinates look like degrees, and the file names no other system. Save the line in the survey's CRS (in QGIS: Export, Save Features As, with that CRS and the option RFC7946 = NO).</source>
       <translation>{file} : les coordonnées ressemblent à des degrés, et le fichier ne nomme aucun autre système. Enregistrez la ligne dans le SCR du levé (dans QGIS : Exporter, Sauvegarder les entités sous, avec ce SCR et l'option RFC7946 = NO).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/decisions.py" />
+      <source>{file}: the decision in line {line} names no file of the survey; it is taken for the only point of its line. A column 'source' says which file is meant.</source>
+      <translation>{file} : la décision de la ligne {line} ne nomme pas de fichier du levé ; elle est prise pour le seul point de sa ligne. Une colonne 'source' dit quel fichier est visé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/edits.py" />
@@ -6780,6 +7130,11 @@
       <location filename="../plugin/core/handover/mesh.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file} : le maillage n'a pas de triangles ; choisissez un autre fichier ou réécrivez-le.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the point of line {line} has fewer columns than the rest; what is missing counts as unknown.</source>
+      <translation>{file} : le point de la ligne {line} a moins de colonnes que les autres ; ce qui manque compte comme inconnu.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6818,8 +7173,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
+      <source>{file}: the tolerances are no text in UTF-8; save the file in that encoding.</source>
+      <translation>{file} : les tolérances ne sont pas un texte en UTF-8 ; enregistrez le fichier dans cet encodage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: the tolerances cannot be read ({reason}); check the path and the file.</source>
       <translation>{file} : les tolérances ne peuvent pas être lues ({reason}) ; vérifiez le chemin et le fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/delimited.py" />
+      <source>{file}: the value of {role} in line {line} cannot be read and counts as unknown.</source>
+      <translation>{file} : la valeur de {role} à la ligne {line} ne peut pas être lue et compte comme inconnue.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/pad_file.py" />
@@ -6948,8 +7313,18 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is one line, join it there.</source>
+      <translation>{first} se termine et {second} commence {value:.2f} m plus loin à E {easting:.3f} N {northing:.3f}, et un triangle franchit la lacune. Si c'est une seule ligne, joignez-la à cet endroit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
       <source>{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and {count} triangles bridge the gap. If it is one line, join it there.</source>
       <translation>{first} se termine et {second} commence {value:.2f} m plus loin à E {easting:.3f} N {northing:.3f}, et {count} triangles franchissent la lacune. Si c'est une seule ligne, joignez-la à cet endroit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/find_gaps.py" />
+      <source>{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and a triangle bridges the gap. If it is a ring, close it.</source>
+      <translation>{first} s'arrête {value:.2f} m avant son propre début à E {easting:.3f} N {northing:.3f}, et un triangle franchit la lacune. Si c'est un anneau, fermez-le.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_gaps.py" />
@@ -6973,8 +7348,8 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/drawn.py" />
-      <source>{label}: a part has {places} place(s) and needs {needed}; left out. Near {x:.3f}, {y:.3f}.</source>
-      <translation>{label} : une partie a {places} endroit(s) et en demande {needed} ; laissée de côté. Près de {x:.3f}, {y:.3f}.</translation>
+      <source>{label}: a part has {places} of the {needed} places that it needs; left out. Near {x:.3f}, {y:.3f}.</source>
+      <translation>{label} : une partie a {places} des {needed} endroits qu'il lui faut ; laissée de côté. Près de {x:.3f}, {y:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7348,6 +7723,11 @@
       <translation>{source} : le point de la ligne {line} a été changé dans deux lignes (la seconde est la ligne {row}) ; n'en gardez qu'une.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
+      <translation>{stored} points de la ligne {first} à {last} ont été enregistrés au même endroit ; le premier a maintenant leur moyenne pondérée, les autres sont écartés. Dispersion {plan:.3f} m en plan, {size:.3f} m en altitude.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
@@ -7446,6 +7826,16 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>2DM meshes, such as the surface of rock; the layer's name is the material's.</source>
       <translation>Maillages 2DM, par exemple la surface du rocher ; le nom de la couche est celui du matériau.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;Circle {rank}&lt;/b&gt;&lt;br&gt;Nothing was measured within {radius} m of its middle.</source>
+      <translation>&lt;b&gt;Cercle {rank}&lt;/b&gt;&lt;br&gt;Rien n'a été mesuré à moins de {radius} m de son centre.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;Walk here again: nothing was measured within {radius} m.</source>
+      <translation>&lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;À parcourir de nouveau : rien n'a été mesuré à moins de {radius} m.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
@@ -7644,8 +8034,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Indique avec quelle densité un site a été enregistré et où il ne l'a pas été : les plus grands &lt;b&gt;cercles sans point mesuré&lt;/b&gt;, les &lt;b&gt;triangles longs&lt;/b&gt;, leur part du site, et les &lt;b&gt;endroits à parcourir de nouveau&lt;/b&gt; dans l'ordre de marche. Une fois ces endroits mesurés, aucun terrain n'est plus loin d'un point que la limite. Le journal nomme aussi la plus petite équidistance que les données justifient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que l'écrit « Construire la surface » et les points à partir desquels il a été construit, dans l'ordre d'enregistrement et dans le SCR de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Pour le carnet de terrain :&lt;/b&gt; les endroits peuvent aussi être écrits en CSV (name, easting, northing, height, dans les unités du SCR) et en points de cheminement GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équidistance :&lt;/b&gt; trois fois la RMSE des altitudes (ASPRS Positional Accuracy Standards, 2014, annexe B). La RMSE est estimée d'après ce que le récepteur annonce et la façon dont le terrain se courbe entre les passages ; des points de contrôle en disent plus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans limite donnée, un côté est long à partir d'environ deux fois l'écartement des passages : notre propre choix, pas une norme. Un maillage ne retient pas quels côtés sont des lignes, si bien qu'une longue ligne de rupture droite compte comme un côté long. Le terrain sous un bâtiment reste vide sauf si la surface y a été construite avec un trou.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Indique avec quelle densité un site a été enregistré et où il ne l'a pas été : les plus grands &lt;b&gt;cercles sans point mesuré&lt;/b&gt;, les &lt;b&gt;triangles longs&lt;/b&gt;, leur part du site, et les &lt;b&gt;endroits à parcourir de nouveau&lt;/b&gt; dans l'ordre de marche. Une fois ces endroits mesurés, aucun terrain n'est plus loin d'un point que la limite. Le journal nomme aussi la plus petite équidistance que les données justifient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que l'écrit « Construire la surface » et les points à partir desquels il a été construit, dans l'ordre d'enregistrement et dans le SCR de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Pour le carnet de terrain :&lt;/b&gt; les endroits peuvent aussi être écrits en CSV (name, easting, northing, height, dans les unités du SCR) et en points de cheminement GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équidistance :&lt;/b&gt; trois fois la RMSE des altitudes (ASPRS Positional Accuracy Standards, 2014, annexe B). La RMSE est estimée d'après le bruit d'une altitude (ce que « Contrôler le levé » a trouvé, sinon ce que le récepteur annonce) et la façon dont le terrain se courbe entre les passages ; des points de contrôle en disent plus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans limite donnée, un côté est long à partir d'environ deux fois l'écartement des passages : notre propre choix, pas une norme. Un maillage ne retient pas quels côtés sont des lignes, si bien qu'une longue ligne de rupture droite compte comme un côté long. Le terrain sous un bâtiment reste vide sauf si la surface y a été construite avec un trou.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -7887,6 +8277,11 @@
       <location filename="../plugin/processing/crosssections.py" />
       <source>A table, a row for each section; only with a second surface.</source>
       <translation>Une table, une ligne par profil ; seulement avec une seconde surface.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>A table: where a run met others (places_met, the degrees of freedom), the standard deviation of a height with its 95 % interval, and what the receiver claims, in millimetres.</source>
+      <translation>Une table : où une série en a rencontré d'autres (places_met, les degrés de liberté), l'écart-type d'une altitude avec son intervalle à 95 %, et ce que déclare le récepteur, en millimètres.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -8795,14 +9190,15 @@
       <translation>Sommet</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Cross pass</source>
       <translation>Passage en travers</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Cross passes: {count} lines, {length:.0f} m</source>
-      <translation>Passages en travers : {count} lignes, {length:.0f} m</translation>
+      <source>Cross passes: {length:.0f} m (lines: {count})</source>
+      <translation>Passages en travers : {length:.0f} m (lignes : {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -9902,6 +10298,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
+      <source>For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may be less than there is.</source>
+      <translation>Pour l'équidistance : ce que « Contrôler le levé » a trouvé. Vide : ce que déclare le récepteur, qui peut être moins que la réalité.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
       <source>For the data collector.</source>
       <translation>Pour le carnet de terrain.</translation>
     </message>
@@ -10226,6 +10627,11 @@
       <translation>Erreur altimétrique à attendre (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.</source>
+      <translation>Erreur d'altitude à attendre : {error:.3f} m (RMSE), ce qui convient à une équidistance de {interval:.2f} m ou plus.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksource.py" />
       <source>Height field (empty: Z)</source>
       <translation>Champ d'altitude (vide : Z)</translation>
@@ -10381,6 +10787,11 @@
       <location filename="../plugin/processing/codeoptions.py" />
       <source>How far an arc may stand off the chords that replace it.</source>
       <translation>De combien un arc peut s'écarter des cordes qui le remplacent.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>How heights repeat, run by run</source>
+      <translation>Répétition des altitudes, série par série</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11059,14 +11470,15 @@
       <translation>Lignes : {lines}, morceaux sur la surface : {pieces}.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Link</source>
       <translation>Liaison</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Links between them: {count} lines, {length:.0f} m</source>
-      <translation>Liaisons entre eux : {count} lignes, {length:.0f} m</translation>
+      <source>Links between them: {length:.0f} m (lines: {count})</source>
+      <translation>Liaisons entre eux : {length:.0f} m (lignes : {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/earthmaterials.py" />
@@ -11792,6 +12204,7 @@
       <translation>Exutoires sur le pourtour : bassin versant minimal (m²)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Outside the surface</source>
       <translation>Hors de la surface</translation>
@@ -11874,6 +12287,7 @@
       <translation>Conforme</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Pass walked</source>
       <translation>Passage parcouru</translation>
@@ -11890,13 +12304,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
+      <source>Passes are {spacing:.2f} m apart.</source>
+      <translation>Les passages sont écartés de {spacing:.2f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/walkingplan.py" />
       <source>Passes never farther apart than (m)</source>
       <translation>Écartement des passages au plus (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Passes: {count} lines, {length:.0f} m</source>
-      <translation>Passages : {count} lignes, {length:.0f} m</translation>
+      <source>Passes: {length:.0f} m (lines: {count})</source>
+      <translation>Passages : {length:.0f} m (lignes : {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterstyles.py" />
@@ -11954,14 +12373,15 @@
       <translation>Par matériau.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Perimeter</source>
       <translation>Périmètre</translation>
     </message>
     <message>
       <location filename="../plugin/processing/trustlayers.py" />
-      <source>Perimeter: {count} lines, {length:.0f} m</source>
-      <translation>Périmètre : {count} lignes, {length:.0f} m</translation>
+      <source>Perimeter: {length:.0f} m (lines: {count})</source>
+      <translation>Périmètre : {length:.0f} m (lignes : {count})</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -12627,6 +13047,11 @@
       <translation>Coefficient de ruissellement</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>Runs that met others at {least} places or more: {met} of {count}, standard deviations {low:.1f} to {high:.1f} mm; claims outside the 95 % interval of their run: {off}.</source>
+      <translation>Séries qui en ont rencontré d'autres à {least} endroits ou plus : {met} sur {count}, écarts-types de {low:.1f} à {high:.1f} mm ; déclarations hors de l'intervalle à 95 % de leur série : {off}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/preview.py" />
       <source>S</source>
       <translation>S</translation>
@@ -13029,6 +13454,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <source>Standard deviation of a height, found in the survey (m)</source>
       <translation>Écart-type d'une altitude, déterminé dans le levé (m)</translation>
     </message>
@@ -13858,6 +14284,16 @@
       <translation>La déclaration avec ses statistiques, une carte et chaque point de contrôle.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm above the check point.</source>
+      <translation>La surface est {off} mm au-dessus du point de contrôle.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>The surface lies {off} mm below the check point.</source>
+      <translation>La surface est {off} mm au-dessous du point de contrôle.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Les deux surfaces ne se recouvrent pas ; vérifiez qu'elles appartiennent au même site.</translation>
@@ -14023,6 +14459,11 @@
       <translation>Vers le pourtour</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.</source>
+      <translation>À parcourir : {distance:.0f} m, {time}. Points : {points}, demi-tours : {turns}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Pied de remblai</translation>
@@ -14091,6 +14532,11 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Topsoil {volume:.1f} m³ off {area:.1f} m².</source>
       <translation>Terre végétale : {volume:.1f} m³ sur {area:.1f} m².</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.</source>
+      <translation>Triangle avec une arête de {longest} m, {area} m² : tout droit sur un terrain que personne n'a parcouru.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -14792,6 +15238,11 @@
       <translation>précision,points de contrôle,RMSE,biais,NSSDA,FGDC,ASPRS,classe verticale,95 pour cent,test</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>age of the correction</source>
+      <translation>âge de la correction</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <location filename="../plugin/processing/volumeresults.py" />
       <source>all of the ground compared</source>
@@ -15200,6 +15651,11 @@
       <location filename="../plugin/gui/steprow.py" />
       <source>nothing yet</source>
       <translation>rien encore</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>observations of a point</source>
+      <translation>observations d'un point</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -15713,6 +16169,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/pointlayer.py" />
+      <source>{layer}: points whose status is none of used, flagged, rejected, left as checked: {count}.</source>
+      <translation>{layer} : points dont le statut n'est ni used, ni flagged, ni rejected, laissés comme contrôlés : {count}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/pointlayer.py" />
       <source>{layer}: points whose status is none of used, flagged, rejected, taken as used: {count}.</source>
       <translation>{layer} : points dont le statut n'est ni used, ni flagged, ni rejected, pris comme used : {count}.</translation>
     </message>
@@ -15762,6 +16223,11 @@
       <translation>{low} à {high} m de profondeur</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/walkingplan.py" />
+      <source>{minutes} min</source>
+      <translation>{minutes} min</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>{name}: the line has no heights; give it Z, or a profile.</source>
       <translation>{name} : la ligne n'a pas d'altitudes ; donnez-lui un Z, ou un profil en long.</translation>
@@ -15777,14 +16243,14 @@
       <translation>{name} : {field} vaut « {value} », qui n'est pas un nombre ; corrigez-le.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m long, {walked} m walked at its end</source>
+      <translation>{order} : {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m de long, {walked} m parcourus à sa fin</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule} : conforme {good:.1f} m, non conforme {bad:.1f} m, trop proche pour conclure {close:.1f} m.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/walkingplan.py" />
-      <source>{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.</source>
-      <translation>{spacing:.2f} m de passage à passage, {distance:.0f} m à parcourir, {points} points, {turns} demi-tours, {time}.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/desk.py" />

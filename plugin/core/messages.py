@@ -18,10 +18,18 @@ def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
 
 @dataclass(frozen=True)
 class Text:
-    """A translatable sentence: ``code`` is stable and for programs, ``english`` has {named} gaps."""
+    """A translatable sentence: ``code`` is stable and for programs, ``english`` has {named} gaps.
+
+    ``one``: the sentence where ``count`` is one; empty where the other serves for one too.
+    """
 
     code: str
     english: str
+    one: str = ""
+
+    def said_of(self, count: Any) -> str:
+        """The English for so many."""
+        return self.one if self.one and count == 1 else self.english
 
 
 @dataclass(frozen=True)
@@ -36,9 +44,8 @@ class Message:
 
     def say(self, translate: Callable[[str], str] = str) -> str:
         """The sentence, in the language of ``translate`` (English by default)."""
-        return translate(self.text.english).format(
-            **{key: _said(value, translate) for key, value in self.values.items()}
-        )
+        english = self.text.said_of(self.values.get("count"))
+        return translate(english).format(**{key: _said(value, translate) for key, value in self.values.items()})
 
     def __str__(self) -> str:
         return self.say()

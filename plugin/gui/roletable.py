@@ -30,6 +30,8 @@ def role_label(role: str) -> str:
         "fix": translate("hummock", "fix"),
         "satellites": translate("hummock", "satellites"),
         "pdop": translate("hummock", "PDOP"),
+        "age": translate("hummock", "age of the correction"),
+        "epochs": translate("hummock", "observations of a point"),
         "tilt": translate("hummock", "tilt"),
         "time": translate("hummock", "time"),
         "latitude": translate("hummock", "latitude"),

@@ -7,11 +7,6 @@ from typing import Any, Dict, List, Optional
 
 import numpy as np
 from qgis.core import (
-    QgsFeatureSink,
-    QgsFields,
-    QgsGeometry,
-    QgsMultiPoint,
-    QgsPoint,
     QgsProcessingContext,
     QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
@@ -23,7 +18,6 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.points.decisions import words_of_reasons
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import part
 from ..core.quality.check import SurveyCheck, check_survey
@@ -37,19 +31,19 @@ from ..core.quality.tolerances import (
     read_tolerances,
     write_tolerances,
 )
-from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
+from .checklayers import check_fields, run_fields, write_check, write_runs
 from .codeoptions import add_convention_parameters, read_convention
 from .parameters import chosen_code_table, code_table_file, code_table_help, given_file, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
 from .pointsource import add_code_field, add_height_field, chosen_source
-from .sinks import add_feature, fields_of
 from .styles import POINTS, SURVEY_FINDINGS, dress_vector
-from .versions import MULTIPOINT_Z, POINT_SOURCE, POINT_Z
+from .versions import MULTIPOINT_Z, NO_GEOMETRY, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
 translate = QCoreApplication.translate
 
 _TOLD = 50  # findings in the log
+_LEAST_MEETINGS = 3  # for a run's standard deviation to be told
 
 
 class CheckSurvey(HummockAlgorithm):
@@ -130,6 +124,20 @@ class CheckSurvey(HummockAlgorithm):
             translate("hummock", "A feature for each finding, at all of its points, the size in metres."),
         )
         self.add(
+            QgsProcessingParameterFeatureSink(
+                "RUNS",
+                translate("hummock", "How heights repeat, run by run"),
+                TABLE_SOURCE,
+                optional=True,
+                createByDefault=False,
+            ),
+            translate(
+                "hummock",
+                "A table: where a run met others (places_met, the degrees of freedom), the standard deviation of a "
+                "height with its 95 % interval, and what the receiver claims, in millimetres.",
+            ),
+        )
+        self.add(
             QgsProcessingParameterFileDestination(
                 "SAVE_TOLERANCES",
                 translate("hummock", "Tolerances as a file to edit"),
@@ -204,8 +212,7 @@ class CheckSurvey(HummockAlgorithm):
         if not path:
             return SHIPPED[self.parameterAsEnum(parameters, "TOLERANCES", context)]
         sets = read_tolerances(path)
-        name = self.parameterAsString(parameters, "SET", context).strip()
-        return sets[0] if len(sets) == 1 and not name else find_tolerances(sets, name, path)
+        return find_tolerances(sets, self.parameterAsString(parameters, "SET", context).strip(), path)
 
     def _write(
         self,
@@ -225,44 +232,11 @@ class CheckSurvey(HummockAlgorithm):
             write_check(check, sink)
             dress_vector(context, place, SURVEY_FINDINGS)
             results["FINDINGS"] = place
+        sink, place = self.parameterAsSink(parameters, "RUNS", context, run_fields(), NO_GEOMETRY, crs)
+        if sink is not None:
+            write_runs(check, sink)
+            results["RUNS"] = place
         return results
-
-
-def check_fields() -> QgsFields:
-    return fields_of(
-        (
-            ("status", "text"),
-            ("reason", "text"),
-            ("points", "whole"),
-            ("from_line", "whole"),
-            ("to_line", "whole"),
-            ("size_m", "real"),
-            ("over_sigma", "real"),
-            ("text", "text"),
-        )
-    )
-
-
-def write_check(check: SurveyCheck, sink: QgsFeatureSink) -> None:
-    """Put the findings into ``sink``, each as a multipoint of its points."""
-    points = check.points
-    plan = [to_crs_units(each, points.crs) for each in (points.easting, points.northing)]
-    places = np.column_stack([*plan, heights_to_crs_units(points.height, points.crs)])
-    for found in check.findings:
-        shape = QgsMultiPoint()
-        for place in places[found.indices].tolist():
-            shape.addGeometry(QgsPoint(*place))
-        lines = points.source_line[found.indices]
-        attributes = [
-            found.status.name.lower(),
-            words_of_reasons(int(found.reason)),
-            len(found.indices),
-            int(lines[0]),
-            int(lines[-1]),
-            *(None if value != value else float(value) for value in (found.size, found.significance)),
-            say(found.message),
-        ]
-        add_feature(sink, QgsGeometry(shape), attributes)
 
 
 def _counts(points: PointSet) -> Dict[str, int]:
@@ -302,7 +276,6 @@ def _about_noise(check: SurveyCheck) -> List[str]:
                 "hummock", "Noise from point to point {white:.1f} mm; no place was visited twice to tell more."
             ).format(white=1000 * noise.white)
         ]
-    claimed = claimed_sigma(check.points)
     told = translate(
         "hummock",
         "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of "
@@ -314,6 +287,24 @@ def _about_noise(check: SurveyCheck) -> List[str]:
         freedom=noise.freedom,
         places=noise.encounters,
     )
+    return [told, *_about_claims(check)]
+
+
+def _about_claims(check: SurveyCheck) -> List[str]:
+    """What the receiver claims over all, and of the runs that met others often enough."""
+    claimed = claimed_sigma(check.points)
     if not claimed > 0:
-        return [told]
-    return [told, translate("hummock", "The receiver claims {claimed:.1f} mm.").format(claimed=1000 * claimed)]
+        return []
+    told = [translate("hummock", "The receiver claims {claimed:.1f} mm.").format(claimed=1000 * claimed)]
+    met = [run for run in check.runs if run.freedom >= _LEAST_MEETINGS and run.claimed > 0]
+    if met:
+        text = translate(
+            "hummock",
+            "Runs that met others at {least} places or more: {met} of {count}, standard deviations {low:.1f} to "
+            "{high:.1f} mm; claims outside the 95 % interval of their run: {off}.",
+        )
+        sizes = [1000 * run.sigma for run in met]
+        off = sum(not run.agrees for run in met)
+        numbers = {"least": _LEAST_MEETINGS, "met": len(met), "count": len(check.runs), "off": off}
+        told.append(text.format(low=min(sizes), high=max(sizes), **numbers))
+    return told

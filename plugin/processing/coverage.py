@@ -74,8 +74,8 @@ class CheckCoverage(SurfaceAlgorithm):
             "<p><b>For the data collector:</b> the places can also be written as CSV (name, easting, northing, height, "
             "in the units of the CRS) and as GPX way points in WGS 84.</p>"
             "<p><b>Interval:</b> three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex "
-            "B). The RMSE is reasoned from what the receiver states and how the ground bends between passes; check "
-            "points tell more.</p>"
+            "B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the "
+            "receiver states) and how the ground bends between passes; check points tell more.</p>"
             "<p><b>What can go wrong:</b> without a limit an edge is long from about twice the distance of the passes: "
             "our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline "
             "counts as a long edge. Ground under a building stays empty unless the surface was built with a void "
@@ -107,6 +107,16 @@ class CheckCoverage(SurfaceAlgorithm):
             number("MOST", translate("hummock", "Circles: at most so many"), 50, 1, 100000, WHOLE_NUMBER),
             translate("hummock", "The widest ones are kept."),
             advanced=True,
+        )
+        self.add(
+            number(
+                "SIGMA", translate("hummock", "Standard deviation of a height, found in the survey (m)"), None, 1e-6
+            ),
+            translate(
+                "hummock",
+                "For the contour interval: what “Check the survey” found. Empty: what the receiver claims, which may "
+                "be less than there is.",
+            ),
         )
         self.add_surface_crs()
         self._add_outputs()
@@ -164,7 +174,7 @@ class CheckCoverage(SurfaceAlgorithm):
         tin = with_sources(tin, points)
         found = coverage(tin, points, options)
         progress(0.8, "layers")
-        interval = _interval(found, points)
+        interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):
             feedback.pushInfo(say(told))
         results = self._write(tin, found, parameters, context, part(progress, 0.8, 1.0))
@@ -226,7 +236,7 @@ class CheckCoverage(SurfaceAlgorithm):
         return results
 
 
-def _interval(found: Coverage, points: PointSet) -> Optional[SupportedInterval]:
+def _interval(found: Coverage, points: PointSet, sigma: Optional[float]) -> Optional[SupportedInterval]:
     """The smallest contour interval by what is known without check points, in the unit of the heights."""
-    bend = ground_curvature(points, found.across)
-    return supported_interval(found.across, bend, claimed=claimed_sigma(points), unit=height_unit(points.crs))
+    bend, claimed = ground_curvature(points, found.across), claimed_sigma(points)
+    return supported_interval(found.across, bend, repeat_sigma=sigma, claimed=claimed, unit=height_unit(points.crs))

@@ -35,6 +35,68 @@ def point_tip() -> str:
     return f"[% array_to_string(array_filter(array({', '.join(lines)}), @element <> ''), '<br>') %]"
 
 
+def finding_tip() -> str:
+    """HTML for what a check found: the status it gives, and the finding in words."""
+    statuses = {word: translate("hummock", text) for word, text in STATUSES.items()}
+    return f'<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% "text" %]'
+
+
+def circle_tip() -> str:
+    """HTML for a circle without a measured point."""
+    text = translate("hummock", "<b>Circle {rank}</b><br>Nothing was measured within {radius} m of its middle.")
+    return text.format(rank='[% "rank" %]', radius=_metres("radius_m", 2))
+
+
+def long_triangle_tip() -> str:
+    """HTML for a triangle with a long edge."""
+    text = translate("hummock", "Triangle with an edge of {longest} m, {area} m²: straight over ground nobody walked.")
+    return text.format(longest=_metres("longest_m", 1), area=_metres("area_m2", 1))
+
+
+def place_tip() -> str:
+    """HTML for a place to walk again."""
+    text = translate("hummock", "<b>{name}</b><br>Walk here again: nothing was measured within {radius} m.")
+    return text.format(name='[% "name" %]', radius=_metres("radius_m", 1))
+
+
+def check_point_tip() -> str:
+    """HTML for a check point: its name, its cover, and how far the surface is above or below it."""
+    groups = {word: translate("core", word) for word in ("non-vegetated", "vegetated")}
+    said = [
+        translate("hummock", "The surface lies {off} mm above the check point."),
+        translate("hummock", "The surface lies {off} mm below the check point."),
+        translate("hummock", "Outside the surface"),
+    ]
+    off = 'to_string(abs(round(1000 * "off_m")))'
+    above, below = (f"replace({_quoted(text)}, '{{off}}', {off})" for text in said[:2])
+    where = f'CASE WHEN "off_m" IS NULL THEN {_quoted(said[2])} WHEN "off_m" < 0 THEN {below} ELSE {above} END'
+    group = _word_of(groups, "attribute($currentfeature, 'group')")
+    return f'<b>[% "name" %]</b> ([% {group} %])<br>[% {where} %]'
+
+
+def walk_tip() -> str:
+    """HTML for a line to walk: its place in the order, what it is walked for, name and length."""
+    uses = {
+        "perimeter": translate("hummock", "Perimeter"),
+        "pass": translate("hummock", "Pass walked"),
+        "cross": translate("hummock", "Cross pass"),
+        "link": translate("hummock", "Link"),
+    }
+    use = _word_of(uses, "attribute($currentfeature, 'use')")
+    text = translate("hummock", "{order}: {use} <b>{name}</b><br>{length} m long, {walked} m walked at its end")
+    return text.format(
+        order='[% "order" %]',
+        use=f"[% {use} %]",
+        name="[% coalesce(\"name\", '') %]",
+        length=_metres("length_m", 0),
+        walked=_metres("from_start_m", 0),
+    )
+
+
+def _metres(field: str, decimals: int) -> str:
+    return f'[% format_number("{field}", {decimals}) %]'
+
+
 _STATUS, _REASON, _CHECKED, _NAME, _CODE, _LINE = (
     f"attribute($currentfeature, '{name}')" for name in ("status", "reason", "check_reason", "name", "code", "line")
 )

@@ -25,7 +25,7 @@ from qgis.PyQt.QtCore import QCoreApplication, QDateTime, Qt
 from ..core.georeference.crs import height_unit as core_height_unit
 from ..core.georeference.crs import plan_unit
 from ..core.messages import QT_TRANSLATE_NOOP, Text, message
-from ..core.points.decisions import REASON_WORDS, STATUS_WORDS, words_of_reasons
+from ..core.points.decisions import CHECK_STATUS, REASON_WORDS, STATUS_WORDS, words_of_reasons
 from ..core.points.delimited import FileFormat, PointFile
 from ..core.points.geographic import GeographicPoints
 from ..core.points.layout import new_name
@@ -56,6 +56,8 @@ POINT_FIELDS: Tuple[Tuple[str, str], ...] = (
     ("reason", "text"),
 )
 _OWN = {name for name, _ in POINT_FIELDS}
+#: The number of a row in a GeoPackage, which says nothing of the point and is given anew with each file.
+_ROW = "fid"
 
 NO_PLACE_OR_HEIGHT = Text(
     "layer.no_place_or_height", QT_TRANSLATE_NOOP("core", "the feature has no place or no height")
@@ -262,10 +264,10 @@ def _known_columns(
     if "time" in own:
         known["time"] = np.array([_seconds(value) for value in own["time"]], float)
     if "status" in own:
-        known["status"] = _statuses(own["status"], label, feedback)
+        known["status"] = _statuses(own["status"], _checked(table), label, feedback)
     if "reason" in own:
         known["reasons"] = np.array([_reasons(value) for value in own["reason"]], np.uint32)
-    known["extra"] = {name: _texts(values) for name, values in table.items() if name not in _OWN}
+    known["extra"] = {name: _texts(values) for name, values in table.items() if name not in _OWN and name != _ROW}
     return known
 
 
@@ -301,11 +303,29 @@ def _seconds(value: Any) -> float:
     return (moment if moment.tzinfo else moment.replace(tzinfo=timezone.utc)).timestamp()
 
 
-def _statuses(values: Sequence[Any], label: str, feedback: QgsProcessingFeedback) -> np.ndarray:
-    """Statuses from words; other words are counted aloud and taken as used."""
+def _checked(table: Dict[str, List[Any]]) -> List[str]:
+    """What the checks said of each point, in small letters; nothing where no check has seen the layer."""
+    return [word.strip().lower() for word in _texts(table.get(CHECK_STATUS, [])).tolist()]
+
+
+def _statuses(values: Sequence[Any], checked: Sequence[str], label: str, feedback: QgsProcessingFeedback) -> np.ndarray:
+    """Statuses from words; other words are counted aloud.
+
+    Of points that were ``checked`` an empty or unknown word leaves what the checks said: a slip of the keys must not
+    bring a rejected point into the surface. Without checks such a point counts as used.
+    """
     texts = [word.strip().lower() for word in _texts(values).tolist()]
     strange = sum(word not in STATUS_WORDS and word != "" for word in texts)
-    if strange:
+    if checked:
+        if strange:
+            feedback.pushWarning(
+                translate(
+                    "hummock",
+                    "{layer}: points whose status is none of used, flagged, rejected, left as checked: {count}.",
+                ).format(layer=label, count=strange)
+            )
+        texts = [word if word in STATUS_WORDS else said for word, said in zip(texts, checked)]
+    elif strange:
         feedback.pushWarning(
             translate(
                 "hummock",

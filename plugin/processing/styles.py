@@ -9,12 +9,13 @@ spot heights and edits. Cut and fill: ``depthstyles.py``.
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Callable, List, Optional, Sequence
+from typing import Callable, Dict, List, Optional, Sequence
 
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsColorRampShader,
     QgsCoordinateReferenceSystem,
+    QgsEditorWidgetSetup,
     QgsFields,
     QgsFillSymbol,
     QgsGradientColorRamp,
@@ -40,7 +41,16 @@ from qgis.PyQt.QtGui import QColor
 
 from ..core.messages import QT_TRANSLATE_NOOP
 from .fixedcolours import fix_profile
-from .maptips import point_tip
+from .maptips import (
+    STATUSES,
+    check_point_tip,
+    circle_tip,
+    finding_tip,
+    long_triangle_tip,
+    place_tip,
+    point_tip,
+    walk_tip,
+)
 from .versions import EQUAL_INTERVAL, INTERPOLATED, MESH_HINT
 
 FOLDER = Path(__file__).resolve().parent.parent / "styles"
@@ -63,6 +73,17 @@ WALK = "walk.qml"
 SETOUT = "setout.qml"
 ZERO_LINE = "zero_line.qml"
 DESIGN_LINES = "design_lines.qml"
+
+#: Styles whose map tips speak QGIS's language; the QML files hold one for the other styles.
+TIPS: Dict[str, Callable[[], str]] = {
+    POINTS: point_tip,
+    SURVEY_FINDINGS: finding_tip,
+    CIRCLES: circle_tip,
+    LONG_TRIANGLES: long_triangle_tip,
+    PLACES: place_tip,
+    CHECK_POINTS: check_point_tip,
+    WALK: walk_tip,
+}
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
 HEIGHT_COLOURS = ("#78c679", "#c2e699", "#ffffcc")
@@ -246,9 +267,19 @@ def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
     elif isinstance(renderer, QgsRuleBasedRenderer):
         for rule in renderer.rootRule().children():
             rule.setLabel(translate("hummock", rule.label()))
+    if qml in TIPS:
+        layer.setMapTipTemplate(TIPS[qml]())
     if qml == POINTS:
-        layer.setMapTipTemplate(point_tip())
+        _offer_statuses(layer)
     fix_profile(layer)
+
+
+def _offer_statuses(layer: QgsVectorLayer) -> None:
+    """A list to choose a status from, so that nobody mistypes one."""
+    words = [{translate("hummock", text): word} for word, text in STATUSES.items()]
+    index = layer.fields().indexFromName("status")
+    if index >= 0:
+        layer.setEditorWidgetSetup(index, QgsEditorWidgetSetup("ValueMap", {"map": words}))
 
 
 def colour_heights(layer: QgsMeshLayer) -> None:

@@ -189,11 +189,12 @@ def write_walk(plan: WalkPlan, crs: Any, speed: float, sink: QgsFeatureSink) -> 
 
 
 def walk_counts(plan: WalkPlan) -> List[str]:
-    """What the plan consists of, a line a use."""
+    """What the plan consists of, a text for each use there is."""
     texts = {
-        LineUse.PERIMETER: translate("hummock", "Perimeter: {count} lines, {length:.0f} m"),
-        LineUse.PASS: translate("hummock", "Passes: {count} lines, {length:.0f} m"),
-        LineUse.CROSS: translate("hummock", "Cross passes: {count} lines, {length:.0f} m"),
-        LineUse.LINK: translate("hummock", "Links between them: {count} lines, {length:.0f} m"),
+        LineUse.PERIMETER: translate("hummock", "Perimeter: {length:.0f} m (lines: {count})"),
+        LineUse.PASS: translate("hummock", "Passes: {length:.0f} m (lines: {count})"),
+        LineUse.CROSS: translate("hummock", "Cross passes: {length:.0f} m (lines: {count})"),
+        LineUse.LINK: translate("hummock", "Links between them: {length:.0f} m (lines: {count})"),
     }
-    return [text.format(count=plan.count_of(use), length=plan.length_of(use)) for use, text in texts.items()]
+    used = {use: text for use, text in texts.items() if plan.count_of(use)}
+    return [text.format(count=plan.count_of(use), length=plan.length_of(use)) for use, text in used.items()]

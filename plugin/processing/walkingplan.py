@@ -19,7 +19,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.progress import Progress, part
-from ..core.quality.plan import Terrain, WalkOptions, WalkPlan, plan_walk
+from ..core.quality.plan import LineUse, Terrain, WalkOptions, WalkPlan, plan_walk
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, say
 from .drawnsource import parts_of
@@ -28,7 +28,7 @@ from .pointsource import chosen_source
 from .sinks import counted
 from .styles import WALK, dress_vector
 from .trustlayers import walk_counts, walk_fields, write_walk
-from .versions import LINE, LINE_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
+from .versions import LINE, LINE_SOURCE, POLYGON_GEOMETRY, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -248,28 +248,35 @@ def _rings(source: Any, metres: float, progress: Progress) -> List[np.ndarray]:
     """All rings (k, 2) of the layer, metres. Polygons that overlap are joined first."""
     features = counted(source.getFeatures(QgsFeatureRequest()), source.featureCount(), progress)
     shapes = [feature.geometry() for feature in features if not feature.geometry().isNull()]
+    # An outline that crosses itself, as one drawn by hand may, is taken for what it encloses.
+    shapes = [shape if shape.isGeosValid() else shape.makeValid() for shape in shapes]
     whole = QgsGeometry.unaryUnion(shapes) if len(shapes) > 1 else (shapes or [QgsGeometry()])[0]
-    if whole.isNull():
+    whole.convertGeometryCollectionToSubclass(POLYGON_GEOMETRY)
+    if whole.isNull() or whole.isEmpty():
         return []
     return [part[:, :2] * metres for part in parts_of(whole, False)]
 
 
 def _summary(plan: WalkPlan) -> List[str]:
-    return [
-        *walk_counts(plan),
+    told = walk_counts(plan)
+    if plan.count_of(LineUse.PASS):
+        told.append(translate("hummock", "Passes are {spacing:.2f} m apart.").format(spacing=plan.spacing))
+    told.append(
+        translate("hummock", "To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.").format(
+            distance=plan.distance, points=plan.points, turns=plan.turns, time=_time(plan.seconds)
+        )
+    )
+    told.append(
         translate(
             "hummock",
-            "{spacing:.2f} m from pass to pass, {distance:.0f} m to walk, {points} points, {turns} turns, {time}.",
-        ).format(
-            spacing=plan.spacing,
-            distance=plan.distance,
-            points=plan.points,
-            turns=plan.turns,
-            time=_time(plan.seconds),
-        ),
-    ]
+            "Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.",
+        ).format(error=plan.error, interval=plan.interval)
+    )
+    return told
 
 
 def _time(seconds: float) -> str:
     hours, minutes = divmod(max(1, round(seconds / 60)), 60)
+    if not hours:
+        return translate("hummock", "{minutes} min").format(minutes=minutes)
     return translate("hummock", "{hours} h {minutes:02d} min").format(hours=hours, minutes=minutes)

@@ -72,7 +72,9 @@ def test_the_hand_wins_and_the_checks_are_remembered():
     assert [each.text.code for each in report.messages] == [
         "overrides.restored", "overrides.withdrawn", "overrides.flag_changed",
     ]  # fmt: skip
-    assert "line 5 (pole_height)" in report.messages[0].say()
+    assert report.messages[0].say() == (
+        "By hand the point of line 5 is in the surface, which the checks rejected (pole_height)."
+    )
     assert points.status.tolist() == [USED, USED, FLAGGED, REJECTED, REJECTED]  # what came in is as it was
 
 

@@ -31,10 +31,16 @@ TOUCHES_ITSELF = Text(
         "Centreline {name} meets itself {count} times, first at stations {first} and {second} (E {easting:.3f} N "
         "{northing:.3f}). A place there has two stations; the lower one is given.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Centreline {name} meets itself once, at stations {first} and {second} (E {easting:.3f} N "
+        "{northing:.3f}). That place has two stations; the lower one is given.",
+    ),
 )
 VERTICES_DROPPED = Text(
     "alignment.vertices_dropped",
     QT_TRANSLATE_NOOP("core", "Centreline {name}: {count} repeated vertices (closer than 0.1 mm) were left out."),
+    one=QT_TRANSLATE_NOOP("core", "Centreline {name}: a repeated vertex (closer than 0.1 mm) was left out."),
 )
 BAD_EQUATION = Text(
     "alignment.bad_equation",
@@ -118,6 +124,12 @@ SECTIONS_CROSS = Text(
         "{count} pairs of cross-sections cross each other in tight bends, first those at stations {first} and "
         "{second}, {offset:.2f} m to the {side}. Ground beyond the crossings is counted twice: make the sections "
         "narrower there or fewer.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The cross-sections at stations {first} and {second} cross each other in a tight bend, {offset:.2f} m"
+        " to the {side}. Ground beyond the crossing is counted twice: make the sections narrower there or "
+        "fewer.",
     ),
 )
 LEFT = Text("alignment.left", QT_TRANSLATE_NOOP("core", "left"))

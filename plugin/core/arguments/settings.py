@@ -146,6 +146,4 @@ def _tolerances(options: argparse.Namespace) -> ToleranceSet:
     if options.tolerances is None:
         return find_tolerances(SHIPPED, options.check or SHIPPED[0].name, "--check")
     sets = read_tolerances(options.tolerances)
-    if options.check is None and len(sets) == 1:
-        return sets[0]
     return find_tolerances(sets, options.check or "", str(options.tolerances))

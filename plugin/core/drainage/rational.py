@@ -32,6 +32,9 @@ LARGE_CATCHMENT = Text(
     QT_TRANSLATE_NOOP(
         "core", "{count} catchments are larger than 80 ha; the rational method is not commonly used for such areas."
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "One catchment is larger than 80 ha; the rational method is not commonly used for such areas."
+    ),
 )
 BAD_RUNOFF = Text(
     "bad_runoff",

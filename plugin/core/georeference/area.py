@@ -27,6 +27,11 @@ OUTSIDE = Text(
         "{count} of {total} points lie outside the area of use of {crs} ({area}), the farthest by {distance_km} km; "
         "the first is in line {line}.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by "
+        "{distance_km} km.",
+    ),
 )
 NOWHERE = Text(
     "area.nowhere",
@@ -34,6 +39,9 @@ NOWHERE = Text(
         "core",
         "{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in "
         "line {line}.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area})."
     ),
 )
 NO_AREA = Text(

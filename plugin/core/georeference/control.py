@@ -46,7 +46,8 @@ NO_MATCH = Text(
 )
 UNMATCHED = Text(
     "control.unmatched",
-    QT_TRANSLATE_NOOP("core", "{count} control point(s) were not surveyed, and are not used: {names}."),
+    QT_TRANSLATE_NOOP("core", "{count} control points were not surveyed, and are not used: {names}."),
+    one=QT_TRANSLATE_NOOP("core", "A control point was not surveyed, and is not used: {names}."),
 )
 MEASURED_OFTEN = Text(
     "control.measured_often",

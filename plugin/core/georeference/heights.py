@@ -37,8 +37,13 @@ OFF_GRID = Text(
     "heights.off_grid",
     QT_TRANSLATE_NOOP(
         "core",
-        "{file} line {line}: {count} point(s) lie outside the geoid grid {grid}, the first in this line; give a grid "
+        "{file} line {line}: {count} points lie outside the geoid grid {grid}, the first in this line; give a grid "
         "that covers the site, or a constant.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file} line {line}: this point lies outside the geoid grid {grid}; give a grid that covers the site,"
+        " or a constant.",
     ),
 )
 NO_CRS = Text(

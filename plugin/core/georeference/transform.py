@@ -20,8 +20,13 @@ NOT_TRANSFORMED = Text(
     "transform.not_transformed",
     QT_TRANSLATE_NOOP(
         "core",
-        "{file} line {line}: {count} position(s) cannot be transformed from {source} to {target}; check the CRS "
+        "{file} line {line}: {count} positions cannot be transformed from {source} to {target}; check the CRS "
         "and the coordinates.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and"
+        " the coordinates.",
     ),
 )
 NO_SOURCE_CRS = Text(
@@ -52,6 +57,7 @@ HEIGHTS_TOO = Text(
 BEYOND_AREA = Text(
     "transform.beyond_area",
     QT_TRANSLATE_NOOP("core", "{count} of {total} points lie outside the area the operation is made for ({area})."),
+    one=QT_TRANSLATE_NOOP("core", "One of {total} points lies outside the area the operation is made for ({area})."),
 )
 
 _KEPT = {

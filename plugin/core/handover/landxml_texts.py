@@ -177,6 +177,7 @@ NO_FACES = Text(
 INVISIBLE = Text(
     "landxml.invisible",
     QT_TRANSLATE_NOOP("core", "Surface “{name}”: {count} faces are marked invisible and are left out."),
+    one=QT_TRANSLATE_NOOP("core", "Surface “{name}”: a face is marked invisible and is left out."),
 )
 FLAT_FACES = Text(
     "landxml.flat_faces",
@@ -184,6 +185,10 @@ FLAT_FACES = Text(
         "core",
         "Surface “{name}”: {count} faces without area in plan (upright or none at all) are left out, the first in "
         "line {line}.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Surface “{name}”: the face in line {line} has no area in plan (upright or none at all) and is left out.",
     ),
 )
 LINES_OFF_EDGES = Text(
@@ -194,10 +199,16 @@ LINES_OFF_EDGES = Text(
         "faces; they "
         "come as lines only.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Surface “{name}”: one of {total} segments of its breaklines and boundaries is no edge of its faces; "
+        "it comes as a line only.",
+    ),
 )
 NAME_TWICE = Text(
     "landxml.name_twice",
     QT_TRANSLATE_NOOP("core", "{count} points share a name with another, such as “{name}”; all are kept."),
+    one=QT_TRANSLATE_NOOP("core", "One point shares its name “{name}” with another; both are kept."),
 )
 
 # Alignments

@@ -33,6 +33,7 @@ TWICE = Text(
 NO_NAME = Text(
     "setout.no_name",
     QT_TRANSLATE_NOOP("core", "{count} points have no name; choose another name field or number them."),
+    one=QT_TRANSLATE_NOOP("core", "One point has no name; choose another name field or number the points."),
 )
 NO_POINTS = Text("setout.no_points", QT_TRANSLATE_NOOP("core", "There are no points to set out in what was given."))
 TOO_MANY = Text(
@@ -45,10 +46,12 @@ BAD_SPACING = Text(
 OFF_DESIGN = Text(
     "setout.off_design",
     QT_TRANSLATE_NOOP("core", "{count} points are off the design surface: they have no design height."),
+    one=QT_TRANSLATE_NOOP("core", "One point is off the design surface: it has no design height."),
 )
 OFF_GROUND = Text(
     "setout.off_ground",
     QT_TRANSLATE_NOOP("core", "{count} points are off the existing surface: cut and fill are not known there."),
+    one=QT_TRANSLATE_NOOP("core", "One point is off the existing surface: cut and fill are not known there."),
 )
 ON_CONTROL = Text(
     "setout.on_control",

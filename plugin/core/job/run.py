@@ -19,7 +19,7 @@ from ..quality.check import SurveyCheck, check_survey
 from ..quality.check_points import CheckPoints, read_check_points
 from ..quality.coverage import CoverageOptions
 from ..quality.judgement import judge
-from ..quality.overrides import OverrideReport, with_overrides
+from ..quality.overrides import NO_DECISIONS, OverrideReport, with_overrides
 from ..report.results import JobResult
 from ..surface.build import Surface
 from ..surface.edited import EditReport, build_surface_with_edits
@@ -171,9 +171,9 @@ def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optio
 def _decide(
     points: PointSet, check: Optional[SurveyCheck], settings: JobSettings
 ) -> Tuple[PointSet, Tuple[Message, ...], Optional[OverrideReport]]:
-    """Decisions by hand on points; where they were checked, what the hand overrules is reported."""
+    """Decisions by hand on points; where they were checked, both words are kept and what the hand overrules is told."""
     if settings.decisions is None:
-        return points, (), None
+        return (points if check is None else with_overrides(points, NO_DECISIONS)[0]), (), None
     decisions = read_decisions(settings.decisions)
     if check is None:
         decided, missed = apply_decisions(points, decisions)

@@ -20,6 +20,7 @@ from ..points.merge_table import write_clashes, write_differences
 from ..points.table import write_points, write_rejects
 from ..progress import Progress, named, part, silent
 from ..quality.coverage import write_places
+from ..quality.tolerances import write_tolerances
 from ..report.html import write_report
 from ..report.results import JobResult
 
@@ -50,8 +51,9 @@ def write_files(
     write_rejects(result.survey.rejects, folder / "rejects.csv", translate)
     write_findings(result.findings, result.crs, folder / "findings.csv", translate)
     if result.check is not None:
-        written.append(folder / "survey_findings.csv")
-        write_check_findings(result.check, written[-1], translate)
+        written += [folder / "survey_findings.csv", folder / "tolerances.json"]
+        write_check_findings(result.check, written[-2], translate)
+        write_tolerances([result.check.tolerances], written[-1])
     if len(result.quality.coverage.walk_again):
         written.append(folder / "places_to_walk.csv")
         write_places(result.quality.coverage.walk_again, written[-1])

@@ -29,7 +29,7 @@ NOT_FINITE = Text(
 TOO_SHORT = Text(
     "drawn.too_short",
     QT_TRANSLATE_NOOP(
-        "core", "{label}: a part has {places} place(s) and needs {needed}; left out. Near {x:.3f}, {y:.3f}."
+        "core", "{label}: a part has {places} of the {needed} places that it needs; left out. Near {x:.3f}, {y:.3f}."
     ),
 )
 EMPTY = Text("drawn.empty", QT_TRANSLATE_NOOP("core", "{label}: it has no vertices; left out."))

@@ -35,6 +35,8 @@ ROLES: Dict[str, Kind] = {
     "fix": Kind.FIX,
     "satellites": Kind.NUMBER,
     "pdop": Kind.NUMBER,
+    "age": Kind.NUMBER,
+    "epochs": Kind.NUMBER,
     "tilt": Kind.NUMBER,
     "time": Kind.TIME,
     "latitude": Kind.ANGLE,

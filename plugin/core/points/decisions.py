@@ -92,8 +92,18 @@ WITHOUT_FILE = Text(
         "{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only "
         "point of its line. A column 'source' says which file is meant.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: the decision in line {line} names no file of the survey; it is taken for the only point of "
+        "its line. A column 'source' says which file is meant.",
+    ),
 )
 _FILES_SHOWN = 6
+
+#: Columns of checked points: what the checks said before a hand changed status or reason.
+CHECK_STATUS = "check_status"
+CHECK_REASON = "check_reason"
+_DELIMITERS = ",;\t"
 
 STATUS_WORDS: Dict[str, Status] = {status.name.lower(): status for status in Status}
 #: Single reasons by their word; :func:`words_of_reasons` and :func:`reasons_of_words` go between both.
@@ -129,24 +139,30 @@ def read_decisions(path: PathLike) -> Decisions:
     """Read a CSV with the columns line, status and reason, and source where there are several survey files (other
     columns are left alone; # starts a comment).
 
-    An empty reason counts as by hand. A table of points that was written with its statuses is such a
-    file too. Raises SurveyError for unknown words, lines decided twice, and all that
+    Commas, semicolons or tabs part the columns. An empty reason counts as by hand. A table of points that was written
+    with its statuses is such a file too; where it has the column check_status, only rows that differ from what the
+    checks said are decisions, and a reason that is still theirs counts as by hand. Raises SurveyError for unknown
+    words, lines decided twice, and all that
     :func:`.source.load_text` raises.
     """
     source = load_text(path)
     file = os.fspath(path)
     places: Dict[str, int] = {}
+    delimiter = ","
     entries: List[Tuple[int, Status, Reason, int]] = []
     named: List[str] = []
     seen: Dict[Tuple[str, int], int] = {}
     for number, text in source.each_line():
         if not text.strip() or text.lstrip().startswith("#"):
             continue
-        fields = _split(file, number, text)
         if not places:
-            places = _places(file, number, fields)
+            delimiter = _delimiter(text)
+            places = _places(file, number, _split(file, number, text, delimiter))
             continue
+        fields = _split(file, number, text, delimiter)
         cells = {column: fields[place] if place < len(fields) else "" for column, place in places.items()}
+        if CHECK_STATUS in cells and not _by_hand(cells):
+            continue
         word, of = cells["line"], cells.get(SOURCE, "")
         if not (word.isascii() and word.isdecimal() and 0 < int(word) < 1 << 62):
             raise SurveyError(BAD_LINE, file=file, line=number, word=word)
@@ -165,9 +181,25 @@ def read_decisions(path: PathLike) -> Decisions:
     )  # fmt: skip
 
 
-def _split(file: str, number: int, text: str) -> List[str]:
+def _delimiter(header: str) -> str:
+    """What parts the columns: what most stands in the header, of equals the comma."""
+    return max(_DELIMITERS, key=header.count)
+
+
+def _by_hand(cells: Dict[str, str]) -> bool:
+    """Whether a row of checked points differs from what the checks said; a reason that is theirs becomes empty."""
+    if not cells["status"]:
+        return False
+    same = cells["status"].lower() == (cells[CHECK_STATUS].lower() or "used")
+    theirs = cells["reason"].lower() == cells.get(CHECK_REASON, "").lower()
+    if theirs:
+        cells["reason"] = ""
+    return not same or not (theirs or not cells["reason"])
+
+
+def _split(file: str, number: int, text: str, delimiter: str) -> List[str]:
     try:
-        rows = list(csv.reader([text], skipinitialspace=True, strict=True))
+        rows = list(csv.reader([text], skipinitialspace=True, strict=True, delimiter=delimiter))
     except csv.Error as error:
         raise SurveyError(BAD_QUOTES, file=file, line=number) from error
     return [field.strip() for field in rows[0]] if rows else []
@@ -178,7 +210,8 @@ def _places(file: str, number: int, header: List[str]) -> Dict[str, int]:
     for column in ("line", "status", "reason"):
         if column not in words:
             raise SurveyError(NO_COLUMN, file=file, line=number, column=column)
-    return {column: words.index(column) for column in ("line", "status", "reason", SOURCE) if column in words}
+    known = ("line", "status", "reason", SOURCE, CHECK_STATUS, CHECK_REASON)
+    return {column: words.index(column) for column in known if column in words}
 
 
 def _status(file: str, number: int, word: str) -> Status:

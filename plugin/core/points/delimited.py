@@ -81,12 +81,14 @@ REJECTED = Text(
         "core",
         "{file}: {count} lines are no points, the first is line {line}; the rejects give each line with its reason.",
     ),
+    one=QT_TRANSLATE_NOOP("core", "{file}: line {line} is no point; the rejects give its reason."),
 )
 UNREADABLE_VALUES = Text(
     "points.unreadable_values",
     QT_TRANSLATE_NOOP(
         "core", "{file}: {count} values of {role} cannot be read and count as unknown, the first in line {line}."
     ),
+    one=QT_TRANSLATE_NOOP("core", "{file}: the value of {role} in line {line} cannot be read and counts as unknown."),
 )
 SHORT_LINES = Text(
     "points.short_lines",
@@ -94,6 +96,9 @@ SHORT_LINES = Text(
         "core",
         "{file}: {count} points have fewer columns than the rest, the first in line {line}; what is "
         "missing counts as unknown.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "{file}: the point of line {line} has fewer columns than the rest; what is missing counts as unknown."
     ),
 )
 GEOGRAPHIC = Text(

@@ -45,6 +45,7 @@ NAME_CLASHES = Text(
     QT_TRANSLATE_NOOP(
         "core", "{count} point names occur in more than one file, such as '{name}'; all points are kept."
     ),
+    one=QT_TRANSLATE_NOOP("core", "The point name '{name}' occurs in more than one file; all points are kept."),
 )
 HEIGHTS_DIFFER = Text(
     "merge.heights_differ",
@@ -52,6 +53,11 @@ HEIGHTS_DIFFER = Text(
         "core",
         "{count} pairs of points of {first} and {second} lie within {distance_m} m and differ in height by more than "
         "{height_m} m, on average by {mean_m} m, at most by {most_m} m.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "A point of {first} and one of {second} lie within {distance_m} m and differ in height by {most_m} m,"
+        " more than {height_m} m.",
     ),
 )
 

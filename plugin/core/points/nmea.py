@@ -42,6 +42,7 @@ NO_DATE = Text(
 NO_ACCURACY = Text(
     "nmea.no_accuracy",
     QT_TRANSLATE_NOOP("core", "{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown."),
+    one=QT_TRANSLATE_NOOP("core", "{file}: one of {total} positions has no GST sentence; its accuracy is unknown."),
 )
 HEIGHTS_SENT = Text(
     "nmea.heights_sent",
@@ -260,6 +261,8 @@ def _point_file(
     fix = np.where(np.isfinite(quality), quality, -1).astype(np.int8)
     nan = np.full(n, np.nan)
     extra = {"satellites": values["satellites"], "hdop": values["hdop"], "geoid_separation": values["separation"]}
+    if np.isfinite(values["age"]).any():
+        extra["age"] = values["age"]
     points = make_points(
         nan, nan, height, sigma_h=sigma[0], sigma_v=sigma[1], fix=fix, time=moment, source_line=position.line,
         extra=extra, source=source.file,

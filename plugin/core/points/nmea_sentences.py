@@ -102,10 +102,12 @@ def _wrong_fields(rows: Rows, checks: Sequence[Tuple[str, int, np.ndarray]]) -> 
 
 
 def _read_gga(rows: Rows) -> Tuple[Part, Bad]:
-    """Time, latitude, longitude, quality, satellites, HDOP, height above mean sea level, geoid separation."""
+    """Time, latitude, longitude, quality, satellites, HDOP, height above mean sea level, geoid separation,
+    age of the correction (s).
+    """
     quality, bad_quality = _number(rows, 6)
     letter = _letter(rows, 10)
-    part, bad = _read_position(rows, quality, bad_quality | (quality > 8) | (quality < 0), 11)
+    part, bad = _read_position(rows, quality, bad_quality | (quality > 8) | (quality < 0), 11, 13)
     taken = {i for i, _ in bad}
     other = _wrong_fields(rows, [("unit of height", 10, (letter != ord("M")) & (letter != 0))])
     return part, sorted(bad + [item for item in other if item[0] not in taken], key=lambda item: item[0])
@@ -118,7 +120,7 @@ def _read_gns(rows: Rows) -> Tuple[Part, Bad]:
     quality_of = {word: _quality_of_mode(word) for word in set(words)}
     quality = np.array([quality_of[word] for word in words])
     wrong = np.array([bool(word) for word in words], bool) & ~np.isfinite(quality)
-    return _read_position(rows, quality, wrong, 10)
+    return _read_position(rows, quality, wrong, 10, 11)
 
 
 def _quality_of_mode(word: str) -> float:
@@ -128,7 +130,9 @@ def _quality_of_mode(word: str) -> float:
     return float(_MODES[next(letter for letter in _BEST_FIRST if letter in letters)])
 
 
-def _read_position(rows: Rows, quality: np.ndarray, bad_quality: np.ndarray, separation_at: int) -> Tuple[Part, Bad]:
+def _read_position(
+    rows: Rows, quality: np.ndarray, bad_quality: np.ndarray, separation_at: int, age_at: int
+) -> Tuple[Part, Bad]:
     seconds, bad_time = _time_of_day(rows, 1)
     lat, bad_lat = _angle(rows, 2, "N", "S", 90.0)
     lon, bad_lon = _angle(rows, 4, "E", "W", 180.0)
@@ -136,14 +140,15 @@ def _read_position(rows: Rows, quality: np.ndarray, bad_quality: np.ndarray, sep
     hdop, bad_hdop = _number(rows, 8)
     height, bad_height = _number(rows, 9)
     separation, bad_separation = _number(rows, separation_at)
+    age, bad_age = _number(rows, age_at)
     values = {
         "quality": quality, "latitude": lat, "longitude": lon, "satellites": sats, "hdop": hdop, "height": height,
-        "separation": separation,
+        "separation": separation, "age": age,
     }  # fmt: skip
     checks = [
         ("time", 1, bad_time), ("latitude", 2, bad_lat), ("longitude", 4, bad_lon), ("quality", 6, bad_quality),
         ("satellites", 7, bad_sats), ("HDOP", 8, bad_hdop), ("height", 9, bad_height),
-        ("geoid separation", separation_at, bad_separation),
+        ("geoid separation", separation_at, bad_separation), ("age of the correction", age_at, bad_age),
     ]  # fmt: skip
     bad = _wrong_fields(rows, checks)
     taken = {i for i, _ in bad}

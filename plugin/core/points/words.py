@@ -70,6 +70,15 @@ _CERTAIN: Dict[str, str] = {
         satelliten anzahlsatelliten anzsat anzahlsat satanzahl
         satelites numsatelites numerodesatelites nsatelites""",
     "pdop": "pdop",
+    "age": """age correctionage ageofcorrection ageofcorrections agecorrection agecorrections diffage ageofdifferential
+        agediff agedgps agertk rtkage
+        agecorrections agedescorrections agedelacorrection
+        korrekturalter alterderkorrektur alterkorrektur alterderkorrekturdaten
+        edadcorreccion edaddelacorreccion edadcorrecciones antiguedadcorreccion""",
+    "epochs": """epochs numepochs nepochs numberofepochs epochcount numobservations numberofobservations nobs numobs
+        epoques nbepoques nombredepoques nbobservations nombredobservations
+        epochen anzahlepochen anzepochen anzahlmessungen anzahlbeobachtungen
+        epocas numepocas numerodeepocas numobservaciones numerodeobservaciones""",
     "tilt": """tilt tiltangle tiltdeg poletilt
         inclinaison devers inclinaisoncanne
         neigung neigungswinkel stabneigung lotstabneigung

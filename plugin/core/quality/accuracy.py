@@ -15,8 +15,10 @@ from typing import List, Optional, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..georeference.crs import height_unit
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..surface.tin import Tin
+from ..units import LengthUnit
 from .check_points import CheckPoints, Comparison, Cover, PlanPairs, compare
 from .statistics import HeightStatistics, PlanStatistics, height_statistics, plan_statistics
 
@@ -38,6 +40,11 @@ NONE_ON_SURFACE = Text(
         "{file}: none of the {count} check points lies on the surface (the first is line {line}); check their "
         "coordinate system, units and the order of easting and northing.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: the check point of line {line} does not lie on the surface; check its coordinate system, "
+        "units and the order of easting and northing.",
+    ),
 )
 BAD_CLASS = Text(
     "accuracy.bad_class",
@@ -47,16 +54,21 @@ NSSDA_TESTED = Text(
     "accuracy.nssda_tested",
     QT_TRANSLATE_NOOP(
         "core",
-        "Tested {accuracy:.3f} metres vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check "
-        "points, RMSEz {rmse:.3f} m).",
+        "Tested {accuracy:.3f} {unit} vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; {count} check "
+        "points, RMSEz {rmse:.3f} {symbol}).",
     ),
 )
+UNIT_WORDS = {
+    LengthUnit.METRE: Text("accuracy.metres", QT_TRANSLATE_NOOP("core", "metres")),
+    LengthUnit.FOOT: Text("accuracy.feet", QT_TRANSLATE_NOOP("core", "feet")),
+    LengthUnit.US_SURVEY_FOOT: Text("accuracy.survey_feet", QT_TRANSLATE_NOOP("core", "U.S. survey feet")),
+}
 NSSDA_TOO_FEW = Text(
     "accuracy.nssda_too_few",
     QT_TRANSLATE_NOOP(
         "core",
         "Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is "
-        "1.9600 × RMSEz = {accuracy:.3f} m.",
+        "1.9600 × RMSEz = {accuracy:.3f} {symbol}.",
     ),
 )
 INTERNAL = Text(
@@ -65,6 +77,11 @@ INTERNAL = Text(
         "core",
         "Internal check, no test by a standard: against {count} check shots of the same receiver RMSEz {rmse:.3f} m, "
         "mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Internal check, no test by a standard: against one check shot of the same receiver RMSEz {rmse:.3f} "
+        "m, mean {mean:+.3f} m, 1.9600 × RMSEz {accuracy:.3f} m.",
     ),
 )
 ASPRS_TESTED = Text(
@@ -92,12 +109,22 @@ ASPRS_TOO_FEW = Text(
         "Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only "
         "{count} checkpoints in non-vegetated ground.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Although the Standards call for a minimum of {needed} checkpoints, this test was performed using "
+        "only one checkpoint in non-vegetated ground.",
+    ),
 )
 ASPRS_VEGETATED = Text(
     "accuracy.asprs_vegetated",
     QT_TRANSLATE_NOOP(
         "core",
         "Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm ({count} checkpoints, 95th percentile "
+        "{percentile_cm:.1f} cm).",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Actual VVA accuracy was found to be RMSEV = {rmse_cm:.1f} cm (one checkpoint, 95th percentile "
         "{percentile_cm:.1f} cm).",
     ),
 )
@@ -107,6 +134,11 @@ ASPRS_HORIZONTAL = Text(
         "core",
         "Horizontal positional accuracy of {count} marks found in both: RMSEH = {rmse_cm:.1f} cm (check points' own "
         "error included).",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Horizontal positional accuracy of the one mark found in both: RMSEH = {rmse_cm:.1f} cm (the check "
+        "point's own error included).",
     ),
 )
 WORDING = Text(
@@ -119,6 +151,7 @@ WORDING = Text(
 OUTSIDE = Text(
     "accuracy.outside",
     QT_TRANSLATE_NOOP("core", "{count} of {all} check points lie outside the surface and were not used: {names}."),
+    one=QT_TRANSLATE_NOOP("core", "One of {all} check points lies outside the surface and was not used: {names}."),
 )
 ONLY_VEGETATED = Text(
     "accuracy.only_vegetated",
@@ -139,6 +172,9 @@ NO_SIGMA = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "{count} check points state no height error of their own; it counts as {sigma:.3f} m, as with the others.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "One check point states no height error of its own; it counts as {sigma:.3f} m, as with the others."
     ),
 )
 NO_SIGMA_AT_ALL = Text(
@@ -265,7 +301,7 @@ def accuracy_statement(
         statements=(),
         remarks=(),
     )
-    return _with_words(draft, checks)
+    return _with_words(draft, checks, height_unit(tin.crs))
 
 
 def vertical_class(rmse: float) -> int:
@@ -310,22 +346,25 @@ def _plan_rmse(plan: PlanStatistics, checks: CheckPoints, pairs: PlanPairs) -> f
     return math.hypot(plan.rmse_h, 0.0 if math.isnan(own_rms) else own_rms)
 
 
-def _with_words(draft: AccuracyStatement, checks: CheckPoints) -> AccuracyStatement:
-    statements = [*_nssda(draft), *_asprs(draft)]
+def _with_words(draft: AccuracyStatement, checks: CheckPoints, unit: LengthUnit) -> AccuracyStatement:
+    statements = [*_nssda(draft, unit), *_asprs(draft)]
     remarks = [*checks.messages, *_doubts_of_checks(draft), *_doubts_of_result(draft), message(WORDING)]
     return replace(draft, statements=tuple(statements), remarks=tuple(remarks))
 
 
-def _nssda(draft: AccuracyStatement) -> List[Message]:
+def _nssda(draft: AccuracyStatement, unit: LengthUnit) -> List[Message]:
     tested = draft.non_vegetated
     if tested is None:
         return []
     found = {"count": tested.count, "accuracy": tested.accuracy_95}
     if not draft.comparison.checks.independent:
         return [message(INTERNAL, rmse=tested.rmse, mean=tested.mean, **found)]
+    # In feet where the heights are (NSSDA 3.2.1, as we remember it: metric units for coordinates in metres, else feet).
+    in_unit = {"accuracy": tested.accuracy_95 / unit.metres, "symbol": unit.symbol}
     if not draft.enough_for_nssda:
-        return [message(NSSDA_TOO_FEW, needed=NSSDA_POINTS, **found)]
-    return [message(NSSDA_TESTED, rmse=tested.rmse, **found)]
+        return [message(NSSDA_TOO_FEW, needed=NSSDA_POINTS, count=tested.count, **in_unit)]
+    rmse = tested.rmse / unit.metres
+    return [message(NSSDA_TESTED, rmse=rmse, count=tested.count, unit=UNIT_WORDS[unit], **in_unit)]
 
 
 def _asprs(draft: AccuracyStatement) -> List[Message]:

@@ -12,7 +12,7 @@ from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..linework.join import PointRole, join_lines
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from ..points.decisions import Decisions, apply_decisions
+from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
@@ -31,38 +31,55 @@ OFF_GROUND = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "{count} points from line {line} to {last} lie {size:+.3f} m off the ground around them: pole lifted or "
-        "of another height."
+        "of another height.",
     ),
-)  # fmt: skip
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.",
+    ),
+)
 FIX_STEP = Text(
     "quality.fix_step",
     QT_TRANSLATE_NOOP(
         "core",
         "{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground "
-        "around them: ambiguities fixed wrongly."
+        "around them: ambiguities fixed wrongly.",
     ),
-)  # fmt: skip
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The point of line {line}, next to a loss of the fix, lies {size:+.3f} m off the ground around it: "
+        "ambiguities fixed wrongly.",
+    ),
+)
 DOUBTFUL = Text(
     "quality.doubtful",
     QT_TRANSLATE_NOOP(
         "core",
-        "{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it."
+        "{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.",
     ),
-)  # fmt: skip
+    one=QT_TRANSLATE_NOOP(
+        "core", "The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it."
+    ),
+)
 STOOD = Text(
     "quality.stood",
     QT_TRANSLATE_NOOP(
         "core",
-        "{count} points from line {line} to {last} were stored in one place; their mean stands for them, spread "
-        "{size:.3f} m in height."
+        "{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, "
+        "the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.",
     ),
-)  # fmt: skip
+)
 REPEATED = Text(
-    "quality.repeated", QT_TRANSLATE_NOOP("core", "{count} points from line {line} to {last} repeat earlier ones.")
+    "quality.repeated",
+    QT_TRANSLATE_NOOP("core", "{count} points from line {line} to {last} repeat earlier ones."),
+    one=QT_TRANSLATE_NOOP("core", "The point of line {line} repeats an earlier one."),
 )
 BEYOND = Text(
     "quality.beyond_tolerance",
-    QT_TRANSLATE_NOOP("core", "{count} points from line {line} to {last} are beyond the tolerances '{set}'."),
+    QT_TRANSLATE_NOOP(
+        "core", "{count} points from line {line} to {last} are beyond the tolerances '{set}' ({reasons})."
+    ),
+    one=QT_TRANSLATE_NOOP("core", "The point of line {line} is beyond the tolerances '{set}' ({reasons})."),
 )
 SPIKE = Text(
     "quality.spike",
@@ -73,6 +90,7 @@ OVERRIDDEN = Text(
     QT_TRANSLATE_NOOP(
         "core", "{count} statuses were set by hand against the automatic checks, the first in line {line}."
     ),
+    one=QT_TRANSLATE_NOOP("core", "One status was set by hand against the automatic checks, in line {line}."),
 )
 
 _PAUSE = 60.0  # seconds without a record that end a run
@@ -191,7 +209,8 @@ def _single_points(points: PointSet, tolerances: ToleranceSet) -> Tuple[PointSet
     status = status_of(failing)
     for bits in np.unique(failing[failing != 0]).tolist():
         for block in _blocks(failing == bits):
-            marks.put(block, Reason(bits), Status(int(status[block[0]])), BEYOND, set=tolerances.name)
+            reason, words = Reason(bits), words_of_reasons(bits)
+            marks.put(block, reason, Status(int(status[block[0]])), BEYOND, set=tolerances.name, reasons=words)
     return points, marks
 
 
@@ -215,7 +234,9 @@ def _auto_recorded(
 
 def _put_stops(marks: _Marks, stops: List[Stop]) -> None:
     for stop in stops:
-        marks.put(stop.indices[1:], Reason.STANDING_STILL, Status.REJECTED, STOOD, float(stop.spread[2]))
+        size, plan = float(stop.spread[2]), float(np.hypot(*stop.spread[:2]))
+        said = {"stored": len(stop.indices), "first": int(marks.points.source_line[stop.indices[0]]), "plan": plan}
+        marks.put(stop.indices[1:], Reason.STANDING_STILL, Status.REJECTED, STOOD, size, **said)
 
 
 # --- the walk ------------------------------------------------------------------------------------

@@ -32,10 +32,16 @@ COVER_UNKNOWN = Text(
         "{file}: cover '{word}' of {count} check points is no known word (first in line {line}); they count as "
         "non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: cover '{word}' of the check point of line {line} is no known word; it counts as "
+        "non-vegetated. Write hard, bare, short grass, or tall grass, crops, brush, forest.",
+    ),
 )
 COVER_MISSING = Text(
     "check_points.cover_missing",
     QT_TRANSLATE_NOOP("core", "The cover of {count} check points is not stated; they count as non-vegetated."),
+    one=QT_TRANSLATE_NOOP("core", "The cover of one check point is not stated; it counts as non-vegetated."),
 )
 PLAIN_GRASS = Text(
     "check_points.plain_grass",
@@ -43,6 +49,11 @@ PLAIN_GRASS = Text(
         "core",
         "{count} check points have the cover 'grass', which is taken for short grass, so for non-vegetated ground; "
         "write 'tall grass' where it is not.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "One check point has the cover 'grass', which is taken for short grass, so for non-vegetated ground; "
+        "write 'tall grass' if it is not.",
     ),
 )
 SAME_RECEIVER = Text(

@@ -39,11 +39,19 @@ WIDEST = Text(
         "The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N "
         "{northing:.3f}; {count} circles are wider than {limit:.1f} m.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The widest circle without a measured point has a radius of {radius:.1f} m, at E {easting:.3f} N "
+        "{northing:.3f}; no other is wider than {limit:.1f} m.",
+    ),
 )
 WALK_AGAIN = Text(
     "coverage.walk_again",
     QT_TRANSLATE_NOOP(
         "core", "{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one."
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "One place to walk again; with it no place is farther than {limit:.1f} m from a measured one."
     ),
 )
 

@@ -16,6 +16,8 @@ import numpy as np
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.decisions import (
+    CHECK_REASON,
+    CHECK_STATUS,
     REASON_WORDS,
     STATUS_WORDS,
     Decisions,
@@ -25,8 +27,6 @@ from ..points.decisions import (
 )
 from ..points.pointset import SOURCE, PointSet, Reason, Status
 
-CHECK_STATUS = "check_status"
-CHECK_REASON = "check_reason"
 _BY_HAND = np.uint32(Reason.BY_HAND)
 
 RESTORED = Text(
@@ -35,16 +35,21 @@ RESTORED = Text(
         "core",
         "By hand {count} points are in the surface that the checks rejected, the first in line {line} ({reasons}).",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "By hand the point of line {line} is in the surface, which the checks rejected ({reasons})."
+    ),
 )
 WITHDRAWN = Text(
     "overrides.withdrawn",
     QT_TRANSLATE_NOOP(
         "core", "By hand {count} points are out of the surface that the checks let pass, the first in line {line}."
     ),
+    one=QT_TRANSLATE_NOOP("core", "By hand the point of line {line} is out of the surface, which the checks let pass."),
 )
 FLAG_CHANGED = Text(
     "overrides.flag_changed",
     QT_TRANSLATE_NOOP("core", "By hand {count} points are flagged or no longer flagged, the first in line {line}."),
+    one=QT_TRANSLATE_NOOP("core", "By hand the point of line {line} is flagged or no longer flagged."),
 )
 BAD_CELL = Text(
     "overrides.bad_cell",
@@ -67,6 +72,10 @@ TWO_ROWS = Text(
         "{source}: the point of line {line} was changed in two rows (the second is row {row}); keep one of them.",
     ),
 )
+
+
+#: For points on which no hand decided: the words of the checks are kept all the same, so that one may decide later.
+NO_DECISIONS = Decisions(np.empty(0, np.int64), np.empty(0, np.uint8), np.empty(0, np.uint32), np.empty(0, np.int64))
 
 
 @dataclass(frozen=True)

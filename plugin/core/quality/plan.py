@@ -77,8 +77,25 @@ REPEATS = Text(
     "plan.repeats",
     QT_TRANSLATE_NOOP(
         "core",
-        "{crossings} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent "
+        "{count} crossings of passes will tell the noise of the survey to about {percent:.0f} % (95 %, independent "
         "differences).",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "One crossing of passes tells next to nothing of the noise of the survey; plan more passes across."
+    ),
+)
+ONLY_PERIMETER = Text(
+    "plan.only_perimeter",
+    QT_TRANSLATE_NOOP(
+        "core", "The area is too small for a pass: its perimeter is all there is to walk, and no place is far from it."
+    ),
+)
+TOO_SMALL = Text(
+    "plan.too_small",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the "
+        "perimeter walked too, or give a larger area.",
     ),
 )
 
@@ -200,7 +217,7 @@ def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions) -> WalkPlan:
     """A walk over the polygon or polygons ``rings`` (each (k, 2), metres in the CRS; even-odd, so holes are rings too).
 
     With the perimeter, no place of the area is farther than half the spacing from a pass or the perimeter. Raises
-    SurveyError for an area that is none, options out of range, and an error that the rover cannot give.
+    SurveyError for an area that is none or too small to walk, options out of range, and an error no rover can give.
     """
     options.check()
     area = WalkArea(rings)
@@ -216,12 +233,14 @@ def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions) -> WalkPlan:
     cross = _cross_passes(area, direction, passes, options)
     crossings = _crossings(passes, cross)
     lines = _walk(area, direction, passes, cross, options)
+    if not lines:
+        raise SurveyError(TOO_SMALL, step=options.step)
     turns = _turns(lines)
     distance = sum(line.length for line in lines)
     error = surface_error(options.sigma, options.curvature, spacing)
-    said += [message(FORMS, narrow=2 * spacing)]
+    said += [message(FORMS, narrow=2 * spacing) if len(passes) else message(ONLY_PERIMETER)]
     if crossings:
-        said.append(message(REPEATS, crossings=crossings, percent=100 * 1.96 / math.sqrt(2 * crossings)))
+        said.append(message(REPEATS, count=crossings, percent=100 * 1.96 / math.sqrt(2 * crossings)))
     return WalkPlan(
         tuple(lines), spacing, direction, error, interval_of(error), area.area, crossings,
         _points(lines, options.step), turns, distance / options.speed + turns * options.turn_time, tuple(said),

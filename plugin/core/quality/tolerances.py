@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 import json
-import math
 import os
 from dataclasses import dataclass, fields
-from typing import Any, Dict, Mapping, Optional, Sequence, Tuple
+from typing import Any, Callable, Dict, List, Mapping, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import FIX_UNKNOWN, PointSet, Reason, Status
+from ..points.words import read_word
 
 CANNOT_READ = Text(
     "tolerances.cannot_read",
@@ -38,6 +38,25 @@ BAD_VALUE = Text(
 NAME_TWICE = Text(
     "tolerances.name_twice", QT_TRANSLATE_NOOP("core", "{file}: two sets are called '{name}'; rename one.")
 )
+KEY_TWICE = Text(
+    "tolerances.key_twice",
+    QT_TRANSLATE_NOOP("core", "{file}: '{key}' stands twice in one set; keep one of them."),
+)
+NOT_TEXT = Text(
+    "tolerances.not_text",
+    QT_TRANSLATE_NOOP("core", "{file}: the tolerances are no text in UTF-8; save the file in that encoding."),
+)
+TOO_DEEP = Text(
+    "tolerances.too_deep",
+    QT_TRANSLATE_NOOP("core", "{file}: brackets within brackets too deep for a list of tolerance sets; mend the file."),
+)
+WHICH_SET = Text(
+    "tolerances.which_set",
+    QT_TRANSLATE_NOOP("core", "{file} holds several tolerance sets; say by its name which one counts: {names}."),
+)
+ABOVE_ZERO = Text("tolerances.above_zero", QT_TRANSLATE_NOOP("core", "a number above 0, without quotation marks"))
+WHOLE = Text("tolerances.whole", QT_TRANSLATE_NOOP("core", "a whole number from 1 up, without quotation marks"))
+FIX_LIST = Text("tolerances.fix_list", QT_TRANSLATE_NOOP("core", "a list of fixes from 0 to 8, such as [4] or [4, 5]"))
 UNKNOWN_NAME = Text(
     "tolerances.unknown_name",
     QT_TRANSLATE_NOOP("core", "{file}: no tolerance set is called '{name}'; there are {names}."),
@@ -77,11 +96,13 @@ def read_tolerances(path: PathLike) -> Tuple[ToleranceSet, ...]:
     file = os.fspath(path)
     try:
         with open(file, encoding="utf-8-sig") as stream:
-            found = json.load(stream)
+            found = json.load(stream, object_pairs_hook=_once(file))
     except OSError as error:
         raise SurveyError(CANNOT_READ, file=file, reason=error.strerror or str(error)) from error
     except UnicodeDecodeError as error:
-        raise SurveyError(NOT_JSON, file=file, line=1, reason="UTF-8") from error
+        raise SurveyError(NOT_TEXT, file=file) from error
+    except RecursionError as error:
+        raise SurveyError(TOO_DEEP, file=file) from error
     except json.JSONDecodeError as error:
         raise SurveyError(NOT_JSON, file=file, line=error.lineno, reason=error.msg) from error
     if not isinstance(found, list) or not found or not all(isinstance(each, dict) for each in found):
@@ -103,11 +124,28 @@ def write_tolerances(sets: Sequence[ToleranceSet], path: PathLike) -> None:
 
 
 def find_tolerances(sets: Sequence[ToleranceSet], name: str, file: str = "") -> ToleranceSet:
-    """The set called ``name``. Raises SurveyError listing the names there are."""
+    """The set called ``name``, where it is empty the only one. Raises SurveyError listing the names there are."""
+    if not name and len(sets) == 1:
+        return sets[0]
+    if not name:
+        raise SurveyError(WHICH_SET, file=file, names=", ".join(each.name for each in sets))
     for each in sets:
         if each.name == name:
             return each
     raise SurveyError(UNKNOWN_NAME, file=file, name=name, names=", ".join(each.name for each in sets))
+
+
+def _once(file: str) -> Callable[[List[Tuple[str, Any]]], Dict[str, Any]]:
+    """What makes an object of JSON, and refuses a key that stands in it twice."""
+
+    def make(pairs: List[Tuple[str, Any]]) -> Dict[str, Any]:
+        made = dict(pairs)
+        if len(made) < len(pairs):
+            keys = [key for key, _ in pairs]
+            raise SurveyError(KEY_TWICE, file=file, key=next(key for key in keys if keys.count(key) > 1))
+        return made
+
+    return make
 
 
 def _set(file: str, row: Mapping[str, Any]) -> ToleranceSet:
@@ -124,18 +162,19 @@ def _set(file: str, row: Mapping[str, Any]) -> ToleranceSet:
 
 
 def _value(file: str, name: str, key: str, value: Any) -> Any:
-    number = isinstance(value, (int, float)) and not isinstance(value, bool) and math.isfinite(value)
+    shown = json.dumps(value, ensure_ascii=False)  # a number in quotation marks is seen to be no number
+    number = isinstance(value, (int, float)) and not isinstance(value, bool) and abs(value) < 1e12
     if key == "fixes":
         if isinstance(value, list) and value and all(type(each) is int and 0 <= each <= 8 for each in value):
             return tuple(value)
-        raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=value, wanted="[4], [4, 5], ...")
+        raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=shown, wanted=FIX_LIST)
     if key == "epochs":
         if number and float(value).is_integer() and value >= 1:
             return int(value)
-        raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=value, wanted="1, 2, ...")
+        raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=shown, wanted=WHOLE)
     if number and value > 0:
         return float(value)
-    raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=value, wanted="> 0")
+    raise SurveyError(BAD_VALUE, file=file, name=name, key=key, value=shown, wanted=ABOVE_ZERO)
 
 
 def judge(points: PointSet, limits: ToleranceSet) -> np.ndarray:
@@ -170,9 +209,9 @@ def status_of(reasons: np.ndarray) -> np.ndarray:
 
 
 def _extra(points: PointSet, key: str) -> np.ndarray:
-    """A column of ``extra`` as numbers, nan where it has none; the name's case does not matter."""
+    """A column of ``extra`` as numbers, nan where it has none; by its name or a word that a header has for it."""
     for name, values in points.extra.items():
-        if name.strip().lower() == key:
+        if name.strip().lower() == key or read_word(name).role == key:
             result = np.full(len(points), np.nan)
             for k, value in enumerate(values) if values.dtype.kind not in "fiu" else ():
                 try:

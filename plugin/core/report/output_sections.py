@@ -35,6 +35,7 @@ FILES = {
     "surface.xml": QT_TRANSLATE_NOOP("core", "surface, its lines and the points used, in LandXML 1.2"),
     "surface.dxf": QT_TRANSLATE_NOOP("core", "a drawing of faces, lines, contours and points (DXF)"),
     "points.csv": QT_TRANSLATE_NOOP("core", "every point with its status and reasons"),
+    "tolerances.json": QT_TRANSLATE_NOOP("core", "the tolerances of single points; edit them for --tolerances"),
     "survey_findings.csv": QT_TRANSLATE_NOOP("core", "what the checks found: points, size, reasons, place"),
     "rejects.csv": QT_TRANSLATE_NOOP("core", "rejected lines with their reasons"),
     "places_to_walk.csv": QT_TRANSLATE_NOOP("core", "places to walk again, for the data collector"),

@@ -32,30 +32,44 @@ CONTOURS_LINE = Text(
 )
 EDITS_LINE = Text("job.edits_line", QT_TRANSLATE_NOOP("core", "Edits     {applied} of {count} applied"))
 FINDINGS_LINE = Text(
-    "job.findings_line", QT_TRANSLATE_NOOP("core", "Findings  {count} places to look at, in the report")
+    "job.findings_line",
+    QT_TRANSLATE_NOOP("core", "Findings  {count} places to look at, in the report"),
+    one=QT_TRANSLATE_NOOP("core", "Findings  one place to look at, in the report"),
 )
-CHECKS_LINE = Text("job.checks_line", QT_TRANSLATE_NOOP("core", "Checks    {count} findings, in the report"))
+CHECKS_LINE = Text(
+    "job.checks_line",
+    QT_TRANSLATE_NOOP("core", "Checks    {count} findings, in the report"),
+    one=QT_TRANSLATE_NOOP("core", "Checks    one finding, in the report"),
+)
 REPEAT_LINE = Text(
     "job.repeat_line",
     QT_TRANSLATE_NOOP(
         "core",
         "Checks    {count} findings, in the report; heights repeat to {sigma:.1f} mm",
     ),
+    one=QT_TRANSLATE_NOOP("core", "Checks    one finding, in the report; heights repeat to {sigma:.1f} mm"),
 )
 ACCURACY_LINE = Text(
     "job.accuracy_line",
     QT_TRANSLATE_NOOP("core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} check points"),
+    one=QT_TRANSLATE_NOOP("core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one check point"),
 )
 SHOTS_LINE = Text(
     "job.shots_line",
     QT_TRANSLATE_NOOP(
         "core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against {count} own check shots; no test"
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "Accuracy  RMSE {rmse:.3f} m, mean {mean:+.3f} m against one own check shot; no test"
+    ),
 )
 COVERAGE_LINE = Text(
     "job.coverage_line",
     QT_TRANSLATE_NOOP(
         "core", "Coverage  every {along:.2f} m, passes {across:.1f} m apart; {count} places to walk again"
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "Coverage  every {along:.2f} m, passes {across:.1f} m apart; one place to walk again"
     ),
 )
 SHEET_LINE = Text(

@@ -44,15 +44,24 @@ DUPLICATE_POSITIONS = Text(
         "{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
         "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.",
+    ),
 )
 UNUSED_POINTS = Text(
     "points_outside_surface",
     QT_TRANSLATE_NOOP("core", "{count} vertices are outside the boundary or the trimmed rim, or inside a void."),
+    one=QT_TRANSLATE_NOOP("core", "One vertex is outside the boundary or the trimmed rim, or inside a void."),
 )
 SPLIT_CROSSINGS = Text(
     "crossings_split",
     QT_TRANSLATE_NOOP(
         "core", "Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m."
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m."
     ),
 )
 

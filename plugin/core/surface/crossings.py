@@ -31,6 +31,12 @@ CROSSING_LINES = Text(
         "{first} at {first_height:.3f} m and {second} at {second_height:.3f} m. "
         "Mend the lines, or choose a rule for crossings (mean, first).",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at "
+        "{first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for "
+        "crossings (mean, first).",
+    ),
 )
 RESTLESS = Text(
     "crossings_do_not_end",

@@ -23,6 +23,11 @@ FLAT = Text(
         "Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of {count} triangles lie on one "
         "line of height {height:.3f} m. If the ground is not level there, add a spot height.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Level spot of {value:.1f} m² at E {easting:.3f} N {northing:.3f}: all corners of a triangle lie on "
+        "one line of height {height:.3f} m. If the ground is not level there, add a spot height.",
+    ),
 )
 
 

@@ -25,6 +25,11 @@ GAP = Text(
         "{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and "
         "{count} triangles bridge the gap. If it is one line, join it there.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{first} ends and {second} begins {value:.2f} m further at E {easting:.3f} N {northing:.3f}, and a "
+        "triangle bridges the gap. If it is one line, join it there.",
+    ),
 )
 GAP_IN_RING = Text(
     "findings.gap_in_ring",
@@ -32,6 +37,11 @@ GAP_IN_RING = Text(
         "core",
         "{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and {count} triangles "
         "bridge the gap. If it is a ring, close it.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{first} stops {value:.2f} m before its own start at E {easting:.3f} N {northing:.3f}, and a triangle"
+        " bridges the gap. If it is a ring, close it.",
     ),
 )
 

@@ -18,6 +18,11 @@ LONG = Text(
         "Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, "
         "{area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, "
+        "{area:.0f} m²); elsewhere the passes are {passes:.1f} m apart and the points {spacing:.2f} m.",
+    ),
 )
 
 LONG_UNRECORDED = Text(
@@ -27,6 +32,11 @@ LONG_UNRECORDED = Text(
         "Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} ({count} triangles, "
         "{area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Nothing was recorded for up to {value:.1f} m at E {easting:.3f} N {northing:.3f} (one triangle, "
+        "{area:.0f} m²); elsewhere the passes are {passes:.1f} m apart.",
+    ),
 )
 LONG_RIM = Text(
     "findings.long_rim",
@@ -34,6 +44,11 @@ LONG_RIM = Text(
         "core",
         "{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at "
         "E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "A thin triangle along the rim, {area:.1f} m², spans {value:.1f} m at E {easting:.3f} N "
+        "{northing:.3f}. Give a boundary, or have the rim trimmed.",
     ),
 )
 #: Long triangles at the rim that are narrower on average than this share of the pass spacing say nothing of their own.

@@ -24,6 +24,9 @@ TOO_FAR = Text(
 TOO_FEW = Text(
     "too_few_points",
     QT_TRANSLATE_NOOP("core", "{file}: {count} usable points at different places; a surface needs at least three."),
+    one=QT_TRANSLATE_NOOP(
+        "core", "{file}: all usable points are at one place; a surface needs at least three different ones."
+    ),
 )
 
 
