@@ -104,8 +104,12 @@ def _save_style(packed: PackedLayer, temporary: str, path: str) -> None:
     style = QDomDocument("qgis")
     packed.layer.exportNamedStyle(style)
     saved.importNamedStyle(style)
-    title = packed.layer.name()
-    reason = saved.saveStyleToDatabase(title, title, True, "")  # for an empty description QGIS puts the time
+    # the name stands for the description too: for an empty one QGIS puts the time
+    parts = (packed.layer.name(), packed.layer.name(), True, "")
+    if hasattr(saved, "saveStyleToDatabaseV2"):  # the other is deprecated from QGIS 3.44 on
+        _, reason = saved.saveStyleToDatabaseV2(*parts)
+    else:
+        reason = saved.saveStyleToDatabase(*parts)
     if reason:
         raise _failed(path, packed, str(reason))
 

@@ -1,6 +1,6 @@
 """Opens files by libraries that have nothing to do with QGIS, and prints what they hold as JSON.
 
-``python independent.py KIND PATH``. In a process of its own: rasterio and fiona bring their own GDAL and PROJ.
+``python independent.py KIND PATH``. In a process of its own: rasterio, fiona and pyogrio bring their own GDAL and PROJ.
 """
 
 from __future__ import annotations
@@ -60,8 +60,18 @@ def read_raster(path: str) -> Dict[str, Any]:
 def read_package(path: str) -> Dict[str, Any]:
     import sqlite3
 
-    import fiona
+    base = sqlite3.connect(path)
+    styles = base.execute("select f_table_name, useAsDefault, length(styleQML) from layer_styles").fetchall()
+    check = base.execute("pragma integrity_check").fetchone()[0]
+    base.close()
+    return {"layers": read_layers(path), "styles": styles, "check": check}
 
+
+def read_layers(path: str) -> Dict[str, Any]:
+    try:
+        import fiona
+    except ImportError:  # there is none for Python 3.14 and later
+        return read_layers_of_later_pythons(path)
     found: Dict[str, Any] = {}
     for name in fiona.listlayers(path):
         with fiona.open(path, layer=name) as layer:
@@ -69,14 +79,25 @@ def read_package(path: str) -> Dict[str, Any]:
                 "count": len(layer),
                 "bounds": list(layer.bounds) if len(layer) and name != "layer_styles" else [],
                 "crs": layer.crs.to_epsg() if layer.crs else None,
-                "geometry": layer.schema["geometry"],
                 "fields": list(layer.schema["properties"]),
             }
-    base = sqlite3.connect(path)
-    styles = base.execute("select f_table_name, useAsDefault, length(styleQML) from layer_styles").fetchall()
-    check = base.execute("pragma integrity_check").fetchone()[0]
-    base.close()
-    return {"layers": found, "styles": styles, "check": check}
+    return found
+
+
+def read_layers_of_later_pythons(path: str) -> Dict[str, Any]:
+    import pyogrio
+
+    found: Dict[str, Any] = {}
+    for name in pyogrio.list_layers(path)[:, 0].tolist():
+        layer = pyogrio.read_info(path, layer=name, force_feature_count=True, force_total_bounds=True)
+        authority, _, code = (layer["crs"] or "").partition(":")
+        found[name] = {
+            "count": layer["features"],
+            "bounds": list(layer["total_bounds"] or []),
+            "crs": int(code) if authority == "EPSG" else None,
+            "fields": layer["fields"].tolist(),
+        }
+    return found
 
 
 def read_mesh(path: str) -> Dict[str, Any]:
