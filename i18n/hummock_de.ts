@@ -9844,7 +9844,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Every so many contours one is drawn heavier and labelled.</source>
       <translation>Jede sovielte Höhenlinie wird kräftiger gezeichnet und beschriftet.</translation>
     </message>
@@ -10947,7 +10946,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Index contour every … contours</source>
       <translation>Zähllinie alle … Höhenlinien</translation>
     </message>
@@ -10998,7 +10996,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Interval (in the unit below)</source>
       <translation>Äquidistanz (in der Einheit unten)</translation>
     </message>
@@ -14017,7 +14014,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The difference in height between two neighbouring contours.</source>
       <translation>Der Höhenunterschied zwischen zwei benachbarten Höhenlinien.</translation>
     </message>
@@ -14098,7 +14094,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The levels of the contours are whole multiples in this unit.</source>
       <translation>Die Höhen der Höhenlinien sind ganze Vielfache in dieser Einheit.</translation>
     </message>
@@ -14642,7 +14637,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of interval and base</source>
       <translation>Einheit von Äquidistanz und Basis</translation>
     </message>

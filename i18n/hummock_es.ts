@@ -9844,7 +9844,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Every so many contours one is drawn heavier and labelled.</source>
       <translation>Cada tantas curvas de nivel, una se dibuja más gruesa y se etiqueta.</translation>
     </message>
@@ -10947,7 +10946,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Index contour every … contours</source>
       <translation>Curva maestra cada … curvas de nivel</translation>
     </message>
@@ -10998,7 +10996,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Interval (in the unit below)</source>
       <translation>Equidistancia (en la unidad de abajo)</translation>
     </message>
@@ -14017,7 +14014,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The difference in height between two neighbouring contours.</source>
       <translation>La diferencia de cota entre dos curvas de nivel contiguas.</translation>
     </message>
@@ -14098,7 +14094,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The levels of the contours are whole multiples in this unit.</source>
       <translation>Los niveles de las curvas de nivel son múltiplos enteros en esta unidad.</translation>
     </message>
@@ -14642,7 +14637,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of interval and base</source>
       <translation>Unidad de la equidistancia y la base</translation>
     </message>

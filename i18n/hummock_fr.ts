@@ -9844,7 +9844,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Every so many contours one is drawn heavier and labelled.</source>
       <translation>À chaque multiple de ce nombre de courbes, une courbe est dessinée plus épaisse et étiquetée.</translation>
     </message>
@@ -10947,7 +10946,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Index contour every … contours</source>
       <translation>Une courbe maîtresse toutes les … courbes</translation>
     </message>
@@ -10998,7 +10996,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Interval (in the unit below)</source>
       <translation>Intervalle (dans l'unité ci-dessous)</translation>
     </message>
@@ -14017,7 +14014,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The difference in height between two neighbouring contours.</source>
       <translation>La différence d'altitude entre deux courbes de niveau voisines.</translation>
     </message>
@@ -14098,7 +14094,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>The levels of the contours are whole multiples in this unit.</source>
       <translation>Les niveaux des courbes sont des multiples entiers dans cette unité.</translation>
     </message>
@@ -14642,7 +14637,6 @@
     </message>
     <message>
       <location filename="../plugin/processing/contours.py" />
-      <location filename="../plugin/processing/surveyreport.py" />
       <source>Unit of interval and base</source>
       <translation>Unité de l'équidistance et de la base</translation>
     </message>

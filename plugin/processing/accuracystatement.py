@@ -26,7 +26,7 @@ from ..core.quality.check_points import (
 from ..core.surface.tin import Tin
 from .algorithm import page_language, progress_of, report, say
 from .checksource import add_check_parameters, chosen_checks
-from .parameters import number, optional_number, qgis_crs
+from .parameters import number, optional_number, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .styles import CHECK_POINTS, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
@@ -151,7 +151,7 @@ class StateAccuracy(SurfaceAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> Optional[PointSet]:
-        source = self.parameterAsSource(parameters, "POINTS", context)
+        source = optional_source(self, parameters, "POINTS", context)
         if source is None:
             return None
         label = source.sourceName() or "POINTS"

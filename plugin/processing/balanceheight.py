@@ -27,6 +27,7 @@ from .gradingresults import (
 )
 from .padgrading import common_height
 from .padinput import add_pad_parameters, add_slope_parameters, chosen_slopes, read_pad_designs
+from .parameters import optional_source
 from .stripgrading import balanced_strip, graded_strip, lines_of
 from .stripinput import add_strip_parameters, read_strip
 from .surfaceinput import SurfaceAlgorithm
@@ -98,8 +99,8 @@ class BalanceHeight(SurfaceAlgorithm):
         progress(0.0, "surface")
         tin = self.read_surface(parameters, context)
         options = study_options(self, parameters, context)
-        of_pads = self.parameterAsSource(parameters, "PADS", context) is not None
-        if of_pads == (self.parameterAsSource(parameters, "LINE", context) is not None):
+        of_pads = optional_source(self, parameters, "PADS", context) is not None
+        if of_pads == (optional_source(self, parameters, "LINE", context) is not None):
             raise QgsProcessingException(translate("hummock", "Give pads or a centreline, one of both."))
         study = self._pads if of_pads else self._strip
         found = study(tin, options, parameters, context, feedback, part(progress, 0.1, 0.9))

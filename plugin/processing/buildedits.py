@@ -6,7 +6,6 @@ from typing import Any, Dict, List
 
 from qgis.core import (
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
@@ -20,7 +19,7 @@ from ..core.surface.edited import EditReport
 from ..core.surface.edits import Edit, read_edits, write_edits
 from .algorithm import HummockAlgorithm
 from .editlayers import LINE_EDITS, POINT_EDITS, POLYGON_EDITS, edit_fields, read_edit_layer, write_edit_report
-from .parameters import given_file, number, qgis_crs
+from .parameters import given_file, number, optional_source, qgis_crs
 from .styles import EDITS, dress_vector
 from .versions import LINE_SOURCE, POINT, POINT_SOURCE, POLYGON_SOURCE
 
@@ -115,11 +114,9 @@ def collect_edits(
     path = algorithm.parameterAsFile(parameters, "EDITS", context)
     edits: List[Edit] = list(read_edits(path)) if path else []
     for name, known in LAYERS:
-        source = algorithm.parameterAsSource(parameters, name, context)
+        source = optional_source(algorithm, parameters, name, context)
         if source is not None:
             edits += read_edit_layer(source, source.sourceName() or name, known, crs, context, feedback, progress)
-        elif parameters.get(name):
-            raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
     return edits
 
 

@@ -20,7 +20,7 @@ from ..core.linework.faces import FaceSide, vertical_faces
 from ..core.progress import Progress
 from .algorithm import HummockAlgorithm, report
 from .drawnsource import drawn_parts
-from .parameters import number, optional_number
+from .parameters import number, optional_number, optional_source
 from .versions import LINE_SOURCE, NUMERIC_FIELD, is_null
 
 translate = QCoreApplication.translate
@@ -74,10 +74,8 @@ def read_faces(
     progress: Progress,
 ) -> Constraints:
     """Both lines of each face, metres in ``crs``. Raises SurveyError, QgsProcessingException."""
-    source = algorithm.parameterAsSource(parameters, "FACES", context)
+    source = optional_source(algorithm, parameters, "FACES", context)
     if source is None:
-        if parameters.get("FACES"):
-            raise QgsProcessingException(algorithm.invalidSourceError(parameters, "FACES"))
         return Constraints()
     usual = optional_number(algorithm, parameters, "FACE_HEIGHT", context)
     field = algorithm.parameterAsString(parameters, "FACE_FIELD", context)

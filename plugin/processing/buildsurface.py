@@ -6,7 +6,6 @@ from typing import Any, Dict, List, Optional, Tuple
 
 from qgis.core import (
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputMapLayer,
     QgsProcessingParameterBoolean,
@@ -33,9 +32,18 @@ from .buildfaces import add_face_parameters, read_faces
 from .codeoptions import add_convention_parameters, read_convention
 from .drawnsource import read_drawn
 from .layers import line_fields, triangle_fields, write_lines, write_triangles
-from .parameters import chosen_code_table, code_table_file, code_table_help, number, optional_number, qgis_crs
+from .parameters import (
+    chosen_code_table,
+    chosen_source,
+    code_table_file,
+    code_table_help,
+    number,
+    optional_number,
+    optional_source,
+    qgis_crs,
+)
 from .pointlayer import PointColumns, read_points_layer
-from .pointsource import add_code_field, add_height_field, chosen_source
+from .pointsource import add_code_field, add_height_field
 from .styles import LINES, TRIANGLES, dress_vector, load_mesh
 from .versions import (
     LINE_SOURCE,
@@ -283,14 +291,12 @@ class BuildSurface(HummockAlgorithm):
         lines = part(progress, 0.7, 1.0)
         rows: List[DrawnRow] = []
         for name, kind in DRAWN:
-            source = self.parameterAsSource(parameters, name, context)
+            source = optional_source(self, parameters, name, context)
             if source is not None:
                 heights = name != "SOFT_LINES" and self.parameterAsBool(parameters, "LINE_HEIGHTS", context)
                 rows += read_drawn(
                     source, kind, source.sourceName() or name, points.crs, heights, context, feedback, lines
                 )
-            elif parameters.get(name):
-                raise QgsProcessingException(self.invalidSourceError(parameters, name))
         drawn = constraints_from_rows(rows)
         report(drawn.messages, feedback)
         faces = read_faces(self, parameters, context, feedback, points.crs, lines)

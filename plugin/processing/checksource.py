@@ -20,7 +20,7 @@ from ..core.progress import Progress
 from ..core.quality.check_points import CheckPoints, checks_from_points, read_check_points
 from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm
-from .parameters import given_file, tables
+from .parameters import given_file, optional_source, tables
 from .pointlayer import PointColumns, read_points_layer
 from .surfaceinput import same_crs
 from .versions import ANY_FIELD, NUMERIC_FIELD, POINT_SOURCE
@@ -77,7 +77,7 @@ def chosen_checks(
 
     Raises SurveyError, and QgsProcessingException for a layer and a file at once or a layer in another CRS.
     """
-    source = algorithm.parameterAsSource(parameters, "CHECKS", context)
+    source = optional_source(algorithm, parameters, "CHECKS", context)
     path = algorithm.parameterAsFile(parameters, "CHECKS_FILE", context)
     if source is not None and path:
         raise QgsProcessingException(translate("hummock", "Give check points as a layer or as a file, not as both."))

@@ -34,9 +34,9 @@ from ..core.quality.tolerances import (
 from .algorithm import HummockAlgorithm, progress_of, say
 from .checklayers import check_fields, run_fields, write_check, write_runs
 from .codeoptions import add_convention_parameters, read_convention
-from .parameters import chosen_code_table, code_table_file, code_table_help, given_file, qgis_crs
+from .parameters import chosen_code_table, chosen_source, code_table_file, code_table_help, given_file, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
-from .pointsource import add_code_field, add_height_field, chosen_source
+from .pointsource import add_code_field, add_height_field
 from .styles import POINTS, SURVEY_FINDINGS, dress_vector
 from .versions import MULTIPOINT_Z, NO_GEOMETRY, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 

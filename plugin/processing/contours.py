@@ -17,7 +17,7 @@ from ..core.contours.trace import trace_contours
 from ..core.progress import part
 from ..core.surface.tin import Tin
 from ..core.units import LengthUnit
-from .algorithm import progress_of
+from .algorithm import HummockAlgorithm, progress_of
 from .layers import contour_fields, write_contours
 from .parameters import chosen_unit, number, qgis_crs, unit_choice
 from .styles import CONTOURS, dress_vector
@@ -25,6 +25,23 @@ from .surfaceinput import SurfaceAlgorithm
 from .versions import LINE_SOURCE, LINE_Z, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
+
+
+def add_interval(algorithm: HummockAlgorithm, advanced: bool = False) -> None:
+    """INTERVAL, UNIT and INDEX_EVERY, the last one perhaps ``advanced``."""
+    algorithm.add(
+        number("INTERVAL", translate("hummock", "Interval (in the unit below)"), 0.25, 1e-6),
+        translate("hummock", "The difference in height between two neighbouring contours."),
+    )
+    algorithm.add(
+        unit_choice("UNIT", translate("hummock", "Unit of interval and base")),
+        translate("hummock", "The levels of the contours are whole multiples in this unit."),
+    )
+    algorithm.add(
+        number("INDEX_EVERY", translate("hummock", "Index contour every … contours"), 5, 1, kind=WHOLE_NUMBER),
+        translate("hummock", "Every so many contours one is drawn heavier and labelled."),
+        advanced,
+    )
 
 
 class ContourAlgorithm(SurfaceAlgorithm):
@@ -37,18 +54,7 @@ class ContourAlgorithm(SurfaceAlgorithm):
 
     def add_level_parameters(self) -> None:
         self.add_surface()
-        self.add(
-            number("INTERVAL", translate("hummock", "Interval (in the unit below)"), 0.25, 1e-6),
-            translate("hummock", "The difference in height between two neighbouring contours."),
-        )
-        self.add(
-            unit_choice("UNIT", translate("hummock", "Unit of interval and base")),
-            translate("hummock", "The levels of the contours are whole multiples in this unit."),
-        )
-        self.add(
-            number("INDEX_EVERY", translate("hummock", "Index contour every … contours"), 5, 1, kind=WHOLE_NUMBER),
-            translate("hummock", "Every so many contours one is drawn heavier and labelled."),
-        )
+        add_interval(self)
         self.add(
             number("BASE", translate("hummock", "Base (in the unit above)"), 0.0),
             translate("hummock", "The height from which the levels are counted."),

@@ -24,9 +24,8 @@ from ..core.quality.interval import NO_BASIS, SupportedInterval, claimed_sigma, 
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, say
-from .parameters import number, optional_number, qgis_crs
+from .parameters import chosen_source, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
-from .pointsource import chosen_source
 from .styles import CIRCLES, LONG_TRIANGLES, PLACES, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .trustlayers import (

@@ -25,8 +25,7 @@ from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import progress_of
 from .drawnsource import drawn_parts
-from .parameters import qgis_crs
-from .pointsource import chosen_source
+from .parameters import chosen_source, qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .styles import DRAPED, dress_vector
 from .surfaceinput import SurfaceAlgorithm

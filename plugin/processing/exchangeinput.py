@@ -25,7 +25,7 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, report
 from .drawnsource import parts_of, read_drawn
-from .parameters import qgis_crs
+from .parameters import optional_source, qgis_crs
 from .pointlayer import read_points_layer
 from .pointsource import chosen_columns
 from .sinks import counted
@@ -81,7 +81,7 @@ def points_to_hand_over(
     progress: Progress,
 ) -> Optional[PointSet]:
     """The points of the layer POINTS that are not rejected, None where none is given."""
-    source = algorithm.parameterAsSource(parameters, "POINTS", context)
+    source = optional_source(algorithm, parameters, "POINTS", context)
     if source is None:
         return None
     label = source.sourceName() or "POINTS"

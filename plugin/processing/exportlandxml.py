@@ -34,7 +34,7 @@ from .exchangeinput import (
     points_to_hand_over,
     surface_title,
 )
-from .parameters import number
+from .parameters import number, optional_source
 from .pointsource import add_field_parameters, add_layer_parameter
 from .versions import LINE_SOURCE, POLYGON_SOURCE, member
 
@@ -209,7 +209,7 @@ class ExportLandXml(HandoverAlgorithm):
         """Those of the surface, those of layers in place of their kind."""
         lines: List[ConstraintLine] = list(self._own_lines(tin, parameters, context))
         for name, kind in (("BOUNDARY", LineKind.BOUNDARY), ("LINES", LineKind.BREAKLINE)):
-            source = self.parameterAsSource(parameters, name, context)
+            source = optional_source(self, parameters, name, context)
             if source is not None:
                 lines = [line for line in lines if not line.kind & kind]
                 lines += drawn_lines(source, kind, tin, context, feedback, progress)
@@ -224,7 +224,7 @@ class ExportLandXml(HandoverAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> Tuple[LandAlignment, ...]:
-        source = self.parameterAsSource(parameters, "ALIGNMENT", context)
+        source = optional_source(self, parameters, "ALIGNMENT", context)
         if source is None:
             return ()
         start = self.parameterAsDouble(parameters, "START", context)

@@ -26,9 +26,20 @@ from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
-from .parameters import chosen_unit, core_crs, given_file, number, optional_number, qgis_crs, tables, unit_choice
+from .parameters import (
+    chosen_source,
+    chosen_unit,
+    core_crs,
+    given_file,
+    number,
+    optional_number,
+    optional_source,
+    qgis_crs,
+    tables,
+    unit_choice,
+)
 from .pointlayer import point_fields, read_points_layer, write_points
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns, chosen_source
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 from .sinks import add_feature, fields_of
 from .styles import POINTS, dress_vector
 from .versions import POINT_SOURCE, POINT_Z
@@ -233,9 +244,7 @@ class FitControl(HummockAlgorithm):
         """The control points and their CRS."""
         path = self.parameterAsFile(parameters, "CONTROL", context)
         given = self.parameterAsCrs(parameters, "CRS", context)
-        layer = self.parameterAsSource(parameters, "CONTROL_LAYER", context)
-        if layer is None and parameters.get("CONTROL_LAYER"):
-            raise QgsProcessingException(self.invalidSourceError(parameters, "CONTROL_LAYER"))
+        layer = optional_source(self, parameters, "CONTROL_LAYER", context)
         if bool(path) == (layer is not None):
             raise QgsProcessingException(
                 translate("hummock", "Give a file of control points, or a layer in its place (not both).")

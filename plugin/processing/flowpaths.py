@@ -26,10 +26,10 @@ from ..core.surface.locate import locate
 from ..core.surface.tin import Tin
 from ..core.units import to_crs_units
 from .algorithm import progress_of, report
-from .parameters import number, optional_number, qgis_crs
+from .parameters import number, optional_number, optional_source, qgis_crs
 from .sinks import add_feature, counted
 from .versions import LINE_SOURCE, LINE_Z, POINT, POINT_GEOMETRY, POINT_SOURCE, POLYGON_GEOMETRY, TABLE_SOURCE
-from .waterinput import WaterAlgorithm, features_on, optional_source, warn_empty
+from .waterinput import WaterAlgorithm, features_on, warn_empty
 from .waterlayers import line_z, path_fields, path_values
 from .waterstyles import FLOW_PATHS, PATH_STARTS, dress_water
 

@@ -24,9 +24,9 @@ from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import HummockAlgorithm, progress_of, say
-from .parameters import core_crs, number, optional_number, qgis_crs
+from .parameters import chosen_source, core_crs, number, optional_number, qgis_crs
 from .pointlayer import point_fields, read_points_layer, write_points
-from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns, chosen_source
+from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 from .styles import POINTS, dress_vector
 from .versions import POINT_SOURCE, POINT_Z
 

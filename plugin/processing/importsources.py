@@ -23,7 +23,7 @@ from ..core.progress import Progress, part
 from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm
 from .importoptions import chosen_files, chosen_options
-from .parameters import crs_text, given_file, survey_files, tables
+from .parameters import crs_text, given_file, optional_source, survey_files, tables
 from .pointlayer import PointColumns, read_survey_layer
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
 from .versions import FILE_SOURCE, has_z
@@ -98,11 +98,9 @@ def _layers(
     algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
 ) -> List[_Layer]:
     found: List[_Layer] = []
-    layer = algorithm.parameterAsSource(parameters, "LAYER", context)
+    layer = optional_source(algorithm, parameters, "LAYER", context)
     if layer is not None:
         found.append((layer, layer.sourceName() or "LAYER", chosen_columns(algorithm, parameters, context, layer)))
-    elif parameters.get("LAYER"):
-        raise QgsProcessingException(algorithm.invalidSourceError(parameters, "LAYER"))
     given = parameters.get("MORE_LAYERS") or []
     more = algorithm.parameterAsLayerList(parameters, "MORE_LAYERS", context) if given else []
     if given and len(more) < (1 if isinstance(given, str) else len(given)):

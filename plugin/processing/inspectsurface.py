@@ -11,7 +11,6 @@ from qgis.core import (
     QgsGeometry,
     QgsPoint,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
     QgsProcessingParameterFeatureSink,
@@ -32,7 +31,7 @@ from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import progress_of, report, say
 from .drawnsource import drawn_parts
 from .layers import kind_word
-from .parameters import number, qgis_crs
+from .parameters import number, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .sinks import add_feature, counted, fields_of
 from .styles import FINDINGS, dress_vector
@@ -183,7 +182,7 @@ class InspectSurface(SurfaceAlgorithm):
         progress: Progress,
     ) -> PointSet:
         """The survey's points; none where no layer was given."""
-        source = self._source("POINTS", parameters, context)
+        source = optional_source(self, parameters, "POINTS", context)
         if source is None:
             return make_points([], [], [], crs=tin.crs, source="")
         label = source.sourceName() or "POINTS"
@@ -203,20 +202,12 @@ class InspectSurface(SurfaceAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> Constraints:
-        source = self._source("LINES", parameters, context)
+        source = optional_source(self, parameters, "LINES", context)
         if source is None:
             return Constraints()
         drawn = constraints_from_rows(_rows(source, tin, context, feedback, progress))
         report(drawn.messages, feedback)
         return drawn.constraints
-
-    def _source(
-        self, name: str, parameters: Dict[str, Any], context: QgsProcessingContext
-    ) -> Optional[QgsFeatureSource]:
-        source = self.parameterAsSource(parameters, name, context)
-        if source is None and parameters.get(name):
-            raise QgsProcessingException(self.invalidSourceError(parameters, name))
-        return source
 
 
 def _rows(

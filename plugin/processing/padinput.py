@@ -25,8 +25,7 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_height_unit, metres_per_unit
 from .algorithm import HummockAlgorithm
 from .drawnsource import drawn_parts, parts_of, request_in
-from .parameters import number, optional_number, qgis_crs
-from .pointsource import chosen_source
+from .parameters import chosen_source, number, optional_number, optional_source, qgis_crs
 from .versions import ANY_FIELD, LINE_SOURCE, NUMERIC_FIELD, POLYGON_SOURCE, is_null
 
 translate = QCoreApplication.translate
@@ -206,7 +205,7 @@ def _edge_slopes(
     context: QgsProcessingContext,
     feedback: QgsProcessingFeedback,
 ) -> List[EdgeSlope]:
-    source = algorithm.parameterAsSource(parameters, "EDGES", context)
+    source = optional_source(algorithm, parameters, "EDGES", context)
     if source is None:
         return []
     label = source.sourceName() or "EDGES"

@@ -7,6 +7,7 @@ from typing import Any, Dict, List, Optional
 from pyproj import CRS
 from qgis.core import (
     QgsCoordinateReferenceSystem,
+    QgsFeatureSource,
     QgsProcessingAlgorithm,
     QgsProcessingContext,
     QgsProcessingException,
@@ -91,6 +92,26 @@ def tables() -> str:
 def given_file(name: str, label: str, kinds: str) -> QgsProcessingParameterFile:
     """A file that may be left out; ``kinds``: the filter of its dialog."""
     return QgsProcessingParameterFile(name, label, behavior=ONE_FILE, optional=True, fileFilter=kinds)
+
+
+def chosen_source(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
+) -> QgsFeatureSource:
+    """The layer of a parameter. Raises QgsProcessingException where there is none."""
+    source = algorithm.parameterAsSource(parameters, name, context)
+    if source is None:
+        raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
+    return source
+
+
+def optional_source(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
+) -> Optional[QgsFeatureSource]:
+    """The layer of an optional parameter. Raises QgsProcessingException where one was given that is none."""
+    source = algorithm.parameterAsSource(parameters, name, context)
+    if source is None and parameters.get(name):
+        raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
+    return source
 
 
 def code_table_file(name: str) -> QgsProcessingParameterFile:

@@ -27,8 +27,7 @@ from ..core.progress import Progress, part
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, report
 from .drawnsource import request_in
-from .parameters import core_crs, number, optional_number
-from .pointsource import chosen_source
+from .parameters import chosen_source, core_crs, number, optional_number, optional_source
 from .sinks import add_feature, counted
 from .versions import NEW_KEYS, NUMERIC_FIELD, POLYGON_SOURCE, field, is_null
 from .waterstyles import PEAK_FLOWS, dress_water
@@ -188,10 +187,8 @@ class EstimatePeakFlow(HummockAlgorithm):
     ) -> np.ndarray:
         """The coefficient of each catchment, the mean by area where there is ground cover."""
         own = self._values(features, "RUNOFF", parameters, context)
-        cover = self.parameterAsSource(parameters, "COVER", context)
+        cover = optional_source(self, parameters, "COVER", context)
         if cover is None:
-            if parameters.get("COVER"):
-                raise QgsProcessingException(self.invalidSourceError(parameters, "COVER"))
             return own
         chosen = self.parameterAsString(parameters, "COVER_FIELD", context)
         if not chosen:

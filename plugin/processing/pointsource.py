@@ -8,7 +8,6 @@ from qgis.core import (
     QgsFeatureSource,
     QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterField,
 )
@@ -80,16 +79,6 @@ def add_code_field(algorithm: HummockAlgorithm, layer: str = "INPUT", prefix: st
         translate("hummock", "The field that holds what the surveyor typed beside the point."),
         advanced=True,
     )
-
-
-def chosen_source(
-    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
-) -> QgsFeatureSource:
-    """The layer of a parameter. Raises QgsProcessingException where there is none."""
-    source = algorithm.parameterAsSource(parameters, name, context)
-    if source is None:
-        raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
-    return source
 
 
 def chosen_columns(

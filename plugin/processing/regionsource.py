@@ -17,7 +17,7 @@ from ..core.earthwork.partition import Region
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm
 from .drawnsource import parts_of, request_in
-from .parameters import qgis_crs
+from .parameters import optional_source, qgis_crs
 from .versions import is_null
 
 translate = QCoreApplication.translate
@@ -31,7 +31,7 @@ def chosen_regions(
     feedback: QgsProcessingFeedback,
 ) -> List[Region]:
     """The regions of the optional layer REGIONS, named by their numbers. Raises as :func:`read_regions`."""
-    source = algorithm.parameterAsSource(parameters, "REGIONS", context)
+    source = optional_source(algorithm, parameters, "REGIONS", context)
     return [] if source is None else read_regions(source, crs, "", context, feedback)[0]
 
 

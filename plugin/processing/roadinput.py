@@ -26,9 +26,8 @@ from ..core.surface.tin import Tin
 from ..core.units import LengthUnit, metres_per_unit
 from .algorithm import report
 from .drawnsource import parts_of
-from .parameters import UNITS, number, optional_number, unit_choice
+from .parameters import UNITS, chosen_source, number, optional_number, optional_source, unit_choice
 from .pointlayer import PointColumns, read_points_layer
-from .pointsource import chosen_source
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import LINE_SOURCE, NO_CHECK, POINT_SOURCE
 
@@ -213,7 +212,7 @@ class RoadAlgorithm(SurfaceAlgorithm):
     ) -> HeightNoise:
         """The noise of the surface's heights. Raises SurveyError."""
         sigma, drift = (self.parameterAsDouble(parameters, name, context) for name in ("SIGMA", "DRIFT"))
-        source = self.parameterAsSource(parameters, "POINTS", context)
+        source = optional_source(self, parameters, "POINTS", context)
         if source is None:
             return strip_noise(line, tin, sigma, drift)
         label = source.sourceName() or "POINTS"

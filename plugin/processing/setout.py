@@ -45,9 +45,8 @@ from ..core.surface.tin import Tin
 from ..core.units import LengthUnit
 from .algorithm import progress_of, report
 from .exchangeinput import HandoverAlgorithm
-from .parameters import chosen_unit, qgis_crs
+from .parameters import chosen_source, chosen_unit, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
-from .pointsource import chosen_source
 from .roadlayers import plain
 from .setoutlayer import Given, GivenColumns, read_given, setout_fields, setout_rows
 from .setoutoptions import GRID, OFFSETS, add_design, add_doubt, add_places, add_table
@@ -256,7 +255,7 @@ class SetOutPoints(HandoverAlgorithm):
         feedback: QgsProcessingFeedback,
         progress: Progress,
     ) -> Optional[ControlPoints]:
-        source = self.parameterAsSource(parameters, "CONTROL", context)
+        source = optional_source(self, parameters, "CONTROL", context)
         if source is None:
             return None
         label = source.sourceName() or "CONTROL"

@@ -32,7 +32,7 @@ from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty, offset_sigma
 from .depthstyles import dress_regions
 from .drawnsource import drawn_parts
-from .parameters import qgis_crs
+from .parameters import chosen_source, qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
 from .versions import ANY_FIELD, LINE_SOURCE, POLYGON, POLYGON_SOURCE, is_null
@@ -206,7 +206,7 @@ class StockpileVolume(SurfaceAlgorithm):
         feedback: QgsProcessingFeedback,
     ) -> List[Tuple[str, np.ndarray]]:
         """Names and rings (k, 3) in metres, not closed."""
-        source = self.parameterAsSource(parameters, "LINES", context)
+        source = chosen_source(self, parameters, "LINES", context)
         label = source.sourceName() or "LINES"
         field = self.parameterAsString(parameters, "NAME_FIELD", context)
         found: List[Tuple[str, np.ndarray]] = []

@@ -22,8 +22,7 @@ from ..core.earthwork.strip import Ditch, HalfSection, TypicalSection
 from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm
 from .drawnsource import drawn_parts
-from .parameters import given_file, number, tables
-from .pointsource import chosen_source
+from .parameters import chosen_source, given_file, number, tables
 from .versions import LINE_SOURCE
 
 translate = QCoreApplication.translate

@@ -28,8 +28,7 @@ from ..core.surface.ask import PlaceAnswers, ask_surface
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
 from .algorithm import progress_of
-from .parameters import qgis_crs
-from .pointsource import chosen_source
+from .parameters import chosen_source, qgis_crs
 from .sinks import add_feature, counted
 from .surfaceinput import SurfaceAlgorithm
 from .versions import NEW_KEYS, POINT, POINT_SOURCE, POINT_Z, field

@@ -40,6 +40,7 @@ from ..core.report.results import JobResult
 from ..core.report.summary import summary
 from .algorithm import HummockAlgorithm, progress_of
 from .checksource import checks_file
+from .contours import add_interval
 from .drawnsource import request_in
 from .importoptions import chosen_files
 from .importsources import add_layer_of_points, add_more_files, add_survey_file, add_wanted_crs, decisions_file
@@ -53,12 +54,13 @@ from .parameters import (
     given_file,
     number,
     optional_number,
+    optional_source,
     tables,
     unit_choice,
 )
 from .pointlayer import read_points_layer
 from .pointsource import chosen_columns
-from .versions import FILE_SOURCE, LINE_SOURCE, POINT_SOURCE, POLYGON_SOURCE, WHOLE_NUMBER
+from .versions import FILE_SOURCE, LINE_SOURCE, POINT_SOURCE, POLYGON_SOURCE
 
 translate = QCoreApplication.translate
 
@@ -142,19 +144,7 @@ class SurveyReport(HummockAlgorithm):
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
 
     def _add_product_parameters(self) -> None:
-        self.add(
-            number("INTERVAL", translate("hummock", "Interval (in the unit below)"), 0.25, 1e-6),
-            translate("hummock", "The difference in height between two neighbouring contours."),
-        )
-        self.add(
-            unit_choice("UNIT", translate("hummock", "Unit of interval and base")),
-            translate("hummock", "The levels of the contours are whole multiples in this unit."),
-        )
-        self.add(
-            number("INDEX_EVERY", translate("hummock", "Index contour every … contours"), 5, 1, kind=WHOLE_NUMBER),
-            translate("hummock", "Every so many contours one is drawn heavier and labelled."),
-            advanced=True,
-        )
+        add_interval(self, advanced=True)
         self.add(
             number("MAX_RIM_EDGE", translate("hummock", "Longest edge at the rim (m; empty: no limit)"), None, 0.0),
             translate("hummock", "Triangles with a longer edge are taken off the rim of the surface."),
@@ -297,7 +287,7 @@ class SurveyReport(HummockAlgorithm):
     ) -> List[str]:
         """The files of the survey; for a layer a table of its points, its CRS and the statuses that it holds."""
         path = self.parameterAsFile(parameters, "INPUT", context)
-        source = self.parameterAsSource(parameters, "LAYER", context)
+        source = optional_source(self, parameters, "LAYER", context)
         if bool(path) == (source is not None):
             raise QgsProcessingException(
                 translate("hummock", "Choose a survey file or a layer of points, one of both.")
@@ -328,7 +318,7 @@ class SurveyReport(HummockAlgorithm):
         feedback: QgsProcessingFeedback,
     ) -> str:
         """The features of a layer as a GeoJSON file in ``crs``, as the job reads them; "" where no layer is given."""
-        source = self.parameterAsSource(parameters, name, context)
+        source = optional_source(self, parameters, name, context)
         if source is None:
             return ""
         exporter = QgsJsonExporter()

@@ -31,7 +31,7 @@ from .algorithm import progress_of
 from .certainty import add_certainty
 from .depthstyles import dress_regions
 from .earthmaterials import add_earth_parameters
-from .parameters import number, optional_number, qgis_crs
+from .parameters import chosen_source, number, optional_number, qgis_crs
 from .regionsource import read_regions
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -163,7 +163,7 @@ class VolumeByRegion(SurfaceAlgorithm):
         existing = self.read_surface(parameters, context, "EXISTING")
         design, name = self._design(existing, parameters, context)
         progress(0.2, "surface")
-        source = self.parameterAsSource(parameters, "REGIONS", context)
+        source = chosen_source(self, parameters, "REGIONS", context)
         field = self.parameterAsString(parameters, "NAME_FIELD", context)
         regions, features = read_regions(source, existing.crs, field, context, feedback)
         names = (self.surface_name(parameters, context, "EXISTING"), name)

@@ -28,7 +28,7 @@ from .depthstyles import dress_depth_raster, dress_depths
 from .drawnsource import parts_of
 from .earthmaterials import chosen_earth
 from .geotiff import raster_of, write_geotiff
-from .parameters import number, qgis_crs
+from .parameters import number, optional_source, qgis_crs
 from .slopemap import read_limits
 from .styles import ZERO_LINE, dress_vector
 from .surfaceinput import same_crs
@@ -162,7 +162,7 @@ def chosen_line(
     algorithm: HummockAlgorithm, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext
 ) -> Optional[np.ndarray]:
     """The first line (k, 2) of LINE in metres, None where none was given."""
-    source = algorithm.parameterAsSource(parameters, "LINE", context)
+    source = optional_source(algorithm, parameters, "LINE", context)
     if source is None:
         return None
     label = source.sourceName() or "LINE"

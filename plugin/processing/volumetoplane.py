@@ -23,7 +23,7 @@ from ..core.units import heights_to_crs_units, metres_per_height_unit, metres_pe
 from .algorithm import progress_of
 from .certainty import add_certainty
 from .earthmaterials import add_earth_parameters
-from .parameters import number, optional_number, qgis_crs
+from .parameters import number, optional_number, optional_source, qgis_crs
 from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import POINT_SOURCE, POLYGON_SOURCE
@@ -141,7 +141,7 @@ class VolumeToPlane(SurfaceAlgorithm):
     def _plane(self, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[Plane, str]:
         """The plane and what a report calls it."""
         level = optional_number(self, parameters, "LEVEL", context)
-        source = self.parameterAsSource(parameters, "THREE_POINTS", context)
+        source = optional_source(self, parameters, "THREE_POINTS", context)
         if (level is None) == (source is None):
             raise QgsProcessingException(
                 translate("hummock", "Give the plane by a level or by three points: one of them, not both.")

@@ -23,8 +23,7 @@ from ..core.quality.plan import LineUse, Terrain, WalkOptions, WalkPlan, plan_wa
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, say
 from .drawnsource import parts_of
-from .parameters import chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
-from .pointsource import chosen_source
+from .parameters import chosen_source, chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
 from .sinks import counted
 from .styles import WALK, dress_vector
 from .trustlayers import walk_counts, walk_fields, write_walk

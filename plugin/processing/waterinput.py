@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, List, Optional, Tuple
+from typing import Any, Dict, List, Tuple
 
 import numpy as np
 from qgis.core import (
     QgsFeature,
     QgsFeatureSource,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSource,
@@ -23,7 +22,7 @@ from ..core.drainage.study import USUAL_SIGMA, Hollows, WaterOptions
 from ..core.progress import Progress
 from ..core.surface.tin import Tin
 from .drawnsource import drawn_parts
-from .parameters import number, optional_number
+from .parameters import number, optional_number, optional_source
 from .surfaceinput import SurfaceAlgorithm
 from .versions import ANY_FIELD, LINE_SOURCE, POINT_SOURCE, is_null
 
@@ -146,16 +145,6 @@ class WaterAlgorithm(SurfaceAlgorithm):
         warn_empty(source, empty, feedback)
         stretch = optional_number(self, parameters, "STRETCH", context)
         return tuple(inlets) if stretch is None else in_stretches(inlets, stretch)
-
-
-def optional_source(
-    algorithm: SurfaceAlgorithm, parameters: Dict[str, Any], name: str, context: QgsProcessingContext
-) -> Optional[QgsFeatureSource]:
-    """The layer of an optional parameter. Raises QgsProcessingException where one was given that is none."""
-    source = algorithm.parameterAsSource(parameters, name, context)
-    if source is None and parameters.get(name):
-        raise QgsProcessingException(algorithm.invalidSourceError(parameters, name))
-    return source
 
 
 def features_on(
