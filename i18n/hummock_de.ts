@@ -229,7 +229,7 @@
       <translation>Ein Ring des Planums hat {count} verschiedene Ecken; ein Ring braucht drei oder mehr.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/sheet_parts.py" />
       <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
       <translation>Einen Maßstab 1 : {scale} kann es nicht geben. Geben Sie eine Zahl über 0 an.</translation>
     </message>
@@ -6251,7 +6251,7 @@
       <translation>{file}, Objekt {number}: {name} ist „{value}“, das ist keine Zahl; berichtigen Sie es.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file.</source>
       <translation>{file}, Zeile 1: Das ist kein 2DM-Mesh, das mit MESH2D beginnt; wählen Sie eine andere Datei.</translation>
     </message>
@@ -6366,7 +6366,7 @@
       <translation>{file}, Zeile {line}: Ein Übergangsbogen der Achse „{name}“ endet {gap:.3f} m neben dem Ort, den die Datei angibt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first.</source>
       <translation>{file}, Zeile {line}: Eine {record}-Zelle ist kein Dreieck; teilen Sie die Zellen zuerst in Dreiecke (E3T).</translation>
     </message>
@@ -6722,7 +6722,7 @@
       <translation>{file}, Zeile {line}: „{found}“ ist keine {system}-Längeneinheit von LandXML (wie {known}); berichtigen Sie sie oder wählen Sie die Einheit.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: “{found}” is not a whole {record} record; write the mesh anew or mend this line.</source>
       <translation>{file}, Zeile {line}: „{found}“ ist kein vollständiger {record}-Satz; schreiben Sie das Mesh neu oder berichtigen Sie diese Zeile.</translation>
     </message>
@@ -7122,12 +7122,12 @@
       <translation>{file}: Die Einläufe sind nicht lesbar ({reason}); prüfen Sie den Pfad.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file}: Die Mesh-Datei ist nicht lesbar ({reason}); prüfen Sie den Pfad.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file}: Das Mesh hat keine Dreiecke; wählen Sie eine andere Datei oder schreiben Sie es neu.</translation>
     </message>
@@ -7417,7 +7417,7 @@
       <translation>{label}: verworfene Punkte aus der Linie gelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: segments too short or corners too narrow for the offset {offset} m, left out of the second line: {count}, first at {x:.3f}, {y:.3f}.</source>
       <translation>{label}: Strecken zu kurz oder Ecken zu eng für den Versatz {offset} m, aus der zweiten Linie gelassen: {count}, zuerst bei {x:.3f}, {y:.3f}.</translation>
     </message>
@@ -7432,7 +7432,7 @@
       <translation>{label}: Die Flächenhöhe {value} m ist nicht verwendbar. Geben Sie eine Höhe ungleich 0 an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: the line turns back on itself at {x:.3f}, {y:.3f}; the second line goes round it.</source>
       <translation>{label}: Die Linie kehrt bei {x:.3f}, {y:.3f} um; die zweite Linie geht darum herum.</translation>
     </message>

@@ -229,7 +229,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/sheet_parts.py" />
       <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
       <translation type="unfinished" />
     </message>
@@ -6251,7 +6251,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file.</source>
       <translation type="unfinished" />
     </message>
@@ -6366,7 +6366,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first.</source>
       <translation type="unfinished" />
     </message>
@@ -6722,7 +6722,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: “{found}” is not a whole {record} record; write the mesh anew or mend this line.</source>
       <translation type="unfinished" />
     </message>
@@ -7122,12 +7122,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation type="unfinished" />
     </message>
@@ -7417,7 +7417,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: segments too short or corners too narrow for the offset {offset} m, left out of the second line: {count}, first at {x:.3f}, {y:.3f}.</source>
       <translation type="unfinished" />
     </message>
@@ -7432,7 +7432,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: the line turns back on itself at {x:.3f}, {y:.3f}; the second line goes round it.</source>
       <translation type="unfinished" />
     </message>

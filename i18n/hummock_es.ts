@@ -229,7 +229,7 @@
       <translation>Un anillo de la plataforma tiene {count} vértices distintos; un anillo necesita tres o más.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/sheet_parts.py" />
       <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
       <translation>Una escala de 1 : {scale} no es posible. Indique un número mayor que 0.</translation>
     </message>
@@ -6251,7 +6251,7 @@
       <translation>{file}, objeto espacial {number}: {name} es «{value}», que no es un número; corríjalo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file.</source>
       <translation>{file}, línea 1: esto no es una malla 2DM, que empieza por MESH2D; elija otro archivo.</translation>
     </message>
@@ -6366,7 +6366,7 @@
       <translation>{file}, línea {line}: una clotoide de la alineación «{name}» acaba a {gap:.3f} m del lugar que da el archivo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first.</source>
       <translation>{file}, línea {line}: una celda {record} no es un triángulo; divida antes las celdas en triángulos (E3T).</translation>
     </message>
@@ -6722,7 +6722,7 @@
       <translation>{file}, línea {line}: «{found}» no es una unidad de longitud {system} de LandXML (como {known}); corríjala o elija la unidad.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: “{found}” is not a whole {record} record; write the mesh anew or mend this line.</source>
       <translation>{file}, línea {line}: «{found}» no es un registro {record} completo; escriba la malla de nuevo o corrija esta línea.</translation>
     </message>
@@ -7122,12 +7122,12 @@
       <translation>{file}: no se pueden leer los sumideros ({reason}); compruebe la ruta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file}: no se puede leer el archivo de malla ({reason}); compruebe la ruta.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file}: la malla no tiene triángulos; elija otro archivo o escríbalo de nuevo.</translation>
     </message>
@@ -7417,7 +7417,7 @@
       <translation>{label}: se omitieron de la línea puntos rechazados. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: segments too short or corners too narrow for the offset {offset} m, left out of the second line: {count}, first at {x:.3f}, {y:.3f}.</source>
       <translation>{label}: segmentos demasiado cortos o esquinas demasiado estrechas para el desplazamiento {offset} m, omitidos de la segunda línea: {count}, el primero en {x:.3f}, {y:.3f}.</translation>
     </message>
@@ -7432,7 +7432,7 @@
       <translation>{label}: no se puede usar la altura de cara {value} m. Indique una altura distinta de 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: the line turns back on itself at {x:.3f}, {y:.3f}; the second line goes round it.</source>
       <translation>{label}: la línea retrocede sobre sí misma en {x:.3f}, {y:.3f}; la segunda línea la rodea.</translation>
     </message>

@@ -229,7 +229,7 @@
       <translation>Un anneau de la plateforme a {count} sommets différents ; un anneau en demande trois ou plus.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/profile_sheets.py" />
+      <location filename="../plugin/core/report/sheet_parts.py" />
       <source>A scale of 1 : {scale} cannot be. Give a number above 0.</source>
       <translation>Une échelle de 1 : {scale} est impossible. Donnez un nombre supérieur à 0.</translation>
     </message>
@@ -6251,7 +6251,7 @@
       <translation>{file}, entité {number} : {name} est « {value} », qui n'est pas un nombre ; corrigez-le.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line 1: this is not a 2DM mesh, which begins with MESH2D; choose another file.</source>
       <translation>{file}, ligne 1 : ce n'est pas un maillage 2DM, qui commence par MESH2D ; choisissez un autre fichier.</translation>
     </message>
@@ -6366,7 +6366,7 @@
       <translation>{file}, ligne {line} : une clothoïde du tracé « {name} » se termine à {gap:.3f} m de l'endroit que donne le fichier.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: a {record} cell is not a triangle; split the cells into triangles (E3T) first.</source>
       <translation>{file}, ligne {line} : une cellule {record} n'est pas un triangle ; divisez d'abord les cellules en triangles (E3T).</translation>
     </message>
@@ -6722,7 +6722,7 @@
       <translation>{file}, ligne {line} : « {found} » n'est pas une unité de longueur {system} de LandXML (telle que {known}) ; corrigez-la, ou choisissez l'unité.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}, line {line}: “{found}” is not a whole {record} record; write the mesh anew or mend this line.</source>
       <translation>{file}, ligne {line} : « {found} » n'est pas un enregistrement {record} complet ; réécrivez le maillage ou corrigez cette ligne.</translation>
     </message>
@@ -7122,12 +7122,12 @@
       <translation>{file} : les avaloirs ne peuvent pas être lus ({reason}) ; vérifiez le chemin.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh file cannot be read ({reason}); check the path.</source>
       <translation>{file} : le fichier de maillage ne peut pas être lu ({reason}) ; vérifiez le chemin.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/handover/mesh.py" />
+      <location filename="../plugin/core/handover/mesh_records.py" />
       <source>{file}: the mesh has no triangles; choose another file or write it anew.</source>
       <translation>{file} : le maillage n'a pas de triangles ; choisissez un autre fichier ou réécrivez-le.</translation>
     </message>
@@ -7417,7 +7417,7 @@
       <translation>{label} : points rejetés laissés hors de la ligne. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: segments too short or corners too narrow for the offset {offset} m, left out of the second line: {count}, first at {x:.3f}, {y:.3f}.</source>
       <translation>{label} : segments trop courts ou angles trop étroits pour l'écart {offset} m, laissés hors de la seconde ligne : {count}, premier à {x:.3f}, {y:.3f}.</translation>
     </message>
@@ -7432,7 +7432,7 @@
       <translation>{label} : la hauteur de face {value} m ne peut pas être utilisée. Donnez une hauteur autre que 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/linework/faces.py" />
+      <location filename="../plugin/core/linework/parallel.py" />
       <source>{label}: the line turns back on itself at {x:.3f}, {y:.3f}; the second line goes round it.</source>
       <translation>{label} : la ligne revient sur elle-même à {x:.3f}, {y:.3f} ; la seconde ligne la contourne.</translation>
     </message>

@@ -17,9 +17,10 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
+from ..core.georeference.area import suggestion_names
 from ..core.georeference.area_causes import DEGREES, Cause, Suggestion
 from ..core.georeference.axes import to_lonlat
-from ..core.georeference.intake import Intake, suggestion_names
+from ..core.georeference.intake import Intake
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import coordinates_of

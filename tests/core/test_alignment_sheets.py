@@ -16,8 +16,9 @@ from plugin.core.alignment.profile import make_profile
 from plugin.core.alignment.sections import cut_sections, section_distances
 from plugin.core.messages import SurveyError
 from plugin.core.report.paper import Paper, page_style
-from plugin.core.report.profile_sheets import ProfileSheet, nice_above, profile_pages, write_profile_sheets
+from plugin.core.report.profile_sheets import ProfileSheet, profile_pages, write_profile_sheets
 from plugin.core.report.section_sheets import SectionSheet, section_pages, write_section_sheets
+from plugin.core.report.sheet_parts import nice_above
 from plugin.core.units import LengthUnit
 from tests.core.surfaces import ORIGIN, delaunay_tin, random_tin, ring
 

@@ -6,11 +6,10 @@ import numpy as np
 import pytest
 from pyproj import CRS, Transformer
 
-from plugin.core.georeference.area import check_area
+from plugin.core.georeference.area import check_area, suggestion_names
 from plugin.core.georeference.intake import (
     IntakeOptions,
     parse_separation,
-    suggestion_names,
     take_in,
 )
 from plugin.core.georeference.record import Step

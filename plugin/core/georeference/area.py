@@ -7,7 +7,7 @@ asks for it. Areas of use are the boxes of the EPSG register, in longitude and l
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Any, Optional, Sequence, Tuple
+from typing import Any, List, Optional, Sequence, Tuple
 
 import numpy as np
 from pyproj.crs import CompoundCRS
@@ -113,6 +113,27 @@ def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck
     suggestions = suggest(Case(crs, box, points.easting[some], points.northing[some], unit), farthest)
     said += tuple(_cause_said(one, first=i == 0) for i, one in enumerate(suggestions)) or (message(NO_CAUSE),)
     return AreaCheck(points.crs, area.name, ~inside, farthest, said, suggestions)
+
+
+def suggestion_names(check: AreaCheck) -> Tuple[str, ...]:
+    """A word for each suggestion, by which the user asks for it: its causes, and what tells it from the others."""
+    bare = ["+".join(cause.value for cause in one.causes) for one in check.suggestions]
+    names: List[str] = []
+    for one, word in zip(check.suggestions, bare):
+        name = word
+        if bare.count(word) > 1:
+            name = f"{word}:{_detail(one)}"
+        number = 2
+        while name in names:
+            name, number = f"{word}:{_detail(one)}:{number}", number + 1
+        names.append(name)
+    return tuple(names)
+
+
+def _detail(suggestion: Suggestion) -> str:
+    units = [str(said.values["unit"]) for said in suggestion.messages if "unit" in said.values]
+    authority = suggestion.crs.to_authority() if suggestion.crs is not None else None
+    return ":".join(units + ([":".join(authority)] if authority and not units else []))
 
 
 def apply_suggestion(points: PointSet, suggestion: Suggestion) -> Georeferenced:

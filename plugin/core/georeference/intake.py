@@ -22,8 +22,7 @@ from ..points.nmea import is_nmea
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from ..units import LengthUnit
-from .area import AreaCheck, apply_suggestion, check_area
-from .area_causes import Suggestion
+from .area import AreaCheck, apply_suggestion, check_area, suggestion_names
 from .axes import flat, has_heights
 from .heights import (
     ConstantSeparation,
@@ -225,27 +224,6 @@ def parse_separation(text: str) -> Separation:
         return ConstantSeparation(float(word))
     except ValueError:
         return GridSeparation(Path(word))
-
-
-def suggestion_names(check: AreaCheck) -> Tuple[str, ...]:
-    """A word for each suggestion, by which the user asks for it: its causes, and what tells it from the others."""
-    bare = ["+".join(cause.value for cause in one.causes) for one in check.suggestions]
-    names: List[str] = []
-    for one, word in zip(check.suggestions, bare):
-        name = word
-        if bare.count(word) > 1:
-            name = f"{word}:{_detail(one)}"
-        number = 2
-        while name in names:
-            name, number = f"{word}:{_detail(one)}:{number}", number + 1
-        names.append(name)
-    return tuple(names)
-
-
-def _detail(suggestion: Suggestion) -> str:
-    units = [str(said.values["unit"]) for said in suggestion.messages if "unit" in said.values]
-    authority = suggestion.crs.to_authority() if suggestion.crs is not None else None
-    return ":".join(units + ([":".join(authority)] if authority and not units else []))
 
 
 # One file

@@ -15,12 +15,11 @@ from ..alignment.profile import HeightLine, Profile
 from ..alignment.stations import format_station
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .drawing import GREY, INK, ORANGE, PURPLE, TEAL
-from .labels import Words, nice_step, number
+from .drawing import GREY, INK, TEAL
+from .labels import Words, number
 from .paper import MARGIN, TITLE_HEIGHT, Page, Paper, shown_scale, write_pages
+from .sheet_parts import BAD_SCALE, SCALES, clipped, line_colours, nice_above, text_width, with_room
 
-SCALES = tuple(f * p for p in (1.0, 10.0, 100.0, 1000.0, 10000.0) for f in (1.0, 2.0, 2.5, 5.0))
-COLOURS = ((INK, "-"), (ORANGE, (0, (5, 2))), (PURPLE, (0, (2, 1.5))), (TEAL, (0, (6, 1.5, 1, 1.5))))
 _LABELS = 30.0  # mm: column of the rows' names
 _ROW, _FLAT_ROW = 15.0, 7.0  # mm: rows with upright and with lying numbers
 _TICK = 10.0  # mm between stations at least
@@ -54,9 +53,6 @@ TOO_TALL = Text(
         "At scale {scale} for heights the profile does not fit on {paper}: one sheet spans {range:.2f} m. Choose {fit} "
         "or a larger paper.",
     ),
-)
-BAD_SCALE = Text(
-    "sheets.bad_scale", QT_TRANSLATE_NOOP("core", "A scale of 1 : {scale} cannot be. Give a number above 0.")
 )
 
 
@@ -295,7 +291,7 @@ class _Drawing:
                 )
 
     def _profiles(self, view: _View) -> None:
-        for surface, (colour, style) in zip(self.profile.surfaces, _colours()):
+        for surface, (colour, style) in zip(self.profile.surfaces, line_colours()):
             for distance, height in clipped(surface, view.begin, view.end):
                 view.page.line(view.x(distance), view.y(height), colour, 0.9, style, order=3)
         if self.fit is not None:
@@ -328,7 +324,7 @@ class _Drawing:
 
     def _fill_heights(self, surface: HeightLine, view: _View, y: float) -> None:
         place = next(k for k, own in enumerate(self.profile.surfaces) if own is surface)
-        colour = _colours()[place][0]
+        colour = line_colours()[place][0]
         self._upright(view, y, [self._height_text(h) for h in surface.heights(view.ticks)], colour)
 
     def _fill_differences(self, view: _View, y: float) -> None:
@@ -369,24 +365,15 @@ class _Drawing:
     def _head(self, view: _View) -> None:
         """Legend above the profile."""
         x, y = view.left, view.bottom + self.height + _HEAD / 2
-        for surface, (colour, style) in zip(self.profile.surfaces, _colours()):
+        for surface, (colour, style) in zip(self.profile.surfaces, line_colours()):
             view.page.line([x, x + 12], [y, y], colour, 1.2, style)
             view.page.text(x + 14, y, surface.surface, 7.5)
             x += 14 + text_width(surface.surface, 7.5) + 8
 
 
-def _colours() -> Sequence[Tuple[str, object]]:
-    return COLOURS * 4
-
-
 def _percent(ratio: float) -> str:
     text = number(100 * ratio, 2)
     return "+" + text if ratio > 0 and text != "0.00" else text
-
-
-def text_width(text: str, size: float) -> float:
-    """About the width (mm) of a text in DejaVu Sans: 0.62 of its size a letter."""
-    return len(text) * size * 0.62 * 25.4 / 72
 
 
 def _wrapped(label: str) -> str:
@@ -395,36 +382,3 @@ def _wrapped(label: str) -> str:
         return label
     head, tail = label.rsplit(" ", 1)
     return f"{head}\n{tail}"
-
-
-def nice_above(length: float) -> float:
-    """The smallest of 1, 2, 5 times a power of ten that is not shorter than ``length`` (> 0)."""
-    below = nice_step(length)
-    if below >= length * (1 - 1e-9):
-        return below
-    return next(
-        step for step in (below * f for f in (2.0, 2.5, 5.0)) if step >= length and nice_step(step * 1.0001) == step
-    )
-
-
-def with_room(distance: np.ndarray, room: float) -> np.ndarray:
-    """Distances in order without those nearer than ``room`` to one that comes earlier in the list."""
-    kept: List[float] = []
-    for value in distance.tolist():
-        if all(abs(value - other) >= room for other in kept):
-            kept.append(value)
-    return np.sort(np.array(kept))
-
-
-def clipped(surface: HeightLine, begin: float, end: float) -> List[Tuple[np.ndarray, np.ndarray]]:
-    """The parts of ``surface`` from ``begin`` to ``end``, cut there."""
-    found = []
-    for distance, height in surface.parts():
-        low, high = max(begin, float(distance[0])), min(end, float(distance[-1]))
-        if high <= low:
-            continue
-        inside = (distance > low) & (distance < high)
-        at = np.concatenate([[low], distance[inside], [high]])
-        ends = np.interp([low, high], distance, height)
-        found.append((at, np.concatenate([ends[:1], height[inside], ends[1:]])))
-    return found

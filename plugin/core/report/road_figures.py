@@ -23,7 +23,7 @@ from ..alignment.verdicts import NORMAL_95, Verdict
 from ..messages import QT_TRANSLATE_NOOP
 from .drawing import GREY, INK, ORANGE, PURPLE, STYLE, TEAL, Picture, png
 from .labels import Words, nice_step, number
-from .profile_sheets import COLOURS
+from .sheet_parts import COLOURS
 
 #: Colour and hatching of each verdict.
 LOOKS: Dict[Verdict, Tuple[str, str]] = {

@@ -15,7 +15,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .drawing import GREY, INK
 from .labels import Words, number
 from .paper import MARGIN, TITLE_HEIGHT, Page, Paper, shown_scale, write_pages
-from .profile_sheets import BAD_SCALE, COLOURS, SCALES, nice_above, text_width
+from .sheet_parts import BAD_SCALE, COLOURS, SCALES, nice_above, text_width
 
 _SIDE, _AFTER = 12.0, 4.0  # mm to the left of a section for heights, and to its right
 _ABOVE, _BELOW = 7.0, 9.0  # mm of a section's cell for its title and its offsets
