@@ -18,8 +18,9 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.drainage.flow import build_flow
 from ..core.drainage.inlet_list import inlets_on
-from ..core.drainage.paths import FlowPaths, PathEnd, along_lines, in_polygons, trace_paths
+from ..core.drainage.paths import FlowPaths, along_lines, in_polygons, trace_paths
 from ..core.drainage.ponds import find_ponds
+from ..core.drainage.steps import PathEnd
 from ..core.drainage.study import grid_places, suiting_spacing
 from ..core.progress import Progress, part
 from ..core.surface.locate import locate

@@ -21,10 +21,11 @@ from ..core.drainage.analysis import Drainage, DrainageChange, Moved, analyse, c
 from ..core.drainage.catchments import Outlet, find_catchments
 from ..core.drainage.destinations import Destination, destination_polygons
 from ..core.drainage.inlet_list import Inlet, inlets_on
-from ..core.drainage.paths import PathEnd, trace_paths
+from ..core.drainage.paths import trace_paths
 from ..core.drainage.ponds import PondOptions
 from ..core.drainage.rings import polygons_of
 from ..core.drainage.shores import pond_shores
+from ..core.drainage.steps import PathEnd
 from ..core.drainage.study import Hollows, grid_places, suiting_spacing
 from ..core.handover.water import OUTLET_WORDS
 from ..core.progress import Progress, part

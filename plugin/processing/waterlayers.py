@@ -24,10 +24,11 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.drainage.catchments import Outlet
 from ..core.drainage.inlet_list import Inlet
 from ..core.drainage.network import Lines
-from ..core.drainage.paths import FlowArrows, FlowPaths, PathEnd
+from ..core.drainage.paths import FlowArrows, FlowPaths
 from ..core.drainage.ponds import Ponds
 from ..core.drainage.rings import Polygon, polygons_of
 from ..core.drainage.shares import Shares, pond_name
+from ..core.drainage.steps import PathEnd
 from ..core.handover.water import END_WORDS, OUTLET_WORDS
 from ..core.progress import Progress
 from ..core.surface.dissolve import LabelledPolygon

@@ -10,8 +10,9 @@ from plugin.core.drainage.catchments import Outlet, find_catchments
 from plugin.core.drainage.fates import end_numbers, find_fates
 from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles, joined, line_triangles
-from plugin.core.drainage.paths import Ends, trace_paths
+from plugin.core.drainage.paths import trace_paths
 from plugin.core.drainage.ponds import PondOptions, find_ponds
+from plugin.core.drainage.steps import Ends
 from plugin.core.surface.locate import barycentric, locate
 from plugin.core.surface.tin import Tin
 from tests.core.drainage_grounds import cone, fivefold, gridded, iris, plane, shuffled, valley

@@ -5,8 +5,9 @@ import pytest
 
 from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles
-from plugin.core.drainage.paths import PathEnd, along_lines, flow_arrows, in_polygons, trace_paths
+from plugin.core.drainage.paths import along_lines, flow_arrows, in_polygons, trace_paths
 from plugin.core.drainage.ponds import PondOptions, find_ponds
+from plugin.core.drainage.steps import PathEnd
 from tests.core.drainage_grounds import cone, gridded, gutter, iris, plane, shuffled, turn, turned, valley
 from tests.core.surfaces import random_tin
 

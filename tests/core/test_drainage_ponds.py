@@ -8,9 +8,9 @@ from shapely.geometry import Polygon, box
 from plugin.core.contours.spots import SpotKind, find_spots
 from plugin.core.drainage.flow import build_flow
 from plugin.core.drainage.inlets import inlet_triangles
-from plugin.core.drainage.paths import PathEnd
 from plugin.core.drainage.ponds import PondOptions, find_ponds
 from plugin.core.drainage.shores import pond_shores
+from plugin.core.drainage.steps import PathEnd
 from plugin.core.messages import SurveyError
 from plugin.core.surface.tin import Tin
 from tests.core.drainage_grounds import cone, faceted, gridded, gutter, shuffled, turn, turned

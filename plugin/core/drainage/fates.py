@@ -23,7 +23,7 @@ from ..progress import Progress, silent
 from ..surface.cells import runs
 from ..surface.mesh import following
 from .flow import CROSS, RIM, SINK, VERTEX, Flow
-from .paths import Ends, PathEnd, State, find_ends, start_along
+from .steps import Ends, PathEnd, State, find_ends, start_along
 
 _SAMPLES, _HALVINGS = 32, 40
 _NARROW = 1e-14  # share of an edge below which a strip is rounding

@@ -11,8 +11,8 @@ from ..progress import Progress, silent
 from .boundaries import watersheds
 from .fates import Fates, find_first_vertices
 from .flow import Flow
-from .paths import first_stretches
 from .ponds import Ponds
+from .steps import first_stretches
 
 
 @dataclass(frozen=True)

@@ -29,7 +29,7 @@ from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices, passages_over
 from .flow import Flow, Passages
-from .paths import PathEnd, follow_vertices
+from .steps import PathEnd, follow_vertices
 
 _NOISE_DEPTH, _NOISE_SCATTER, _BRIM = 0.8, 0.8, 3.0
 

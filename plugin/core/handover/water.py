@@ -14,9 +14,9 @@ import numpy as np
 
 from ..contours.geojson import DECIMALS, write_features
 from ..drainage.catchments import Outlet
-from ..drainage.paths import PathEnd
 from ..drainage.rings import Polygon, polygons_of
 from ..drainage.shares import pond_name
+from ..drainage.steps import PathEnd
 from ..drainage.study import WaterStudy
 from ..files import PathLike
 from ..units import heights_to_crs_units, to_crs_units

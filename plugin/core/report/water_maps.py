@@ -17,11 +17,12 @@ from matplotlib.patheffects import withStroke
 from ..drainage.analysis import Drainage, DrainageChange, moved_places
 from ..drainage.flow import Flow
 from ..drainage.inlet_list import Inlet
-from ..drainage.paths import PathEnd, flow_arrows
+from ..drainage.paths import flow_arrows
 from ..drainage.ponds import Ponds
 from ..drainage.rings import Polygon, inside, polygons_of
 from ..drainage.shares import pond_name
 from ..drainage.spills import spill_paths
+from ..drainage.steps import PathEnd
 from ..drainage.study import WaterStudy, suiting_spacing
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP

@@ -9,10 +9,10 @@ import numpy as np
 from ..drainage.catchments import Outlet
 from ..drainage.flow import Flow
 from ..drainage.inlet_list import Inlet
-from ..drainage.paths import PathEnd
 from ..drainage.ponds import PondOptions, Ponds
 from ..drainage.rational import PeakFlows
 from ..drainage.shares import pond_name
+from ..drainage.steps import PathEnd
 from ..drainage.study import Hollows, WaterStudy
 from ..georeference.crs import height_unit, plan_unit
 from ..messages import QT_TRANSLATE_NOOP
