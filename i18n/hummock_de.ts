@@ -4038,6 +4038,11 @@
       <translation>angewandt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>area and volume of the basin by level</source>
+      <translation>Fläche und Volumen des Beckens nach der Höhe</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>area in plan</source>
       <translation>Fläche im Grundriss</translation>
@@ -4118,6 +4123,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>nach Kante</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>catchments with their areas</source>
+      <translation>Einzugsgebiete mit ihren Flächen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -4334,6 +4344,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>cut, as it lies in the ground</source>
       <translation>Abtrag, wie er im Boden liegt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>cut, fill and net with their doubt</source>
+      <translation>Abtrag, Auftrag und Netto mit ihrer Unsicherheit</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -4601,6 +4616,11 @@
       <translation>Gelände zwischen den Punkten nach der eigenen Rauheit der Oberfläche beurteilt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ground by depth of cut and fill</source>
+      <translation>Gelände nach der Tiefe von Abtrag und Auftrag</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>ground compared</source>
       <translation>verglichenes Gelände</translation>
@@ -4783,6 +4803,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>lines along which there is no cut and no fill</source>
+      <translation>Linien ohne Abtrag und Auftrag</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>lines where the slopes of the pads meet the ground</source>
       <translation>Linien, an denen die Böschungen der Plana das Gelände treffen</translation>
     </message>
@@ -4855,6 +4880,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>über die Enden der Linie hinaus bewegt, nicht im Diagramm</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>names that stand in more than one file</source>
+      <translation>Namen, die in mehr als einer Datei stehen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5069,6 +5099,11 @@
       <translation>Wasserweg</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>paths of the water and its channels</source>
+      <translation>Wege des Wassers und seine Rinnen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/storage_page.py" />
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5171,6 +5206,11 @@
       <translation>Tümpel verschwunden</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ponds with depth, volume and where they spill to</source>
+      <translation>Tümpel mit Tiefe, Volumen und Ziel des Überlaufs</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>prismoidal formula every {step:g} m</source>
       <translation>Prismenformel alle {step:g} m</translation>
@@ -5231,6 +5271,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>wiederholt einen anderen Punkt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>residuals at the control points</source>
+      <translation>Restklaffungen an den Passpunkten</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5301,6 +5346,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>sag</source>
       <translation>Wanne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>same places of several files whose heights differ</source>
+      <translation>gleiche Stellen mehrerer Dateien, deren Höhen sich unterscheiden</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />

@@ -4038,6 +4038,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>area and volume of the basin by level</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>area in plan</source>
       <translation type="unfinished" />
@@ -4117,6 +4122,11 @@
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>catchments with their areas</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4333,6 +4343,11 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>cut, as it lies in the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>cut, fill and net with their doubt</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4601,6 +4616,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ground by depth of cut and fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>ground compared</source>
       <translation type="unfinished" />
@@ -4783,6 +4803,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>lines along which there is no cut and no fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>lines where the slopes of the pads meet the ground</source>
       <translation type="unfinished" />
     </message>
@@ -4854,6 +4879,11 @@
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>names that stand in more than one file</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5069,6 +5099,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>paths of the water and its channels</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/storage_page.py" />
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5171,6 +5206,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ponds with depth, volume and where they spill to</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>prismoidal formula every {step:g} m</source>
       <translation type="unfinished" />
@@ -5230,6 +5270,11 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>residuals at the control points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5300,6 +5345,11 @@
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>sag</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>same places of several files whose heights differ</source>
       <translation type="unfinished" />
     </message>
     <message>

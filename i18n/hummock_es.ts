@@ -4038,6 +4038,11 @@
       <translation>aplicada</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>area and volume of the basin by level</source>
+      <translation>área y volumen de la balsa según el nivel</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>area in plan</source>
       <translation>área en planta</translation>
@@ -4118,6 +4123,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>por borde</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>catchments with their areas</source>
+      <translation>cuencas con sus áreas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -4334,6 +4344,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>cut, as it lies in the ground</source>
       <translation>desmonte, en banco</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>cut, fill and net with their doubt</source>
+      <translation>desmonte, terraplén y neto con su incertidumbre</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -4601,6 +4616,11 @@
       <translation>terreno entre los puntos estimado por la propia rugosidad de la superficie</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ground by depth of cut and fill</source>
+      <translation>terreno según la profundidad del desmonte y del terraplén</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>ground compared</source>
       <translation>terreno comparado</translation>
@@ -4783,6 +4803,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>lines along which there is no cut and no fill</source>
+      <translation>líneas sin desmonte ni terraplén</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>lines where the slopes of the pads meet the ground</source>
       <translation>líneas donde los taludes de las plataformas encuentran el terreno</translation>
     </message>
@@ -4855,6 +4880,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>movido más allá de los extremos de la línea, fuera del diagrama</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>names that stand in more than one file</source>
+      <translation>nombres que están en más de un archivo</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5069,6 +5099,11 @@
       <translation>camino del agua</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>paths of the water and its channels</source>
+      <translation>caminos del agua y sus cauces</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/storage_page.py" />
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5171,6 +5206,11 @@
       <translation>charco desaparecido</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ponds with depth, volume and where they spill to</source>
+      <translation>charcos con su profundidad, su volumen y adónde rebosan</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>prismoidal formula every {step:g} m</source>
       <translation>fórmula prismoidal cada {step:g} m</translation>
@@ -5231,6 +5271,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>repite otro punto</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>residuals at the control points</source>
+      <translation>residuos en los puntos de apoyo</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5301,6 +5346,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>sag</source>
       <translation>acuerdo cóncavo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>same places of several files whose heights differ</source>
+      <translation>mismos lugares de varios archivos cuyas alturas difieren</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />

@@ -4038,6 +4038,11 @@
       <translation>appliqué</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>area and volume of the basin by level</source>
+      <translation>surface et volume du bassin selon le niveau</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>area in plan</source>
       <translation>aire en plan</translation>
@@ -4118,6 +4123,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>par arête</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>catchments with their areas</source>
+      <translation>bassins versants avec leurs surfaces</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -4334,6 +4344,11 @@
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>cut, as it lies in the ground</source>
       <translation>déblai, en place</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>cut, fill and net with their doubt</source>
+      <translation>déblai, remblai et net avec leur incertitude</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -4601,6 +4616,11 @@
       <translation>terrain entre les points jugé d'après la rugosité propre de la surface</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ground by depth of cut and fill</source>
+      <translation>terrain selon la profondeur du déblai et du remblai</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>ground compared</source>
       <translation>terrain comparé</translation>
@@ -4783,6 +4803,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
+      <source>lines along which there is no cut and no fill</source>
+      <translation>lignes sans déblai ni remblai</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
       <source>lines where the slopes of the pads meet the ground</source>
       <translation>lignes où les talus des plateformes rejoignent le terrain</translation>
     </message>
@@ -4855,6 +4880,11 @@
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>déplacé au-delà des extrémités de la ligne, hors du diagramme</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>names that stand in more than one file</source>
+      <translation>noms présents dans plus d'un fichier</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5069,6 +5099,11 @@
       <translation>chemin d'eau</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>paths of the water and its channels</source>
+      <translation>chemins de l'eau et ses chenaux</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <location filename="../plugin/core/report/storage_page.py" />
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5171,6 +5206,11 @@
       <translation>mare disparue</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>ponds with depth, volume and where they spill to</source>
+      <translation>mares avec leur profondeur, leur volume et l'endroit où elles débordent</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/checks.py" />
       <source>prismoidal formula every {step:g} m</source>
       <translation>formule prismoïdale tous les {step:g} m</translation>
@@ -5231,6 +5271,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>repeats another point</source>
       <translation>répète un autre point</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>residuals at the control points</source>
+      <translation>résidus aux points d'appui</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
@@ -5301,6 +5346,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>sag</source>
       <translation>creux</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/output_sections.py" />
+      <source>same places of several files whose heights differ</source>
+      <translation>mêmes lieux de plusieurs fichiers dont les altitudes diffèrent</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />

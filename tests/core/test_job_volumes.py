@@ -19,6 +19,7 @@ from plugin.core.job.run import run_job
 from plugin.core.job.settings import JobSettings
 from plugin.core.job.volumes import VolumeQuestion
 from plugin.core.progress import silent
+from plugin.core.report.output_sections import FILES, kind_of_file
 from tests.core.earthworks import square, surface
 
 TEST_DATA = Path(__file__).parents[2] / "test_data"
@@ -118,6 +119,7 @@ def test_the_basin_holds_what_its_shape_says(demo):
 
 def test_files_and_report(demo):
     files = {path.name: path for path in demo.files}
+    assert {kind_of_file(name) for name in files} - set(FILES) <= {"checksums.sha256", "report.html"}
     table = rows(files["volumes_since.csv"])
     assert [row["region"] for row in table[::3]] == ["1 lane", "2 ditch and basin", "3 mound", "all"]
     fill = next(row for row in table if row["region"] == "all" and row["quantity"] == "fill")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from typing import List, Optional
 
 import numpy as np
@@ -20,7 +21,7 @@ from .remarks import messages_list, say_message
 from .results import JobResult
 
 _LEVELS_SHOWN = 80
-#: What the files of a job hold, by their names.
+#: What the files of a job hold, by their names; * stands for what a volume is taken against.
 FILES = {
     "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression; exact"),
     "contours_sheet.geojson": QT_TRANSLATE_NOOP("core", "the same finished for the sheet; for drawing only"),
@@ -46,6 +47,16 @@ FILES = {
     "daylight.geojson": QT_TRANSLATE_NOOP("core", "lines where the slopes of the pads meet the ground"),
     "pad_lines.geojson": QT_TRANSLATE_NOOP("core", "edges and breaks of the pads and their slopes, by kind"),
     "findings.csv": QT_TRANSLATE_NOOP("core", "places of the surface to look at"),
+    "flow_paths.geojson": QT_TRANSLATE_NOOP("core", "paths of the water and its channels"),
+    "ponds.geojson": QT_TRANSLATE_NOOP("core", "ponds with depth, volume and where they spill to"),
+    "catchments.geojson": QT_TRANSLATE_NOOP("core", "catchments with their areas"),
+    "volumes_*.csv": QT_TRANSLATE_NOOP("core", "cut, fill and net with their doubt"),
+    "depths_*.geojson": QT_TRANSLATE_NOOP("core", "ground by depth of cut and fill"),
+    "zero_line_*.geojson": QT_TRANSLATE_NOOP("core", "lines along which there is no cut and no fill"),
+    "storage.csv": QT_TRANSLATE_NOOP("core", "area and volume of the basin by level"),
+    "heights_differ.csv": QT_TRANSLATE_NOOP("core", "same places of several files whose heights differ"),
+    "names_twice.csv": QT_TRANSLATE_NOOP("core", "names that stand in more than one file"),
+    "residuals.csv": QT_TRANSLATE_NOOP("core", "residuals at the control points"),
     "profile.csv": QT_TRANSLATE_NOOP("core", "heights, grades and crossfalls at the stations of the road"),
     "sections.csv": QT_TRANSLATE_NOOP("core", "offsets and heights of its cross-sections"),
     "checks.csv": QT_TRANSLATE_NOOP("core", "its stretches against the limits, with verdicts"),
@@ -198,6 +209,11 @@ def _levels_table(result: JobResult, say: Words, symbol: str, metres: float) -> 
 # The rest
 
 
+def kind_of_file(name: str) -> str:
+    """The name of a file as :data:`FILES` has it."""
+    return re.sub(r"_(against|since|level)(?=\.)", "_*", name)
+
+
 def files_section(result: JobResult, words: Words) -> Section:
     said = {}
     if result.sheet is not None:
@@ -207,7 +223,7 @@ def files_section(result: JobResult, words: Words) -> Section:
     rows = [
         (
             one.path.name,
-            words(FILES[one.path.name], **said) if one.path.name in FILES else "",
+            words(FILES.get(kind_of_file(one.path.name), ""), **said),
             number(one.size),
             one.sha256,
         )
