@@ -101,6 +101,11 @@ def edges_of(tin: Tin, kind: LineKind) -> Set[Tuple[Tuple[float, float], ...]]:
     return {tuple(sorted(map(tuple, pair))) for pair in xy[ends].tolist()}
 
 
+def across(u: np.ndarray, v: np.ndarray) -> np.ndarray:
+    """The cross product in plan: how far ``v`` points to the left of ``u``, times the length of both."""
+    return np.asarray(u[..., 0] * v[..., 1] - u[..., 1] * v[..., 0])
+
+
 def steepest(tin: Tin) -> float:
     a, b, c = np.moveaxis(tin.corners(), 1, 0)
     normal = np.cross(b - a, c - a)
@@ -355,7 +360,7 @@ def test_bundle_of_lines_that_cross_everywhere() -> None:
         unit = (to - at) / np.hypot(*(to - at))
         while tuple(at) != tuple(to):
             ahead = [np.array(v) for v in graph[tuple(at)]]
-            ahead = [v for v in ahead if abs(np.cross(unit, v - a)) < 3e-4 and unit @ (v - at) > 0]
+            ahead = [v for v in ahead if abs(across(unit, v - a)) < 3e-4 and unit @ (v - at) > 0]
             assert ahead, f"the line from {a} to {b} is broken at {at}"
             at = min(ahead, key=lambda v: unit @ (v - at))
     assert len(xy) == len(np.unique(xy, axis=0))
@@ -396,7 +401,7 @@ def test_soft_line_becomes_edges_with_the_heights_of_the_surface() -> None:
     ends = np.array([[10.5, 10.5], [40.25, 33.125]])
     marked = np.array(sorted(edges_of(tin, LineKind.BREAKLINE)))
     unit = (ends[1] - ends[0]) / np.hypot(*(ends[1] - ends[0]))
-    assert np.max(np.abs(np.cross(unit, marked - ends[0]))) < 1.5e-4  # on the line but for rounding to the grid
+    assert np.max(np.abs(across(unit, marked - ends[0]))) < 1.5e-4  # on the line but for rounding to the grid
     assert np.sum(np.hypot(*np.moveaxis(marked[:, 1] - marked[:, 0], -1, 0))) == pytest.approx(
         np.hypot(*(ends[1] - ends[0])), abs=1e-3
     )
@@ -681,7 +686,7 @@ def test_a_place_on_an_edge_has_one_triangle() -> None:
     for place, triangle in zip(q - tin.origin, found):
         touching = [
             t for t, corner in enumerate(tin.corners()[:, :, :2])
-            if all(np.cross(corner[(i + 1) % 3] - corner[i], place - corner[i]) >= 0 for i in range(3))
+            if all(across(corner[(i + 1) % 3] - corner[i], place - corner[i]) >= 0 for i in range(3))
         ]  # fmt: skip
         assert triangle == min(touching)
 

@@ -166,10 +166,10 @@ def test_a_local_grid_and_a_crs_without_area():
 
 
 def test_a_million_points_at_home_are_checked_at_once():
-    from time import perf_counter
+    from time import process_time
 
     n = 1_000_000
     points = make_points(np.linspace(6.4e5, 6.5e5, n), np.linspace(5.31e6, 5.32e6, n), np.zeros(n), crs=CRS(25832))
-    start = perf_counter()
+    start = process_time()
     assert not check_area(points).outside.any()
-    assert perf_counter() - start < 1.0
+    assert process_time() - start < 1.0

@@ -205,9 +205,9 @@ def test_what_cannot_be_used_is_said(xyz, face, offset, code):
 def test_a_long_noisy_kerb_takes_little_time():
     rng = np.random.default_rng(3)
     line = walk(rng.uniform(0.002, 0.8, 20_000), rng.normal(0, 0.15, 19_999))
-    begun = time.perf_counter()
+    begun = time.process_time()  # a busy machine does not count
     faces = vertical_faces(line, 0.12)
-    assert time.perf_counter() - begun < 20
+    assert time.process_time() - begun < 20
     assert (distances_sample(faces) > 0.02 - 1e-6).all()
 
 

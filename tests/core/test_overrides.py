@@ -208,7 +208,7 @@ def test_a_million_points_take_seconds():
     lines = rng.choice(n, 10_000, replace=False) + 2
     table = np.arange(2, 10_002)
     hand = Decisions(lines, np.zeros(10_000, np.uint8), np.ones(10_000, np.uint32), table, "hand.csv")
-    begun = time.perf_counter()
+    begun = time.process_time()
     _, report = with_overrides(points, hand)
-    assert time.perf_counter() - begun < 10
+    assert time.process_time() - begun < 10
     assert len(report) + report.confirmed == 10_000
