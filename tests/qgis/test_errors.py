@@ -12,10 +12,6 @@ HEADER = "name,easting,northing,height,code\n"
 SQUARE = [("1", 0, 0, 10), ("2", 10, 0, 11), ("3", 10, 10, 12), ("4", 0, 10, 11)]
 
 
-def survey_text(rows: Any) -> str:
-    return HEADER + "".join(f"{n},{500000 + e:.3f},{5700000 + north:.3f},{h:.3f},GR\n" for n, e, north, h in rows)
-
-
 BAD_FILES: Dict[str, Any] = {
     # name: what is in the file, and what the line must name besides the file
     "empty.csv": (b"", ("empty",)),
