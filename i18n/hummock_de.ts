@@ -532,11 +532,6 @@
       <translation>Von Hand ist der Punkt in Zeile {line} nicht in der Oberfläche, den die Prüfungen gelten ließen.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/check_sections.py" />
-      <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
-      <translation>Von Hand haben {changed} Punkte einen anderen Status, als die Prüfungen ihnen gaben; {same} Entscheidungen stimmen mit ihnen überein.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/overrides.py" />
       <source>By hand {count} points are flagged or no longer flagged, the first in line {line}.</source>
       <translation>Von Hand sind {count} Punkte markiert oder nicht mehr markiert, der erste in Zeile {line}.</translation>
@@ -1333,6 +1328,11 @@
       <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>Von {source} nach {target} braucht die beste Operation {grids}, hier nicht installiert: '{best}' (Genauigkeit {best_accuracy}). Installieren Sie die Datei oder nehmen Sie die verfügbare Operation mit ihrem Namen an (Genauigkeit {accuracy}): '{name}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Further rejected lines, in the table of rejects: {count}.</source>
+      <translation>Weitere verworfene Zeilen, in der Tabelle der verworfenen: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2145,6 +2145,11 @@
       <translation>Nicht geprüft nach FGDC-STD-007.3-1998: Verlangt werden {needed} Kontrollpunkte, es sind {count}. Was sie zeigen: 1,9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there is one. What it shows is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>Nicht geprüft nach FGDC-STD-007.3-1998: Verlangt werden {needed} Kontrollpunkte, es ist nur einer. Was er zeigt: 1,9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Note</source>
@@ -2450,6 +2455,11 @@
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Weiter verwendete Punkte</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
+      <translation>Punkte, die von Hand einen anderen Status haben als durch die Prüfungen: {changed}. Entscheidungen, die mit den Prüfungen übereinstimmen: {same}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3035,8 +3045,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal ({distance:.0f} m).</source>
-      <translation>Die Kontrollpunkte sind ungleich verteilt: Das leerste Viertel des Geländes enthält {least:.0f} % davon (NSSDA empfiehlt 20 % oder mehr), und {near} liegen näher beieinander als ein Zehntel der Diagonale des Geländes ({distance:.0f} m).</translation>
+      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more). Nearer to another one than a tenth of the site's diagonal ({distance:.0f} m): {near}.</source>
+      <translation>Die Kontrollpunkte sind ungleich verteilt: Das leerste Viertel des Geländes enthält {least:.0f} % von ihnen (NSSDA rät zu 20 % oder mehr). Näher an einem anderen als ein Zehntel der Diagonale des Geländes ({distance:.0f} m): {near}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -6048,11 +6058,6 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} Höhen sind zu wenige, um Neigungen und Ausrundungen einzupassen; es braucht mindestens {least}. Nehmen Sie einen kleineren Abstand oder einen längeren Teil der Linie.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>{count} more rejected lines are in the table of rejects.</source>
-      <translation>{count} weitere verworfene Zeilen stehen in der Tabelle der verworfenen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />

@@ -532,11 +532,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/report/check_sections.py" />
-      <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/quality/overrides.py" />
       <source>By hand {count} points are flagged or no longer flagged, the first in line {line}.</source>
       <translation type="unfinished" />
@@ -1332,6 +1327,11 @@
     <message>
       <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Further rejected lines, in the table of rejects: {count}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2145,6 +2145,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there is one. What it shows is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Note</source>
@@ -2449,6 +2454,11 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3035,7 +3045,7 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal ({distance:.0f} m).</source>
+      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more). Nearer to another one than a tenth of the site's diagonal ({distance:.0f} m): {near}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6047,11 +6057,6 @@
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>{count} more rejected lines are in the table of rejects.</source>
       <translation type="unfinished" />
     </message>
     <message>

@@ -532,11 +532,6 @@
       <translation>A mano, el punto de la línea {line}, que las comprobaciones admitieron, está fuera de la superficie.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/check_sections.py" />
-      <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
-      <translation>A mano, {changed} puntos tienen un estado distinto del que les dieron las comprobaciones; {same} decisiones coinciden con ellas.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/overrides.py" />
       <source>By hand {count} points are flagged or no longer flagged, the first in line {line}.</source>
       <translation>A mano, {count} puntos se han marcado o desmarcado, el primero en la línea {line}.</translation>
@@ -1333,6 +1328,11 @@
       <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>De {source} a {target} la mejor operación necesita {grids}, no instalado aquí: '{best}' (precisión {best_accuracy}). Instale el archivo o acepte por su nombre la operación que se puede usar (precisión {accuracy}): '{name}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Further rejected lines, in the table of rejects: {count}.</source>
+      <translation>Otras líneas rechazadas, en la tabla de rechazos: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2145,6 +2145,11 @@
       <translation>No ensayado según FGDC-STD-007.3-1998: pide {needed} puntos de comprobación y hay {count}. Lo que muestran es 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there is one. What it shows is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>No ensayado según FGDC-STD-007.3-1998: pide {needed} puntos de comprobación y hay uno. Lo que muestra es 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Note</source>
@@ -2450,6 +2455,11 @@
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Puntos aún usados</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
+      <translation>Puntos que a mano tienen otro estado que el que dieron las comprobaciones: {changed}. Decisiones que concuerdan con las comprobaciones: {same}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3035,8 +3045,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal ({distance:.0f} m).</source>
-      <translation>Los puntos de comprobación están repartidos de forma desigual: el cuadrante más vacío de la obra contiene el {least:.0f} % de ellos (NSSDA sugiere el 20 % o más), y {near} están más cerca de otro que una décima parte de la diagonal de la obra ({distance:.0f} m).</translation>
+      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more). Nearer to another one than a tenth of the site's diagonal ({distance:.0f} m): {near}.</source>
+      <translation>Los puntos de comprobación están mal repartidos: el cuarto más vacío de la obra contiene el {least:.0f} % (la NSSDA sugiere el 20 % o más). Más cerca de otro que una décima parte de la diagonal de la obra ({distance:.0f} m): {near}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -6048,11 +6058,6 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} cotas son demasiado pocas para ajustarles rasantes y acuerdos verticales; se necesitan al menos {least}. Tome una separación menor o una parte más larga de la línea.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>{count} more rejected lines are in the table of rejects.</source>
-      <translation>{count} líneas rechazadas más están en la tabla de rechazos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />

@@ -532,11 +532,6 @@
       <translation>À la main, le point de la ligne {line}, admis par les contrôles, est hors de la surface.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/report/check_sections.py" />
-      <source>By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.</source>
-      <translation>À la main, {changed} points ont un autre statut que celui donné par les contrôles ; {same} décisions concordent avec eux.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/quality/overrides.py" />
       <source>By hand {count} points are flagged or no longer flagged, the first in line {line}.</source>
       <translation>À la main, {count} points sont signalés ou ne le sont plus, le premier à la ligne {line}.</translation>
@@ -1333,6 +1328,11 @@
       <location filename="../plugin/core/georeference/operations.py" />
       <source>From {source} to {target} the best operation needs {grids}, not installed here: '{best}' (accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used (accuracy {accuracy}): '{name}'.</source>
       <translation>De {source} à {target}, la meilleure opération demande {grids}, non installé ici : '{best}' (précision {best_accuracy}). Installez le fichier, ou acceptez par son nom l'opération utilisable (précision {accuracy}) : '{name}'.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>Further rejected lines, in the table of rejects: {count}.</source>
+      <translation>Autres lignes rejetées, dans la table des rejets : {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2145,6 +2145,11 @@
       <translation>Non testé selon FGDC-STD-007.3-1998 : il faut {needed} points de contrôle et il y en a {count}. Ce qu'ils montrent : 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/accuracy.py" />
+      <source>Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there is one. What it shows is 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</source>
+      <translation>Non testé selon FGDC-STD-007.3-1998 : il faut {needed} points de contrôle et il n'y en a qu'un. Ce qu'il montre : 1.9600 × RMSEz = {accuracy:.3f} {symbol}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>Note</source>
@@ -2450,6 +2455,11 @@
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Points encore utilisés</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
+      <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
+      <translation>Points dont le statut à la main diffère de celui des contrôles : {changed}. Décisions qui concordent avec les contrôles : {same}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3035,8 +3045,8 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
-      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal ({distance:.0f} m).</source>
-      <translation>Les points de contrôle sont répartis inégalement : le quart le plus vide du site en contient {least:.0f} % (NSSDA suggère 20 % ou plus), et {near} sont plus près d'un autre que le dixième de la diagonale du site ({distance:.0f} m).</translation>
+      <source>The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA suggests 20 % or more). Nearer to another one than a tenth of the site's diagonal ({distance:.0f} m): {near}.</source>
+      <translation>Les points de contrôle sont mal répartis : le quart le plus vide du site en contient {least:.0f} % (la NSSDA suggère 20 % ou plus). Plus près d'un autre que le dixième de la diagonale du site ({distance:.0f} m) : {near}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -6048,11 +6058,6 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} heights are too few to fit grades and vertical curves to; at least {least} are needed. Take a shorter spacing or a longer part of the line.</source>
       <translation>{count} altitudes sont trop peu pour y ajuster des pentes et des raccordements verticaux ; il en faut au moins {least}. Prenez un espacement plus court ou une partie plus longue de la ligne.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/input_sections.py" />
-      <source>{count} more rejected lines are in the table of rejects.</source>
-      <translation>{count} autres lignes rejetées sont dans le tableau des rejets.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />

@@ -27,7 +27,7 @@ from .parameters import chosen_source, chosen_unit, core_crs, number, optional_n
 from .sinks import counted
 from .styles import WALK, dress_vector
 from .trustlayers import walk_counts, walk_fields, write_walk
-from .versions import LINE, LINE_SOURCE, POLYGON_GEOMETRY, POLYGON_SOURCE, WHOLE_NUMBER
+from .versions import LINE, LINE_SOURCE, NO_CHECK, POLYGON_GEOMETRY, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -245,7 +245,7 @@ class PlanWalk(HummockAlgorithm):
 
 def _rings(source: Any, metres: float, progress: Progress) -> List[np.ndarray]:
     """All rings (k, 2) of the layer, metres. Polygons that overlap are joined first."""
-    features = counted(source.getFeatures(QgsFeatureRequest()), source.featureCount(), progress)
+    features = counted(source.getFeatures(QgsFeatureRequest(), NO_CHECK), source.featureCount(), progress)
     shapes = [feature.geometry() for feature in features if not feature.geometry().isNull()]
     # An outline that crosses itself, as one drawn by hand may, is taken for what it encloses.
     shapes = [shape if shape.isGeosValid() else shape.makeValid() for shape in shapes]

@@ -8,6 +8,7 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from pyproj import CRS
 from scipy import stats
 
 from plugin.core.linework.codes import default_code_table
@@ -26,6 +27,7 @@ from plugin.core.quality.check_points import (
     SAME_RECEIVER,
     Cover,
     check_shots,
+    checks_from_points,
     pair_by_name,
 )
 from plugin.core.quality.check_points import (
@@ -345,3 +347,25 @@ def test_a_survey_without_check_shots():
         check_shots(make_points([0.0], [0.0], [0.0], source="walk.csv"))
     assert caught.value.code == NO_CHECK_SHOTS.code
     assert "walk.csv" in str(caught.value)
+
+
+def test_the_statement_is_in_the_unit_of_the_heights():
+    """In feet where the coordinates are (FGDC-STD-007.3-1998, from memory); the foot: NIST SP 811."""
+    foot = 1200 / 3937
+    corners = np.array([(0, 0, 100.0), (200, 0, 100.0), (0, 200, 100.0), (200, 200, 100.0)])
+    xyz = (corners + [900000, 200000, 0]) * foot
+    tin = build_surface(make_points(*xyz.T, crs=CRS.from_epsg(2263))).tin
+    east, north = (axis.ravel() for axis in np.meshgrid(np.linspace(15, 185, 5), np.linspace(15, 185, 4)))
+    up = np.where(np.arange(20) % 2, 100.1, 99.9)
+    shots = make_points(
+        (east + 900000) * foot, (north + 200000) * foot, up * foot, sigma_v=np.full(20, 0.01 * foot), crs=tin.crs
+    )
+    found = accuracy_statement(tin, checks_from_points(shots, ["hard"] * 20))
+    assert str(found.statements[0]) == (
+        "Tested 0.196 U.S. survey feet vertical accuracy at 95 % confidence level (FGDC-STD-007.3-1998; 20 check "
+        "points, RMSEz 0.100 ftUS)."
+    )
+    one = accuracy_statement(tin, checks_from_points(shots.select(np.arange(20) < 1), ["hard"]))
+    assert "asks for 20 check points and there is one. What it shows is 1.9600 × RMSEz = 0.196 ftUS." in str(
+        one.statements[0]
+    )

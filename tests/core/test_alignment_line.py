@@ -142,7 +142,7 @@ def test_a_line_that_meets_itself_is_told():
     touch = line.touches[0]
     assert (touch.first, touch.second) == (pytest.approx(10), pytest.approx(50))
     np.testing.assert_allclose(touch.xy, [10, 0])
-    assert "meets itself 1 times, first at stations 0+010.00 and 0+050.00" in str(line.messages[0])
+    assert "meets itself once, at stations 0+010.00 and 0+050.00" in str(line.messages[0])
     assert line.locate([[10.0, 0.0]])[0][0] == pytest.approx(10)  # the lower of two stations
     closed = make_alignment([[0, 0], [20, 0], [20, 10], [0, 10], [0, 0]])
     assert [(t.first, t.second) for t in closed.touches] == [(0, 60)]

@@ -411,7 +411,7 @@ def test_points_are_matched_by_name(tmp_path):
     assert [str(one) for one in match.messages] == [
         "Control point 'A' was surveyed 2 times; the mean is used, the farthest in plan is 10.0 mm from it, in height "
         "20.0 mm.",
-        "1 control point(s) were not surveyed, and are not used: D.",
+        "A control point was not surveyed, and is not used: D.",
     ]
     with pytest.raises(SurveyError) as refused:
         match_control(points.select(np.array([4])), control)

@@ -206,7 +206,7 @@ def test_a_position_that_has_no_counterpart_names_its_line():
         transform_geographic(
             [11.0, np.nan], [48.0, 48.0], [0.0, 0.0], CRS(4258), CRS(25832), file="a.csv", lines=np.array([2, 3])
         )
-    assert str(refused.value).startswith("a.csv line 3: 1 position(s)")
+    assert str(refused.value).startswith("a.csv line 3: this position cannot be transformed")
 
 
 def test_points_on_a_local_grid_cannot_be_transformed():
@@ -286,7 +286,7 @@ def test_a_published_geoid_height():
 def test_points_off_the_grid_are_refused(plane_grid):
     with pytest.raises(SurveyError) as refused:
         orthometric_heights(site([11.0, 9.0], [48.0, 48.0]), GridSeparation(plane_grid))
-    assert str(refused.value).startswith("s.csv line 3: 1 point(s) lie outside the geoid grid plane.gtx")
+    assert str(refused.value).startswith("s.csv line 3: this point lies outside the geoid grid plane.gtx")
 
 
 def test_files_that_are_no_grid_are_refused(tmp_path, plane_grid):

@@ -8,6 +8,9 @@ import numpy as np
 import pytest
 from test_job import hill, run, write
 
+from plugin.core.points.decisions import read_decisions
+from plugin.core.quality.tolerances import TOPOGRAPHIC, read_tolerances
+
 
 def text_of(report):
     html = re.sub(r'src="[^"]*"', "", report.read_text(encoding="utf-8"))
@@ -154,7 +157,7 @@ def test_the_hand_wins_and_is_reported(checked):
     differ = [line for line in plain if plain[line]["status"] != hand[line]["status"]]
     assert differ == [20, 1822]
     text = text_of(checked / "hand" / "report.html")
-    assert "By hand 2 points have another status than the checks gave them; 1 decisions agree with them." in text
+    assert "another status by hand than the checks gave them: 2. Decisions that agree with the checks: 1." in text
     assert re.search(r"1822 rejected pole lifted or its height wrong used decided by hand", text)
 
 
@@ -182,6 +185,24 @@ def test_tolerances_can_be_ones_own(tmp_path, capsys):
     assert run(survey, tmp_path / "none", *given, "other", check=True) == 2
     assert "strict, mild" in capsys.readouterr().err.splitlines()[-1]
     assert run(survey, tmp_path / "none", "--check", "--tolerances", check=True) == 2
+
+
+def test_tolerances_of_a_run_are_written_and_taken_again(checked, tmp_path):
+    sets = checked / "plain" / "tolerances.json"
+    assert read_tolerances(sets) == (TOPOGRAPHIC,)
+    assert "tolerances.json" in text_of(checked / "plain" / "report.html")
+    survey = write(tmp_path / "hill.csv", hill())
+    assert run(survey, tmp_path / "out", "--tolerances", str(sets), "--check", "topographic", check=True) == 0
+
+
+def test_a_status_edited_in_the_points_is_a_decision(checked, tmp_path):
+    rows = (checked / "plain" / "points.csv").read_text(encoding="utf-8").splitlines()
+    place = next(i for i, row in enumerate(rows) if row.startswith("1822,"))
+    rows[place] = rows[place].replace(",rejected,pole_height,", ",used,pole_height,", 1)
+    edited = tmp_path / "edited.csv"
+    edited.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    taken = read_decisions(edited)
+    assert (taken.line.tolist(), taken.status.tolist()) == ([1822], [0])
 
 
 def test_without_checks_the_report_says_so(tmp_path):

@@ -67,6 +67,14 @@ def test_the_taught_sentence(log):
     assert summed.geographic.heights is HeightKind.ELLIPSOIDAL
 
 
+def test_the_age_of_the_correction_is_read(log):
+    """Field 13 of GGA, field 11 of GNS (NMEA 0183 as commonly described)."""
+    assert "age" not in read_nmea(log(TAUGHT)).points.extra
+    gga = sentence("GPGGA,123519,4807.038,N,01131.000,E,4,08,0.9,545.4,M,46.9,M,2.5,0120")
+    gns = sentence("GNGNS,123520,4807.038,N,01131.000,E,RR,08,0.9,545.4,46.9,3.0,0120")
+    assert read_nmea(log(gga, gns)).points.extra["age"].tolist() == [2.5, 3.0]
+
+
 def test_the_sentence_maker_makes_the_taught_checksum():
     assert sentence(TAUGHT[1:-3]) == TAUGHT
 

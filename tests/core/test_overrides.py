@@ -212,3 +212,27 @@ def test_a_million_points_take_seconds():
     _, report = with_overrides(points, hand)
     assert time.process_time() - begun < 10
     assert len(report) + report.confirmed == 10_000
+
+
+def test_the_table_of_checked_points_holds_only_what_a_hand_changed(tmp_path):
+    """A status edited in points.csv is a decision; what the checks said and nobody touched is none."""
+    points = checked([USED, REJECTED, FLAGGED, USED], [0, Reason.NO_FIX, Reason.PDOP, 0])
+    told, _ = with_overrides(points, decisions())
+    file = tmp_path / "points.csv"
+    write_points(told, file)
+    assert len(read_decisions(file)) == 0
+    rows = file.read_text(encoding="utf-8").splitlines()
+    rows[2] = rows[2].replace(",rejected,no_fix,", ",used,no_fix,", 1)
+    rows[4] = rows[4].replace(",used,,", ",Rejected,tilt,", 1)
+    for delimiter in ",;\t":
+        file.write_text("\n".join(row.replace(",", delimiter) for row in rows) + "\n", encoding="utf-8-sig")
+        read = read_decisions(file)
+        assert read.line.tolist() == [3, 5]
+        assert read.status.tolist() == [USED, REJECTED]
+        assert read.reasons.tolist() == [int(Reason.BY_HAND), int(Reason.TILT)]
+    again, report = with_overrides(points, read)
+    assert again.status.tolist() == [USED, USED, FLAGGED, REJECTED]
+    assert report.line.tolist() == [3, 5]
+    rows[1] = rows[1].replace(",used,,", ",,,", 1)
+    file.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    assert read_decisions(file).line.tolist() == [3, 5], "an emptied cell decides nothing"

@@ -278,3 +278,15 @@ def test_a_closing_corner_makes_no_difference():
     closed = np.vstack([RECTANGLE, RECTANGLE[:1]])
     one, other = (plan_walk([ring], WalkOptions(spacing=6)) for ring in (RECTANGLE, closed))
     assert (one.distance, one.points, one.turns) == (other.distance, other.points, other.turns)
+
+
+def test_an_area_smaller_than_a_pass_is_its_perimeter_or_nothing():
+    small = np.array([(0, 0), (3, 0), (3, 2), (0, 2)], float)
+    plan = plan_walk([small], WalkOptions(interval=0.25))
+    assert [line.use for line in plan.lines] == [LineUse.PERIMETER]
+    assert plan.distance == pytest.approx(10.0)
+    assert [each.text.code for each in plan.messages][-1] == "plan.only_perimeter"
+    with pytest.raises(SurveyError) as caught:
+        plan_walk([small / 10], WalkOptions(interval=0.25, perimeter=False))
+    assert caught.value.code == "plan.too_small"
+    assert "0.5 m" in str(caught.value)

@@ -111,6 +111,42 @@ def test_tolerances_written_can_be_changed_and_given_back(run: Any, checked: Dic
     assert "mine.json" in message_of(run, "checksurvey", **given)
 
 
+def test_a_slip_in_the_status_leaves_what_the_checks_said(run: Any, checked: Dict[str, Any], tmp_path: Path) -> None:
+    """A mistyped or emptied status must not bring a rejected point into the surface."""
+    from qgis.core import edit
+
+    copy = tmp_path / "slip.gpkg"
+    copy.write_bytes(Path(checked["OUTPUT"]).read_bytes())
+    layer = layer_of(copy)
+    rows = rows_of(layer)
+    out = [line for line, row in rows.items() if row["reason"] == "pole_height"][:3]
+    with edit(layer):
+        for line, status in zip(out, ("usd", "", None)):
+            layer.changeAttributeValue(rows[line].id(), layer.fields().indexFromName("status"), status)
+    listener = Listener()
+    again = run("checksurvey", listener, INPUT=layer, OUTPUT="TEMPORARY_OUTPUT", FINDINGS=None)
+    assert again["BY_HAND"] == 0
+    assert {rows_of(again["OUTPUT"])[line]["status"] for line in out} == {"rejected"}
+    assert [text for text in listener.warnings if "left as checked: 1" in text]
+    built = run("buildsurface", INPUT=layer, OUTPUT=str(tmp_path / "s.2dm"))
+    assert built["POINTS_USED"] == checked["USED"] + checked["FLAGGED"]
+    assert "fid" not in " ".join(field.name() for field in again["OUTPUT"].fields())
+
+
+def test_runs_are_told_against_what_the_receiver_claims(run: Any, checked: Dict[str, Any]) -> None:
+    listener = Listener()
+    given = {"OUTPUT": "TEMPORARY_OUTPUT", "FINDINGS": None, "RUNS": "TEMPORARY_OUTPUT"}
+    runs = list(run("checksurvey", listener, INPUT=checked["OUTPUT"], **given)["RUNS"].getFeatures())
+    met = [row for row in runs if row["places_met"] >= 3]
+    assert len(runs) > len(met) > 5
+    assert all(row["low_mm"] < row["sigma_mm"] < row["high_mm"] for row in met)
+    # The generator's noise is 14 mm; the interval of 19 in 20 runs or so holds it.
+    assert np.mean([row["low_mm"] < 14 < row["high_mm"] for row in met]) > 0.8
+    for row in met:
+        assert row["claim"] == ("agrees" if row["low_mm"] <= row["claimed_mm"] <= row["high_mm"] else "outside")
+    assert any(f"3 places or more: {len(met)} of {len(runs)}" in text for text in listener.infos)
+
+
 # Coverage
 
 
@@ -168,6 +204,11 @@ def test_level_ground_supports_what_its_noise_does(run: Any, gap: Dict[str, str]
     # RMSEz = interval / 3 (ASPRS 2014, annex B); 2/3 of the variance of 10 mm: 3 x 8.2 mm, so 25 mm.
     found = run("coverage", **gap, OUTPUT="TEMPORARY_OUTPUT", CIRCLES=None, LONG=None)
     assert found["INTERVAL"] == pytest.approx(0.025)
+    # 3 x 0.816 x 40 mm = 98 mm: found in the survey, it counts in place of the claim.
+    listener = Listener()
+    found = run("coverage", listener, **gap, SIGMA=0.04, OUTPUT="TEMPORARY_OUTPUT", CIRCLES=None, LONG=None)
+    assert found["INTERVAL"] == pytest.approx(0.1)
+    assert any("from repeated ground" in text for text in listener.infos)
 
 
 def test_places_as_way_points_are_where_the_layer_has_them(run: Any, gap: Dict[str, str], tmp_path: Path) -> None:
@@ -331,6 +372,29 @@ def test_plan_stays_out_of_holes_and_finer_contours_need_more(run: Any) -> None:
     assert found[0.25]["INTERVAL"] <= 0.25
 
 
+def test_plan_of_an_outline_that_crosses_itself_covers_what_it_encloses(run: Any) -> None:
+    bow = area([(0, 0), (60, 60), (60, 0), (0, 60)])
+    found = run("walkingplan", INPUT=bow, WANTED=2, VALUE=5.0, OUTPUT="TEMPORARY_OUTPUT")
+    halves = next(bow.getFeatures()).geometry().makeValid()
+    assert halves.area() == pytest.approx(1800.0)
+    for line in found["OUTPUT"].getFeatures():
+        out = line.geometry().difference(halves.buffer(1e-6, 4))
+        assert line["use"] == "link" or out.isEmpty() or out.length() < 1e-4
+    assert found["POINT_COUNT"] > 1800 / 5 / 0.5
+
+
+def test_plan_of_a_small_area_says_what_there_is(run: Any) -> None:
+    listener = Listener()
+    small = area([(0, 0), (3, 0), (3, 2), (0, 2)])
+    found = run("walkingplan", listener, INPUT=small, OUTPUT="TEMPORARY_OUTPUT")
+    assert [line["use"] for line in found["OUTPUT"].getFeatures()] == ["perimeter"]
+    assert "Perimeter: 10 m (lines: 1)" in listener.infos
+    assert not any(text.startswith(("Passes", "Cross", "Links")) for text in listener.infos)
+    assert any("its perimeter is all there is to walk" in text for text in listener.infos)
+    assert any(text.startswith("To walk: 10 m, 1 min.") for text in listener.infos)
+    assert any(text.startswith("Height error to expect: 0.017 m") for text in listener.infos)
+
+
 def test_plan_in_feet_is_the_same_walk(run: Any) -> None:
     foot = 1200.0 / 3937.0  # NIST SP 811
     metre = run("walkingplan", INPUT=area(FIELD), WANTED=2, VALUE=10.0, OUTPUT="TEMPORARY_OUTPUT")
@@ -365,6 +429,57 @@ def test_styles_load(application: Any, qml: str) -> None:
     apply_qml(layer, f"{qml}.qml")
     assert layer.renderer().dump() != plain
     assert layer.mapTipTemplate()
+
+
+def tips_of(layer: Any) -> List[str]:
+    from qgis.core import QgsExpression, QgsExpressionContext, QgsExpressionContextUtils
+
+    context = QgsExpressionContext(QgsExpressionContextUtils.globalProjectLayerScopes(layer))
+    tips = []
+    for feature in layer.getFeatures():
+        context.setFeature(feature)
+        tips.append(QgsExpression.replaceExpressionText(layer.mapTipTemplate(), context))
+    return tips
+
+
+def test_map_tips_say_what_their_numbers_are(run: Any, gap: Dict[str, str], checked: Dict[str, Any]) -> None:
+    from plugin.processing import styles
+
+    found = run("coverage", **gap, MAX_RADIUS=2.0, OUTPUT="TEMPORARY_OUTPUT", CIRCLES="TEMPORARY_OUTPUT",
+                LONG="TEMPORARY_OUTPUT")  # fmt: skip
+    texts = [shot(3, 3, 50.01), shot(7, 3, 49.99), shot(90, 90, 50.0)]
+    checks = run("accuracystatement", INPUT=gap["INPUT"], OUTPUT="TEMPORARY_OUTPUT", HTML=None,
+                 CHECKS=memory_layer("PointZ", texts, "EPSG:25832", "shots"))["OUTPUT"]  # fmt: skip
+    walk = run("walkingplan", INPUT=area(FIELD), OUTPUT="TEMPORARY_OUTPUT")["OUTPUT"]
+    begins = {}
+    for layer, qml in (
+        (found["CIRCLES"], styles.CIRCLES), (found["LONG"], styles.LONG_TRIANGLES), (found["OUTPUT"], styles.PLACES),
+        (checks, styles.CHECK_POINTS), (walk, styles.WALK), (layer_of(checked["FINDINGS"]), styles.SURVEY_FINDINGS),
+    ):  # fmt: skip
+        styles.apply_qml(layer, qml)
+        tips = tips_of(layer)
+        assert not any("[%" in tip or "{" in tip for tip in tips)
+        begins[qml] = tips
+    assert begins[styles.CIRCLES][0].startswith("<b>Circle 1</b><br>Nothing was measured within 6.")
+    assert "Triangle with an edge of" in begins[styles.LONG_TRIANGLES][0]
+    assert begins[styles.PLACES][0].startswith("<b>W001</b><br>Walk here again")
+    assert [tip.split("<br>")[1] for tip in begins[styles.CHECK_POINTS]] == [
+        "The surface lies 10 mm below the check point.",
+        "The surface lies 10 mm above the check point.",
+        "Outside the surface",
+    ]
+    assert begins[styles.WALK][0] == "1: Perimeter <b>B01</b><br>280 m long, 280 m walked at its end"
+    assert any(tip.startswith("<b>Rejected (not in the surface)</b><br>") for tip in begins[styles.SURVEY_FINDINGS])
+
+
+def test_a_status_is_chosen_from_a_list(chain: Dict[str, Any]) -> None:
+    from plugin.processing.styles import POINTS, apply_qml
+
+    layer = layer_of(chain["points"]["OUTPUT"])
+    apply_qml(layer, POINTS)
+    setup = layer.editorWidgetSetup(layer.fields().indexFromName("status"))
+    assert setup.type() == "ValueMap"
+    assert [word for each in setup.config()["map"] for word in each.values()] == ["used", "flagged", "rejected"]
 
 
 def test_map_tip_tells_the_reason_in_words(run: Any, chain: Dict[str, Any]) -> None:

@@ -104,6 +104,8 @@ _FILES_SHOWN = 6
 CHECK_STATUS = "check_status"
 CHECK_REASON = "check_reason"
 _DELIMITERS = ",;\t"
+#: What the code of a point says after the checks; no hand.
+_BY_CODE = {"check_shot", "not_ground"}
 
 STATUS_WORDS: Dict[str, Status] = {status.name.lower(): status for status in Status}
 #: Single reasons by their word; :func:`words_of_reasons` and :func:`reasons_of_words` go between both.
@@ -187,8 +189,11 @@ def _delimiter(header: str) -> str:
 
 
 def _by_hand(cells: Dict[str, str]) -> bool:
-    """Whether a row of checked points differs from what the checks said; a reason that is theirs becomes empty."""
-    if not cells["status"]:
+    """Whether a row of checked points differs from what the checks said; a reason that is theirs becomes empty.
+
+    Neither what the code of a point says nor an empty status is a decision.
+    """
+    if not cells["status"] or set(cells["reason"].lower().split("+")) <= _BY_CODE:
         return False
     same = cells["status"].lower() == (cells[CHECK_STATUS].lower() or "used")
     theirs = cells["reason"].lower() == cells.get(CHECK_REASON, "").lower()

@@ -70,6 +70,11 @@ NSSDA_TOO_FEW = Text(
         "Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there are {count}. What they show is "
         "1.9600 × RMSEz = {accuracy:.3f} {symbol}.",
     ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "Not tested by FGDC-STD-007.3-1998: it asks for {needed} check points and there is one. What it shows is "
+        "1.9600 × RMSEz = {accuracy:.3f} {symbol}.",
+    ),
 )
 INTERNAL = Text(
     "accuracy.internal",
@@ -197,8 +202,7 @@ UNEVEN = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "The check points are spread unevenly: the emptiest quarter of the site holds {least:.0f} % of them (NSSDA "
-        "suggests 20 % or more), and {near} are nearer to another one than a tenth of the site's diagonal "
-        "({distance:.0f} m).",
+        "suggests 20 % or more). Nearer to another one than a tenth of the site's diagonal ({distance:.0f} m): {near}.",
     ),
 )
 

@@ -101,7 +101,8 @@ def _overrides(report: Optional[OverrideReport], words: Words) -> str:
         return ""
     text = QT_TRANSLATE_NOOP(
         "core",
-        "By hand {changed} points have another status than the checks gave them; {same} decisions agree with them.",
+        "Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the "
+        "checks: {same}.",
     )
     said = markup.paragraph(words(text, changed=number(len(report)), same=number(report.confirmed)))
     rows = [

@@ -150,7 +150,7 @@ def _rejects_table(result: JobResult, say: Words) -> str:
         return markup.paragraph(say(QT_TRANSLATE_NOOP("core", "No line was rejected.")))
     sources = [] if rejects.source is None else rejects.source.tolist()
     rows = [
-        (*sources[i : i + 1], number(int(rejects.line[i])), say_message(rejects.reason[i], say), rejects.text[i][:120])
+        (*sources[i : i + 1], str(rejects.line[i]), say_message(rejects.reason[i], say), rejects.text[i][:120])
         for i in range(min(count, _REJECTS_SHOWN))
     ]
     html = markup.table(
@@ -165,7 +165,7 @@ def _rejects_table(result: JobResult, say: Words) -> str:
         "wnwt" if sources else "nwt",
     )
     if count > _REJECTS_SHOWN:
-        more = QT_TRANSLATE_NOOP("core", "{count} more rejected lines are in the table of rejects.")
+        more = QT_TRANSLATE_NOOP("core", "Further rejected lines, in the table of rejects: {count}.")
         html += markup.paragraph(say(more, count=number(count - _REJECTS_SHOWN)))
     return html
 

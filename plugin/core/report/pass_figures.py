@@ -16,7 +16,7 @@ from ..points.pointset import PointSet, Reason, Status
 from ..surface.locate import heights_at
 from ..surface.tin import Tin
 from .drawing import ORANGE, PURPLE, STYLE, TEAL, Picture, png
-from .labels import Words, number
+from .labels import Words
 from .remarks import REASONS
 
 ALONG = QT_TRANSLATE_NOOP("core", "Distance along the pass ({unit})")
@@ -107,7 +107,7 @@ def _draw_place(axes: Any, points: PointSet, tin: Tin, place: Place, words: Word
         axes.scatter(along[own], points.height[shown][own] / rise, zorder=3, label=words(name), **style)
     lines = points.source_line[place.faults]
     text = LINE if len(lines) == 1 else LINES
-    said = words(text, first=number(int(lines[0])), last=number(int(lines[-1])), reason=_reason(points, place, words))
+    said = words(text, first=int(lines[0]), last=int(lines[-1]), reason=_reason(points, place, words))
     axes.set_title(said, loc="left", fontsize=7.5)
     axes.margins(x=0.02, y=0.12)
     low, high = axes.get_ylim()
