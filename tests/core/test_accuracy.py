@@ -353,7 +353,7 @@ def test_the_statement_is_in_the_unit_of_the_heights():
     """In feet where the coordinates are (FGDC-STD-007.3-1998, from memory); the foot: NIST SP 811."""
     foot = 1200 / 3937
     corners = np.array([(0, 0, 100.0), (200, 0, 100.0), (0, 200, 100.0), (200, 200, 100.0)])
-    xyz = (corners + [900000, 200000, 0]) * foot
+    xyz = (corners + np.array([900000, 200000, 0])) * foot
     tin = build_surface(make_points(*xyz.T, crs=CRS.from_epsg(2263))).tin
     east, north = (axis.ravel() for axis in np.meshgrid(np.linspace(15, 185, 5), np.linspace(15, 185, 4)))
     up = np.where(np.arange(20) % 2, 100.1, 99.9)
