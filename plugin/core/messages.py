@@ -7,13 +7,24 @@ the command line fills the English.
 
 from __future__ import annotations
 
+import string
 from dataclasses import dataclass, field
-from typing import Any, Callable, Dict, Mapping
+from typing import Any, Callable, Dict, Mapping, Sequence
 
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
     """Mark ``text`` for Qt's string extraction; returns it unchanged."""
     return text
+
+
+class Figure(str):
+    """A number as text, perhaps with its unit: whoever shows it may give it the decimal mark of the reader."""
+
+    __slots__ = ()
+
+
+#: Gives a number, or a :class:`Figure`, in the format asked for, its text.
+NumberFormat = Callable[[Any, str], str]
 
 
 @dataclass(frozen=True)
@@ -42,19 +53,37 @@ class Message:
     text: Text
     values: Mapping[str, Any] = field(default_factory=dict)
 
-    def say(self, translate: Callable[[str], str] = str) -> str:
-        """The sentence, in the language of ``translate`` (English by default)."""
+    def say(self, translate: Callable[[str], str] = str, number: NumberFormat = format) -> str:
+        """The sentence, in the language of ``translate`` (English by default), its numbers as ``number`` has them."""
         english = self.text.said_of(self.values.get("count"))
-        return translate(english).format(**{key: _said(value, translate) for key, value in self.values.items()})
+        values = {key: _said(value, translate, number) for key, value in self.values.items()}
+        return fill(translate(english), values, number)
 
     def __str__(self) -> str:
         return self.say()
 
 
-def _said(value: Any, translate: Callable[[str], str]) -> Any:
+def fill(text: str, values: Mapping[str, Any], number: NumberFormat = format) -> str:
+    """``text`` with its {named} gaps filled as :meth:`str.format` does, numbers by ``number``."""
+    return text.format(**values) if number is format else _Filler(number).vformat(text, (), values)
+
+
+class _Filler(string.Formatter):
+    def __init__(self, number: NumberFormat) -> None:
+        self._number = number
+
+    def format_field(self, value: Any, format_spec: str) -> Any:
+        shown = isinstance(value, (float, Figure)) or (bool(format_spec) and isinstance(value, int))
+        return self._number(value, format_spec) if shown else format(value, format_spec)
+
+    def get_value(self, key: Any, args: Sequence[Any], kwargs: Mapping[str, Any]) -> Any:
+        return kwargs[str(key)]
+
+
+def _said(value: Any, translate: Callable[[str], str], number: NumberFormat) -> Any:
     if isinstance(value, Text):
         return translate(value.english)
-    return value.say(translate) if isinstance(value, Message) else value
+    return value.say(translate, number) if isinstance(value, Message) else value
 
 
 def message(text: Text, **values: Any) -> Message:

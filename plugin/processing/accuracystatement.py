@@ -24,7 +24,7 @@ from ..core.quality.check_points import (
     pair_by_name,
 )
 from ..core.surface.tin import Tin
-from .algorithm import page_language, progress_of, report, say
+from .algorithm import page_language, progress_of, report, say, tell
 from .checksource import add_check_parameters, chosen_checks
 from .parameters import number, optional_number, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
@@ -126,15 +126,18 @@ class StateAccuracy(SurfaceAlgorithm):
         found = accuracy_statement(tin, checks, wanted_cm=wanted, pairs=pairs)
         progress(0.8, "layers")
         report(found.remarks, feedback)
-        told = [say(each) for each in found.statements]
-        for text in told:
-            feedback.pushInfo(text)
+        for each in found.statements:
+            feedback.pushInfo(tell(each))
         sink, place = self.parameterAsSink(
             parameters, "OUTPUT", context, comparison_fields(), POINT_Z, qgis_crs(tin.crs)
         )
         write_comparison(found.comparison, tin.crs, sink)
         dress_vector(context, place, CHECK_POINTS)
-        results: Dict[str, Any] = {"OUTPUT": place, "STATEMENT": "\n".join(told), **_numbers(found)}
+        results: Dict[str, Any] = {
+            "OUTPUT": place,
+            "STATEMENT": "\n".join(say(each) for each in found.statements),
+            **_numbers(found),
+        }
         path = self.parameterAsFileOutput(parameters, "HTML", context)
         if path:
             from ..core.report.accuracy_page import write_accuracy  # brings matplotlib, for which QGIS need not wait

@@ -22,6 +22,7 @@ from qgis.PyQt.QtGui import QIcon
 
 from ..core.messages import Message, SurveyError
 from ..core.progress import Cancelled, Progress
+from .localnumbers import local_number
 from .versions import ADVANCED, INFO
 from .wholefiles import WholeFiles
 
@@ -115,7 +116,7 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
             feedback.pushInfo(translate("hummock", "Cancelled: there is no result."))
             return {}
         except SurveyError as error:
-            raise QgsProcessingException(say(error.message)) from None
+            raise QgsProcessingException(tell(error.message)) from None
         except QgsProcessingException:
             raise
         except MemoryError:
@@ -173,8 +174,19 @@ def page_language() -> Tuple[Callable[[str], str], str]:
 
 
 def say(message: Message) -> str:
-    """A message of the core in QGIS's language, its options named as the parameters of the toolbox."""
-    text = message.say(translate_core)
+    """A message of the core in QGIS's language, its options named as the parameters of the toolbox.
+
+    For files and results; :func:`tell` is for the screen.
+    """
+    return _with_labels(message.say(translate_core))
+
+
+def tell(message: Message) -> str:
+    """As :func:`say`, but numbers as the user's locale has them."""
+    return _with_labels(message.say(translate_core, local_number))
+
+
+def _with_labels(text: str) -> str:
     return re.sub(r"--([a-z]+(?:-[a-z]+)*)", lambda option: _parameter_label(option.group(1)), text)
 
 
@@ -212,7 +224,7 @@ def unexpected(error: Exception) -> str:
 def report(messages: Iterable[Message], feedback: QgsProcessingFeedback) -> None:
     """Tells the user what the core has to say about its result."""
     for message in messages:
-        feedback.pushWarning(say(message))
+        feedback.pushWarning(tell(message))
 
 
 def progress_of(feedback: QgsProcessingFeedback) -> Progress:

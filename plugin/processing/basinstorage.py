@@ -21,6 +21,7 @@ from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
 from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty
 from .depthstyles import dress_depths, dress_places
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -124,9 +125,15 @@ class BasinStorage(SurfaceAlgorithm):
         curve = basin.storage.curve
         pit, spill = (float(heights_to_crs_units(stage.level, tin.crs)) for stage in (curve[0], curve[-1]))
         feedback.pushInfo(
-            translate(
-                "hummock", "It holds {volume:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m², filled to {spill:.3f}."
-            ).format(volume=curve[-1].volume, half=basin.doubt.half_95, area=curve[-1].area, spill=spill)
+            shown(
+                translate(
+                    "hummock", "It holds {volume:.2f} ± {half:.2f} m³ (95 %) on {area:.1f} m², filled to {spill:.3f}."
+                ),
+                volume=curve[-1].volume,
+                half=basin.doubt.half_95,
+                area=curve[-1].area,
+                spill=spill,
+            )
         )
         results: Dict[str, Any] = {
             "CAPACITY": curve[-1].volume,

@@ -32,6 +32,7 @@ from .buildfaces import add_face_parameters, read_faces
 from .codeoptions import add_convention_parameters, read_convention
 from .drawnsource import read_drawn
 from .layers import line_fields, triangle_fields, write_lines, write_triangles
+from .localnumbers import shown
 from .parameters import (
     chosen_code_table,
     chosen_source,
@@ -388,7 +389,10 @@ class BuildSurface(HummockAlgorithm):
             )
         )
         feedback.pushInfo(
-            translate("hummock", "Plan area {area:.1f} m², heights {low:.3f} m to {high:.3f} m.").format(
-                area=surface.tin.plan_area, low=low, high=high
+            shown(
+                translate("hummock", "Plan area {area:.1f} m², heights {low:.3f} m to {high:.3f} m."),
+                area=surface.tin.plan_area,
+                low=low,
+                high=high,
             )
         )

@@ -18,7 +18,8 @@ from ..core.alignment.study import RoadOptions, RoadStudy, study_road
 from ..core.alignment.verdicts import Verdict
 from ..core.progress import part
 from ..core.surface.tin import Tin
-from .algorithm import page_language, progress_of, report, say
+from .algorithm import page_language, progress_of, report, tell
+from .localnumbers import shown
 from .parameters import given_file, number, qgis_crs, tables
 from .roadinput import RoadAlgorithm
 from .roadlayers import (
@@ -178,7 +179,7 @@ class CheckLine(RoadAlgorithm):
             results["SAVE_RULES"] = path
         _tell(study.checks, feedback)
         for caution in study.checks.messages:
-            feedback.pushInfo(say(caution))
+            feedback.pushInfo(tell(caution))
         return {**results, **_counts(study.checks)}
 
     def _rules(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Tuple[Rule, ...]:
@@ -222,9 +223,11 @@ def _tell(checks: CheckResult, feedback: QgsProcessingFeedback) -> None:
     for rule in dict.fromkeys(each.rule for each in checks.stretches):
         length = checks.lengths(rule)
         feedback.pushInfo(
-            translate(
-                "hummock", "{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m."
-            ).format(
-                rule=rule.name, good=length[Verdict.PASS], bad=length[Verdict.FAIL], close=length[Verdict.TOO_CLOSE]
+            shown(
+                translate("hummock", "{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m."),
+                rule=rule.name,
+                good=length[Verdict.PASS],
+                bad=length[Verdict.FAIL],
+                close=length[Verdict.TOO_CLOSE],
             )
         )

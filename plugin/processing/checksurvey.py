@@ -31,9 +31,10 @@ from ..core.quality.tolerances import (
     read_tolerances,
     write_tolerances,
 )
-from .algorithm import HummockAlgorithm, progress_of, say
+from .algorithm import HummockAlgorithm, progress_of, tell
 from .checklayers import check_fields, run_fields, write_check, write_runs
 from .codeoptions import add_convention_parameters, read_convention
+from .localnumbers import shown
 from .parameters import chosen_code_table, chosen_source, code_table_file, code_table_help, given_file, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
 from .pointsource import add_code_field, add_height_field
@@ -253,7 +254,7 @@ def _noise(check: SurveyCheck) -> Dict[str, float]:
 def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessingFeedback) -> None:
     """The log: what was found, how heights repeat, where a hand overruled the checks."""
     for found in check.findings[:_TOLD]:
-        feedback.pushInfo(say(found.message))
+        feedback.pushInfo(tell(found.message))
     if len(check.findings) > _TOLD:
         feedback.pushInfo(
             translate("hummock", "More findings, all in the layer of findings: {count}.").format(
@@ -263,7 +264,7 @@ def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessing
     for text in _about_noise(check):
         feedback.pushInfo(text)
     for told in overrides.messages:
-        feedback.pushWarning(say(told))
+        feedback.pushWarning(tell(told))
 
 
 def _about_noise(check: SurveyCheck) -> List[str]:
@@ -272,15 +273,19 @@ def _about_noise(check: SurveyCheck) -> List[str]:
         return [translate("hummock", "There is no walk long enough to tell how heights repeat.")]
     if not noise.total > 0:
         return [
-            translate(
-                "hummock", "Noise from point to point {white:.1f} mm; no place was visited twice to tell more."
-            ).format(white=1000 * noise.white)
+            shown(
+                translate(
+                    "hummock", "Noise from point to point {white:.1f} mm; no place was visited twice to tell more."
+                ),
+                white=1000 * noise.white,
+            )
         ]
-    told = translate(
-        "hummock",
-        "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of "
-        "freedom, {places} places visited twice).",
-    ).format(
+    told = shown(
+        translate(
+            "hummock",
+            "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of "
+            "freedom, {places} places visited twice).",
+        ),
         total=1000 * noise.total,
         low=1000 * noise.low,
         high=1000 * noise.high,
@@ -295,7 +300,7 @@ def _about_claims(check: SurveyCheck) -> List[str]:
     claimed = claimed_sigma(check.points)
     if not claimed > 0:
         return []
-    told = [translate("hummock", "The receiver claims {claimed:.1f} mm.").format(claimed=1000 * claimed)]
+    told = [shown(translate("hummock", "The receiver claims {claimed:.1f} mm."), claimed=1000 * claimed)]
     met = [run for run in check.runs if run.freedom >= _LEAST_MEETINGS and run.claimed > 0]
     if met:
         text = translate(
@@ -306,5 +311,5 @@ def _about_claims(check: SurveyCheck) -> List[str]:
         sizes = [1000 * run.sigma for run in met]
         off = sum(not run.agrees for run in met)
         numbers = {"least": _LEAST_MEETINGS, "met": len(met), "count": len(check.runs), "off": off}
-        told.append(text.format(low=min(sizes), high=max(sizes), **numbers))
+        told.append(shown(text, low=min(sizes), high=max(sizes), **numbers))
     return told

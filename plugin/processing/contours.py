@@ -19,6 +19,7 @@ from ..core.surface.tin import Tin
 from ..core.units import LengthUnit
 from .algorithm import HummockAlgorithm, progress_of
 from .layers import contour_fields, write_contours
+from .localnumbers import shown
 from .parameters import chosen_unit, number, qgis_crs, unit_choice
 from .styles import CONTOURS, dress_vector
 from .surfaceinput import SurfaceAlgorithm
@@ -153,8 +154,13 @@ def contours_name(options: ContourOptions) -> str:
 def no_contours(tin: Tin, options: ContourOptions) -> str:
     """Why there are none."""
     low, high = (height / options.unit.metres for height in tin.height_range)
-    return translate(
-        "hummock",
-        "No level lies between the lowest ({low:.3f} {unit}) and highest ({high:.3f} {unit}) height: there "
-        "are no contours. Choose a smaller interval.",
-    ).format(low=low, high=high, unit=options.unit.symbol)
+    return shown(
+        translate(
+            "hummock",
+            "No level lies between the lowest ({low:.3f} {unit}) and highest ({high:.3f} {unit}) height: there "
+            "are no contours. Choose a smaller interval.",
+        ),
+        low=low,
+        high=high,
+        unit=options.unit.symbol,
+    )

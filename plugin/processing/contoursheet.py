@@ -24,6 +24,7 @@ from ..core.surface.tin import Tin
 from .algorithm import progress_of
 from .contours import ContourAlgorithm, contours_name, no_contours
 from .layers import contour_fields, write_contours
+from .localnumbers import shown
 from .parameters import number, optional_number, qgis_crs
 from .sheetlayers import label_fields, spot_fields, write_labels, write_spots
 from .styles import CONTOURS, LABELS, SPOTS, dress_vector
@@ -146,11 +147,17 @@ class ContourSheet(ContourAlgorithm):
         if len(sheet.contours) == 0:
             feedback.pushWarning(no_contours(tin, options))
         feedback.pushInfo(
-            translate(
-                "hummock",
-                "For drawing only: heights were moved by up to {moved:.3f} m, then lines by up to {shifted:.3f} m in "
-                "plan. Contours: {count}.",
-            ).format(moved=sheet.moved, shifted=sheet.shifted, count=len(sheet.contours))
+            shown(
+                translate(
+                    "hummock",
+                    "For drawing only: heights were moved by up to {moved:.3f} m, then lines by up to "
+                    "{shifted:.3f} m in "
+                    "plan. Contours: {count}.",
+                ),
+                moved=sheet.moved,
+                shifted=sheet.shifted,
+                count=len(sheet.contours),
+            )
         )
         return results
 

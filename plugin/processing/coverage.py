@@ -23,7 +23,7 @@ from ..core.quality.curvature import ground_curvature
 from ..core.quality.interval import NO_BASIS, SupportedInterval, claimed_sigma, supported_interval
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, say
+from .algorithm import progress_of, tell
 from .parameters import chosen_source, number, optional_number, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .styles import CIRCLES, LONG_TRIANGLES, PLACES, dress_vector
@@ -175,7 +175,7 @@ class CheckCoverage(SurfaceAlgorithm):
         progress(0.8, "layers")
         interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):
-            feedback.pushInfo(say(told))
+            feedback.pushInfo(tell(told))
         results = self._write(tin, found, parameters, context, part(progress, 0.8, 1.0))
         circles = found.circles.radius
         numbers = {

@@ -25,6 +25,7 @@ from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, to_crs_units
 from .algorithm import progress_of
 from .drawnsource import drawn_parts
+from .localnumbers import shown
 from .parameters import chosen_source, qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .styles import DRAPED, dress_vector
@@ -115,9 +116,13 @@ class DrapeLines(SurfaceAlgorithm):
         results.update(self._write_gaps(tin, lines, laid, parameters, context))
         if laid.gaps:
             feedback.pushWarning(
-                translate(
-                    "hummock", "Stretches off the surface, left out: {count}, together {length:.2f} m of line."
-                ).format(count=len(laid.gaps), length=results["GAP_LENGTH"])
+                shown(
+                    translate(
+                        "hummock", "Stretches off the surface, left out: {count}, together {length:.2f} m of line."
+                    ),
+                    count=len(laid.gaps),
+                    length=results["GAP_LENGTH"],
+                )
             )
         feedback.pushInfo(
             translate("hummock", "Lines: {lines}, pieces on the surface: {pieces}.").format(

@@ -25,7 +25,7 @@ from ..core.georeference.site import ControlOptions, Fitted, fit_to_control
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
-from .algorithm import HummockAlgorithm, progress_of, say
+from .algorithm import HummockAlgorithm, progress_of, say, tell
 from .parameters import (
     chosen_source,
     chosen_unit,
@@ -220,12 +220,11 @@ class FitControl(HummockAlgorithm):
         )  # fmt: skip
         control, crs = self._control(parameters, context, feedback)
         fitted = fit_to_control(points, self._options(parameters, context), crs, control)
-        statements = [say(one) for one in fitted.record.statements]
-        for one in statements:
-            (feedback.pushWarning if fitted.fit.suspects else feedback.pushInfo)(one)
+        for one in fitted.record.statements:
+            (feedback.pushWarning if fitted.fit.suspects else feedback.pushInfo)(tell(one))
         results = self._write(fitted, parameters, context, part(progress, 0.5, 1.0))
         results["DOES_NOT_FIT"] = ", ".join(fitted.fit.suspects)
-        results["STATEMENTS"] = "\n".join(statements)
+        results["STATEMENTS"] = "\n".join(say(one) for one in fitted.record.statements)
         return results
 
     def _options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ControlOptions:

@@ -10,6 +10,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.drainage.level_ground import flat_areas
 from ..core.drainage.study import WaterOptions
 from .algorithm import progress_of
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .versions import MULTIPOLYGON, POLYGON_SOURCE
 from .waterinput import WaterAlgorithm
@@ -93,10 +94,16 @@ class FindFlatAreas(WaterAlgorithm):
         total = float(sum(area.plan_area for area in areas))
         share = 100 * total / tin.plan_area
         feedback.pushInfo(
-            translate(
-                "hummock",
-                "Areas flatter than {limit:g} %: {count}, together {area:.1f} m², {share:.1f} % of the surface.",
-            ).format(limit=percent, count=len(areas), area=total, share=share)
+            shown(
+                translate(
+                    "hummock",
+                    "Areas flatter than {limit:g} %: {count}, together {area:.1f} m², {share:.1f} % of the surface.",
+                ),
+                limit=percent,
+                count=len(areas),
+                area=total,
+                share=share,
+            )
         )
         progress(1.0, "layers")
         return {"OUTPUT": place, "AREAS": len(areas), "AREA": total, "SHARE": share}

@@ -11,6 +11,7 @@ from ..core.drainage.paths import flow_arrows
 from ..core.drainage.study import suiting_spacing
 from ..core.progress import part
 from .algorithm import progress_of
+from .localnumbers import shown
 from .parameters import number, optional_number, qgis_crs
 from .versions import POINT, POINT_SOURCE
 from .waterinput import WaterAlgorithm
@@ -83,6 +84,6 @@ class DrawArrows(WaterAlgorithm):
         write_arrows(arrows, tin.crs, sink, part(progress, 0.7, 1.0))
         dress_water(context, place, FLOW_ARROWS)
         feedback.pushInfo(
-            translate("hummock", "Arrows: {count}, {spacing:g} m apart.").format(count=len(arrows.xy), spacing=spacing)
+            shown(translate("hummock", "Arrows: {count}, {spacing:g} m apart."), count=len(arrows.xy), spacing=spacing)
         )
         return {"OUTPUT": place, "ARROWS": len(arrows.xy), "SPACING_USED": spacing}

@@ -38,6 +38,7 @@ from .gradinglayers import (
     write_daylight,
     write_mass,
 )
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .styles import DESIGN_LINES, dress_vector, load_mesh
 from .versions import LINE, LINE_SOURCE, LINE_Z, MULTIPOLYGON, NO_GEOMETRY, POLYGON_SOURCE, TABLE_SOURCE
@@ -326,7 +327,7 @@ def write_balance(
         if balanced.first == balanced.first:  # not nan
             results["HEIGHT"] = height
             text = translate("hummock", "Cut and fill balance at {height:.3f} ({shift:+.3f} ± {half:.3f} m, 95 %).")
-        feedback.pushInfo(text.format(height=height, shift=balanced.balance.shift, half=half))
+        feedback.pushInfo(shown(text, height=height, shift=balanced.balance.shift, half=half))
     path = algorithm.parameterAsFileOutput(parameters, "HTML", context)
     if path:
         from ..core.report.grading_page import write_grading_page  # brings matplotlib, for which QGIS need not wait

@@ -23,7 +23,7 @@ from ..core.georeference.site import Grounded, GroundOptions, GroundWay, between
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
 from ..core.units import heights_to_crs_units, metres_per_unit, to_crs_units
-from .algorithm import HummockAlgorithm, progress_of, say
+from .algorithm import HummockAlgorithm, progress_of, say, tell
 from .parameters import chosen_source, core_crs, number, optional_number, qgis_crs
 from .pointlayer import point_fields, read_points_layer, write_points
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
@@ -161,16 +161,15 @@ class GroundAndGrid(HummockAlgorithm):
         progress = progress_of(feedback)
         points, crs = self._points(parameters, context, feedback, part(progress, 0.0, 0.4))
         done = between_ground_and_grid(points, self._options(parameters, context, crs), crs)
-        statements = [say(one) for one in done.record.statements]
-        for one in statements:
-            feedback.pushInfo(one)
+        for one in done.record.statements:
+            feedback.pushInfo(tell(one))
         use = done.record.details
         assert isinstance(use, GroundGridUse)
         results: Dict[str, Any] = {
             "FACTOR_USED": done.ground_grid.factor,
             "ORIGIN_EASTING": done.ground_grid.origin_easting / metres_per_unit(crs),
             "ORIGIN_NORTHING": done.ground_grid.origin_northing / metres_per_unit(crs),
-            "STATEMENTS": "\n".join(statements),
+            "STATEMENTS": "\n".join(say(one) for one in done.record.statements),
         }
         if use.sample is not None:
             results.update(SAMPLE_GRID=use.sample.grid, SAMPLE_GROUND=use.sample.ground)

@@ -19,7 +19,7 @@ from ..core.linework.join import join_lines
 from ..core.points.decisions import apply_decisions, read_decisions
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import part
-from .algorithm import HummockAlgorithm, progress_of, report, say
+from .algorithm import HummockAlgorithm, progress_of, report, say, tell
 from .codeoptions import add_convention_parameters, read_convention
 from .importoptions import add_format_parameters, add_georeference_parameters
 from .importsources import (
@@ -229,9 +229,8 @@ class ImportPoints(HummockAlgorithm):
         came = take_in_chosen(self, parameters, context, feedback, part(progress, 0.0, 0.5))
         read = came.survey
         report((*read.messages, *came.messages), feedback)
-        statements = [say(one) for one in came.statements]
-        for one in statements:
-            feedback.pushInfo(one)
+        for one in came.statements:
+            feedback.pushInfo(tell(one))
         points = self._decide(read.points, parameters, context, feedback)
         crs = qgis_crs(points.crs)
         sink, destination = self.parameterAsSink(parameters, "OUTPUT", context, point_fields(points), POINT_Z, crs)
@@ -244,7 +243,7 @@ class ImportPoints(HummockAlgorithm):
             "REJECTED_LINES": len(read.rejects),
             "POINTS_USED": int(points.used.sum()),
             "POINTS_OUTSIDE": sum(int(area.outside.sum()) for area in came.areas),
-            "STATEMENTS": "\n".join(statements),
+            "STATEMENTS": "\n".join(say(one) for one in came.statements),
         }
         fields = reject_fields(read.rejects)
         sink, destination = self.parameterAsSink(parameters, "REJECTS", context, fields, NO_GEOMETRY, crs)

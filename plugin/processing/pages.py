@@ -13,6 +13,7 @@ from qgis.PyQt.QtCore import QByteArray, QCoreApplication, QMarginsF, QRectF, QS
 from qgis.PyQt.QtGui import QColor, QFont, QImage, QPageLayout, QPageSize, QPainter, QPdfWriter, QTextDocument
 
 from ..core.files import replace_file
+from ..core.handover.pdf_order import settle_pdf
 from ..core.progress import Progress
 
 translate = QCoreApplication.translate
@@ -42,7 +43,10 @@ def write_pages(html: str, path: str, title: str, progress: Progress) -> int:
         a4 = QPageSize(QPageSize.PageSizeId.A4)
         margins = QMarginsF(_MARGIN, _MARGIN, _MARGIN, _MARGIN)
         writer.setPageLayout(QPageLayout(a4, QPageLayout.Orientation.Portrait, margins, QPageLayout.Unit.Millimeter))
-        return _draw(html, writer, title, progress)
+        pages = _draw(html, writer, title, progress)
+        del writer  # closes the file
+        settle_pdf(name)
+    return pages
 
 
 def _draw(html: str, writer: QPdfWriter, title: str, progress: Progress) -> int:

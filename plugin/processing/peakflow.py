@@ -27,6 +27,7 @@ from ..core.progress import Progress, part
 from ..core.units import metres_per_unit
 from .algorithm import HummockAlgorithm, progress_of, report
 from .drawnsource import request_in
+from .localnumbers import shown
 from .parameters import chosen_source, core_crs, number, optional_number, optional_source
 from .sinks import add_feature, counted
 from .versions import NEW_KEYS, NUMERIC_FIELD, POLYGON_SOURCE, field, is_null
@@ -259,9 +260,13 @@ def _mean(shape: QgsGeometry, grounds: List[QgsFeature], chosen: str, own: float
             total += part_of * float(ground[chosen])
     if covered > whole * (1 + _SLIVER):
         raise QgsProcessingException(
-            translate(
-                "hummock", "The ground cover overlaps within a catchment ({over:.2f} map units² twice); mend it first."
-            ).format(over=covered - whole)
+            shown(
+                translate(
+                    "hummock",
+                    "The ground cover overlaps within a catchment ({over:.2f} map units² twice); mend it first.",
+                ),
+                over=covered - whole,
+            )
         )
     left = whole - covered
     if left > whole * _SLIVER:

@@ -16,6 +16,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.files import replace_file
+from ..core.handover.pdf_order import settle_pdf
 from ..core.progress import Cancelled
 from .planlayers import PlanLayers
 from .planlayout import MADE_FOR
@@ -80,3 +81,4 @@ def export_pdf(layout: QgsPrintLayout, path: str, feedback: QgsProcessingFeedbac
                     file=Path(path).name, reason=reason
                 )
             )
+        settle_pdf(name)

@@ -45,6 +45,7 @@ from ..core.surface.tin import Tin
 from ..core.units import LengthUnit
 from .algorithm import progress_of, report
 from .exchangeinput import HandoverAlgorithm
+from .localnumbers import shown
 from .parameters import chosen_source, chosen_unit, optional_source, qgis_crs
 from .pointlayer import PointColumns, read_points_layer
 from .roadlayers import plain
@@ -314,5 +315,5 @@ class SetOutPoints(HandoverAlgorithm):
         said = translate(
             "hummock", "Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m."
         )
-        feedback.pushInfo(said.format(points=len(setout), control=results["CONTROL_POINTS"], fill=fill, cut=cut))
+        feedback.pushInfo(shown(said, points=len(setout), control=results["CONTROL_POINTS"], fill=fill, cut=cut))
         return results

@@ -26,6 +26,7 @@ from ..core.surface.slopes import DEFAULT_LIMITS_PERCENT, SlopeMap, slope_map, s
 from ..core.surface.tin import Tin
 from .algorithm import progress_of
 from .layers import polygon_of
+from .localnumbers import shown
 from .parameters import qgis_crs
 from .sinks import add_feature, counted, fields_of
 from .styles import dress_slopes
@@ -102,8 +103,11 @@ class MapSlopes(SurfaceAlgorithm):
         whole = classes.plan_area.sum()
         for i, area in enumerate(classes.plan_area.tolist()):
             feedback.pushInfo(
-                translate("hummock", "{label}: {area:.1f} m² in plan, {share:.1f} % of the surface.").format(
-                    label=class_label(classes, i), area=area, share=100.0 * area / whole
+                shown(
+                    translate("hummock", "{label}: {area:.1f} m² in plan, {share:.1f} % of the surface."),
+                    label=class_label(classes, i),
+                    area=area,
+                    share=100.0 * area / whole,
                 )
             )
         return {"OUTPUT": place, "CLASSES": int((classes.plan_area > 0).sum())}

@@ -32,6 +32,7 @@ from .algorithm import page_language, progress_of, report
 from .certainty import add_certainty, first_certainty, offset_sigma
 from .depthstyles import dress_regions
 from .drawnsource import drawn_parts
+from .localnumbers import shown
 from .parameters import chosen_source, qgis_crs
 from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
@@ -149,7 +150,7 @@ class StockpileVolume(SurfaceAlgorithm):
             )
             cut, fill = each.doubt.cut, each.doubt.fill
             feedback.pushInfo(
-                text.format(name=name, above=fill.value, above_95=fill.half_95, below=cut.value, below_95=cut.half_95)
+                shown(text, name=name, above=fill.value, above_95=fill.half_95, below=cut.value, below_95=cut.half_95)
             )
         dress_regions(context, place, _LABEL)
         results: Dict[str, Any] = {

@@ -21,7 +21,7 @@ from ..core.handover.mesh import read_2dm
 from ..core.handover.projection import read_prj
 from ..core.messages import SurveyError
 from ..core.surface.tin import Tin
-from .algorithm import HummockAlgorithm, say
+from .algorithm import HummockAlgorithm, tell
 from .parameters import core_crs, qgis_crs
 
 translate = QCoreApplication.translate
@@ -57,7 +57,7 @@ class SurfaceAlgorithm(HummockAlgorithm):
             for path in self._unread_meshes(parameters, context):
                 read_2dm(path)
         except SurveyError as error:
-            return False, say(error.message)
+            return False, tell(error.message)
         return super().checkParameterValues(parameters, context)
 
     def _unread_meshes(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Iterator[str]:

@@ -21,6 +21,7 @@ from ..core.surface.tin import Tin
 from ..core.units import metres_per_unit
 from .algorithm import progress_of
 from .geotiff import raster_of, write_geotiff
+from .localnumbers import shown
 from .parameters import number
 from .styles import dress_heights
 from .surfaceinput import SurfaceAlgorithm
@@ -141,10 +142,15 @@ class SurfaceRaster(SurfaceAlgorithm):
             return sample_grid(tin, *frame, progress=progress, dtype=np.float32), 0.0
         grid = smooth_grid(tin, *frame, progress=progress, dtype=np.float32)
         feedback.pushWarning(
-            translate(
-                "hummock",
-                "Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at "
-                "E {easting:.3f} N {northing:.3f} (m).",
-            ).format(largest=grid.largest_difference, easting=grid.easting, northing=grid.northing)
+            shown(
+                translate(
+                    "hummock",
+                    "Smooth heights are for drawing only: they are up to {largest:.3f} m off the surface, most at "
+                    "E {easting:.3f} N {northing:.3f} (m).",
+                ),
+                largest=grid.largest_difference,
+                easting=grid.easting,
+                northing=grid.northing,
+            )
         )
         return grid.heights, grid.largest_difference

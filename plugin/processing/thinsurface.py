@@ -18,6 +18,7 @@ from ..core.handover.projection import write_prj
 from ..core.progress import part
 from ..core.surface.thin import thin_surface
 from .algorithm import progress_of
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .styles import load_mesh
 from .surfaceinput import SurfaceAlgorithm
@@ -101,11 +102,12 @@ class ThinSurface(SurfaceAlgorithm):
             load_mesh(context, path, "OUTPUT", translate("hummock", "Thinned surface, height"), qgis_crs(tin.crs))
         kept, dropped = len(thinned.kept), len(tin.vertices) - len(thinned.kept)
         feedback.pushInfo(
-            translate(
-                "hummock",
-                "Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} "
-                "N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.",
-            ).format(
+            shown(
+                translate(
+                    "hummock",
+                    "Vertices kept: {kept}, dropped: {dropped}. Largest difference {largest:.4f} m at E {easting:.3f} "
+                    "N {northing:.3f} (m), root mean square {rms:.4f} m; asked for: {tolerance:g} m.",
+                ),
                 kept=kept,
                 dropped=dropped,
                 largest=thinned.largest_difference,

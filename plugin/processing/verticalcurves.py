@@ -11,6 +11,7 @@ from ..core.alignment.curves import FittedProfile, fit_curves
 from ..core.alignment.profile import Profile, make_profile
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, report, translate_core
+from .localnumbers import shown
 from .parameters import number, qgis_crs
 from .roadinput import RoadAlgorithm
 from .roadlayers import (
@@ -162,9 +163,15 @@ class FitVerticalCurves(RoadAlgorithm):
 
 def _tell(profile: Profile, fit: FittedProfile, feedback: QgsProcessingFeedback) -> None:
     feedback.pushInfo(
-        translate(
-            "hummock",
-            "{curves} vertical curves; the surface departs from them by {spread:.1f} mm (robust standard deviation) "
-            "and {worst:.1f} mm at most.",
-        ).format(curves=len(fit.curves), spread=1000 * fit.spread, worst=1000 * fit.worst)
+        shown(
+            translate(
+                "hummock",
+                "{curves} vertical curves; the surface departs from them by {spread:.1f} mm (robust standard "
+                "deviation) "
+                "and {worst:.1f} mm at most.",
+            ),
+            curves=len(fit.curves),
+            spread=1000 * fit.spread,
+            worst=1000 * fit.worst,
+        )
     )

@@ -28,6 +28,7 @@ from .depthstyles import dress_depth_raster, dress_depths
 from .drawnsource import parts_of
 from .earthmaterials import chosen_earth
 from .geotiff import raster_of, write_geotiff
+from .localnumbers import shown
 from .parameters import number, optional_source, qgis_crs
 from .slopemap import read_limits
 from .styles import ZERO_LINE, dress_vector
@@ -251,7 +252,7 @@ def tell(study: Study, feedback: QgsProcessingFeedback) -> None:
     areas = {"cut": study.volume.cut_area, "fill": study.volume.fill_area, "net": study.volume.common_area}
     for name, text in texts.items():
         doubt = getattr(study.doubt, name)
-        feedback.pushInfo(text.format(value=doubt.value, half=doubt.half_95, area=areas[name]))
+        feedback.pushInfo(shown(text, value=doubt.value, half=doubt.half_95, area=areas[name]))
     feedback.pushInfo(
         translate(
             "hummock",
@@ -262,15 +263,24 @@ def tell(study: Study, feedback: QgsProcessingFeedback) -> None:
     earth, options = study.earth, study.options
     if options.topsoil > 0 and study.stripped is not None:
         feedback.pushInfo(
-            translate("hummock", "Topsoil {volume:.1f} m³ off {area:.1f} m².").format(
-                volume=study.stripped.topsoil, area=study.stripped.stripped_area
+            shown(
+                translate("hummock", "Topsoil {volume:.1f} m³ off {area:.1f} m²."),
+                volume=study.stripped.topsoil,
+                area=study.stripped.stripped_area,
             )
         )
     feedback.pushInfo(
-        translate(
-            "hummock",
-            "Waste {waste:.1f} m³ ({waste_loose:.1f} m³ loose), borrow {borrow:.1f} m³ ({borrow_loose:.1f} m³ loose).",
-        ).format(waste=earth.waste, waste_loose=earth.waste_loose, borrow=earth.borrow, borrow_loose=earth.borrow_loose)
+        shown(
+            translate(
+                "hummock",
+                "Waste {waste:.1f} m³ ({waste_loose:.1f} m³ loose), borrow {borrow:.1f} m³ ({borrow_loose:.1f} "
+                "m³ loose).",
+            ),
+            waste=earth.waste,
+            waste_loose=earth.waste_loose,
+            borrow=earth.borrow,
+            borrow_loose=earth.borrow_loose,
+        )
     )
     if study.loads is not None:
         feedback.pushInfo(

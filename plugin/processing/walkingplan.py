@@ -21,8 +21,9 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.progress import Progress, part
 from ..core.quality.plan import LineUse, Terrain, WalkOptions, WalkPlan, plan_walk
 from ..core.units import metres_per_unit
-from .algorithm import HummockAlgorithm, progress_of, say
+from .algorithm import HummockAlgorithm, progress_of, tell
 from .drawnsource import parts_of
+from .localnumbers import shown
 from .parameters import chosen_source, chosen_unit, core_crs, number, optional_number, qgis_crs, unit_choice
 from .sinks import counted
 from .styles import WALK, dress_vector
@@ -200,7 +201,7 @@ class PlanWalk(HummockAlgorithm):
         sink, place = self.parameterAsSink(parameters, "OUTPUT", context, walk_fields(), LINE, qgis_crs(crs))
         write_walk(plan, crs, options.speed, sink)
         dress_vector(context, place, WALK)
-        for text in [*(say(each) for each in plan.messages), *_summary(plan)]:
+        for text in [*(tell(each) for each in plan.messages), *_summary(plan)]:
             feedback.pushInfo(text)
         return {
             "OUTPUT": place,
@@ -259,17 +260,25 @@ def _rings(source: Any, metres: float, progress: Progress) -> List[np.ndarray]:
 def _summary(plan: WalkPlan) -> List[str]:
     told = walk_counts(plan)
     if plan.count_of(LineUse.PASS):
-        told.append(translate("hummock", "Passes are {spacing:.2f} m apart.").format(spacing=plan.spacing))
+        told.append(shown(translate("hummock", "Passes are {spacing:.2f} m apart."), spacing=plan.spacing))
     told.append(
-        translate("hummock", "To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}.").format(
-            distance=plan.distance, points=plan.points, turns=plan.turns, time=_time(plan.seconds)
+        shown(
+            translate("hummock", "To walk: {distance:.0f} m, {time}. Points: {points}, turns: {turns}."),
+            distance=plan.distance,
+            points=plan.points,
+            turns=plan.turns,
+            time=_time(plan.seconds),
         )
     )
     told.append(
-        translate(
-            "hummock",
-            "Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.",
-        ).format(error=plan.error, interval=plan.interval)
+        shown(
+            translate(
+                "hummock",
+                "Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.",
+            ),
+            error=plan.error,
+            interval=plan.interval,
+        )
     )
     return told
 

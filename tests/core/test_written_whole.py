@@ -21,6 +21,7 @@ WRITERS = {
 ELSEWHERE = {
     "processing/geopackage.py:_write_layer": "write_geopackage, replaced",
     "processing/surveyreport.py:_as_geojson": "a temporary file of QGIS",
+    "core/handover/pdf_order.py:settle_pdf": "a file that is not yet in its place",
     "gui/previewdata.py:": "a temporary file",
     "core/report/drawing.py:png": "memory",
     "core/report/drawing.py:svg": "memory",

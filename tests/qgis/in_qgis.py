@@ -7,7 +7,7 @@ import shutil
 import subprocess
 import sys
 from pathlib import Path
-from typing import Any, List
+from typing import Any, Callable, List, Optional
 
 import pytest
 
@@ -28,9 +28,12 @@ def layer_of(source: Any) -> Any:
 
 
 class Listener:
-    """Makes a feedback that remembers what it was told, and may cancel at a given progress."""
+    """Makes a feedback that remembers what it was told.
 
-    def __init__(self, cancel_at: float = float("inf")) -> None:
+    It may cancel at a given progress, or when ``cancel_if``, asked at each look at the progress, says so.
+    """
+
+    def __init__(self, cancel_at: float = float("inf"), cancel_if: Optional[Callable[[], bool]] = None) -> None:
         from qgis.core import QgsProcessingFeedback
 
         self.warnings: List[str] = []
@@ -51,7 +54,7 @@ class Listener:
 
             def setProgress(self, progress: float) -> None:
                 listener.progress.append(progress)
-                if progress >= cancel_at:
+                if progress >= cancel_at or (cancel_if is not None and cancel_if()):
                     self.cancel()
 
         self.feedback = Feedback()

@@ -1,4 +1,7 @@
-"""All files of one hand-over of the demo, opened by readers that have nothing to do with QGIS."""
+"""All files of one hand-over of the demo, opened by readers that have nothing to do with QGIS.
+
+That they are whole and the same each time is tried in test_whole_files.py.
+"""
 
 from __future__ import annotations
 
@@ -13,7 +16,6 @@ from typing import Any, Dict
 import numpy as np
 import pytest
 from in_qgis import DEMO, Listener, Profile, layer_of, memory_layer, message_of
-from test_whole_files import contents, files, run_until
 
 from plugin.core.handover.mesh import read_2dm
 from plugin.core.surface.tin import Tin
@@ -209,52 +211,6 @@ def test_feet_and_compound_systems(run: Any, tmp_path: Path, code: str) -> None:
         assert raster["units"] == ["US survey foot"]
     bounds = np.array(opened("dxf", made["DXF"])["bounds"])
     np.testing.assert_allclose(bounds, [[980000, 200000, 30], [980060, 200060, 33]], atol=2e-4)
-
-
-PARTS = [0, 1, 2, 3, 4]
-
-
-def parameters_of(chain: Dict[str, Any], folder: Path) -> Dict[str, Any]:
-    return {
-        "INPUT": chain["surface"]["OUTPUT"], "POINTS": chain["points"]["OUTPUT"], "INTERVAL": 1.0, "CELL": 1.0,
-        "NAME": "x", "FORMATS": PARTS, "FOLDER": str(folder),
-    }  # fmt: skip
-
-
-def without_moment(content: Any) -> Any:
-    """A LandXML file without the moment it says; the list of sums says that file's."""
-    import re
-
-    if not isinstance(content, bytes):
-        return content
-    return re.sub(rb'date="[0-9-]+" time="[0-9:]+"|[0-9a-f]{64}  x\.(xml|gpkg)', b"", content)
-
-
-def test_the_same_input_gives_the_same_files(project: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
-    made = []
-    for name in ("one", "other"):
-        run_until("handoverfiles", parameters_of(chain, tmp_path / name), float("inf"))
-        made.append({key: without_moment(value) for key, value in files(tmp_path / name).items()})
-    assert set(made[0]) == set(made[1])
-    for name, content in made[0].items():
-        assert content == made[1][name], name
-
-
-@pytest.mark.parametrize("share", [0.0, 30.0, 45.0, 55.0, 65.0, 85.0, 95.0])
-def test_a_cancelled_run_leaves_whole_files_only(
-    project: Any, chain: Dict[str, Any], tmp_path: Path, share: float
-) -> None:
-    out = tmp_path / "out"
-    run_until("handoverfiles", parameters_of(chain, out), float("inf"))
-    whole = {key: without_moment(value) for key, value in files(out).items()}
-    for path in out.iterdir():
-        path.write_bytes(b"before")
-    results, _ = run_until("handoverfiles", parameters_of(chain, out), share)
-    assert results == {}
-    assert {path.name for path in out.iterdir()} == set(whole)
-    for path in out.iterdir():
-        if path.read_bytes() != b"before":
-            assert without_moment(contents(path)) == whole[path.name]
 
 
 def test_what_cannot_be_is_refused(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:

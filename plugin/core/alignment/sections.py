@@ -11,7 +11,7 @@ from typing import Any, List, Sequence, Tuple
 
 import numpy as np
 
-from ..messages import Message, SurveyError, message
+from ..messages import Figure, Message, SurveyError, message
 from ..progress import Progress, part, silent
 from ..surface.along import SAME_PLACE, lay_lines
 from ..surface.cells import candidate_pairs
@@ -86,7 +86,7 @@ def section_distances(
     stations that are not on the line or stand for several places.
     """
     if not np.isfinite(interval) or interval < 0 or (interval and line.length / line.unit.metres / interval > _MOST):
-        raise SurveyError(BAD_INTERVAL, interval=f"{interval:g} {line.unit.symbol}", most=_MOST)
+        raise SurveyError(BAD_INTERVAL, interval=Figure(f"{interval:g} {line.unit.symbol}"), most=_MOST)
     found = [np.array([line.numbering.distance(station) for station in stations])]
     if interval:
         found.append(line.numbering.multiples(interval))
@@ -116,7 +116,7 @@ def cut_sections(
     bad = ~(np.isfinite(left) & np.isfinite(right) & (left >= 0) & (right >= 0) & (left + right > SAME_PLACE))
     if np.any(bad):
         first = int(np.argmax(bad))
-        raise SurveyError(BAD_WIDTHS, left=f"{left[first]:g} m", right=f"{right[first]:g} m")
+        raise SurveyError(BAD_WIDTHS, left=Figure(f"{left[first]:g} m"), right=Figure(f"{right[first]:g} m"))
     ends = np.stack([line.places(distance, -left), line.places(distance, right)], axis=1)
     cuts = []
     for k, (name, tin) in enumerate(surfaces):

@@ -12,7 +12,7 @@ from typing import Any, List, Optional, Sequence, Tuple
 import numpy as np
 from pyproj.crs import CompoundCRS
 
-from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.pointset import PointSet
 from ..units import LengthUnit, axis_unit
 from .area_causes import Case, Suggestion, landing, suggest
@@ -172,7 +172,7 @@ def _outside_message(points: PointSet, inside: np.ndarray, area: str, farthest: 
     }  # fmt: skip
     if np.isnan(farthest):
         return message(NOWHERE, **values)
-    return message(OUTSIDE, distance_km=f"{farthest:.0f}" if farthest >= 10 else f"{farthest:.1f}", **values)
+    return message(OUTSIDE, distance_km=f"{farthest:.0f}" if farthest >= 10 else Figure(f"{farthest:.1f}"), **values)
 
 
 def _surely_inside(crs: Any, box: Sequence[float], easting: np.ndarray, northing: np.ndarray) -> bool:

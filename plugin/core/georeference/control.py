@@ -10,7 +10,7 @@ from typing import Any, Dict, List, Optional, Tuple, Union
 
 import numpy as np
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from ..units import LengthUnit, metres_per_height_unit, metres_per_unit
 
@@ -198,6 +198,6 @@ def _often(name: str, apart: np.ndarray) -> Message:
     plan = 1000 * float(np.hypot(apart[:, 0], apart[:, 1]).max())
     up = 1000 * float(np.abs(apart[:, 2]).max())
     return message(
-        MEASURED_OFTEN, name=name, count=len(apart), plan_mm=f"{plan:.1f}",
-        height_mm=f"{up:.1f}" if np.isfinite(up) else "?",
+        MEASURED_OFTEN, name=name, count=len(apart), plan_mm=Figure(f"{plan:.1f}"),
+        height_mm=Figure(f"{up:.1f}") if np.isfinite(up) else "?",
     )  # fmt: skip

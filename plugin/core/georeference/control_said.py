@@ -7,7 +7,7 @@ from typing import Any, Dict, List, Union
 import numpy as np
 from scipy.spatial.transform import Rotation
 
-from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from .adjustment import Adjustment, Verdict
 from .control import ControlMatch
 from .similarity import HeightFit, HeightPlane, Part, PlanSimilarity, SpaceSimilarity
@@ -113,11 +113,11 @@ def verdict_said(part: Part, match: ControlMatch, residuals: np.ndarray) -> List
     worst = int(np.argmax(sizes))
     suspects = [match.names[part.points[i]] for i in part.test.suspects]
     values: Dict[str, Any] = {
-        "part": part.name, "largest_mm": f"{1000 * sizes[worst]:.1f}", "worst": match.names[part.points[worst]],
+        "part": part.name, "largest_mm": Figure(f"{1000 * sizes[worst]:.1f}"), "worst": match.names[part.points[worst]],
         "suspects": ", ".join(suspects),
     }  # fmt: skip
     if part.test.verdict is Verdict.POINT_NAMED:
-        values["off_mm"] = f"{1000 * _distance_off(part, part.test.suspects[0]):.1f}"
+        values["off_mm"] = Figure(f"{1000 * _distance_off(part, part.test.suspects[0]):.1f}")
     said = [message(VERDICTS[part.test.verdict], **values)]
     if part.test.verdict is Verdict.NONE_STANDS_OUT and part.test.overall < part.test.limit * len(part.points):
         said.append(message(OVERALL, part=part.name))
@@ -138,7 +138,7 @@ def _sigma_text(adjustment: Adjustment) -> Union[str, Text]:
     if not adjustment.freedom:
         return UNKNOWN_SIGMA
     values = sorted({float(value) * adjustment.sigma0 for value in adjustment.sigma})
-    return " / ".join(f"{1000 * value:.1f} mm" for value in values)
+    return Figure(" / ".join(f"{1000 * value:.1f} mm" for value in values))
 
 
 def plan_said(plan: PlanSimilarity, part: Part) -> Message:
@@ -146,25 +146,27 @@ def plan_said(plan: PlanSimilarity, part: Part) -> Message:
     relative = float(np.sqrt(adjustment.cofactors[0, 0])) * adjustment.unit_sigma / plan.scale
     shift = plan.to - plan.origin
     return message(
-        PLAN_SAID, count=len(part.points), turn=f"{plan.turn_degrees:.6f}", scale=f"{plan.scale:.9f}",
-        ppm=f"{1e6 * (plan.scale - 1):.2f}", turn_sd=_number(3600 * np.degrees(relative)),
-        scale_sd=_number(1e6 * relative), shift_e=f"{shift[0]:.4f}", shift_n=f"{shift[1]:.4f}",
+        PLAN_SAID, count=len(part.points), turn=Figure(f"{plan.turn_degrees:.6f}"), scale=Figure(f"{plan.scale:.9f}"),
+        ppm=Figure(f"{1e6 * (plan.scale - 1):.2f}"), turn_sd=_number(3600 * np.degrees(relative)),
+        scale_sd=_number(1e6 * relative), shift_e=Figure(f"{shift[0]:.4f}"), shift_n=Figure(f"{shift[1]:.4f}"),
         freedom=adjustment.freedom, sigma=_sigma_text(adjustment),
     )  # fmt: skip
 
 
 def _number(value: float) -> Union[str, Text]:
-    return f"{value:.2f}" if np.isfinite(value) else UNKNOWN_SIGMA
+    return Figure(f"{value:.2f}") if np.isfinite(value) else UNKNOWN_SIGMA
 
 
 def height_said(plane: HeightPlane, part: Part, heights: HeightFit) -> Message:
     values = {
-        "shift": f"{plane.shift:.4f}", "count": len(part.points), "freedom": part.adjustment.freedom,
+        "shift": Figure(f"{plane.shift:.4f}"), "count": len(part.points), "freedom": part.adjustment.freedom,
         "sigma": _sigma_text(part.adjustment),
     }  # fmt: skip
     if heights is HeightFit.SHIFT:
         return message(SHIFT_SAID, **values)
-    return message(PLANE_SAID, east=f"{1e6 * plane.east:.1f}", north=f"{1e6 * plane.north:.1f}", **values)
+    return message(
+        PLANE_SAID, east=Figure(f"{1e6 * plane.east:.1f}"), north=Figure(f"{1e6 * plane.north:.1f}"), **values
+    )
 
 
 def space_said(similarity: SpaceSimilarity, part: Part) -> Message:
@@ -172,7 +174,9 @@ def space_said(similarity: SpaceSimilarity, part: Part) -> Message:
     angle = float(np.linalg.norm(turn))
     axis = turn / angle if angle > 0 else np.array([0.0, 0.0, 1.0])
     return message(
-        SPACE_SAID, count=len(part.points), turn=f"{np.degrees(angle):.6f}", x=f"{axis[0]:.4f}", y=f"{axis[1]:.4f}",
-        z=f"{axis[2]:.4f}", scale=f"{similarity.scale:.9f}", ppm=f"{1e6 * (similarity.scale - 1):.2f}",
+        SPACE_SAID, count=len(part.points), turn=Figure(f"{np.degrees(angle):.6f}"), x=Figure(f"{axis[0]:.4f}"),
+        y=Figure(f"{axis[1]:.4f}"),
+        z=Figure(f"{axis[2]:.4f}"), scale=Figure(f"{similarity.scale:.9f}"),
+        ppm=Figure(f"{1e6 * (similarity.scale - 1):.2f}"),
         freedom=part.adjustment.freedom, sigma=_sigma_text(part.adjustment),
     )  # fmt: skip

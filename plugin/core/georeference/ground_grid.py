@@ -13,7 +13,7 @@ from typing import Any, Optional, Tuple
 import numpy as np
 from pyproj import Proj
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from .axes import flat, to_lonlat
 from .record import Georeference, Georeferenced, Step, crs_name
@@ -283,8 +283,8 @@ def _done(moved: PointSet, how: GroundGrid, step: Step, grid: PointSet, ground: 
     use = GroundGridUse(how, sample_line(grid, how), least, most)
     text = APPLIED_TO_GROUND if step is Step.GRID_TO_GROUND else APPLIED_TO_GRID
     applied = message(
-        text, easting=f"{how.origin_easting:.3f}", northing=f"{how.origin_northing:.3f}",
-        shift_e=f"{how.shift_easting:.3f}", shift_n=f"{how.shift_northing:.3f}",
+        text, easting=Figure(f"{how.origin_easting:.3f}"), northing=Figure(f"{how.origin_northing:.3f}"),
+        shift_e=Figure(f"{how.shift_easting:.3f}"), shift_n=Figure(f"{how.shift_northing:.3f}"),
     )  # fmt: skip
     source = how.crs if step is Step.GRID_TO_GROUND else None
     target = None if step is Step.GRID_TO_GROUND else how.crs
@@ -325,11 +325,13 @@ def _spread(grid: PointSet, how: GroundGrid) -> Tuple[float, float]:
 def _factor_said(how: GroundGrid) -> Tuple[Message, ...]:
     at = how.computed
     if at is None:
-        return (message(GIVEN, combined=f"{how.factor:.9f}"),)
+        return (message(GIVEN, combined=Figure(f"{how.factor:.9f}")),)
     said = [
         message(
-            FACTOR, combined=f"{at.combined:.9f}", easting=f"{at.easting:.3f}", northing=f"{at.northing:.3f}",
-            projection=f"{at.projection:.9f}", height=f"{at.height:.9f}", h=f"{at.ellipsoidal_height:.2f}",
+            FACTOR, combined=Figure(f"{at.combined:.9f}"), easting=Figure(f"{at.easting:.3f}"),
+            northing=Figure(f"{at.northing:.3f}"),
+            projection=Figure(f"{at.projection:.9f}"), height=Figure(f"{at.height:.9f}"),
+            h=Figure(f"{at.ellipsoidal_height:.2f}"),
             h_origin=how.height_origin, radius=f"{at.radius:.0f}",
         )
     ]  # fmt: skip
@@ -338,8 +340,8 @@ def _factor_said(how: GroundGrid) -> Tuple[Message, ...]:
     if abs(at.along_meridian / at.along_parallel - 1.0) > 1e-7:
         said.append(
             message(
-                NOT_CONFORMAL, crs=crs_name(at.crs), along_meridian=f"{at.along_meridian:.9f}",
-                along_parallel=f"{at.along_parallel:.9f}",
+                NOT_CONFORMAL, crs=crs_name(at.crs), along_meridian=Figure(f"{at.along_meridian:.9f}"),
+                along_parallel=Figure(f"{at.along_parallel:.9f}"),
             )
         )  # fmt: skip
     return tuple(said)
@@ -351,14 +353,20 @@ def _use_said(use: GroundGridUse) -> Tuple[Message, ...]:
     if line is not None:
         said.append(
             message(
-                SAMPLE, start=line.start, end=line.end, grid_m=f"{line.grid:.4f}", ground_m=f"{line.ground:.4f}",
-                difference_mm=f"{1000 * line.difference:.1f}", ppm=f"{line.ppm:.1f}",
+                SAMPLE, start=line.start, end=line.end, grid_m=Figure(f"{line.grid:.4f}"),
+                ground_m=Figure(f"{line.ground:.4f}"),
+                difference_mm=Figure(f"{1000 * line.difference:.1f}"), ppm=Figure(f"{line.ppm:.1f}"),
             )
         )  # fmt: skip
     if np.isfinite(use.least_factor):
         factor = use.ground_grid.factor
         worst = 1e5 * max(factor - use.least_factor, use.greatest_factor - factor)
         said.append(
-            message(SPREAD, least=f"{use.least_factor:.9f}", most=f"{use.greatest_factor:.9f}", worst_mm=f"{worst:.2f}")
+            message(
+                SPREAD,
+                least=Figure(f"{use.least_factor:.9f}"),
+                most=Figure(f"{use.greatest_factor:.9f}"),
+                worst_mm=Figure(f"{worst:.2f}"),
+            )
         )
     return tuple(said)

@@ -14,7 +14,7 @@ import numpy as np
 from pyproj import Transformer
 from pyproj.exceptions import ProjError
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from .axes import to_lonlat
 from .operations import without_network
@@ -103,7 +103,7 @@ class ConstantSeparation:
 
     def statement(self, separation: np.ndarray) -> Message:
         """Where the numbers come from."""
-        return message(FROM_CONSTANT, value_m=f"{self.metres:.3f}", origin=self.origin)
+        return message(FROM_CONSTANT, value_m=Figure(f"{self.metres:.3f}"), origin=self.origin)
 
 
 @dataclass(frozen=True)
@@ -218,4 +218,4 @@ def _three(values: np.ndarray) -> Tuple[float, float, float]:
 
 def _range(values: np.ndarray) -> Any:
     least, most, mean = _three(values)
-    return {"least_m": f"{least:.3f}", "most_m": f"{most:.3f}", "mean_m": f"{mean:.3f}"}
+    return {"least_m": Figure(f"{least:.3f}"), "most_m": Figure(f"{most:.3f}"), "mean_m": Figure(f"{mean:.3f}")}

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit, axis_unit
 from .features import usual_step
 from .reading import EVEN, Case, Pair, said_unit
@@ -69,12 +69,16 @@ def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit],
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):
             return own, (message(UNIT_LANDS, unit=own.symbol),), _feet_alike(own)
         if own in pair.units and own in walked:
-            return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), _feet_alike(own)
+            return (
+                own,
+                (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),),
+                _feet_alike(own),
+            )
         return own, (), [_which_unit(_ranked(pair.units, walked))]
     if walked and own not in walked:
         return own, (), [_which_unit(_ranked((own, *other), walked))]
     if walked:
-        return own, (message(UNIT_STEPS, unit=own.symbol, step=f"{step:.2f} {own.symbol}"),), _feet_alike(own)
+        return own, (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),), _feet_alike(own)
     text = UNIT_OF_CRS if case.landing.known else UNIT_ASSUMED
     return own, (), [replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False)]
 

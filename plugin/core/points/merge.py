@@ -11,7 +11,7 @@ from typing import Any, Dict, List, Optional, Sequence, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, SurveyError, Text, message
 from .delimited import PointFile
 from .geographic import GeographicPoints, HeightKind
 from .pointset import COLUMNS, SOURCE, PointSet
@@ -257,8 +257,9 @@ def _height_differences(
             notes.append(
                 message(
                     HEIGHTS_DIFFER, count=int(differ.sum()), first=names[i], second=names[j],
-                    distance_m=f"{same_place:g}", height_m=f"{same_height:g}", mean_m=f"{rise[differ].mean():.3f}",
-                    most_m=f"{np.abs(rise[differ]).max():.3f}",
+                    distance_m=Figure(f"{same_place:g}"), height_m=Figure(f"{same_height:g}"),
+                    mean_m=Figure(f"{rise[differ].mean():.3f}"),
+                    most_m=Figure(f"{np.abs(rise[differ]).max():.3f}"),
                 )
             )  # fmt: skip
     if not found:

@@ -8,7 +8,7 @@ from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 
-from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit
 from .features import Column, usual_step
 from .reading import DEGREES, EVEN, PLAN, Case, Pair, by_word, is_value
@@ -239,7 +239,7 @@ def _score(case: Case, pair: Pair, near: bool, far: bool) -> Tuple[float, Tuple[
     step, even = usual_step(pair.first.values, pair.second.values, case.look.rows.part)
     if even >= EVEN and not pair.degrees:
         score += 2.0
-        reasons.append(message(STEPS, step=f"{step:.2f}", **where))
+        reasons.append(message(STEPS, step=Figure(f"{step:.2f}"), **where))
     sizes = [float(np.median(np.abs(column.good))) if len(column.good) else 0.0 for column in (pair.first, pair.second)]
     if not pair.degrees and 1e5 <= sizes[0] < 1e6 <= sizes[1] < 1e7:
         score += 1.0
