@@ -7,6 +7,7 @@ the command line fills the English.
 
 from __future__ import annotations
 
+import numbers
 import string
 from dataclasses import dataclass, field
 from typing import Any, Callable, Dict, Mapping, Sequence
@@ -73,7 +74,8 @@ class _Filler(string.Formatter):
         self._number = number
 
     def format_field(self, value: Any, format_spec: str) -> Any:
-        shown = isinstance(value, (float, Figure)) or (bool(format_spec) and isinstance(value, int))
+        plain = isinstance(value, numbers.Integral) and not format_spec  # a line, a count: no decimals, no groups
+        shown = isinstance(value, (numbers.Real, Figure)) and not plain
         return self._number(value, format_spec) if shown else format(value, format_spec)
 
     def get_value(self, key: Any, args: Sequence[Any], kwargs: Mapping[str, Any]) -> Any:

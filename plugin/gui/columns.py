@@ -10,7 +10,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtWidgets import QHBoxLayout, QLineEdit, QMessageBox, QPushButton, QWidget
 
 from ..core.messages import SurveyError
-from ..processing.algorithm import say
+from ..processing.algorithm import tell
 from ..processing.importoptions import OPERATIONS_APART, chosen_files, chosen_options
 from ..processing.parameters import UNITS
 from .preview import PreviewDialog
@@ -58,7 +58,7 @@ class ColumnsWrapper(WidgetWrapper):
         try:
             dialog = self.make_preview()
         except (SurveyError, QgsProcessingException) as error:
-            said = say(error.message) if isinstance(error, SurveyError) else str(error)
+            said = tell(error.message) if isinstance(error, SurveyError) else str(error)
             QMessageBox.warning(self.widget.window(), translate("hummock", "Preview"), said)
             return
         settings = QgsSettings()

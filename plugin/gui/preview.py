@@ -26,7 +26,8 @@ from ..core.messages import Message, SurveyError
 from ..core.points.columns import coordinates_of
 from ..core.points.recognition import Alternative, Ambiguity, Question
 from ..core.units import LengthUnit
-from ..processing.algorithm import say
+from ..processing.algorithm import tell
+from ..processing.localnumbers import local_number
 from ..processing.parameters import UNITS, unit_names
 from .landing import LandingMap
 from .notes import Notes
@@ -158,7 +159,7 @@ class PreviewDialog(QDialog):
         self._show_summary(came)
         self._show_questions()
         if self.outcome.error is not None:
-            self.notes.note(self.preview.plain(say(self.outcome.error.message)), bad=True)
+            self.notes.note(self.preview.plain(tell(self.outcome.error.message)), bad=True)
             self._show_acceptance(self.outcome.error)
         if came is None:
             self.map.show_points(None)
@@ -167,7 +168,7 @@ class PreviewDialog(QDialog):
             self._show_landing(came)
             self._show_suggestions(came)
             for said in (*came.survey.messages, *came.statements):
-                self.notes.note(self.preview.plain(say(said)))
+                self.notes.note(self.preview.plain(tell(said)))
         self.notes.end()
         self._answers_wanted()
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(
@@ -215,9 +216,9 @@ class PreviewDialog(QDialog):
         if not (np.isfinite(lon) and np.isfinite(lat)):
             return translate("hummock", "In {crs} the points are nowhere on the Earth.").format(crs=points.crs.name)
         return translate("hummock", "Middle: {lat}° {north}, {lon}° {east} in {crs}").format(
-            lat=f"{abs(lat):.4f}",
+            lat=local_number(abs(lat), ".4f"),
             north=translate("hummock", "N") if lat >= 0 else translate("hummock", "S"),
-            lon=f"{abs(lon):.4f}",
+            lon=local_number(abs(lon), ".4f"),
             east=translate("hummock", "E") if lon >= 0 else translate("hummock", "W"),
             crs=points.crs.name,
         )
@@ -230,13 +231,13 @@ class PreviewDialog(QDialog):
         error = self.preview.recognition_error
         stopped = self.outcome.error if self.outcome is not None else None
         if error is not None and (stopped is None or str(stopped) != str(error)):
-            self.notes.note(self.preview.plain(say(error.message)), bad=True)
+            self.notes.note(self.preview.plain(tell(error.message)), bad=True)
         if found is None:
             return
         for one in found.ambiguous:
             if not one.stops:
                 continue
-            text = say(one.text)
+            text = tell(one.text)
             unanswered = one in self.open_questions()
             self.notes.note(translate("hummock", "Open: {question}.").format(question=text), bad=unanswered)
             for answer in one.alternatives:
@@ -254,7 +255,7 @@ class PreviewDialog(QDialog):
             translate("hummock", "Columns: {roles}").format(roles=told),
             self.touched and self.table.roles() == roles,
             lambda: self._answer(roles),
-            "; ".join(say(reason) for reason in answer.reasons[:2]),
+            "; ".join(tell(reason) for reason in answer.reasons[:2]),
         )
 
     def _answer(self, roles: Dict[str, int]) -> None:
@@ -274,7 +275,7 @@ class PreviewDialog(QDialog):
         """The warning of the area of use, with a button for each cause that can be mended."""
         for area in came.areas:
             for said in area.messages:
-                self.notes.note(self.preview.plain(say(said)), bad=True)
+                self.notes.note(self.preview.plain(tell(said)), bad=True)
             usable = [
                 (name, one) for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None
             ]
@@ -329,11 +330,11 @@ def _reasons(came: Optional[Intake]) -> Dict[int, str]:
     if came is None:
         return {}
     rejects = came.files[0].rejects
-    return {int(line): say(reason) for line, reason in zip(rejects.line, rejects.reason)}
+    return {int(line): tell(reason) for line, reason in zip(rejects.line, rejects.reason)}
 
 
 def _joined(messages: Tuple[Message, ...]) -> str:
-    return translate("hummock", ", and ").join(say(one) for one in messages)
+    return translate("hummock", ", and ").join(tell(one) for one in messages)
 
 
 def _roles_of(option: str) -> Dict[str, int]:

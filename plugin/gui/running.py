@@ -18,7 +18,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.messages import SurveyError
 from ..core.quality.overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand, write_decisions
-from ..processing.algorithm import say
+from ..processing.algorithm import tell
 from .jobbook import JobBook
 from .steps import DECISIONS
 
@@ -41,7 +41,7 @@ def run_step(book: JobBook, key: str, feedback: QgsProcessingFeedback) -> None:
         Path(book.settings["folder"]).mkdir(parents=True, exist_ok=True)
         results = _run(book, key, parameters, feedback)
     except (QgsProcessingException, SurveyError, OSError) as error:
-        said = say(error.message) if isinstance(error, SurveyError) else str(error)
+        said = tell(error.message) if isinstance(error, SurveyError) else str(error)
         book.record_failure(key, said)
         raise StepFailed(said) from None
     if not results:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from math import inf
-from typing import Any, Dict, List, Optional, Tuple
+from typing import Any, Callable, Dict, List, Optional, Tuple
 
 from qgis.core import (
     QgsFeatureSink,
@@ -105,7 +105,7 @@ class MapSlopes(SurfaceAlgorithm):
             feedback.pushInfo(
                 shown(
                     translate("hummock", "{label}: {area:.1f} m² in plan, {share:.1f} % of the surface."),
-                    label=class_label(classes, i),
+                    label=class_label(classes, i, shown),
                     area=area,
                     share=100.0 * area / whole,
                 )
@@ -143,15 +143,18 @@ def slope_fields() -> QgsFields:
     )
 
 
-def class_label(classes: SlopeMap, number: int) -> str:
-    return range_label(*classes.range_percent(number))
+def class_label(classes: SlopeMap, number: int, fill: Callable[..., str] = str.format) -> str:
+    return range_label(*classes.range_percent(number), fill)
 
 
-def range_label(low: float, high: float) -> str:
-    """A class of slope by its ends in percent, the upper one infinite for the last class."""
+def range_label(low: float, high: float, fill: Callable[..., str] = str.format) -> str:
+    """A class of slope by its ends in percent, the upper one infinite for the last class.
+
+    ``fill`` fills the gaps of a text, for the screen :func:`..localnumbers.shown`.
+    """
     if high == inf:
-        return translate("hummock", "over {low:.4g} %").format(low=low)
-    return translate("hummock", "{low:.4g} to {high:.4g} %").format(low=low, high=high)
+        return fill(translate("hummock", "over {low:.4g} %"), low=low)
+    return fill(translate("hummock", "{low:.4g} to {high:.4g} %"), low=low, high=high)
 
 
 def _write(
