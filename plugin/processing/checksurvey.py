@@ -283,7 +283,8 @@ def _about_noise(check: SurveyCheck) -> List[str]:
     told = shown(
         translate(
             "hummock",
-            "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} degrees of "
+            "Standard deviation of a height: {total:.1f} mm ({low:.1f} to {high:.1f} mm at 95 %, {freedom:.0f} "
+            "degrees of "
             "freedom, {places} places visited twice).",
         ),
         total=1000 * noise.total,

@@ -274,7 +274,8 @@ def _summary(plan: WalkPlan) -> List[str]:
         shown(
             translate(
                 "hummock",
-                "Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m or more.",
+                "Height error to expect: {error:.3f} m (RMSE), good for a contour interval of {interval:.2f} m "
+                "or more.",
             ),
             error=plan.error,
             interval=plan.interval,
