@@ -138,7 +138,8 @@ def cases(small: Small) -> Dict[str, Dict[str, Any]]:
         },
         "groundgrid": {"INPUT": small.points, "GEOID": 46.0, "OUTPUT": "ground.gpkg"},
         "checksurvey": {
-            "INPUT": small.points, "OUTPUT": "checked.gpkg", "FINDINGS": "findings.shp", "SAVE_TOLERANCES": "sets.json",
+            "INPUT": small.points, "OUTPUT": "checked.gpkg", "FINDINGS": "findings.shp", "RUNS": "runs.csv",
+            "SAVE_TOLERANCES": "sets.json",
         },
         "buildsurface": {
             "INPUT": small.points, "MAX_RIM_EDGE": 12.0, "OUTPUT": "surface.2dm", "TRIANGLES": "triangles.gpkg",

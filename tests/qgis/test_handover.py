@@ -182,6 +182,27 @@ def test_a_damaged_file_loads_nothing(run: Any, exchanged: Dict[str, Any], tmp_p
     assert list(tmp_path.iterdir()) == [file]
 
 
+BOMB = "".join(f"<!ENTITY a{i} '{f'&a{i - 1};' * 10}'>" for i in range(1, 10))
+
+
+@pytest.mark.parametrize(
+    "declared",
+    ["<!ENTITY a0 'a'>" + BOMB, "<!ENTITY a9 SYSTEM 'file:///etc/hostname'>"],
+    ids=["a bomb", "a file of the machine"],
+)
+def test_entities_are_refused_in_words(run: Any, exchanged: Dict[str, Any], tmp_path: Path, declared: str) -> None:
+    raw = Path(exchanged["written"]["OUTPUT"]).read_text(encoding="utf-8")
+    file = tmp_path / "plan.xml"
+    raw = raw.replace(' name="', ' name="&a9;').replace("<LandXML ", f"<!DOCTYPE LandXML [{declared}]>\n<LandXML ")
+    assert "&a9;" in raw
+    file.write_text(raw, encoding="utf-8")
+    targets = {name: str(tmp_path / f"{name}.gpkg") for name in ("POINTS", "LINES", "ALIGNMENTS")}
+    said = message_of(run, "readlandxml", INPUT=str(file), FOLDER=str(tmp_path / "out"), **targets)
+    assert f"{file}, line " in said
+    assert "declares a document type or entities" in said
+    assert list(tmp_path.iterdir()) == [file], "nothing is half loaded"
+
+
 def test_other_systems_are_refused(run: Any, chain: Dict[str, Any], tmp_path: Path) -> None:
     points = memory_layer("PointZ", ["PointZ(500000 5700000 1)"], "EPSG:25833", "elsewhere")
     target = tmp_path / "a.xml"
