@@ -182,7 +182,7 @@ def check_survey(
     stops = find_stops(points, auto, spacing)
     points, others = with_means(points, stops)
     marks.points = points
-    walk, origin = _walk(points, auto[~others[auto]])
+    walk, origin = _walk(marks, auto[~others[auto]])
     marks.run[walk.index] = _runs(points, walk)
     _put_stops(marks, stops)
     progress(0.1, "quality")
@@ -242,14 +242,16 @@ def _put_stops(marks: _Marks, stops: List[Stop]) -> None:
 # --- the walk ------------------------------------------------------------------------------------
 
 
-def _walk(points: PointSet, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
+def _walk(marks: _Marks, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
+    points = marks.points
     if not len(index):
         nothing = np.empty(0)
         return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
     plan = np.column_stack([points.easting, points.northing])[points.used]
     origin = np.floor(np.nanmin(plan, axis=0)) - 1
     x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
-    return make_walk(index, x, y, points.height[index]), origin
+    lost = np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0)[index]
+    return make_walk(index, x, y, points.height[index], np.diff(lost, prepend=0) > 0), origin
 
 
 def _runs(points: PointSet, walk: Walk) -> np.ndarray:
@@ -301,17 +303,9 @@ def _measured(
     return whole, by_run(meetings, marks.run[index], marks.points.sigma_v[index], whole)
 
 
-def _beside_lost_fix(marks: _Marks, walk: Walk) -> np.ndarray:
-    """Mask (q,) of the points before or after which records without a fix were left out."""
-    bad = np.append(0, np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0))
-    between = bad[walk.index[1:]] > bad[walk.index[:-1]]
-    result: np.ndarray = np.append(between, False) | np.append(False, between)
-    return result
-
-
 def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:
     """Mark the groups of points off the ground and those in doubt."""
-    lost = _beside_lost_fix(marks, walk)
+    lost = walk.regained | np.append(walk.regained[1:], False)
     for mask, sure in ((suspects.off, True), (suspects.doubtful, False)):
         some = np.flatnonzero(mask)
         for group in np.split(some, np.flatnonzero(np.diff(suspects.group[some])) + 1) if len(some) else []:

@@ -61,7 +61,7 @@ def seen_by_others(steps: Steps, passes: float, slack: float, ratio: float = RAT
         on_line &= off <= slack
         count = np.count_nonzero(on_line & (off <= slack / 2), axis=1)
         enough = (count >= 3) | (near[some, a] & np.any(on_line & near[some], axis=1))
-        mean = (size[some, a] + np.sum(size[some] * on_line, axis=1)) / (1 + count)
+        mean = (size[some, a] + np.sum(size[some] * on_line, axis=1)) / (1 + np.count_nonzero(on_line, axis=1))
         told[some[enough]] = (np.sign(steps.size[some]) * mean)[enough]
     return told
 

@@ -90,6 +90,7 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
     beside = look_beside(walk, net, fixed.xyz)
     aside = aside_of(walk, beside, scale.rough)
     segments = with_cuts(walk, segments, cuts_beside(walk, aside, scale.noise, ASIDE))
+    segments = with_cuts(walk, segments, np.flatnonzero(walk.regained))
     segments, step, spread, score = _merged(walk, sums, segments, aside, scale)
     head = ~segments.joined | (score > PARTED)
     told = _told(walk, segments, step, spread, scale)
@@ -162,7 +163,16 @@ def _scores(
     some = np.isfinite(sigma)
     usual = robust_sigma(np.append(other[some], -other[some])) if np.count_nonzero(some) > 20 else 1.0
     score[k] = np.maximum(score[k], other * PARTED / ASIDE / max(1.0, usual))
+    # Ambiguities fixed anew may be wrong ones, whatever the step says where the pass turned meanwhile.
+    score[k[_near(walk.regained, at)]] = np.inf
     return score
+
+
+def _near(mask: np.ndarray, at: np.ndarray) -> np.ndarray:
+    """Mask (k,) of the points ``at`` within two of one of ``mask`` (q,)."""
+    count = np.append(0, np.cumsum(mask))
+    result: np.ndarray = count[np.minimum(at + 3, len(mask))] > count[np.maximum(at - 2, 0)]
+    return result
 
 
 def _told(walk: Walk, segments: Segments, step: np.ndarray, spread: np.ndarray, scale: Scale) -> np.ndarray:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Optional
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -21,7 +22,7 @@ class Walk:
 
     ``index``: (q,) their place in the point set. ``x, y, z``: (q,) local metres. ``piece``: (q,) number of the
     piece, which is a chain without gaps; ``first, last``: (q,) bounds [first, last) of each point's piece.
-    ``spacing``: median step, metres.
+    ``regained``: (q,) bool, the fix was lost right before. ``spacing``: median step, metres.
     """
 
     index: np.ndarray
@@ -31,6 +32,7 @@ class Walk:
     piece: np.ndarray
     first: np.ndarray
     last: np.ndarray
+    regained: np.ndarray
     spacing: float
 
     def __len__(self) -> int:
@@ -38,7 +40,9 @@ class Walk:
 
     def take(self, keep: np.ndarray) -> Walk:
         """The walk without some points; pieces stay whole across what is left out."""
-        return chain(self.index[keep], self.x[keep], self.y[keep], self.z[keep], self.piece[keep], self.spacing)
+        regained = np.diff(np.cumsum(self.regained)[keep], prepend=0) > 0
+        columns = (column[keep] for column in (self.index, self.x, self.y, self.z, self.piece))
+        return chain(*columns, regained, self.spacing)
 
 
 def median_step(x: np.ndarray, y: np.ndarray) -> float:
@@ -57,21 +61,27 @@ def plain_tree(xy: np.ndarray) -> cKDTree:
     return cKDTree(xy, compact_nodes=False, balanced_tree=False)
 
 
-def chain(index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, piece: np.ndarray, spacing: float) -> Walk:
+def chain(
+    index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, piece: np.ndarray, regained: np.ndarray,
+    spacing: float,
+) -> Walk:  # fmt: skip
     """A walk from columns (q,) with known piece numbers, which never fall."""
     starts = np.flatnonzero(np.append(True, np.diff(piece) != 0)) if len(piece) else np.empty(0, np.int64)
     number = np.cumsum(np.append(True, np.diff(piece) != 0)) - 1 if len(piece) else np.empty(0, np.int64)
     ends = np.append(starts[1:], len(piece))
-    return Walk(index, x, y, z, number, starts[number], ends[number], spacing)
+    return Walk(index, x, y, z, number, starts[number], ends[number], regained, spacing)
 
 
-def make_walk(index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray) -> Walk:
-    """The walk through points ``index`` (q,) at local ``x, y, z``, broken at gaps."""
+def make_walk(
+    index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, regained: Optional[np.ndarray] = None
+) -> Walk:
+    """The walk through points ``index`` (q,) at local ``x, y, z``, broken at gaps. ``regained``: as in :class:`Walk`."""
     spacing = median_step(x, y)
     step = np.hypot(np.diff(x), np.diff(y))
     broken = step > GAP_STEPS * spacing
     piece = np.append(0, np.cumsum(broken)) if len(index) else np.empty(0, np.int64)
-    return chain(index, x, y, z, piece, spacing)
+    regained = np.zeros(len(index), bool) if regained is None else regained
+    return chain(index, x, y, z, piece, regained, spacing)
 
 
 def walking_time(walk: Walk, time: np.ndarray) -> np.ndarray:
