@@ -9,6 +9,7 @@ import numpy as np
 
 from ..progress import Progress, silent
 from .departure import Departure, depart
+from .extents import go_on
 from .fits import Sums
 from .ground import GroundNet
 from .segments import cut
@@ -63,9 +64,12 @@ def search(
     big = np.abs(stretches.offset) > WORTH * scale.total
     certain, unsure = weigh(walk, stretches, big, scale)
     off, doubtful = certain[stretches.of], unsure[stretches.of]
+    more, level = go_on(walk, stretches, certain | unsure, scale)
+    doubtful |= more[stretches.of]
     missed, perhaps, told = _overlooked(walk, stretches, off | doubtful, scale)
     seen = missed | perhaps
-    offset = np.where(seen, told.offset, stretches.offset[stretches.of])
+    offset = np.where(more, level, stretches.offset)[stretches.of]
+    offset = np.where(seen, told.offset, offset)
     sigma = np.where(seen, told.sigma, stretches.sigma[stretches.of])
     off, doubtful = off | missed, doubtful | perhaps
     # Crossings of a ditch that went back to the ground still show that there is one.

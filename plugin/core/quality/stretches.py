@@ -66,7 +66,8 @@ class Stretches:
     ``sigma``.
 
     ``of``: (q,) stretch of each point. ``step``: (t,) step (m) at the start of each, ``step_sigma`` its standard
-    deviation (inf at the start of a piece). ``meetings``: places walked twice; ``beside``: neighbours of every step;
+    deviation (inf at the start of a piece). ``seen``: (t,) bool, other passes or a coded line have that step too.
+    ``meetings``: places walked twice; ``beside``: neighbours of every step;
     ``net``: all points triangulated.
     """
 
@@ -77,6 +78,7 @@ class Stretches:
     sigma: np.ndarray
     step: np.ndarray
     step_sigma: np.ndarray
+    seen: np.ndarray
     meetings: Encounters
     beside: Beside
     net: GroundNet
@@ -95,6 +97,7 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
     head = ~segments.joined | (score > PARTED)
     told = _told(walk, segments, step, spread, scale)
     at_line = _at_coded_line(walk, segments, fixed)
+    seen = np.isfinite(told) | at_line
     first = np.flatnonzero(head)
     last = np.append(first[1:], len(segments)) - 1
     of = (np.cumsum(head) - 1)[segments.of]
@@ -103,7 +106,7 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
     parts = [
         _joins(walk, sums, segments, first, last, length, told, at_line, scale),
         _meetings(meetings, of, scale),
-        _neighbours(walk, beside, of, np.isfinite(told)[first] | at_line[first], len(fixed.xyz), scale),
+        _neighbours(walk, beside, of, seen[first], len(fixed.xyz), scale),
     ]
     offset, sigma = solve(joined(parts), len(first), length, scale.total)
     return Stretches(
@@ -114,6 +117,7 @@ def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: Groun
         sigma,
         step[first],
         spread[first],
+        seen[first],
         meetings,
         beside,
         net,

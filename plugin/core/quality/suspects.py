@@ -22,6 +22,7 @@ _UNEVEN = 1.03  # of the noise: what ground that no plane follows adds to it
 _LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights without noise must not be torn apart
 _DRIFT = 0.6  # of the noise, before anything is known of it
 _BETWEEN = 45  # points between two groups that may be one
+_LONG = 12  # points of either group
 _SAME = 0.35  # of their offset: how well the two agree
 
 
@@ -112,7 +113,10 @@ class _Gathered:
         """What lies between two groups that are off by the same: likely one fault that the ground hid in part."""
         marked = np.flatnonzero(self.off | self.doubtful)
         a, b = marked[:-1], marked[1:]
-        near = (b - a > 1) & (b - a <= _BETWEEN) & (self.off[a] | self.off[b])
+        _, group, size = np.unique(self.group[marked], return_inverse=True, return_counts=True)
+        size = size[group]
+        long = np.minimum(size[:-1], size[1:]) >= _LONG
+        near = (b - a > 1) & (b - a <= np.where(long, 2 * _BETWEEN, _BETWEEN)) & (self.off[a] | self.off[b] | long)
         large = np.maximum(np.abs(self.level[a]), np.abs(self.level[b]))
         near &= np.abs(self.level[a] - self.level[b]) < _SAME * large
         for k in np.flatnonzero(near):

@@ -54,12 +54,12 @@ def _evidence(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -
         walk, number[stretches.of], count, ~off[stretches.of], stretches.net, scale, stretches.beside, together=True
     )
     ratio = np.zeros(len(stretches))
-    ratio[off] = _ratio(said.offset, said.sigma, stretches.offset[off])
+    ratio[off] = likelihood(said.offset, said.sigma, stretches.offset[off])
     # A pass along a gutter lies below its neighbours all the way: only those that cross it can tell.
     along = (stretches.end - stretches.start >= _ALONG) & (np.abs(stretches.offset) < _KERB)
     ratio = np.where(along, np.minimum(ratio, 0.75 * _CLEAR), ratio)
     seen, sigma = _met(stretches, off, scale)
-    ratio[off] += _ratio(seen, sigma, stretches.offset)[off]
+    ratio[off] += likelihood(seen, sigma, stretches.offset)[off]
     uneven = np.zeros(len(stretches))
     uneven[off] = said.uneven
     return ratio, uneven
@@ -74,11 +74,11 @@ def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale)
         return np.zeros(len(stretches))
     size = stretches.end - stretches.start
     mean = np.bincount(number[off], (stretches.offset * size)[off], count) / np.bincount(number[off], size[off], count)
-    ratio: np.ndarray = _ratio(said.offset, said.sigma, mean)[at]
+    ratio: np.ndarray = likelihood(said.offset, said.sigma, mean)[at]
     return ratio
 
 
-def _ratio(seen: np.ndarray, sigma: np.ndarray, offset: np.ndarray) -> np.ndarray:
+def likelihood(seen: np.ndarray, sigma: np.ndarray, offset: np.ndarray) -> np.ndarray:
     """Logarithm of the likelihood ratio of ``offset`` against none for what was seen, at most 8 either way."""
     with np.errstate(invalid="ignore", divide="ignore"):
         ratio = (seen**2 - (seen - offset) ** 2) / (2 * sigma**2)
