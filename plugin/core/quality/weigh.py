@@ -41,7 +41,7 @@ def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tu
     sure = off & ((evidence > _CLEAR) | (_spikes(walk, stretches, off) & (np.abs(stretches.offset) > _PLAIN * uneven)))
     sure &= np.abs(stretches.offset) > _EVEN * uneven
     beside = np.where(off, _beside_all(walk, stretches, off, scale), 0.0)
-    sure &= beside > -_CLEAR
+    sure &= (beside > -_CLEAR) & ~_between_seen(walk, stretches, off)
     return sure, off & ~sure
 
 
@@ -116,8 +116,7 @@ def _spikes(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
     if not count:
         return off
     inside = np.flatnonzero(off)
-    first = inside[np.append(True, np.diff(number[inside]) != 0)]
-    last = inside[np.append(np.diff(number[inside]) != 0, True)]
+    first, last = _ends(number, off)
     after = np.minimum(last + 1, len(stretches) - 1)
     size = np.bincount(number[inside], (stretches.end - stretches.start)[inside], count)
     up, down = stretches.step[first] / stretches.step_sigma[first], stretches.step[after] / stretches.step_sigma[after]
@@ -130,6 +129,30 @@ def _spikes(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
         steep &= (np.abs(step) > 0.5 * np.abs(level)) & (np.abs(step) < 2 * np.abs(level))
     result: np.ndarray = off & steep[np.maximum(number, 0)]
     return result
+
+
+def _between_seen(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
+    """Mask (t,) of the stretches in rows that step off and back by about their offset where other passes step too: the
+    ground between two kerbs or walls, not a fault.
+    """
+    number, count = _groups(walk, stretches, off)
+    if not count:
+        return off
+    first, last = _ends(number, off)
+    step = np.append(np.where(stretches.seen, stretches.step, 0.0), 0.0)
+    like = [
+        (one * level > 0) & (np.abs(one) > 0.5 * np.abs(level)) & (np.abs(one) < 2 * np.abs(level))
+        for one, level in ((step[first], stretches.offset[first]), (-step[last + 1], stretches.offset[last]))
+    ]
+    result: np.ndarray = off & (like[0] & like[1])[np.maximum(number, 0)]
+    return result
+
+
+def _ends(number: np.ndarray, off: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """First and last stretch (g,) of each row of ``off``, which are numbered in order."""
+    inside = np.flatnonzero(off)
+    changes = np.diff(number[inside]) != 0
+    return inside[np.append(True, changes)], inside[np.append(changes, True)]
 
 
 def on_lines(walk: Walk, group: np.ndarray, count: int, offset: np.ndarray, scale: Scale) -> np.ndarray:
