@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional
+from typing import Optional, Tuple
 
 import numpy as np
 
@@ -111,20 +111,33 @@ class _Gathered:
 
     def put_between(self) -> None:
         """What lies between two groups that are off by the same: likely one fault that the ground hid in part."""
+        first, last, level, size, sure = self._blocks()
+        # Between long ones smaller ones do not matter: what is found at a kerb within a fault is off by anything.
+        for least, reach in ((1, _BETWEEN), (_LONG, 2 * _BETWEEN)):
+            k = np.flatnonzero(size >= least)
+            a, b = k[:-1], k[1:]
+            large = np.maximum(np.abs(level[a]), np.abs(level[b]))
+            near = (first[b] - last[a] <= reach) & (np.abs(level[a] - level[b]) < _SAME * large)
+            near &= sure[a] | sure[b] | (least > 1)
+            for low, high, between in zip(last[a][near] + 1, first[b][near], ((level[a] + level[b]) / 2)[near]):
+                some = low + np.flatnonzero(~self.off[low:high] & ~self.doubtful[low:high])
+                self.doubtful[some], self.level[some] = True, between
+                self.group[some] = self._groups
+                self._groups += 1
+
+    def _blocks(self) -> Tuple[np.ndarray, ...]:
+        """First and last point, level (m), number of points, and whether one is surely off, of each unbroken row of
+        marked points that are off by about the same; each (b,).
+        """
         marked = np.flatnonzero(self.off | self.doubtful)
-        a, b = marked[:-1], marked[1:]
-        _, group, size = np.unique(self.group[marked], return_inverse=True, return_counts=True)
-        size = size[group]
-        long = np.minimum(size[:-1], size[1:]) >= _LONG
-        near = (b - a > 1) & (b - a <= np.where(long, 2 * _BETWEEN, _BETWEEN)) & (self.off[a] | self.off[b] | long)
-        large = np.maximum(np.abs(self.level[a]), np.abs(self.level[b]))
-        near &= np.abs(self.level[a] - self.level[b]) < _SAME * large
-        for k in np.flatnonzero(near):
-            some = slice(a[k] + 1, b[k])
-            self.doubtful[some] = True
-            self.level[some] = (self.level[a[k]] + self.level[b[k]]) / 2
-            self.group[some] = self._groups
-            self._groups += 1
+        level = self.level[marked]
+        apart = np.diff(marked) > 1
+        apart |= np.abs(np.diff(level)) > _SAME * np.maximum(np.abs(level[1:]), np.abs(level[:-1]))
+        number = np.append(0, np.cumsum(apart))[: len(marked)]
+        size = np.bincount(number)
+        end = np.cumsum(size)
+        mean, sure = np.bincount(number, level) / size, np.bincount(number, self.off[marked]) > 0
+        return marked[end - size], marked[end - 1], mean, size, sure
 
     def suspects(self) -> Suspects:
         return Suspects(self.off, self.doubtful & ~self.off, self.level, self.sigma, self.group)
