@@ -41,7 +41,7 @@ def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tu
     sure = off & ((evidence > _CLEAR) | (_spikes(walk, stretches, off) & (np.abs(stretches.offset) > _PLAIN * uneven)))
     sure &= np.abs(stretches.offset) > _EVEN * uneven
     beside = np.where(off, _beside_all(walk, stretches, off, scale), 0.0)
-    sure &= (beside > -_CLEAR) & ~_between_seen(walk, stretches, off)
+    sure &= (beside > -_CLEAR) & ~_like_ground(walk, stretches, off)
     return sure, off & ~sure
 
 
@@ -131,20 +131,23 @@ def _spikes(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
     return result
 
 
-def _between_seen(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
-    """Mask (t,) of the stretches in rows that step off and back by about their offset where other passes step too: the
-    ground between two kerbs or walls, not a fault.
+def _like_ground(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
+    """Mask (t,) of the stretches in rows whose ends are those of ground: they step off and back by about their offset
+    where other passes do so too (between two kerbs), or long and low ones do not step at all (along a gutter).
     """
     number, count = _groups(walk, stretches, off)
     if not count:
         return off
     first, last = _ends(number, off)
-    step = np.append(np.where(stretches.seen, stretches.step, 0.0), 0.0)
-    like = [
+    step, seen = np.append(np.where(stretches.step_sigma < np.inf, stretches.step, 0.0), 0.0), stretches.seen
+    into, out = (
         (one * level > 0) & (np.abs(one) > 0.5 * np.abs(level)) & (np.abs(one) < 2 * np.abs(level))
         for one, level in ((step[first], stretches.offset[first]), (-step[last + 1], stretches.offset[last]))
-    ]
-    result: np.ndarray = off & (like[0] & like[1])[np.maximum(number, 0)]
+    )
+    between = into & seen[first] & out & np.append(seen, False)[last + 1]
+    low = np.maximum(np.abs(stretches.offset[first]), np.abs(stretches.offset[last])) < _KERB
+    along = ~into & ~out & (stretches.end[last] - stretches.start[first] >= _ALONG) & low
+    result: np.ndarray = off & (between | along)[np.maximum(number, 0)]
     return result
 
 
