@@ -20,9 +20,7 @@ _FARTHEST = 8  # stretches it is followed over, either way
 _DENIED = -1.5  # logarithm of the likelihood ratio from which the ground around denies it
 
 
-def go_on(
-    walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale
-) -> Tuple[np.ndarray, np.ndarray]:
+def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Mask (t,) of stretches into which a long fault goes on, and how far off (m) they are then.
 
     ``found``: (t,) bool, stretches off or in doubt.

@@ -113,13 +113,12 @@ def _overlooked(
         return (step * r > 0) & (np.abs(step) > 0.5 * np.abs(r)) & (np.abs(step) < 2 * np.abs(r))
 
     one, other = agrees(into[asked]), agrees(out[asked])
-    off = (np.abs(r) > WORTH * scale.total) & (np.abs(r) > 5 * said.sigma) & one & other
+    clearly = (np.abs(r) > WORTH * scale.total) & (np.abs(r) > 5 * said.sigma) & one & other
     # A step that other passes have is the ground's, and what lies behind it may be ground too.
-    seen_in, seen_out = stretches.seen[asked], np.append(stretches.seen[1:], False)[asked]
-    off &= ~(seen_in | seen_out)
+    off = clearly & ~(stretches.seen | np.append(stretches.seen[1:], False))[asked]
     bump = (into[asked] * out[asked] > 0) & (np.minimum(clear[asked], clear_out[asked]) > _EDGE)
     perhaps = (np.abs(r) > 2 * scale.total) & (np.abs(r) > 2.5 * said.sigma) & (one | other) & bump
-    perhaps |= (np.abs(r) > WORTH * scale.total) & (np.abs(r) > 5 * said.sigma) & one & other
+    perhaps |= clearly
     inside = number >= 0
     at = np.where(inside, number, 0)
     pick = (lambda v: np.where(inside, v[at], 0)) if count else (lambda v: np.zeros(len(walk)))

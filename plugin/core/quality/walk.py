@@ -41,8 +41,8 @@ class Walk:
     def take(self, keep: np.ndarray) -> Walk:
         """The walk without some points; pieces stay whole across what is left out."""
         regained = np.diff(np.cumsum(self.regained)[keep], prepend=0) > 0
-        columns = (column[keep] for column in (self.index, self.x, self.y, self.z, self.piece))
-        return chain(*columns, regained, self.spacing)
+        index, x, y, z, piece = (column[keep] for column in (self.index, self.x, self.y, self.z, self.piece))
+        return chain(index, x, y, z, piece, regained, self.spacing)
 
 
 def median_step(x: np.ndarray, y: np.ndarray) -> float:
@@ -75,7 +75,7 @@ def chain(
 def make_walk(
     index: np.ndarray, x: np.ndarray, y: np.ndarray, z: np.ndarray, regained: Optional[np.ndarray] = None
 ) -> Walk:
-    """The walk through points ``index`` (q,) at local ``x, y, z``, broken at gaps. ``regained``: as in :class:`Walk`."""
+    """The walk through points ``index`` (q,) at local ``x, y, z``, broken at gaps. ``regained``: (q,) as in Walk."""
     spacing = median_step(x, y)
     step = np.hypot(np.diff(x), np.diff(y))
     broken = step > GAP_STEPS * spacing

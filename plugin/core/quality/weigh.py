@@ -29,7 +29,8 @@ def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tu
 
     Each offset is held against the ground that trusted points and coded lines around make, and against trusted
     passes that meet it: likelihood of the offset over that of none. Where these disagree with the network the
-    stretch is ground; where they cannot tell it is in doubt, unless steep steps at both ends make it a spike.
+    stretch is ground; where they cannot tell it is in doubt, unless steep steps at both ends make it a spike. What ends
+    as ground does is in doubt at most.
     """
     off = off.copy()
     for _ in range(_ROUNDS):
