@@ -179,13 +179,19 @@ def within(xy: np.ndarray, places: np.ndarray, reach: float) -> np.ndarray:
     """
     low, high = places.min(axis=0) - reach, places.max(axis=0) + reach
     cell = max(reach, float((high - low).max()) / 2000, 1e-6)
-    busy = np.zeros(tuple(np.ceil((high - low) / cell).astype(np.int64) + 3), bool)
-    busy[tuple(((places - low) / cell).astype(np.int64).T + 1)] = True
+    size = np.ceil((high - low) / cell).astype(np.int32) + 5  # what lies outside goes to the outermost, which stay free
+
+    def cells(xy: np.ndarray) -> np.ndarray:
+        column, row = (
+            np.clip((xy[:, k] - (low[k] - 2 * cell)) / cell, 0, size[k] - 1).astype(np.int32) for k in (0, 1)
+        )
+        return column * size[1] + row
+
+    busy = np.zeros(size, bool)
+    busy.ravel()[cells(places)] = True
     for axis in (0, 1):
         busy = busy | np.roll(busy, 1, axis) | np.roll(busy, -1, axis)
-    inside = np.flatnonzero(np.all((xy >= low) & (xy <= high), axis=1))
-    mask = np.zeros(len(xy), bool)
-    mask[inside] = busy[tuple(((xy[inside] - low) / cell).astype(np.int64).T + 1)]
+    mask: np.ndarray = busy.ravel()[cells(xy)]
     return mask
 
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Optional, Tuple
 
 import numpy as np
 
 from ..surface.delaunay import triangulate
 from ..surface.insert import insert_segments
-from ..surface.mesh import Mesh, following
+from ..surface.mesh import Mesh, following, preceding
 from ..surface.parts import connected_parts
 from ..surface.remove import holes_without, without_vertices
 from ..surface.tin import GRID
@@ -43,6 +44,7 @@ class GroundNet:
         self.first = np.full(n, -1, np.int64)
         self.first[number[::-1]] = np.arange(len(number))[::-1]
         self._count, self._total = np.bincount(number, minlength=n), np.bincount(number, z, n)
+        self._spoke: Optional[np.ndarray] = None  # a half-edge that starts at each vertex, once somebody asks
 
     def without(self, gone: np.ndarray) -> GroundNet:
         """The net without the points of mask ``gone`` (q,) of the walk; those that stay are numbered anew."""
@@ -63,37 +65,76 @@ class GroundNet:
         """
         prediction = Prediction(*(np.full(len(asked), np.nan) for _ in range(3)))
         left_out = np.flatnonzero(~trusted)
-        vertex = self.number[left_out]
-        count, total = self._count.copy(), self._total.copy()
-        np.subtract.at(count, vertex, 1)
-        np.subtract.at(total, vertex, self._z[left_out])
-        gone = np.zeros(len(count), bool)
-        gone[vertex] = count[vertex] == 0
+        vertex, of = np.unique(self.number[left_out], return_inverse=True)
+        taken = _Taken(vertex, np.bincount(of.ravel()), np.bincount(of.ravel(), self._z[left_out]))
+        gone = np.zeros(len(self._count), bool)
+        gone[vertex[taken.count == self._count[vertex]]] = True
         own = self.number[asked]
         shared = ~gone[own]  # another point stands at the very place
-        prediction.height[shared] = (total[own] / np.maximum(count[own], 1))[shared]
+        prediction.height[shared] = self._height(own[shared], taken)
         prediction.gain[shared], prediction.reach[shared] = 1.0, 0.0
         inside = np.flatnonzero(~shared)
-        holes = holes_without(self.mesh, self._around(gone, own[inside]))
-        if len(inside) and holes.mesh.triangle_count:
-            height = total[holes.vertex] / np.maximum(count[holes.vertex], 1)
-            said = _Located(holes.mesh, height).at(xy[inside])
+        if not len(inside):
+            return prediction
+        around, spokes = self._around(gone, own[inside])
+        holes = holes_without(self.mesh, around, np.unique(spokes // 3))
+        if holes.mesh.triangle_count:
+            said = _Located(holes.mesh, self._height(holes.vertex, taken)).at(xy[inside])
             for name in ("height", "gain", "reach"):
                 getattr(prediction, name)[inside] = getattr(said, name)
         return prediction
 
-    def _around(self, gone: np.ndarray, asked: np.ndarray) -> np.ndarray:
-        """Those of the vertices ``gone`` (n,) that leave one hole with one of ``asked``."""
-        start = np.flatnonzero(gone[self.mesh.vertex])
-        a, b = self.mesh.vertex[start], self.mesh.end(start)
-        joined = gone[b]
-        number = np.cumsum(gone) - 1
-        part = connected_parts(int(np.count_nonzero(gone)), number[a[joined]], number[b[joined]])
-        wanted = np.zeros(len(part), bool)
-        wanted[part[number[asked]]] = True
-        result = gone.copy()
-        result[gone] = wanted[part]
+    def _height(self, vertex: np.ndarray, taken: _Taken) -> np.ndarray:
+        """Mean height (k,) of the points at each vertex, but for those taken out."""
+        count, total = self._count[vertex], self._total[vertex]
+        place = np.minimum(np.searchsorted(taken.vertex, vertex), len(taken.vertex) - 1)
+        some = taken.vertex[place] == vertex
+        count[some] -= taken.count[place[some]]
+        total[some] -= taken.total[place[some]]
+        result: np.ndarray = total / np.maximum(count, 1)
         return result
+
+    def _around(self, gone: np.ndarray, asked: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+        """Mask (n,) of those of the vertices ``gone`` (n,) that leave one hole with one of ``asked``, and the
+        half-edges that start at these.
+        """
+        vertex = np.flatnonzero(gone)
+        spokes = self._spokes(vertex)
+        a, b = self.mesh.vertex[spokes], self.mesh.end(spokes)
+        joined = gone[b]
+        part = connected_parts(len(vertex), *(np.searchsorted(vertex, v[joined]) for v in (a, b)))
+        wanted = np.zeros(len(vertex), bool)
+        wanted[part[np.searchsorted(vertex, asked)]] = True
+        result = np.zeros(len(gone), bool)
+        result[vertex] = wanted[part]
+        return result, spokes[result[a]]
+
+    def _spokes(self, vertex: np.ndarray) -> np.ndarray:
+        """The half-edges that start at the vertices (k,), met by turning counter-clockwise around each."""
+        mesh = self.mesh
+        if self._spoke is None:
+            self._spoke = np.full(len(mesh.x), -1, np.int32)
+            self._spoke[mesh.vertex] = np.arange(len(mesh.vertex), dtype=np.int32)
+            rim = np.flatnonzero(mesh.twin < 0)
+            self._spoke[mesh.vertex[rim]] = rim  # from there the turn meets all of them
+        first = self._spoke[vertex]
+        first = first[first >= 0]
+        now, found = first, [first]
+        while len(now):
+            onward = mesh.twin[preceding(now)]
+            going = (onward >= 0) & (onward != first)
+            now, first = onward[going], first[going]
+            found.append(now)
+        return np.concatenate(found)
+
+
+@dataclass(frozen=True)
+class _Taken:
+    """Points taken out of a net: at ``vertex`` (k,), which rise, how many and the sum of their heights."""
+
+    vertex: np.ndarray
+    count: np.ndarray
+    total: np.ndarray
 
 
 def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> GroundNet:

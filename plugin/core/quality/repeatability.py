@@ -82,12 +82,17 @@ def repeatability(walk: Walk, meetings: Encounters, broken: np.ndarray, time: np
 
 def interval(sigma: float, freedom: float) -> Tuple[float, float]:
     """95 % interval of a standard deviation with ``freedom`` degrees of freedom (chi-square)."""
-    if not freedom > 0 or not np.isfinite(sigma):
-        return float("nan"), float("nan")
-    return (
-        float(sigma * np.sqrt(freedom / chi2.ppf(0.975, freedom))),
-        float(sigma * np.sqrt(freedom / chi2.ppf(0.025, freedom))),
-    )
+    low, high = _intervals(np.array([sigma], float), np.array([freedom], float))
+    return float(low[0]), float(high[0])
+
+
+def _intervals(sigma: np.ndarray, freedom: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """95 % intervals (k,) of standard deviations ``sigma`` (k,), nan for those without freedom."""
+    known = (freedom > 0) & np.isfinite(sigma)
+    low, high = np.full(len(sigma), np.nan), np.full(len(sigma), np.nan)
+    low[known] = sigma[known] * np.sqrt(freedom[known] / chi2.ppf(0.975, freedom[known]))
+    high[known] = sigma[known] * np.sqrt(freedom[known] / chi2.ppf(0.025, freedom[known]))
+    return low, high
 
 
 def by_run(
@@ -102,14 +107,21 @@ def by_run(
     met = meetings
     lost = 2 * whole.white**2 - met.variance  # of the white noise of two single points, averaged away by the planes
     squares = np.maximum(met.difference**2 + lost, 0) / 2
-    result = []
-    for number in np.unique(run).tolist():
-        inside = (run[met.first] == number) | (run[met.second] == number)
-        freedom = int(np.count_nonzero(inside))
-        sigma = float(np.sqrt(squares[inside].mean())) if freedom else float("nan")
-        low, high = interval(sigma, freedom)
-        own = claimed[run == number]
-        own = own[np.isfinite(own)]
-        stated = float(np.sqrt(np.mean(own**2))) if len(own) else float("nan")
-        result.append(RunRepeatability(number, sigma, freedom, low, high, stated, bool(low <= stated <= high)))
-    return tuple(result)
+    numbers, of = np.unique(run, return_inverse=True)
+    of = of.ravel()
+    first, second = of[met.first], of[met.second]
+    known = np.isfinite(claimed)
+    stated = np.bincount(of[known], claimed[known] ** 2, len(numbers))
+    count = np.bincount(of[known], minlength=len(numbers))
+    # A meeting of a run with itself counts once for it.
+    both = first != second
+    visits = np.concatenate([first, second[both]])
+    freedoms = np.bincount(visits, minlength=len(numbers))
+    total = np.bincount(visits, np.concatenate([squares, squares[both]]), len(numbers))
+    with np.errstate(invalid="ignore"):
+        sigma, own = np.sqrt(total / freedoms), np.sqrt(stated / count)
+    columns = (numbers, sigma, freedoms, *_intervals(sigma, freedoms), own)
+    return tuple(
+        RunRepeatability(number, spread, freedom, low, high, told, low <= told <= high)
+        for number, spread, freedom, low, high, told in zip(*(column.tolist() for column in columns))
+    )

@@ -8,6 +8,7 @@ them fills the holes.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Optional
 
 import numpy as np
 
@@ -44,9 +45,13 @@ class Holes:
         return np.where(key[place] == wanted, place, -1)
 
 
-def holes_without(mesh: Mesh, gone: np.ndarray) -> Holes:
-    """The holes that vertices of mask ``gone`` (n,) leave in a Delaunay ``mesh``, whose lines end at none of them."""
-    triangles = np.unique(np.flatnonzero(gone[mesh.vertex]) // 3)
+def holes_without(mesh: Mesh, gone: np.ndarray, triangles: Optional[np.ndarray] = None) -> Holes:
+    """The holes that vertices of mask ``gone`` (n,) leave in a Delaunay ``mesh``, whose lines end at none of them.
+
+    ``triangles``: those that have one of them as corner (t,), rising, where they are known.
+    """
+    if triangles is None:
+        triangles = np.unique(np.flatnonzero(gone[mesh.vertex]) // 3)
     open_ = np.zeros(mesh.triangle_count, bool)
     open_[triangles] = True
     half = (3 * triangles[:, None] + np.arange(3)).ravel()
