@@ -120,7 +120,9 @@ class Sums:
 
     def over(self, low: np.ndarray, high: np.ndarray) -> np.ndarray:
         """Sums (9, k) over windows [low, high)."""
-        result: np.ndarray = self.table[:, high] - self.table[:, low]
+        result = np.empty((9, len(high)))
+        for row, sums in zip(result, self.table):
+            np.subtract(sums.take(high), sums.take(low), out=row)
         return result
 
 
