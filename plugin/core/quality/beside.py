@@ -15,6 +15,7 @@ from .walk import Walk
 
 _AROUND = 48  # steps asked about the ground around
 _FEW = 8
+_SAMPLE = 20_000  # scores that tell how large they usually are
 _OTHER = 20  # points apart in the walk from which on a neighbour belongs to another pass
 
 
@@ -158,12 +159,16 @@ def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndar
     at = np.arange(len(walk))
     found = np.zeros(len(walk))
     for reach in (4, 8):
-        low, high = np.maximum(at - reach, walk.first), np.minimum(at + reach, walk.last)
-        step, sigma = aside.steps(low, at, high, noise)
-        score = step / sigma
-        some = np.isfinite(sigma)
-        if np.count_nonzero(some) > 20:
-            found = np.maximum(found, np.abs(score) / max(1.0, robust_sigma(score[some])))
+        score = np.zeros(len(walk))
+        for start in range(0, len(walk), CHUNK):
+            some = slice(start, start + CHUNK)
+            low, high = np.maximum(at[some] - reach, walk.first[some]), np.minimum(at[some] + reach, walk.last[some])
+            step, sigma = aside.steps(low, at[some], high, noise)
+            score[some] = np.where(np.isfinite(sigma), step / sigma, np.nan)
+        known = score[np.isfinite(score)]
+        if len(known) > 20:
+            usual = max(1.0, robust_sigma(known[:: -(-len(known) // _SAMPLE)]))
+            found = np.fmax(found, np.abs(score) / usual)
     top = (found >= np.append(0.0, found[:-1])) & (found > np.append(found[1:], 0.0))
     for back in (2, 3):  # the highest within three points
         top[back:] &= found[back:] >= found[:-back]

@@ -12,7 +12,7 @@ from .encounters import APART, Encounters, find_encounters
 from .noise import robust_sigma
 from .scan import Hypothesis, scores_of
 from .segments import whole_pieces, with_cuts
-from .walk import Walk
+from .walk import Walk, plain_tree
 
 _ENOUGH = 12
 _CLEAR = 0.6  # of the noise: standard deviation of a difference between two whole windows
@@ -106,7 +106,7 @@ def _crossing_steps(walk: Walk) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.
     middle = (xy[step] + xy[step + 1]) / 2
     asked = np.unique(np.linspace(0, len(step) - 1, min(len(step), _MOST)).astype(np.int64))
     reach = 1.5 * walk.spacing
-    distance, mate = cKDTree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
+    distance, mate = plain_tree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
     row, column = np.nonzero(np.isfinite(distance))
     pair = np.sort(np.column_stack([step[asked[row]], step[mate[row, column]]]), axis=1)
     pair = np.unique(pair[pair[:, 1] - pair[:, 0] > APART], axis=0)
@@ -207,5 +207,6 @@ def _parabola(
     residual = (z - np.einsum("eki,ei->ek", design, solved)) * inside
     count = inside.sum(axis=1)
     square = np.sum(residual**2, axis=1) / sigma**2
-    fits = (count >= 2) & (square <= chi2.ppf(_FITS, np.maximum(count - 2, 1)))
+    limit = chi2.ppf(_FITS, np.maximum(np.arange(2 * _SIDE + 2) - 2, 1))
+    fits = (count >= 2) & (square <= limit[count])
     return level + solved[:, 0], sigma**2 * inverse[:, 0, 0], fits

@@ -24,6 +24,7 @@ _PLACES = 150  # times at which the wandering is asked
 _WILD = 3.6  # standard deviations from what all others say
 _APART = 4.0  # the same from the middle of all
 _SHARE = 0.15  # of the differences that may be left out as wild
+_NOTHING = 1e-12  # of the likelihood: what counts for nothing
 
 
 @dataclass(frozen=True)
@@ -76,22 +77,26 @@ class _Posterior:
     """
 
     def __init__(self, met: Encounters, time: np.ndarray, places: np.ndarray, noise: float) -> None:
+        grid: List[Tuple[_Process, float]] = []
         log: List[float] = []
-        square: List[float] = []
-        variance: List[float] = []
         for seconds in _TIMES:
             process = _Process(met, time, places, seconds)
             for size in _SIZES:
+                grid.append((process, (size * noise) ** 2))
                 log.append(process.likelihood((size * noise) ** 2) + np.log(size) - size**2 / 2)
-                mean, around = process.wandering((size * noise) ** 2)
-                square.append((mean @ mean + np.trace(around)) / len(places))
-                variance.append((2 * np.sum(around**2) + 4 * mean @ around @ mean) / len(places) ** 2)
-                if log[-1] == max(log):
-                    self._scores = process.scores((size * noise) ** 2)
         share = np.exp(np.array(log) - max(log))
         share /= share.sum()
+        square, variance = np.zeros(len(grid)), np.zeros(len(grid))
+        heavy = np.flatnonzero(share > _NOTHING)
+        for k in heavy.tolist():
+            process, size = grid[k]
+            mean, around = process.wandering(size)
+            square[k] = (mean @ mean + np.trace(around)) / len(places)
+            variance[k] = (2 * np.sum(around**2) + 4 * mean @ around @ mean) / len(places) ** 2
         self.square = float(share @ square)
-        self.variance = float(share @ (np.array(variance) + (np.array(square) - self.square) ** 2))
+        self.variance = float(share[heavy] @ (variance + (square - self.square) ** 2)[heavy])
+        process, size = grid[int(np.argmax(log))]
+        self._scores = process.scores(size)
 
     def wildest(self) -> Tuple[int, float]:
         """The difference that departs most from what the others say, in standard deviations of that."""

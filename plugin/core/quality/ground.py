@@ -48,6 +48,8 @@ class GroundNet:
 
     def without(self, gone: np.ndarray) -> GroundNet:
         """The net without the points of mask ``gone`` (q,) of the walk; those that stay are numbered anew."""
+        if not gone.any():
+            return self
         keep = np.append(~gone, np.ones(len(self.number) - len(gone), bool))
         number = self.number[keep]
         dead = np.bincount(number, minlength=len(self.first)) == 0

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional, Tuple
+from typing import Callable, Optional, Tuple
 
 import numpy as np
 
@@ -45,7 +45,7 @@ class Found:
 def search(
     walk: Walk,
     fixed: Fixed,
-    net: GroundNet,
+    net: Callable[[], GroundNet],
     scale: Scale,
     sure: float = SURE,
     where: Optional[np.ndarray] = None,
@@ -53,13 +53,13 @@ def search(
 ) -> Found:
     """Find the points of the walk that are off the ground by more than the noise explains.
 
-    ``net``: the walk and the ``fixed`` points triangulated. ``sure``: standard deviations of a height from which an
+    ``net``: gives the walk and the ``fixed`` points triangulated; asked once the walk is cut. ``sure``: standard deviations of a height from which an
     offset is no longer doubtful. ``where``: the points (k,) to look for steps at, rising; all by default.
     """
     sums = Sums(walk)
     segments = cut(walk, sums, scale.noise, _CUT, where)
     progress(0.4, "quality")
-    stretches = lay_out(walk, sums, segments, fixed, net, scale)
+    stretches = lay_out(walk, sums, segments, fixed, net(), scale)
     progress(0.75, "quality")
     big = np.abs(stretches.offset) > WORTH * scale.total
     certain, unsure = weigh(walk, stretches, big, scale)

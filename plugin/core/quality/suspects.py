@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import Optional, Tuple
 
@@ -49,23 +50,24 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     """Search the walk. ``fixed``: coded points; ``passes``: distance of the passes (m)."""
     gathered = _Gathered(len(walk))
     fresh = gone = np.zeros(len(walk), bool)
-    net = ground_net(walk, fixed.xyz, fixed.lines)
-    for turn in range(_ROUNDS):
-        kept = np.flatnonzero(~gathered.off)
-        rest = walk.take(~gathered.off)
-        scale = _scale(rest, passes)
-        if scale is None:
-            break
-        # The second time only near what was found: a fault may have hidden a smaller one.
-        where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
-        net = net.without(gathered.off[~gone])
-        gone = gathered.off.copy()
-        ahead = part(progress, turn / _ROUNDS, (turn + 1) / _ROUNDS)
-        found = search(rest, fixed, net, scale, _SURE[turn], where, ahead)
-        gathered.put(kept, found.off, found.doubtful, found.offset, found.sigma, found.group)
-        fresh = _beside(gathered.off | gathered.doubtful)
-        if turn == _ROUNDS - 1:
-            gathered.put_beside(walk, scale)
+    with ThreadPoolExecutor(1) as pool:  # Qhull runs without Python's lock: meanwhile the walk is cut
+        net = pool.submit(ground_net, walk, fixed.xyz, fixed.lines)
+        for turn in range(_ROUNDS):
+            kept = np.flatnonzero(~gathered.off)
+            rest = walk.take(~gathered.off)
+            scale = _scale(rest, passes)
+            if scale is None:
+                break
+            # The second time only near what was found: a fault may have hidden a smaller one.
+            where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
+            net = pool.submit(net.result().without, gathered.off[~gone]) if turn else net
+            gone = gathered.off.copy()
+            ahead = part(progress, turn / _ROUNDS, (turn + 1) / _ROUNDS)
+            found = search(rest, fixed, net.result, scale, _SURE[turn], where, ahead)
+            gathered.put(kept, found.off, found.doubtful, found.offset, found.sigma, found.group)
+            fresh = _beside(gathered.off | gathered.doubtful)
+            if turn == _ROUNDS - 1:
+                gathered.put_beside(walk, scale)
     gathered.put_between()
     return gathered.suspects()
 

@@ -110,12 +110,13 @@ def _places(mask: np.ndarray, start: int) -> np.ndarray:
     """Where the first half-edge of each triangle of ``mask`` (m,) goes when those are numbered from ``start`` on; -1
     for the others.
     """
-    return np.where(mask, 3 * (np.cumsum(mask) - 1 + start), -1)
+    return np.where(mask, 3 * (np.cumsum(mask, dtype=np.int32) - 1 + start), -1)
 
 
 def _moved(half: np.ndarray, place: np.ndarray) -> np.ndarray:
     """Half-edges, -1 for none, after their triangles went to ``place``; -1 where the triangle went nowhere."""
     if not len(place):
         return np.full(len(half), -1, np.int64)
-    to = place[np.maximum(half, 0) // 3]
-    return np.where((half >= 0) & (to >= 0), to + half % 3, -1)
+    triangle = np.maximum(half, 0) // 3
+    to = place[triangle]
+    return np.where((half >= 0) & (to >= 0), to + (half - 3 * triangle), -1)
