@@ -120,9 +120,14 @@ class Sums:
 
     def over(self, low: np.ndarray, high: np.ndarray) -> np.ndarray:
         """Sums (9, k) over windows [low, high)."""
-        result = np.empty((9, len(high)))
-        for row, sums in zip(result, self.table):
-            np.subtract(sums.take(high), sums.take(low), out=row)
+        return self.before(high) - self.before(low)
+
+    def before(self, points: np.ndarray) -> np.ndarray:
+        """Sums (9, k) over all points before each of ``points``: two of them give a window."""
+        result = np.empty((9, len(points)))
+        result[0] = points
+        for row, sums in zip(result[1:], self.table[1:]):
+            row[:] = sums.take(points)
         return result
 
 

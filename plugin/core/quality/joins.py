@@ -26,17 +26,19 @@ def steps_between(
     """
     trend = sums.trend(segments.start[after])
     best, variance = np.zeros(len(before)), np.full(len(before), np.inf)
+    end, start = segments.end[before], segments.start[after]
+    at_end, at_start = sums.before(end), sums.before(start)
+    gap = np.hypot(walk.x[start] - walk.x[end - 1], walk.y[start] - walk.y[end - 1])
+    over_gap = rough.at(np.maximum(gap - walk.spacing, 0) / 2)
     for window in _WINDOWS:
-        end, start = segments.end[before], segments.start[after]
         # Curved ground cancels only between windows of like length.
         reach_a = np.minimum(window, 2 * (segments.end[after] - start) + 1)
         reach_b = np.minimum(window, 2 * (end - segments.start[before]) + 1)
-        a = sums.over(np.maximum(end - reach_a, segments.start[before]), end)
-        b = sums.over(start, np.minimum(start + reach_b, segments.end[after]))
+        a = at_end - sums.before(np.maximum(end - reach_a, segments.start[before]))
+        b = sums.before(np.minimum(start + reach_b, segments.end[after])) - at_start
         step, spread = offset_of(b, a, sigma, trend)
         apart = np.hypot(a[1] / a[0] - b[1] / b[0], a[2] / a[0] - b[2] / b[0])
-        gap = np.hypot(walk.x[start] - walk.x[end - 1], walk.y[start] - walk.y[end - 1])
-        bend = _BEND * rough.at(apart / 2) + rough.at(np.maximum(gap - walk.spacing, 0) / 2)
+        bend = _BEND * rough.at(apart / 2) + over_gap
         spread = spread + bend**2
         better = step**2 * variance > best**2 * spread  # the window that shows it best
         better |= ~np.isfinite(variance)

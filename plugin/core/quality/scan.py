@@ -17,7 +17,7 @@ from .noise import robust_sigma
 from .walk import Walk
 
 _CHUNK = 16384  # points looked at together: their sums stay in the processor's cache
-_SAMPLE = 20_000  # scores that tell how large they usually are
+_SAMPLE = 10_000  # scores that tell how large they usually are
 
 
 @dataclass(frozen=True)
@@ -128,15 +128,17 @@ def scores_of(walk: Walk, hypotheses: Sequence[Hypothesis], sigma: float) -> np.
     ``sigma``: noise of a height (m). 0 where there are too few points; windows end where a piece does.
     """
     result = np.zeros((len(hypotheses), len(walk)))
+    ends = np.append(np.flatnonzero(np.append(True, np.diff(walk.piece) != 0)), len(walk))
+    # Near the ends of a piece windows are cut.
+    cut = [spread(ends, h.width + h.after - 1, h.before, len(walk)) for h in hypotheses]
     for start in range(0, len(walk), _CHUNK):
         block = _Block((walk.x, walk.y, walk.z), start)
-        at = np.arange(start, block.end)
-        first, last = walk.first[start : block.end], walk.last[start : block.end]
-        for h, score in zip(hypotheses, result):
+        for h, score, places in zip(hypotheses, result, cut):
             score[start : block.end] = block.scores(h, sigma)
-            cut = (at - h.before < first) | (at + h.width + h.after > last)
-            low, high = np.maximum(at - h.before, first)[cut], np.minimum(at + h.width + h.after, last)[cut]
-            score[at[cut]] = block.scores_at(h, at[cut], low, high, sigma)
+            at = places[slice(*np.searchsorted(places, (start, block.end)))]
+            low = np.maximum(at - h.before, walk.first[at])
+            high = np.minimum(at + h.width + h.after, walk.last[at])
+            score[at] = block.scores_at(h, at, low, high, sigma)
     return result
 
 
@@ -172,7 +174,7 @@ class _Block:
             return result
 
         whole, inside = over(slice(1, 9), -h.before, h.width + h.after), over(slice(1, 4), 0, h.width)
-        return _score(whole, inside, h.before + h.width + h.after, h.width, sigma)
+        return _score(list(whole), list(inside), h.before + h.width + h.after, h.width, sigma)
 
     def scores_at(self, h: Hypothesis, at: np.ndarray, low: np.ndarray, high: np.ndarray, sigma: float) -> np.ndarray:
         """Scores at points ``at`` (k,) of the block whose windows are [low, high); 0 where there are too few points."""

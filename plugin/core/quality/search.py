@@ -53,8 +53,9 @@ def search(
 ) -> Found:
     """Find the points of the walk that are off the ground by more than the noise explains.
 
-    ``net``: gives the walk and the ``fixed`` points triangulated; asked once the walk is cut. ``sure``: standard deviations of a height from which an
-    offset is no longer doubtful. ``where``: the points (k,) to look for steps at, rising; all by default.
+    ``net``: gives the walk and the ``fixed`` points triangulated; asked once the walk is cut. ``sure``: standard
+    deviations of a height from which an offset is no longer doubtful. ``where``: the points (k,) to look for steps
+    at, rising; all by default.
     """
     sums = Sums(walk)
     segments = cut(walk, sums, scale.noise, _CUT, where)

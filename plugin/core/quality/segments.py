@@ -75,12 +75,13 @@ def _settle(
         return edges, np.zeros(len(walk), bool)
     before, after = bounds[place - 1], np.append(bounds, len(walk))[place + 1]
     best, clearest = inner.copy(), np.full(len(inner), -1.0)
-    low, high = np.maximum(inner - 6, before), np.minimum(inner + 6, after)
+    low, high = (sums.before(v) for v in (np.maximum(inner - 6, before), np.minimum(inner + 6, after)))
     for shift in (0, -1, 1, -2, 2):
         at = inner + shift
         fits = (at > before) & (at < after)
         c = np.where(fits, at, inner)
-        step, variance = offset_of(sums.over(c, high), sums.over(low, c), sigma, sums.trend(c))
+        middle = sums.before(c)
+        step, variance = offset_of(high - middle, middle - low, sigma, sums.trend(c))
         clear = np.where(fits, np.abs(step) / np.sqrt(variance), -1.0)
         better = clear > clearest * 1.02
         best[better], clearest[better] = c[better], clear[better]
