@@ -8,6 +8,7 @@ are spoiled (a kerb between two segments is no offset), and on the offsets, sinc
 
 from __future__ import annotations
 
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import Sequence, Tuple
 
@@ -56,8 +57,11 @@ def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) ->
     """
     normal = _Normal(relations, count)
     price = _PRICE * (1 + np.minimum(length, 400) / 100.0)
-    offset, seen = _reweighted(relations, normal, price, np.clip(length / 8.0, 1.0, 6.0), sigma)
-    other, _ = _reweighted(relations, normal, price, np.ones(count), sigma)
+    with ThreadPoolExecutor(2) as pool:  # factors are found without Python's lock
+        (offset, seen), (other, _) = pool.map(
+            lambda heavy: _reweighted(relations, normal, price, heavy, sigma),
+            (np.clip(length / 8.0, 1.0, 6.0), np.ones(count)),
+        )
     offset = _fused(relations, offset, other, price, sigma)
     offset = _fused(relations, offset, _from_steps(relations, offset, sigma), price, sigma)
     for _ in range(_PRUNINGS):
@@ -76,7 +80,7 @@ class _Normal:
     def __init__(self, relations: Relations, count: int) -> None:
         row, column = np.nonzero(relations.node >= 0)
         node, factor = relations.node[row, column], relations.factor[row, column]
-        self._row, self._node, self._factor, self._count = row, node, factor, count
+        self._count = count
         self.design = csr_matrix((factor, (row, node)), shape=(len(relations.node), count))
         self._squares = self.design.power(2)
         # Every pair of nodes of one observation is a place in the matrix; the diagonal is one always.
@@ -87,23 +91,28 @@ class _Normal:
             known.append(both)
             product.append(relations.factor[both, i] * relations.factor[both, j])
             ends.append(relations.node[both][:, [i, j]])
-        self._of, self._product = np.concatenate(known), np.concatenate(product)
         own = np.arange(count)
+        of = np.concatenate([*known, len(relations.node) + own])
+        share = np.concatenate([*product, np.ones(count)])
         a, b = np.concatenate([*ends, np.column_stack([own, own])]).T
         self._order = _fill_in_order(a, b, count)
         place = np.empty(count, np.int64)
         place[self._order] = own
         key, entry = np.unique(place[b] * count + place[a], return_inverse=True)
-        self._entry: np.ndarray = entry.ravel()
-        self._rows, starts = key % count, np.searchsorted(key, np.arange(count + 1) * count)
-        self._starts = starts.astype(np.int32)
+        # From the weights of observations and offsets, one after the other, to the entries of the matrix.
+        entry = entry.ravel()
+        by_entry, entries = np.argsort(entry, kind="stable"), np.append(0, np.cumsum(np.bincount(entry)))
+        self._gather = csr_matrix(
+            (share[by_entry], of[by_entry], entries), shape=(len(key), len(relations.node) + count)
+        )
+        self._rows = (key % count).astype(np.int32)
+        self._starts = np.searchsorted(key, np.arange(count + 1) * count).astype(np.int32)
 
     def solve(self, weight: np.ndarray, prior: np.ndarray, difference: np.ndarray) -> np.ndarray:
         """Offsets (count,) for weights (r,) of the observations and of the offsets being nothing (count,)."""
-        value = np.concatenate([weight[self._of] * self._product, prior])
-        entries = np.bincount(self._entry, value, len(self._rows))
-        matrix = csc_matrix((entries, self._rows.astype(np.int32), self._starts), shape=(self._count, self._count))
-        right = np.bincount(self._node, self._factor * (weight * difference)[self._row], self._count)
+        entries = self._gather @ np.concatenate([weight, prior])
+        matrix = csc_matrix((entries, self._rows, self._starts), shape=(self._count, self._count))
+        right = self.design.T @ (weight * difference)
         result = np.empty(self._count)
         result[self._order] = splu(matrix, permc_spec="NATURAL", diag_pivot_thresh=0.0, options=_SYMMETRIC).solve(
             right[self._order]
