@@ -15,6 +15,7 @@ from .walk import Walk, plain_tree
 APART = 30
 _NEAR = 0.75  # of the recorded spacing: how close two passes must come
 _WINDOW = 3  # points on either side that speak for a pass
+_CELLS = 2000  # along the longer side of a survey, at most
 _LONG = 40  # points after which a side-by-side run counts as a new encounter
 
 
@@ -47,8 +48,9 @@ def find_encounters(walk: Walk, segments: Segments, sigma: float, sums: Optional
     reach = _NEAR * walk.spacing
     if len(walk) <= APART or not np.isfinite(reach):
         return Encounters(np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0))
-    pairs = plain_tree(xy).query_pairs(reach, output_type="ndarray")
-    pairs = np.sort(pairs, axis=1)
+    some = np.flatnonzero(_near_other_visits(xy, reach))
+    pairs = plain_tree(xy[some]).query_pairs(reach, output_type="ndarray")
+    pairs = np.sort(some[pairs], axis=1)
     pairs = pairs[pairs[:, 1] - pairs[:, 0] > APART]
     first, second = _closest(pairs, np.hypot(*(xy[pairs[:, 0]] - xy[pairs[:, 1]]).T))
     sums = Sums(walk) if sums is None else sums
@@ -63,6 +65,26 @@ def find_encounters(walk: Walk, segments: Segments, sigma: float, sums: Optional
     # Where the ground bends as much as the noise, the parabola is no better known than that.
     variance = variance + 2 * (0.08 * sigma) ** 2 + (0.5 * bulge[0]) ** 2 + (0.5 * bulge[1]) ** 2
     return Encounters(first, second, difference, variance)
+
+
+def _near_other_visits(xy: np.ndarray, reach: float) -> np.ndarray:
+    """Mask (q,) of the points that may have one of another visit within ``reach`` (m); few are asked of a tree then.
+
+    By cells of twice that size: the lowest and the highest number of a point in each and in those around it.
+    """
+    low = xy.min(axis=0)
+    cell = max(2 * reach, float((xy.max(axis=0) - low).max()) / _CELLS)
+    column, row = ((xy[:, k] - low[k]) / cell + 1 for k in (0, 1))
+    shape = int(column.max()) + 2, int(row.max()) + 2
+    code = column.astype(np.int32) * np.int32(shape[1]) + row.astype(np.int32)
+    number = np.arange(len(xy), dtype=np.int32)
+    first, last = np.full(shape, len(xy), np.int32), np.full(shape, -1, np.int32)
+    first.ravel()[code[::-1]], last.ravel()[code] = number[::-1], number  # of those in one cell the last one stays
+    for table, best in ((first, np.minimum), (last, np.maximum)):
+        best(best(table[:-2], table[2:]), table[1:-1], out=table[1:-1])
+        best(best(table[:, :-2], table[:, 2:]), table[:, 1:-1], out=table[:, 1:-1])
+    mask: np.ndarray = last.ravel()[code] - first.ravel()[code] > APART
+    return mask
 
 
 def _bulge(walk: Walk, at: np.ndarray) -> np.ndarray:

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
-from typing import Sequence, Tuple
+from typing import Any, Dict, Sequence, Tuple
 
 import numpy as np
 from scipy.sparse import csc_matrix, csr_matrix, diags
@@ -21,7 +21,8 @@ from ..surface.parts import connected_parts
 _CAP = 3.2  # standard deviations where an observation begins to lose its say
 _PRICE = 4.0  # what an offset costs, in half squares of standardised departures
 _ROUNDS = 34
-_SYMMETRIC = {"SymmetricMode": True}
+# Few nodes share their neighbours: SuperLU's panels of columns would cost more than they spare.
+_SYMMETRIC: Dict[str, Any] = {"options": {"SymmetricMode": True}, "diag_pivot_thresh": 0.0, "relax": 1, "panel_size": 1}
 _AGREED = 3  # differences that have to agree on an offset
 _PRUNINGS = 4
 _WHOLE = 40  # points of a group that is put back as a whole or not at all
@@ -114,9 +115,7 @@ class _Normal:
         matrix = csc_matrix((entries, self._rows, self._starts), shape=(self._count, self._count))
         right = self.design.T @ (weight * difference)
         result = np.empty(self._count)
-        result[self._order] = splu(matrix, permc_spec="NATURAL", diag_pivot_thresh=0.0, options=_SYMMETRIC).solve(
-            right[self._order]
-        )
+        result[self._order] = splu(matrix, permc_spec="NATURAL", **_SYMMETRIC).solve(right[self._order])
         return result
 
     def seen(self, weight: np.ndarray) -> np.ndarray:
@@ -130,7 +129,7 @@ def _fill_in_order(a: np.ndarray, b: np.ndarray, count: int) -> np.ndarray:
     pattern = csc_matrix((np.ones(len(a)), (a, b)), shape=(count, count))
     pattern.data[:] = 1.0
     dominant = pattern + diags(np.asarray(pattern.sum(axis=0)).ravel(), format="csc")
-    found = splu(dominant, permc_spec="MMD_AT_PLUS_A", diag_pivot_thresh=0.0, options=_SYMMETRIC)
+    found = splu(dominant, permc_spec="MMD_AT_PLUS_A", **_SYMMETRIC)
     order: np.ndarray = np.argsort(found.perm_c)
     return order
 

@@ -20,12 +20,14 @@ _CHUNK = 1 << 18
 
 def following(h: np.ndarray) -> np.ndarray:
     """The next half-edge counter-clockwise in the same triangle."""
-    return np.where(h % 3 == 2, h - 2, h + 1)
+    last: np.ndarray = 3 * (h // 3) + 2 == h  # faster than h % 3
+    return h + 1 - h.dtype.type(3) * last
 
 
 def preceding(h: np.ndarray) -> np.ndarray:
     """The half-edge before in the same triangle."""
-    return np.where(h % 3 == 0, h + 2, h - 1)
+    first: np.ndarray = 3 * (h // 3) == h
+    return h - 1 + h.dtype.type(3) * first
 
 
 def twins_of(vertex: np.ndarray) -> np.ndarray:
