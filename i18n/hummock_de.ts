@@ -2191,6 +2191,11 @@
       <translation>Unterwegs bemerkt:</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>Nowhere to walk again: no place of the surface is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Nichts nochmals zu begehen: Keine Stelle der Oberfläche ist weiter als {limit:.1f} m von einem gemessenen Punkt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>Davon ohne Abfluss ({unit}²)</translation>

@@ -2191,6 +2191,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>Nowhere to walk again: no place of the surface is farther than {limit:.1f} m from a measured one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation type="unfinished" />

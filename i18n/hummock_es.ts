@@ -2191,6 +2191,11 @@
       <translation>Advertido durante el proceso:</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>Nowhere to walk again: no place of the surface is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Nada que volver a recorrer: ningún lugar de la superficie está a más de {limit:.1f} m de uno medido.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>De ella sin desagüe ({unit}²)</translation>

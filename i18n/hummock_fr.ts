@@ -2191,6 +2191,11 @@
       <translation>Remarqué en chemin :</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>Nowhere to walk again: no place of the surface is farther than {limit:.1f} m from a measured one.</source>
+      <translation>Rien à parcourir de nouveau : aucun endroit de la surface n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>Dont sans écoulement ({unit}²)</translation>

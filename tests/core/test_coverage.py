@@ -155,6 +155,13 @@ def test_with_the_places_to_walk_again_nothing_is_far(seed, limit):
     assert np.all(measured >= again.extra["radius"] - 1e-9)
 
 
+def test_where_all_is_near_it_says_so():
+    points = walk()
+    whole = coverage(build_surface(points, Constraints()).tin, points)
+    assert not len(whole.walk_again)
+    assert str(whole.messages[-1]).startswith("Nowhere to walk again: no place of the surface is farther than ")
+
+
 def test_no_place_is_asked_for_where_all_is_near():
     assert len(places_to_walk(Openings(flat_tin(lattice(2.0, 20.0)), 1.5))) == 0
 

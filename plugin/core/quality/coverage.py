@@ -55,6 +55,13 @@ WALK_AGAIN = Text(
     ),
 )
 
+NOWHERE = Text(
+    "coverage.nowhere",
+    QT_TRANSLATE_NOOP(
+        "core", "Nowhere to walk again: no place of the surface is farther than {limit:.1f} m from a measured one."
+    ),
+)
+
 
 @dataclass(frozen=True)
 class CoverageOptions:
@@ -190,6 +197,8 @@ def _about_gaps(circles: EmptyCircles, again: PointSet, limit: float) -> List[Me
         said.append(message(WIDEST, radius=float(circles.radius[0]), count=len(circles), limit=limit, **place))
     if len(again):
         said.append(message(WALK_AGAIN, count=len(again), limit=limit))
+    elif not len(circles):
+        said.append(message(NOWHERE, limit=limit))
     return said
 
 
