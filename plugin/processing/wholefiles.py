@@ -8,12 +8,15 @@ it takes its place at the end.
 from __future__ import annotations
 
 import contextlib
+import errno
 import os
 import secrets
 import shutil
+import struct
 from pathlib import Path
 from typing import Any, Callable, Dict, List, Optional, Tuple
 
+from osgeo import gdal
 from qgis.core import (
     QgsFeature,
     QgsFeatureSink,
@@ -30,14 +33,21 @@ from .versions import VECTOR_HINT
 _NO_FILES = ("memory:", "ogr:", "postgis:", "postgres:", "mssql:", "TEMPORARY_OUTPUT")
 
 
+#: Formats whose writers do not tell that the disk is full, and whether a line break is the last that is written.
+_SILENT = {".csv": True, ".geojson": True, ".gpkg": False, ".shp": False}
+
+
 class WholeFileSink:
     """A sink that is closed when it is told to, whoever still holds it."""
 
     def __init__(self, sink: QgsFeatureSink) -> None:
         self._sink: Optional[QgsFeatureSink] = sink
+        self.count = 0
 
     def addFeature(self, feature: QgsFeature, flags: Any) -> bool:
-        return bool(self._sink is not None and self._sink.addFeature(feature, flags))
+        added = bool(self._sink is not None and self._sink.addFeature(feature, flags))
+        self.count += added
+        return added
 
     def lastError(self) -> str:
         return str(self._sink.lastError()) if self._sink is not None and hasattr(self._sink, "lastError") else ""
@@ -95,8 +105,13 @@ class WholeFiles:
 
     def keep(self) -> None:
         """Put all files in their places. Raises SurveyError when the system refuses."""
-        for ours, _, _ in self._open:
+        for ours, folder, final in self._open:
+            path = folder / Path(final).name
+            reasons = _closed(ours) if path.suffix.lower() in _SILENT else []
             ours.close()
+            if reasons or not _has_all(path, ours.count):
+                reason = " ".join(reasons[0].split()) if reasons else os.strerror(errno.EIO)
+                raise SurveyError(CANNOT_WRITE, file=final, reason=reason)
         while self._open:
             _, folder, final = self._open.pop(0)
             target = Path(final)
@@ -120,6 +135,49 @@ class WholeFiles:
         before = {place: details for place, details in waiting.items() if place in self._waiting}
         if len(before) < len(waiting):
             self._context.setLayersToLoadOnCompletion(before)
+
+
+def _closed(sink: WholeFileSink) -> List[str]:
+    """Close the sink; what GDAL had to say against it, which QGIS does not pass on."""
+    reasons: List[str] = []
+
+    def keep(level: int, _: int, text: str) -> None:
+        if level >= gdal.CE_Failure:
+            reasons.append(text)
+
+    gdal.PushErrorHandler(keep)
+    try:
+        sink.close()
+    finally:
+        gdal.PopErrorHandler()
+    return reasons
+
+
+def _has_all(path: Path, count: int) -> bool:
+    """Whether so many features can be read again; asked of formats whose writers do not tell when the disk is full."""
+    if count == 0 or path.suffix.lower() not in _SILENT:
+        return True
+    try:
+        opened = gdal.OpenEx(str(path), gdal.OF_VECTOR)
+        found = opened.GetLayer(0).GetFeatureCount() if opened is not None and opened.GetLayerCount() else 0
+    except RuntimeError:  # where another plugin has switched on GDAL's exceptions
+        return False
+    return found >= count and _ends_well(path)
+
+
+def _ends_well(path: Path) -> bool:
+    if _SILENT[path.suffix.lower()]:
+        with open(path, "rb") as file:
+            file.seek(-1, os.SEEK_END)
+            return file.read(1) == b"\n"
+    table = path.with_suffix(".dbf")
+    if not table.exists():
+        return True
+    # dBASE III: number of records, length of the head, length of a record; the table of a shapefile
+    with open(table, "rb") as file:
+        head = file.read(12)
+    records, before, each = struct.unpack_from("<IHH", head, 4) if len(head) == 12 else (1, 0, 1 << 16)
+    return table.stat().st_size >= before + records * each
 
 
 def _file(value: Any) -> Optional[Path]:

@@ -7,6 +7,7 @@ HTML, in a process with their own GDAL and PROJ.
 from __future__ import annotations
 
 import collections
+import dataclasses
 import json
 import os
 import shlex
@@ -149,6 +150,14 @@ def check_survey_findings(found, result):
     middle = np.array([result.points.easting.min(), result.points.easting.max()])
     assert (numbers(found, "easting") >= middle[0]).all()
     assert (numbers(found, "easting") <= middle[1]).all()
+
+
+@of("tolerances.json")
+def check_tolerances(found, result):
+    (told,) = found["content"]
+    own = {key: value for key, value in dataclasses.asdict(result.check.tolerances).items() if value is not None}
+    assert told == {key: list(value) if isinstance(value, tuple) else value for key, value in own.items()}
+    assert {"name", "sigma_h", "sigma_v"} <= set(told)
 
 
 @of("places_to_walk.csv")

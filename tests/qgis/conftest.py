@@ -32,10 +32,12 @@ def pytest_report_header(config: Any) -> str:
 def application(tmp_path_factory: pytest.TempPathFactory) -> Any:
     """A running QgsApplication with an empty profile, Processing, and our provider."""
     from qgis.core import QgsApplication
+    from qgis.PyQt.QtCore import QLocale
 
     os.environ["QGIS_CUSTOM_CONFIG_PATH"] = str(tmp_path_factory.mktemp("profile"))
     running = QgsApplication([], True)
     running.initQgis()
+    QLocale.setDefault(QLocale.c())  # what is said does not depend on where the tests run
     sys.path.append(os.path.join(QgsApplication.pkgDataPath(), "python", "plugins"))
     from processing.core.Processing import Processing
 

@@ -179,6 +179,14 @@ def read_table(path: str) -> Dict[str, Any]:
     }
 
 
+def read_json(path: str) -> Dict[str, Any]:
+    def refuse(word: str) -> None:
+        raise ValueError(f"{word} is no JSON (RFC 8259)")
+
+    with open(path, encoding="utf-8") as file:
+        return {"content": json.load(file, parse_constant=refuse)}
+
+
 def read_pdf(path: str) -> Dict[str, Any]:
     import pypdf
 
@@ -254,8 +262,8 @@ def read_folder(path: str) -> Dict[str, Any]:
 READERS = {"dxf": read_dxf, "raster": read_raster, "package": read_package, "mesh": read_mesh, "folder": read_folder}
 KINDS = {
     ".2dm": read_mesh, ".asc": read_raster, ".csv": read_table, ".dxf": read_dxf, ".geojson": read_features,
-    ".gpkg": read_package, ".html": read_page, ".pdf": read_pdf, ".prj": read_system, ".sha256": read_sums,
-    ".tif": read_raster,
+    ".gpkg": read_package, ".html": read_page, ".json": read_json, ".pdf": read_pdf, ".prj": read_system,
+    ".sha256": read_sums, ".tif": read_raster,
 }  # fmt: skip
 
 if __name__ == "__main__":

@@ -6,6 +6,7 @@ import json
 import os
 import re
 import shutil
+import signal
 import sqlite3
 import subprocess
 import sys
@@ -233,6 +234,34 @@ def test_a_failed_run_leaves_what_was_there(project: Any, small: Small, tmp_path
     assert not fine
     assert target.read_bytes() == BEFORE
     assert list(tmp_path.iterdir()) == [target]
+
+
+@pytest.mark.parametrize("suffix", ["gpkg", "geojson", "csv", "shp"])
+@pytest.mark.parametrize("share", [0.1, 0.6, 0.999])
+def test_a_full_disk_leaves_what_was_there(
+    project: Any, small: Small, tmp_path: Path, suffix: str, share: float
+) -> None:
+    """As if: the system lets no file of this process grow beyond a limit."""
+    resource = pytest.importorskip("resource")
+    from qgis.core import QgsProcessingContext
+
+    target = tmp_path / f"contours.{suffix}"
+    parameters = {"INPUT": small.mesh, "INTERVAL": 0.1, "OUTPUT": str(target)}
+    run_until("contours", parameters)
+    limit = int(share * max(path.stat().st_size for path in tmp_path.iterdir()))
+    for path in tmp_path.iterdir():
+        path.write_bytes(BEFORE)
+    left = sorted(tmp_path.iterdir())
+    before, ignored = resource.getrlimit(resource.RLIMIT_FSIZE), signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+    resource.setrlimit(resource.RLIMIT_FSIZE, (limit, before[1]))
+    try:
+        _, fine = algorithm_of("contours").run(parameters, QgsProcessingContext(), Listener().feedback)
+    finally:
+        resource.setrlimit(resource.RLIMIT_FSIZE, before)
+        signal.signal(signal.SIGXFSZ, ignored)
+    assert not fine
+    assert sorted(tmp_path.iterdir()) == left
+    assert {path.read_bytes() for path in left} == {BEFORE}
 
 
 def test_a_layer_in_a_file_keeps_its_name_and_is_loaded(project: Any, small: Small, tmp_path: Path) -> None:
