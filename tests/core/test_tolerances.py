@@ -40,7 +40,7 @@ def test_sets_come_back_as_they_were_written_and_can_be_edited(tmp_path: Path) -
 @pytest.mark.parametrize(
     ("text", "said"),
     [
-        ('[\n  {"name": "mine",\n   "tilt": 5,\n  }\n]', ["line 4", "no JSON"]),
+        ('[\n  {"name": "mine",\n   "tilt": ,\n  }\n]', ["line 3", "no JSON"]),
         ('[{"name": "a", "tilt": 5,\n "tilt": 9}]', ["'tilt' stands twice"]),
         ('[{"name": "a", "tilt": "5"}]', ['tilt is "5"', "without quotation marks"]),
         ('[{"name": "a", "tilt": -1}]', ["tilt is -1", "a number above 0"]),
