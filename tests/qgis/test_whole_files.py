@@ -26,7 +26,8 @@ BEFORE = b"what was there before"
 MOMENTS = {
     ".html": rb'^<!DOCTYPE html>\n<html lang="[a-zA-Z-]+">',
     ".xml": rb'date="[0-9-]+" time="[0-9:]+"',
-    ".pdf": rb"/(Creation|Mod)Date \([^)]*\)",
+    # what QGIS from 3.40 on says of the document as XMP has a number by chance besides
+    ".pdf": rb'/(Creation|Mod)Date \([^)]*\)|xmp:\w+Date="[^"]*"|xmpMM:DocumentID="uuid:[0-9a-f-]{36}"',
     ".sha256": rb"[0-9a-f]{64}  .*\.(xml|gpkg|pdf)",
 }
 TIMES = re.compile(r"\d{4}-\d\d-\d\d[T ]\d\d:\d\d:\d\d(\.\d+)?Z?")
