@@ -15,9 +15,9 @@ from .stretches import Scale, Stretches
 from .walk import Walk
 from .weigh import likelihood
 
-_LONG = 25  # points of a fault that may go on
+_LONG = 15  # points of a fault that may go on
 _FARTHEST = 8  # stretches it is followed over, either way
-_DENIED = -1.5  # logarithm of the likelihood ratio from which the ground around denies it
+_DENIED = -2.5  # logarithm of the likelihood ratio from which the ground around denies it
 
 
 def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:

@@ -14,7 +14,7 @@ _REACH = 8  # points beside a fault that may belong to it
 _BEYOND = 8  # points of ground they are held against
 _LEAST = 4  # of these there must be
 _BEND = 0.5  # of the departure from straight lines: what curved ground does to a step seen from both sides
-_CLEAR = 3.6  # standard deviations of the step between the two
+_CLEAR = 3.0  # standard deviations of the step between the two
 _SHARE = 0.4  # of the fault: what the step must come to
 
 
