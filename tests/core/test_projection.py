@@ -29,7 +29,6 @@ def test_gdal_reads_what_is_written(tmp_path: Path) -> None:
     text = write_prj(tmp_path / "a.2dm", CRS.from_epsg(25832)).read_text()
     reference = osr.SpatialReference()
     assert reference.ImportFromESRI([text]) == 0
-    assert reference.AutoIdentifyEPSG() in (0, 7)
     matches = reference.FindMatches()
     assert matches[0][0].GetAuthorityCode(None) == "25832"
 
