@@ -39,7 +39,7 @@ def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> 
         number = np.where(asked, np.cumsum(asked) - 1, -1)
         count = int(np.count_nonzero(asked))
         said = depart(
-            walk, number[stretches.of], count, ~(taken | fresh | asked)[stretches.of], stretches.net, scale,
+            walk, number[stretches.of], count, ~(taken | asked)[stretches.of], stretches.net, scale,
             stretches.beside,
         )  # fmt: skip
         goes = np.flatnonzero(asked)[likelihood(said.offset, said.sigma, carried[asked]) > _DENIED]

@@ -15,7 +15,7 @@ from .ground import GroundNet
 from .segments import cut
 from .stretches import Fixed, Scale, Stretches, lay_out
 from .walk import Walk
-from .weigh import on_lines, weigh
+from .weigh import on_lines, steps_by, weigh
 
 #: An offset counts from so many standard deviations of a height.
 WORTH = 2.5
@@ -109,11 +109,7 @@ def _overlooked(
     count = int(np.count_nonzero(asked))
     said = depart(walk, number, count, ~taken, stretches.net, scale, stretches.beside)
     r = said.offset
-
-    def agrees(step: np.ndarray) -> np.ndarray:
-        return (step * r > 0) & (np.abs(step) > 0.5 * np.abs(r)) & (np.abs(step) < 2 * np.abs(r))
-
-    one, other = agrees(into[asked]), agrees(out[asked])
+    one, other = steps_by(into[asked], r), steps_by(out[asked], r)
     clearly = (np.abs(r) > WORTH * scale.total) & (np.abs(r) > 5 * said.sigma) & one & other
     # A step that other passes have is the ground's, and what lies behind it may be ground too.
     off = clearly & ~(stretches.seen | np.append(stretches.seen[1:], False))[asked]

@@ -86,6 +86,12 @@ def likelihood(seen: np.ndarray, sigma: np.ndarray, offset: np.ndarray) -> np.nd
     return np.clip(np.where(np.isfinite(sigma), ratio, 0.0), -8.0, 8.0)
 
 
+def steps_by(step: np.ndarray, level: np.ndarray) -> np.ndarray:
+    """Mask of the steps (k,) that go the way of ``level`` (k,) and come to half to twice as much."""
+    result: np.ndarray = (step * level > 0) & (np.abs(step) > 0.5 * np.abs(level)) & (np.abs(step) < 2 * np.abs(level))
+    return result
+
+
 def _numbered(mask: np.ndarray) -> Tuple[np.ndarray, int]:
     return np.where(mask, np.cumsum(mask) - 1, -1), int(np.count_nonzero(mask))
 
@@ -123,11 +129,8 @@ def _spikes(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarray:
     up, down = stretches.step[first] / stretches.step_sigma[first], stretches.step[after] / stretches.step_sigma[after]
     sign_in, sign_out = np.sign(stretches.offset[first]), np.sign(stretches.offset[last])
     steep = (up * sign_in > _STEEP) & (down * sign_out < -_STEEP) & (after > last) & (size <= _SPIKE)
-    for step, level in (
-        (stretches.step[first], stretches.offset[first]),
-        (-stretches.step[after], stretches.offset[last]),
-    ):
-        steep &= (np.abs(step) > 0.5 * np.abs(level)) & (np.abs(step) < 2 * np.abs(level))
+    steep &= steps_by(stretches.step[first], stretches.offset[first])
+    steep &= steps_by(-stretches.step[after], stretches.offset[last])
     result: np.ndarray = off & steep[np.maximum(number, 0)]
     return result
 
@@ -141,10 +144,7 @@ def _like_ground(walk: Walk, stretches: Stretches, off: np.ndarray) -> np.ndarra
         return off
     first, last = _ends(number, off)
     step, seen = np.append(np.where(stretches.step_sigma < np.inf, stretches.step, 0.0), 0.0), stretches.seen
-    into, out = (
-        (one * level > 0) & (np.abs(one) > 0.5 * np.abs(level)) & (np.abs(one) < 2 * np.abs(level))
-        for one, level in ((step[first], stretches.offset[first]), (-step[last + 1], stretches.offset[last]))
-    )
+    into, out = steps_by(step[first], stretches.offset[first]), steps_by(-step[last + 1], stretches.offset[last])
     between = into & seen[first] & out & np.append(seen, False)[last + 1]
     low = np.maximum(np.abs(stretches.offset[first]), np.abs(stretches.offset[last])) < _KERB
     along = ~into & ~out & (stretches.end[last] - stretches.start[first] >= _ALONG) & low
