@@ -9639,8 +9639,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below the contours in their own styles, the first on top.</source>
-      <translation>Unter den Höhenlinien in ihren eigenen Stilen gezeichnet, der erste zuoberst.</translation>
+      <source>Drawn below the contours in their own styles, the first on top. QGIS places the labels they have; where labels crowd, not alike in every run.</source>
+      <translation>Unter den Höhenlinien in ihren eigenen Stilen gezeichnet, der erste zuoberst. Ihre Beschriftungen setzt QGIS; wo Beschriftungen sich drängen, nicht in jedem Lauf gleich.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />

@@ -9639,7 +9639,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below the contours in their own styles, the first on top.</source>
+      <source>Drawn below the contours in their own styles, the first on top. QGIS places the labels they have; where labels crowd, not alike in every run.</source>
       <translation type="unfinished" />
     </message>
     <message>

@@ -9639,8 +9639,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below the contours in their own styles, the first on top.</source>
-      <translation>Se dibujan debajo de las curvas de nivel con sus propios estilos, la primera encima.</translation>
+      <source>Drawn below the contours in their own styles, the first on top. QGIS places the labels they have; where labels crowd, not alike in every run.</source>
+      <translation>Se dibujan debajo de las curvas de nivel con sus propios estilos, la primera encima. QGIS coloca sus etiquetas; donde se amontonan, no igual en cada ejecución.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />

@@ -9639,8 +9639,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
-      <source>Drawn below the contours in their own styles, the first on top.</source>
-      <translation>Dessinées sous les courbes de niveau dans leurs propres styles, la première au-dessus.</translation>
+      <source>Drawn below the contours in their own styles, the first on top. QGIS places the labels they have; where labels crowd, not alike in every run.</source>
+      <translation>Dessinées sous les courbes de niveau dans leurs propres styles, la première au-dessus. QGIS place leurs étiquettes ; là où elles sont serrées, pas toujours de la même façon d’une exécution à l’autre.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />

@@ -17,6 +17,7 @@ from qgis.core import (
     QgsPolygon,
     QgsProcessingContext,
     QgsProcessingException,
+    QgsProperty,
     QgsSingleSymbolRenderer,
     QgsTextFormat,
     QgsUnitTypes,
@@ -47,6 +48,7 @@ translate = QCoreApplication.translate
 _TABLES = ("contours", "contour_labels", "spot_heights", "sheets")
 
 _OVER_POINT = member(QgsPalLayerSettings, "Placement", "OrderedPositionsAroundPoint")
+_Z_INDEX = member(QgsPalLayerSettings, "Property", "ZIndex")
 _MILLIMETRES = member(QgsUnitTypes, "RenderUnit", "RenderMillimeters")
 
 
@@ -160,6 +162,9 @@ def _dress_contours(layer: QgsVectorLayer) -> None:
 
 def _dress_labels(layer: QgsVectorLayer) -> None:
     apply_qml(layer, LABELS)
+    settings = layer.labeling().settings()
+    _draw_by_row(settings, 2)
+    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
 
 
 def _dress_spots(layer: QgsVectorLayer) -> None:
@@ -172,6 +177,7 @@ def _dress_spots(layer: QgsVectorLayer) -> None:
     settings.dist, settings.distUnits = 0.6, _MILLIMETRES
     settings.priority = 4
     settings.setFormat(text_format(1.9))
+    _draw_by_row(settings, 1)
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)
     fix_profile(layer)
@@ -205,8 +211,19 @@ def dress_parcels(layer: QgsVectorLayer) -> None:
     made = text_format(2.2)
     made.setColor(QColor("#636363"))
     settings.setFormat(made)
+    _draw_by_row(settings, -1)
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(bool(settings.fieldName))
+
+
+def _draw_by_row(settings: QgsPalLayerSettings, rank: int) -> None:
+    """Draw the labels of higher ranks over those of lower ones, and those of a layer in the order of its rows.
+
+    QGIS draws labels of the same width in an order that differs from run to run once three layers have labels. Layers
+    with labels of their own have rank 0.
+    """
+    order = QgsProperty.fromExpression(f"{rank} - $id / 1e9")
+    settings.dataDefinedProperties().setProperty(_Z_INDEX, order)
 
 
 def text_format(size: float, bold: bool = False) -> QgsTextFormat:

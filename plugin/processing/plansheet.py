@@ -142,7 +142,11 @@ class PlanSheet(ContourAlgorithm):
             QgsProcessingParameterMultipleLayers(
                 "OTHERS", translate("hummock", "More layers"), ANY_LAYER, optional=True
             ),
-            translate("hummock", "Drawn below the contours in their own styles, the first on top."),
+            translate(
+                "hummock",
+                "Drawn below the contours in their own styles, the first on top. QGIS places the labels they have; "
+                "where labels crowd, not alike in every run.",
+            ),
         )
 
     def _add_text_parameters(self) -> None:

@@ -123,6 +123,24 @@ def test_spot_heights_keep_apart_and_are_those_of_the_surface(plan: Any, run: An
         assert min((one.distance(other) for j, other in enumerate(ground) if j != i), default=99) >= 0.0175 * 500
 
 
+def test_labels_are_drawn_in_the_order_of_their_rows_the_contours_last(plan: Any, project: Any) -> None:
+    """QGIS would draw labels of the same width in an order by chance, and the plan were not the same twice."""
+    made = plan(KEEP=False)
+    drawn: List[str] = []
+    (page,) = pypdf.PdfReader(made["OUTPUT"]).pages
+    page.extract_text(visitor_text=lambda text, *_: drawn.append(text.strip()))
+    rows = {
+        name: [f["text"] for f in layer_of(f"{made['LAYERS']}|layername={name}").getFeatures()][::-1]
+        for name in ("spot_heights", "contour_labels")
+    }
+    there = [text for text in drawn if text in {*rows["spot_heights"], *rows["contour_labels"]}]
+    spots, contours = there[: -len(rows["contour_labels"])], there[-len(rows["contour_labels"]) :]
+    assert contours == rows["contour_labels"]
+    assert len(spots) > 30
+    waiting = iter(rows["spot_heights"])
+    assert all(spot in waiting for spot in spots)  # in this order, some without room left out
+
+
 def test_the_legend_says_what_the_colours_of_a_surface_are(plan: Any, project: Any, chain: Dict[str, Any]) -> None:
     from qgis.core import QgsLayoutItemLegend
 
