@@ -14,10 +14,12 @@ from pathlib import Path
 import numpy as np
 import pytest
 
+from plugin.core.linework.codes import default_code_table
 from plugin.core.points.pointset import Reason, Status, make_points
 from plugin.core.quality import check as checks
 from plugin.core.quality.check import check_survey
 from tests.core.survey_score import FEATURE_LOST, FOUND, LOST, SIGMA_SHARE, Score, score
+from tests.core.survey_simulator import simulate
 
 SURVEYS = 24
 
@@ -51,6 +53,15 @@ def test_the_noise_is_estimated(total: Score) -> None:
     assert total.white_share >= SIGMA_SHARE - 0.1
     assert total.close_share >= SIGMA_SHARE - 0.15
     assert total.inside_share >= SIGMA_SHARE - 0.2
+
+
+def test_a_survey_mostly_in_doubt_still_has_its_noise() -> None:
+    """A street whose gutter passes are mostly in doubt: those that are not meet in too few places."""
+    survey = simulate(71068)
+    noise = check_survey(survey.points, default_code_table()).noise
+    assert noise is not None
+    assert noise.total == pytest.approx(survey.spread, rel=0.3)
+    assert noise.encounters >= 3
 
 
 def walk(height: np.ndarray):

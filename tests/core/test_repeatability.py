@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Callable
+
 import numpy as np
 import pytest
 
@@ -109,6 +111,38 @@ def test_some_crossings_on_a_step_do_no_harm() -> None:
     drift = estimate_drift(Encounters(met.first, met.second, spoiled, met.variance), time, WHITE)
     assert not drift.used[::12].any()
     assert np.sqrt(drift.square) < 0.5 * WHITE
+
+
+def estimates(wander: float, spoil: Callable[[np.ndarray, np.random.Generator], np.ndarray]) -> np.ndarray:
+    """Estimated over true spread of twelve walks whose error wanders by ``wander``; ``spoil`` changes differences."""
+    ratio = []
+    for seed in range(100, 112):
+        random, xy = np.random.default_rng(seed), to_and_fro()
+        time = np.arange(len(xy)) / 2.4
+        error = wandering(time, wander, 90.0, random) if wander else np.zeros(len(xy))
+        walk = walk_over(xy, error + random.normal(0, WHITE, len(xy)))
+        met = find_meetings(walk, breaks(walk, NO_LINES, WHITE), WHITE)
+        changed = Encounters(met.first, met.second, spoil(met.difference, random), met.variance)
+        ratio.append(
+            np.hypot(WHITE, np.sqrt(estimate_drift(changed, time, WHITE).square)) / np.hypot(WHITE, error.std())
+        )
+    return np.array(ratio)
+
+
+def test_a_few_kerbs_that_nobody_saw_do_not_pass_for_wandering() -> None:
+    def spoil(difference: np.ndarray, random: np.random.Generator) -> np.ndarray:
+        spoiled = difference.copy()
+        spoiled[::10] += 4.5 * WHITE * random.choice([-1, 1], len(spoiled[::10]))
+        return spoiled
+
+    ratio = estimates(0.6 * WHITE, spoil)
+    assert np.mean(ratio) < 1.06
+    assert np.max(np.abs(ratio - 1)) < 0.2
+
+
+def test_what_is_new_at_every_place_is_no_wandering() -> None:
+    ratio = estimates(0.0, lambda difference, random: difference + random.normal(0, WHITE, len(difference)))
+    assert np.mean(ratio) < 1.1
 
 
 def test_without_a_place_visited_twice_nothing_is_said_of_the_total() -> None:

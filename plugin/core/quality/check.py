@@ -288,7 +288,11 @@ def _walked(
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
     suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
     _put_suspects(marks, walk, suspects)
-    return (*_measured(marks, walk, ~suspects.marked, fixed), passes)
+    noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
+    if not np.isfinite(noise.total) and suspects.doubtful.any():
+        # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
+        noise, runs = _measured(marks, walk, ~suspects.off, fixed)
+    return noise, runs, passes
 
 
 def _measured(

@@ -14,14 +14,17 @@ from typing import List, Tuple
 import numpy as np
 
 from .encounters import Encounters
-from .noise import robust_sigma
+from .noise import MAD, robust_sigma
 
 #: Correlation times (s) that are tried, and standard deviations as multiples of the noise of one point.
 _TIMES = (20.0, 45.0, 100.0, 220.0, 500.0)
 _SIZES = (0.05, *np.geomspace(0.12, 6.0, 16).tolist())
+#: Standard deviations of what is new at every place, as multiples of the noise of one point, and how likely each is.
+_GROUND = ((0.0, 0.55), (0.35, 0.2), (0.7, 0.15), (1.4, 0.1))
 _MOST = 240  # differences used; of more, these are spread over all
 _PLACES = 150  # times at which the wandering is asked
-_WILD = 3.6  # standard deviations from what all others say
+_WILD = 3.3  # usual departures from what all others say
+_CALM = 0.5  # the least that departures, in standard deviations, are taken to be usually
 _APART = 4.0  # the same from the middle of all
 _SHARE = 0.15  # of the differences that may be left out as wild
 _NOTHING = 1e-12  # of the likelihood: what counts for nothing
@@ -73,17 +76,19 @@ def _plausible(difference: np.ndarray, noise: float) -> np.ndarray:
 
 class _Posterior:
     """What the differences say of the wandering at ``places`` (p,), seconds: the mean over a grid of the process's
-    standard deviation and correlation time, weighed by likelihood and prior.
+    standard deviation and correlation time and of what is new at every place, weighed by likelihood and prior.
     """
 
     def __init__(self, met: Encounters, time: np.ndarray, places: np.ndarray, noise: float) -> None:
         grid: List[Tuple[_Process, float]] = []
         log: List[float] = []
         for seconds in _TIMES:
-            process = _Process(met, time, places, seconds)
-            for size in _SIZES:
-                grid.append((process, (size * noise) ** 2))
-                log.append(process.likelihood((size * noise) ** 2) + np.log(size) - size**2 / 2)
+            alike = _Likeness(met, time, places, seconds)
+            for ground, likely in _GROUND:
+                process = _Process(met.difference, met.variance + (ground * noise) ** 2, alike)
+                for size in _SIZES:
+                    grid.append((process, (size * noise) ** 2))
+                    log.append(process.likelihood((size * noise) ** 2) + np.log(size * likely) - size**2 / 2)
         share = np.exp(np.array(log) - max(log))
         share /= share.sum()
         square, variance = np.zeros(len(grid)), np.zeros(len(grid))
@@ -99,33 +104,47 @@ class _Posterior:
         self._scores = process.scores(size)
 
     def wildest(self) -> Tuple[int, float]:
-        """The difference that departs most from what the others say, in standard deviations of that."""
+        """The difference that departs most from what the others say, in departures as they usually are."""
         worst = int(np.argmax(self._scores))
-        return worst, float(self._scores[worst])
+        usual = float(np.clip(MAD * np.median(self._scores), _CALM, 1.0))
+        return worst, float(self._scores[worst]) / usual
 
 
-class _Process:
-    """The process of one correlation time, for any variance of it: one eigendecomposition serves all."""
+class _Likeness:
+    """Correlations for one correlation time: of the differences (e, e), of the ``places`` with the differences (p, e),
+    and of the places about their mean (p, p).
+    """
 
     def __init__(self, met: Encounters, time: np.ndarray, places: np.ndarray, seconds: float) -> None:
         def alike(a: np.ndarray, b: np.ndarray) -> np.ndarray:
             result: np.ndarray = np.exp(-np.abs(a[:, None] - b) / seconds)
             return result
 
-        first, second, scale = time[met.first], time[met.second], 1 / np.sqrt(met.variance)
-        between = alike(first, first) - alike(first, second) - alike(second, first) + alike(second, second)
-        value, self._vector = np.linalg.eigh(between * np.outer(scale, scale))
-        self._value = np.maximum(value, 0.0)
-        self._seen = self._vector.T @ (met.difference * scale)
-        asked = (alike(places, second) - alike(places, first)) * scale @ self._vector
-        self._asked = asked - asked.mean(axis=0)
+        first, second = time[met.first], time[met.second]
+        self.differences = alike(first, first) - alike(first, second) - alike(second, first) + alike(second, second)
+        self.asked = alike(places, second) - alike(places, first)
         own = alike(places, places)
-        self._own = own - own.mean(axis=0) - own.mean(axis=1)[:, None] + own.mean()
+        self.own = own - own.mean(axis=0) - own.mean(axis=1)[:, None] + own.mean()
+
+
+class _Process:
+    """The process of one correlation time, for any variance of it: one eigendecomposition serves all."""
+
+    def __init__(self, difference: np.ndarray, noise: np.ndarray, alike: _Likeness) -> None:
+        """``difference``: (e,) metres, each with the variance ``noise`` (e,) beside what wanders."""
+        scale = 1 / np.sqrt(noise)
+        value, self._vector = np.linalg.eigh(alike.differences * np.outer(scale, scale))
+        self._value = np.maximum(value, 0.0)
+        self._seen = self._vector.T @ (difference * scale)
+        asked = alike.asked * scale @ self._vector
+        self._asked = asked - asked.mean(axis=0)
+        self._own = alike.own
+        self._whole = -0.5 * float(np.sum(np.log(noise)))
 
     def likelihood(self, variance: float) -> float:
         """Its logarithm, but for a constant."""
         spread = 1 + variance * self._value
-        return float(-0.5 * np.sum(np.log(spread) + self._seen**2 / spread))
+        return self._whole - 0.5 * float(np.sum(np.log(spread) + self._seen**2 / spread))
 
     def wandering(self, variance: float) -> Tuple[np.ndarray, np.ndarray]:
         """What wanders at the places, about its mean: expected value (p,) and covariance (p, p)."""

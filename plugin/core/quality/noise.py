@@ -10,7 +10,7 @@ import numpy as np
 from .medians import CHUNK
 from .walk import Walk
 
-_MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
+MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
 _CUT = 3.0
 _CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3
 _LAGS = (1, 2, 4, 8, 16)
@@ -42,7 +42,7 @@ def robust_sigma(values: np.ndarray) -> float:
     if len(values) < 3:
         return float("nan")
     centre = float(np.median(values))
-    sigma = _MAD * float(np.median(np.abs(values - centre)))
+    sigma = MAD * float(np.median(np.abs(values - centre)))
     for _ in range(3):
         core = np.abs(values - centre) <= _CUT * sigma
         if sigma == 0 or np.count_nonzero(core) < 3:
