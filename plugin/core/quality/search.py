@@ -8,6 +8,7 @@ from typing import Callable, Optional, Tuple
 import numpy as np
 
 from ..progress import Progress, silent
+from .beside import Beside
 from .departure import Departure, depart
 from .extents import go_on
 from .fits import Sums
@@ -32,7 +33,8 @@ class Found:
 
     ``off``: (q,) bool, off the ground. ``doubtful``: (q,) bool, perhaps; look there. ``offset``: (q,) by how much
     (m), 0 on the ground. ``sigma``: (q,) standard deviation of it (m). ``group``: (q,) number of the unbroken
-    group of points off or doubtful, -1 for the others.
+    group of points off or doubtful, -1 for the others. ``cuts``: (c,) points before which the heights may step;
+    ``beside``: neighbours of every step.
     """
 
     off: np.ndarray
@@ -40,6 +42,8 @@ class Found:
     offset: np.ndarray
     sigma: np.ndarray
     group: np.ndarray
+    cuts: np.ndarray
+    beside: Beside
 
 
 def search(
@@ -80,7 +84,10 @@ def search(
     off, doubtful = certain, (off | doubtful) & ~certain
     marked = off | doubtful
     progress(1.0, "quality")
-    return Found(off, doubtful & ~off, np.where(marked, offset, 0.0), sigma, groups(marked, walk.piece)[0])
+    return Found(
+        off, doubtful & ~off, np.where(marked, offset, 0.0), sigma, groups(marked, walk.piece)[0], segments.start,
+        stretches.beside,
+    )  # fmt: skip
 
 
 def groups(mask: np.ndarray, piece: np.ndarray) -> Tuple[np.ndarray, int]:

@@ -9,7 +9,9 @@ from typing import Optional, Tuple
 import numpy as np
 
 from ..progress import Progress, part, silent
-from .ground import ground_net
+from .beside import Beside
+from .beyond import Blocks, beyond_faults
+from .ground import GroundNet, ground_net
 from .leftovers import beside_faults
 from .noise import roughness, usual_noise
 from .search import SURE, search
@@ -49,6 +51,8 @@ class Suspects:
 def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = silent) -> Suspects:
     """Search the walk. ``fixed``: coded points; ``passes``: distance of the passes (m)."""
     gathered = _Gathered(len(walk))
+    cuts = np.zeros(len(walk), bool)
+    whole: Optional[Tuple[GroundNet, Beside, Scale]] = None
     fresh = gone = np.zeros(len(walk), bool)
     with ThreadPoolExecutor(1) as pool:  # Qhull runs without Python's lock: meanwhile the walk is cut
         net = pool.submit(ground_net, walk, fixed.xyz, fixed.lines)
@@ -65,10 +69,15 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
             ahead = part(progress, turn / _ROUNDS, (turn + 1) / _ROUNDS)
             found = search(rest, fixed, net.result, scale, _SURE[turn], where, ahead)
             gathered.put(kept, found.off, found.doubtful, found.offset, found.sigma, found.group)
+            cuts[kept[found.cuts]] = True
+            if turn == 0:
+                whole = net.result(), found.beside, scale
             fresh = _beside(gathered.off | gathered.doubtful)
             if turn == _ROUNDS - 1:
                 gathered.put_beside(walk, scale)
     gathered.put_between()
+    if whole is not None:
+        gathered.put_beyond(walk, cuts, *whole)
     return gathered.suspects()
 
 
@@ -126,6 +135,16 @@ class _Gathered:
                 self.doubtful[some], self.level[some] = True, between
                 self.group[some] = self._groups
                 self._groups += 1
+
+    def put_beyond(self, walk: Walk, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale) -> None:
+        """What goes on from a group that was found, as the ground around says. ``net``, ``beside``: of all points."""
+        found = self.off | self.doubtful
+        first, last, level, _, _ = self._blocks()
+        ways = beyond_faults(walk, Blocks(first, last, level), found, cuts, net, beside, scale)
+        for low, high, size in zip(ways.low.tolist(), ways.high.tolist(), ways.level.tolist()):
+            self.doubtful[low:high], self.level[low:high] = True, size
+            self.group[low:high] = self._groups
+            self._groups += 1
 
     def _blocks(self) -> Tuple[np.ndarray, ...]:
         """First and last point, level (m), number of points, and whether one is surely off, of each unbroken row of
