@@ -21,9 +21,8 @@ from .weigh import likelihood
 
 _REACH = 64  # points that may belong to a fault on either side of what was found
 _LEAST = 2.5  # standard deviations of a height that a fault is off by
-_SURE = 4.0  # logarithm of the likelihood ratio from which the ground around says so
-_DENIED = -8.0
-_SHARE = 0.5
+_SURE = 1.0  # logarithm of the likelihood ratio from which the ground around says so
+_SHARE = 0.5  # of the fault: what the height over the neighbouring passes must come to
 _ADDED = 0.6  # of the fault: what the points that a longer way adds must come to
 _FEW = 2  # neighbours that can tell
 _LONGER = 1.4  # of two ways this much alike in length the longer is looked at
