@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.spatial import Voronoi, cKDTree
@@ -139,6 +139,7 @@ def test_a_strip_outside_the_walk_but_inside_a_drawn_boundary_is_found():
 
 @settings(max_examples=15, deadline=None)
 @given(st.integers(0, 10**9), st.sampled_from([3.0, 5.0, 8.0]))
+@example(9358, 3.0)  # its rim edges are long
 def test_with_the_places_to_walk_again_nothing_is_far(seed, limit):
     tin = random_tin(250, seed, keep=ring)
     again = places_to_walk(Openings(tin, limit))

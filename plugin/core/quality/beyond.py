@@ -25,7 +25,7 @@ _SURE = 1.0  # logarithm of the likelihood ratio from which the ground around sa
 _SHARE = 0.5  # of the fault: what the height over the neighbouring passes must come to
 _ADDED = 0.6  # of the fault: what the points that a longer way adds must come to
 _FEW = 2  # neighbours that can tell
-_LONGER = 2.0  # of two ways this much alike in length the longer is looked at
+_LONGER = 1.4  # of two ways this much alike in length the longer is looked at
 
 
 class Blocks(NamedTuple):

@@ -67,7 +67,8 @@ class Openings:
         before it: the second result (k,), metres (the greedy cover of Gonzalez 1985). Between the places that are
         looked at, a lattice of ``least / 4``, up to a fifth of ``least`` more may remain.
         """
-        place = np.concatenate([self.centre, _lattice(self.tin, self.least)])
+        rim = _rim_places(self.tin, self.least, _RIM_STEP * self.least)
+        place = np.concatenate([self.centre, rim, _lattice(self.tin, self.least)])
         distance = cKDTree(self.site * GRID).query(place)[0] if len(place) else np.empty(0)
         far = np.flatnonzero(distance > self.least)
         far = far[np.lexsort((place[far, 1], place[far, 0]))]
@@ -97,7 +98,7 @@ def _measured(tin: Tin) -> np.ndarray:
 def _candidates(tin: Tin, site: np.ndarray, least: float) -> Tuple[np.ndarray, np.ndarray]:
     """Candidate centres (k, 2), metres from the origin, and radii (k,) not below ``least``; widest first."""
     centre, radius = circumcircles(triangulate(*np.ascontiguousarray(site.T)))
-    rim = _rim_places(tin, least)
+    rim = _rim_places(tin, least, _RIM_STEP * max(least, _median_rim_edge(tin)))
     if len(rim):
         centre = np.concatenate([centre, rim])
         radius = np.concatenate([radius, cKDTree(site * GRID).query(rim)[0]])
@@ -107,15 +108,27 @@ def _candidates(tin: Tin, site: np.ndarray, least: float) -> Tuple[np.ndarray, n
     return centre[order], radius[order]
 
 
-def _rim_places(tin: Tin, least: float) -> np.ndarray:
-    """Places (k, 2) along those rim edges that can be farther than ``least`` from a measured point."""
+def _rim_ends(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
+    """The vertices (k,) at both ends of each rim edge."""
     triangle, edge = np.nonzero(tin.neighbours < 0)
-    ends = tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]
+    return tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]
+
+
+def _median_rim_edge(tin: Tin) -> float:
+    """Plan length, metres; 0 where there is no rim."""
+    a, b = (tin.vertices[end, :2] for end in _rim_ends(tin))
+    return float(np.median(np.hypot(*(b - a).T))) if len(a) else 0.0
+
+
+def _rim_places(tin: Tin, least: float, step: float) -> np.ndarray:
+    """Places (k, 2), ``step`` (m) apart at most, along rim edges that can be farther than ``least`` from a measured
+    point.
+    """
+    ends = _rim_ends(tin)
     a, b = (tin.vertices[end, :2] for end in ends)
     length = np.hypot(*(b - a).T)
     if len(length) == 0:
         return np.empty((0, 2))
-    step = _RIM_STEP * max(least, float(np.median(length)))
     drawn = (tin.vertex_source[ends[0]] < 0) | (tin.vertex_source[ends[1]] < 0)
     some = np.flatnonzero(drawn | (length > 2 * least))
     parts = 2 * np.ceil(length[some] / (2 * step)).astype(np.int64)  # even: the middle is looked at
