@@ -89,18 +89,20 @@ def test_the_size_other_passes_gave_a_step_is_their_mean() -> None:
     assert told == pytest.approx(size)
 
 
-def test_between_long_groups_small_ones_do_not_matter() -> None:
+def gathered_of(*groups: Tuple[slice, float, bool]) -> _Gathered:
+    """Of 120 points, groups of some, each off by a level, surely or perhaps."""
     gathered, every = _Gathered(120), np.arange(120)
-
-    def put(some: slice, level: float) -> None:
-        mask = np.zeros(120, bool)
+    for some, level, sure in groups:
+        mask, none = np.zeros(120, bool), np.zeros(120, bool)
         mask[some] = True
         group = np.where(mask, 0, -1)
-        gathered.put(every, np.zeros(120, bool), mask, np.where(mask, level, 0.0), np.full(120, 0.01), group)
+        off, doubtful = (mask, none) if sure else (none, mask)
+        gathered.put(every, off, doubtful, np.where(mask, level, 0.0), np.full(120, 0.01), group)
+    return gathered
 
-    put(slice(10, 40), 0.10)
-    put(slice(50, 52), -0.30)
-    put(slice(80, 100), 0.09)
+
+def test_between_long_groups_small_ones_do_not_matter() -> None:
+    gathered = gathered_of((slice(10, 40), 0.10, False), (slice(50, 52), -0.30, False), (slice(80, 100), 0.09, False))
     gathered.put_between()
     suspects = gathered.suspects()
     assert suspects.doubtful[10:100].all()
@@ -108,3 +110,23 @@ def test_between_long_groups_small_ones_do_not_matter() -> None:
     assert not suspects.doubtful[100:].any()
     assert suspects.level[60] == pytest.approx(0.095)
     assert suspects.level[50] == pytest.approx(-0.30)
+
+
+def test_an_end_of_a_fault_taken_for_another_is_doubted() -> None:
+    """After a fault found in its first part the way back to the ground looks like a step up from it."""
+    line = np.arange(120.0)
+    walk = make_walk(np.arange(120), line, 0 * line, 0 * line)
+    gathered = gathered_of((slice(10, 30), -0.10, True), (slice(80, 110), 0.11, False))
+    gathered.put_across(walk)
+    suspects = gathered.suspects()
+    assert suspects.doubtful[30:110].all()
+    assert not suspects.doubtful[:30].any()
+    assert suspects.level[50] == pytest.approx(-0.10)
+
+
+@pytest.mark.parametrize(("level", "sure"), [(0.11, True), (0.20, False), (-0.10, False)])
+def test_two_faults_of_other_sizes_leave_what_lies_between_alone(level: float, sure: bool) -> None:
+    line = np.arange(120.0)
+    gathered = gathered_of((slice(10, 30), -0.10, True), (slice(80, 110), level, sure))
+    gathered.put_across(make_walk(np.arange(120), line, 0 * line, 0 * line))
+    assert not gathered.suspects().marked[30:80].any()

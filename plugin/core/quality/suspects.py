@@ -26,6 +26,7 @@ _LEAST_NOISE = 0.002  # m; no receiver repeats better, and made-up heights witho
 _DRIFT = 0.6  # of the noise, before anything is known of it
 _BETWEEN = 45  # points between two groups that may be one
 _LONG = 12  # points of either group
+_ACROSS = 320  # points between two groups off by as much either way
 _SAME = 0.35  # of their offset: how well the two agree
 
 
@@ -76,6 +77,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
             if turn == _ROUNDS - 1:
                 gathered.put_beside(walk, scale)
     gathered.put_between()
+    gathered.put_across(walk)
     if whole is not None:
         gathered.put_beyond(walk, cuts, *whole)
     return gathered.suspects()
@@ -131,20 +133,37 @@ class _Gathered:
             near = (first[b] - last[a] <= reach) & (np.abs(level[a] - level[b]) < _SAME * large)
             near &= sure[a] | sure[b] | (least > 1)
             for low, high, between in zip(last[a][near] + 1, first[b][near], ((level[a] + level[b]) / 2)[near]):
-                some = low + np.flatnonzero(~self.off[low:high] & ~self.doubtful[low:high])
-                self.doubtful[some], self.level[some] = True, between
-                self.group[some] = self._groups
-                self._groups += 1
+                self._put_doubtful(low, high, between)
+
+    def put_across(self, walk: Walk) -> None:
+        """What lies between two long groups off by as much either way, one of them surely: it may go on with that one.
+
+        Then the step back to the ground, after it, was taken for one off the ground.
+        """
+        first, last, level, size, sure = self._blocks()
+        k = np.flatnonzero(size >= _LONG)
+        a, b = k[:-1], k[1:]
+        large = np.maximum(np.abs(level[a]), np.abs(level[b]))
+        fits = (np.abs(level[a] + level[b]) < _SAME * large) & (sure[a] != sure[b])
+        fits &= (first[b] - last[a] <= _ACROSS) & (walk.piece[last[a]] == walk.piece[first[b]])
+        by = np.where(sure[a], level[a], level[b])
+        for low, high, off in zip(last[a][fits] + 1, first[b][fits], by[fits]):
+            self._put_doubtful(low, high, off)
 
     def put_beyond(self, walk: Walk, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale) -> None:
         """What goes on from a group that was found, as the ground around says. ``net``, ``beside``: of all points."""
         found = self.off | self.doubtful
         first, last, level, _, _ = self._blocks()
         ways = beyond_faults(walk, Blocks(first, last, level), found, cuts, net, beside, scale)
-        for low, high, size in zip(ways.low.tolist(), ways.high.tolist(), ways.level.tolist()):
-            self.doubtful[low:high], self.level[low:high] = True, size
-            self.group[low:high] = self._groups
-            self._groups += 1
+        for low, high, size in zip(ways.low, ways.high, ways.level):
+            self._put_doubtful(low, high, size)
+
+    def _put_doubtful(self, low: int, high: int, level: float) -> None:
+        """A group of the points [low, high) that were not found yet."""
+        some = low + np.flatnonzero(~self.off[low:high] & ~self.doubtful[low:high])
+        self.doubtful[some], self.level[some] = True, level
+        self.group[some] = self._groups
+        self._groups += 1
 
     def _blocks(self) -> Tuple[np.ndarray, ...]:
         """First and last point, level (m), number of points, and whether one is surely off, of each unbroken row of
