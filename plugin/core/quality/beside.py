@@ -143,13 +143,16 @@ class Aside:
 
 def aside_of(walk: Walk, beside: Beside, rough: Roughness) -> Aside:
     """Running sums over all steps of the walk that have neighbours."""
-    n = len(walk)
-    columns = []
-    for values in (np.ones(len(beside.at)), beside.away, rough.at(beside.reach) ** 2):
-        column = np.zeros(n + 1)
-        column[beside.at + 1] = values
-        columns.append(np.cumsum(column))
-    return Aside(*columns)
+    each = np.ones(len(beside.at)), beside.away, rough.at(beside.reach) ** 2
+    return Aside(*(running(walk, beside, values) for values in each))
+
+
+def running(walk: Walk, beside: Beside, values: np.ndarray) -> np.ndarray:
+    """Running sums (q + 1,) along the walk of ``values`` (b,) of its steps, from 0."""
+    column = np.zeros(len(walk) + 1)
+    column[beside.at + 1] = values
+    result: np.ndarray = np.cumsum(column)
+    return result
 
 
 def cuts_beside(walk: Walk, aside: Aside, noise: float, limit: float) -> np.ndarray:

@@ -8,11 +8,12 @@ points but those on this way make.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Dict, List, NamedTuple, Tuple
+from typing import Dict, NamedTuple, Tuple
 
 import numpy as np
 
-from .beside import Beside
+from ..surface.cells import runs
+from .beside import Beside, running
 from .departure import depart
 from .ground import GroundNet
 from .stretches import Scale
@@ -128,18 +129,12 @@ def _between(places: np.ndarray, low: np.ndarray, high: np.ndarray) -> Tuple[np.
     """All places, which rise, from ``low`` to before ``high`` (b,): number of the limits and the place, each (k,)."""
     start, end = np.searchsorted(places, low), np.searchsorted(places, high)
     count = np.maximum(end - start, 0)
-    which = np.repeat(np.arange(len(low)), count)
-    place = np.arange(count.sum()) - np.repeat(np.cumsum(count) - count, count) + start[which]
-    return which, places[place]
+    return np.repeat(np.arange(len(low)), count), places[runs(start, count)]
 
 
 def _likely(walk: Walk, ways: Ways, beside: Beside) -> np.ndarray:
     """Mask (w,) of the ways that do not lie on one height with the neighbouring passes, as far as these tell."""
-    sums: List[np.ndarray] = []
-    for values in (np.ones(len(beside.at)), beside.away):
-        column = np.zeros(len(walk) + 1)
-        column[beside.at + 1] = values
-        sums.append(np.cumsum(column))
+    sums = [running(walk, beside, values) for values in (np.ones(len(beside.at)), beside.away)]
     last = np.maximum(ways.high - 1, ways.low)  # the step out of the way tells nothing
     count, away = (each[last] - each[ways.low] for each in sums)
     off = away * np.sign(ways.level) > _SHARE * np.abs(ways.level) * count

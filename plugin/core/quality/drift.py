@@ -25,7 +25,7 @@ _MOST = 240  # differences used; of more, these are spread over all
 _PLACES = 150  # times at which the wandering is asked
 _WILD = 3.3  # usual departures from what all others say
 _CALM = 0.5  # the least that departures, in standard deviations, are taken to be usually
-_APART = 4.0  # the same from the middle of all
+_APART = 4.0  # standard deviations from the middle of all
 _SHARE = 0.15  # of the differences that may be left out as wild
 _NOTHING = 1e-12  # of the likelihood: what counts for nothing
 
