@@ -1,0 +1,153 @@
+"""The columns a receiver stores on the walks of the families, and how they are spoiled."""
+
+from __future__ import annotations
+
+from typing import List, Optional
+
+import numpy as np
+
+from plugin.core.points.pointset import make_points
+from tests.core.survey_simulator import Record, slow_noise
+
+from .sites import Site
+from .survey import EAST, NORTH, Level, Survey
+from .walks import crossings_of, meetings_of
+
+
+def slow_sums(time: np.ndarray, sigma: float, random: np.random.Generator) -> np.ndarray:
+    """Multipath: five waves of periods of 1 to 3 minutes, together of standard deviation ``sigma`` (m) in the mean."""
+    period, phase = random.uniform(60, 180, 5), random.uniform(0, 2 * np.pi, 5)
+    share = random.uniform(0.3, 1, 5)
+    share *= sigma * np.sqrt(2 / np.sum(share**2))
+    waves: np.ndarray = np.sin(np.multiply.outer(time - time[0], 2 * np.pi / period) + phase) @ share
+    return waves
+
+
+class FieldRecord(Record):
+    """Records of a site. ``multipath``: times the usual size of what wanders, by slow sums; None: as it comes."""
+
+    def __init__(self, site: Site, random: np.random.Generator, multipath: Optional[float] = None) -> None:
+        self.multipath = multipath
+        super().__init__(site.walk, site.ground, random)
+        self.site = site
+        self.levels: List[Level] = []
+        self.bare = False
+        self.true_z = self.z.copy()
+
+    def drift(self) -> np.ndarray:
+        """By slow sums in half of the surveys, by first-order Gauss-Markov noise in the others."""
+        if self.multipath is not None:
+            return slow_sums(self.walk.time, self.multipath * self.slow, self.random)
+        if self.random.random() < 0.5:
+            return slow_sums(self.walk.time, self.slow, self.random)
+        return slow_noise(self.walk.time, self.slow, self.random.uniform(60, 150), self.random)
+
+    # --- tilt ---------------------------------------------------------------------------------------
+
+    def lean(self) -> None:
+        """A rover that compensates tilt: 5 to 45 degrees, heights right, the noise growing by up to a third."""
+        lean, more = self._leaning(), self.random.uniform(0.1, 0.5)
+        self.tilt = lean
+        grow = more * np.sin(np.radians(lean))
+        self.z += self.random.normal(0, 1, self.n) * self.white * np.sqrt((1 + grow) ** 2 - 1)
+        self.sigma_v *= 1 + grow
+        self.sigma_h *= 1 + grow
+
+    def lean_wrong(self) -> None:
+        """Leaning without compensation in some stretches: heights wrong by 1 - cos and places by sin of the tilt."""
+        lean, share = self._leaning(), self.random.uniform(0.05, 0.3)
+        while np.count_nonzero(self.fault == "tilt") < share * self.n:
+            run = self.stretch(int(self.random.integers(5, 60)))
+            if not len(run):
+                break
+            angle, aside = np.radians(lean[run]), self.random.uniform(0, 2 * np.pi)
+            aside = aside + np.cumsum(self.random.normal(0, 0.1, len(run)))
+            self.x[run] += 2.0 * np.sin(angle) * np.cos(aside)
+            self.y[run] += 2.0 * np.sin(angle) * np.sin(aside)
+            self.z[run] -= 2.0 * (1 - np.cos(angle))
+            self.tilt[run] = lean[run]
+            self.note(run, "tilt")
+
+    def _leaning(self) -> np.ndarray:
+        """Tilt (n,) of a rover held as it comes, degrees."""
+        usual, spread = self.random.uniform(7, 22), self.random.uniform(4, 9)
+        wander = slow_noise(self.walk.time, spread, self.random.uniform(4, 30), self.random)
+        return np.clip(usual + wander + self.random.normal(0, 1, self.n), 5, 45)
+
+    # --- levels -------------------------------------------------------------------------------------
+
+    def change_level(self, low: float = 0.1, high: float = 2.0, to_end: float = 0.6, plan: float = 0.25) -> None:
+        """Heights of another level for the rest of the file (share ``to_end``) or for a long stretch.
+
+        At least 10 crossings join both parts, and both have 15 % of the points. In the share ``plan`` of the surveys
+        the places are off by 5 to 15 cm too: an ambiguity fixed wrongly for long.
+        """
+        random, n = self.random, self.n
+        for _ in range(200):
+            first = int(random.integers(0.15 * n, 0.85 * n))
+            rest = random.random() < to_end
+            end = n if rest else min(n, first + int(random.uniform(0.2, 0.5) * n))
+            if random.random() < 0.3:  # between two sections, as most are
+                starts = np.flatnonzero(np.diff(self.site.section)) + 1
+                first = int(starts[np.argmin(np.abs(starts - first))]) if len(starts) else first
+            late = (np.arange(n) >= first) & (np.arange(n) < end)
+            if not 0.15 * n <= np.count_nonzero(late) <= 0.85 * n:
+                continue
+            if crossings_of(self.walk.x, self.walk.y, late) >= 10:
+                break
+        else:
+            raise ValueError("no place for a change of level with 10 crossings")
+        size = self.size(low, high) * random.choice([-1, 1])
+        self.z[late] += size
+        if random.random() < plan:
+            aside, off = random.uniform(0, 2 * np.pi), random.uniform(0.05, 0.15)
+            self.x[late] += off * np.cos(aside)
+            self.y[late] += off * np.sin(aside)
+        for at, offset in ((first, size), (end, -size)):
+            if at == n:
+                continue
+            stop = bool(random.random() < 0.5)
+            if stop:
+                self.walk.time[at:] += random.uniform(60, 900)
+            self.levels.append(Level(at, float(offset), stop))
+        self.note(np.flatnonzero(late & (self.fault == "")), "level")
+
+    # --- the survey ---------------------------------------------------------------------------------
+
+    def survey(self, family: str) -> Survey:
+        """The survey as stored; some have no time, no sigma, no tilt, and ``bare`` ones no column of the receiver."""
+        random, walk, ground, n = self.random, self.walk, self.site.ground, self.n
+        nothing = np.full(n, np.nan)
+        if random.random() < 0.4:  # a pause at any place
+            walk.time[int(random.integers(n)) :] += random.uniform(120, 1500)
+        plain = (random.random(3) < 0.12) | self.bare
+        points = make_points(
+            EAST + self.x, NORTH + self.y, self.z, code=np.where(walk.code == "GR", self.site.code, walk.code),
+            time=nothing if plain[0] else walk.time, sigma_h=nothing if plain[1] else self.sigma_h,
+            sigma_v=nothing if plain[1] else self.sigma_v, tilt=nothing if plain[2] else self.tilt,
+            source_line=np.arange(2, n + 2), source="simulated.csv",
+            **({} if self.bare else {"fix": self.fix, "extra": {"pdop": self.pdop}}),
+        )  # fmt: skip
+        error = self.z - ground(self.x, self.y)
+        coded = walk.code != "GR"
+        return Survey(
+            points, self.fault, self.event, error, coded | ground.broken(self.x, self.y), self.sigma, self.white,
+            f"{family}: {self.site.what}", truth=_from_origin(ground), base=_from_origin(ground.base),
+            walked=~coded, wrong=self.fault != "", meetings=self._meetings(), levels=tuple(self.levels),
+            lines=self.site.lines, mounds=self.site.mounds, passes=self.site.passes,
+        )  # fmt: skip
+
+    def _meetings(self) -> np.ndarray:
+        count, good = np.full(self.n, -1, np.int64), self.fault == ""
+        for event in np.unique(self.event[(self.event >= 0) & (self.fault != "level")]):
+            run = np.flatnonzero(self.event == event)
+            count[run] = meetings_of(self.walk.x, self.walk.y, run, good, 0.75 * self.site.spacing)
+        return count
+
+
+def _from_origin(ground):  # type: ignore[no-untyped-def]
+    def truth(easting: np.ndarray, northing: np.ndarray) -> np.ndarray:
+        heights: np.ndarray = ground(easting - EAST, northing - NORTH)
+        return heights
+
+    return truth
