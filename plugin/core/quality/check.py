@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import List, Optional, Tuple
 
 import numpy as np
@@ -17,13 +17,16 @@ from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
 from .crossings import breaks, find_meetings
-from .ground import pass_distance
+from .beside import look_beside
+from .ground import ground_net, pass_distance
+from .levels import Levels, find_levels
 from .noise import usual_noise
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
-from .suspects import Suspects, find_suspects
+from .suspects import Suspects, find_suspects, scale_of
 from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
+from .verdicts import decide
 from .walk import Walk, make_walk, median_step, walking_time
 
 OFF_GROUND = Text(
@@ -286,13 +289,41 @@ def _walked(
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None, (), float("nan")
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
+    levels = _levels(marks.points, walk, fixed)
+    walk = replace(walk, z=walk.z - levels.offset)
     suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
+    scale = scale_of(walk.take(~suspects.off), passes)
+    if scale is not None:
+        suspects = decide(walk, suspects, scale, np.zeros(len(walk), bool))
+    _put_levels(marks, walk, levels)
     _put_suspects(marks, walk, suspects)
     noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
     if not np.isfinite(noise.total) and suspects.doubtful.any():
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
         noise, runs = _measured(marks, walk, ~suspects.off, fixed)
     return noise, runs, passes
+
+
+def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
+    """Parts of the walk on another level than the rest."""
+    noise = usual_noise(walk)
+    broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
+    time = walking_time(walk, points.time[walk.index])
+    return find_levels(
+        walk,
+        time,
+        find_meetings(walk, broken, noise, even=True),
+        noise,
+        lambda: look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz),
+    )
+
+
+def _put_levels(marks: _Marks, walk: Walk, levels: Levels) -> None:
+    """Reject what is off between two parts that agree; tell of the rest, whose parts may each be right."""
+    for part in levels.parts:
+        index = walk.index[part.first : part.last]
+        status = Status.REJECTED if part.returned and 2 * (part.last - part.first) < len(walk) else Status.FLAGGED
+        marks.put(index, Reason.POLE_HEIGHT, status, OFF_GROUND, part.offset, abs(part.offset) / part.sigma)
 
 
 def _measured(

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -23,17 +23,18 @@ _SIDES = (5, 3, 2)
 _STRAIGHT = 0.8  # cosine of the turn where a pass ends
 _SLOPE, _BEND = 0.5, 0.05  # what slope and half second derivative (1/m) of the ground usually stay below
 _FITS = 0.97  # windows less likely than this are over broken ground
+_EVEN = 5.0  # standard deviations of a height that these may differ by
 _STEP = 3.4  # standard deviations of a step of the ground
 _REACHES = (3, 5, 8)
 _SCORES = 20_000  # that tell how large they usually are
 
 
-def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+def find_meetings(walk: Walk, broken: np.ndarray, sigma: float, even: bool = False) -> Encounters:
     """Places visited twice: where the track crosses itself and, if these are few, where it comes close to itself.
 
     Arguments as for :func:`find_crossings`.
     """
-    crossings = find_crossings(walk, broken, sigma)
+    crossings = find_crossings(walk, broken, sigma, even)
     if len(crossings) >= _ENOUGH or not sigma > 0:
         return crossings
     near = find_encounters(walk, with_cuts(walk, whole_pieces(walk), np.flatnonzero(broken)), sigma)
@@ -50,16 +51,20 @@ def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     )
 
 
-def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+def find_crossings(walk: Walk, broken: np.ndarray, sigma: float, even: bool = False) -> Encounters:
     """Every place where two visits cross, with the height of the second less that of the first (m).
 
     ``broken``: (q,) from :func:`breaks`; ``sigma``: noise of one point (m). Each height comes from a parabola along its
     own pass, through up to five points on either side; windows end where the pass turns or the ground breaks, and
-    shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at.
+    shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at. ``even``: only where
+    the heights before the crossing carried on agree with those behind it, on both passes: no kerb is near.
     """
-    a, b, share_a, share_b = _crossing_steps(walk)
+    a, b, share_a, share_b = crossing_steps(walk)
     height, variance, fits = [], [], np.ones(len(a), bool)
     for at, share in ((a, share_a), (b, share_b)):
+        if even:
+            low, high = range_at(walk, at, share)
+            fits &= high - low < _EVEN * sigma
         z, spread, fine = _height_at(walk, broken, at, share, sigma)
         height.append(z)
         variance.append(spread)
@@ -97,14 +102,22 @@ def _steps_of(walk: Walk) -> np.ndarray:
     return result
 
 
-def _crossing_steps(walk: Walk) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each."""
+def crossing_steps(
+    walk: Walk, inside: Optional[np.ndarray] = None
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each.
+
+    ``inside``: mask (q,) of the points one of whose steps must be one of the two; all points where None. In very large
+    surveys a sample of the steps is looked at.
+    """
     step = _steps_of(walk)
     xy = np.column_stack([walk.x, walk.y])
     if len(walk) <= APART or not np.isfinite(walk.spacing) or len(step) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0)
     middle = (xy[step] + xy[step + 1]) / 2
-    asked = np.unique(np.linspace(0, len(step) - 1, min(len(step), _MOST)).astype(np.int64))
+    asked = np.arange(len(step)) if inside is None else np.flatnonzero(inside[step])
+    if len(asked) > _MOST:
+        asked = asked[np.linspace(0, len(asked) - 1, _MOST).astype(np.int64)]
     reach = 1.5 * walk.spacing
     distance, mate = plain_tree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
     row, column = np.nonzero(np.isfinite(distance))
@@ -210,3 +223,28 @@ def _parabola(
     limit = chi2.ppf(_FITS, np.maximum(np.arange(2 * _SIDE + 2) - 2, 1))
     fits = (count >= 2) & (square <= limit[count])
     return level + solved[:, 0], sigma**2 * inverse[:, 0, 0], fits
+
+
+def range_at(
+    walk: Walk, a: np.ndarray, share: np.ndarray, group: Optional[np.ndarray] = None
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Lowest and highest that the pass may have the ground at ``share`` of its steps ``a`` (m,).
+
+    The line through the two points, that of the two before carried on, and that of the two behind. On even ground the
+    three agree; at a kerb they span it. ``group``: (q,) numbers; heights are carried on within one group only.
+    """
+    group = walk.piece if group is None else group
+    between = _carried(walk, a, a + 1, share, group)
+    before = _carried(walk, a - 1, a, 1 + share, group)
+    behind = _carried(walk, a + 1, a + 2, share - 1, group)
+    known = np.stack([between, before, behind])
+    with np.errstate(invalid="ignore"):
+        return np.fmin.reduce(known), np.fmax.reduce(known)
+
+
+def _carried(walk: Walk, a: np.ndarray, b: np.ndarray, share: np.ndarray, group: np.ndarray) -> np.ndarray:
+    """Height (m,) on the line through points ``a`` and ``b`` at ``share`` of it; nan where they are of two pieces."""
+    inside = (a >= 0) & (b < len(walk))
+    a, b = np.clip(a, 0, len(walk) - 1), np.clip(b, 0, len(walk) - 1)
+    inside &= (walk.piece[a] == walk.piece[b]) & (group[a] == group[b])
+    return np.where(inside, walk.z[a] + share * (walk.z[b] - walk.z[a]), np.nan)

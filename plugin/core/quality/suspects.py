@@ -60,7 +60,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
         for turn in range(_ROUNDS):
             kept = np.flatnonzero(~gathered.off)
             rest = walk.take(~gathered.off)
-            scale = _scale(rest, passes)
+            scale = scale_of(rest, passes)
             if scale is None:
                 break
             # The second time only near what was found: a fault may have hidden a smaller one.
@@ -83,7 +83,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     return gathered.suspects()
 
 
-def _scale(walk: Walk, passes: float) -> Optional[Scale]:
+def scale_of(walk: Walk, passes: float) -> Optional[Scale]:
     noise = usual_noise(walk)
     if np.isnan(noise):
         return None
