@@ -36,7 +36,7 @@ class Measured:
     """Counts of points of one survey, and figures of its surfaces with and without the check.
 
     ``run``: longest run of good points rejected. ``faults``: off by 4 sigma or more, not by a level or a whole line;
-    ``met``: of these the ones with three meetings. ``rmse``, ``rmse_without``: m. ``volumes``: volume of each mound with
+    ``met``: of these the ones with three meetings. ``rmse``, ``rmse_without``: m. ``volumes``: each mound's volume with
     the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level that was told;
     ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``: time and memory
     over those of the file without these. ``seconds``: processor time. ``failed``: what kept the check from ending.
@@ -189,7 +189,7 @@ def _surfaces(check: SurveyCheck, survey: Survey) -> Tuple[float, float, Tuple[f
     """RMSE of the surface with the check and without it, and how much each mound's volume is changed by it."""
     plan = np.column_stack([survey.points.easting, survey.points.northing])
     tins = [_surface(check.points), _surface(survey.points)]
-    places = _places(plan[~survey.wrong], max(SEEN, 0.6 * survey.passes))
+    places = _places(plan, max(SEEN, 0.6 * survey.passes))
     truth = survey.truth(*places.T)
     with_check, without = (float(np.sqrt(np.mean((_heights(tin, places) - truth) ** 2))) for tin in tins)
     volumes = []

@@ -108,8 +108,8 @@ def _volumes(family: str, surveys: Sequence[Measured]) -> List[Figure]:
     change = np.abs([value for each in surveys for value in each.volumes])
     if not len(change):
         return []
-    share = _share(f"volumes within {VOLUME:.1%} in", np.count_nonzero(change <= VOLUME), len(change),
-                   least=VOLUME_SHARE)  # fmt: skip
+    bar = VOLUME_SHARE if _clean(surveys) else np.nan  # with faults, the check must change them
+    share = _share(f"volumes within {VOLUME:.1%} in", np.count_nonzero(change <= VOLUME), len(change), least=bar)
     spread = f"spread {np.sqrt(np.mean(change**2)):.2%}, worst {change.max():.1%}"
     return [Figure(share.name, share.value, f"{share.shown}, {spread}", share.bar, share.held)]
 
