@@ -24,7 +24,7 @@ from plugin.core.surface.tin import Tin
 from . import simulate
 from .survey import Level, Survey
 
-FAULT, MET = 4.0, 3  # sigmas that make a fault, meetings that decide one
+MET = 3  # meetings that decide a fault
 NEAR = 60  # points that a level may be told too early or too late
 SEEN = 1.5  # m: how far from a point the surface is asked, at least
 GRID = 0.5  # m between the places it is asked at
@@ -86,7 +86,7 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
     status, good = check.points.status, ~survey.wrong
     rejected, missed = status == Status.REJECTED, status == Status.USED
     level, slipped = survey.fault == "level", np.isin(survey.fault, SLIPPED)
-    fault = survey.wrong & ~level & ~slipped & (np.abs(survey.error) >= FAULT * survey.sigma)
+    fault = survey.wrong & ~level & ~slipped & survey.large
     met = fault & (survey.meetings >= MET)
     told, false = _levels(check, survey)
     rmse, rmse_without, volumes = _surfaces(check, survey) if surfaces and not slipped.any() else (np.nan, np.nan, ())

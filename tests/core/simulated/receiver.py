@@ -191,6 +191,7 @@ class FieldRecord(Record):
             f"{family}: {self.site.what}", truth=_from_origin(ground), base=_from_origin(ground.base),
             walked=~coded, wrong=self.fault != "", meetings=self._meetings(), levels=tuple(self.levels),
             lines=self.site.lines, mounds=self.site.mounds, passes=self.site.passes,
+            rough=self.site.rough,
         )  # fmt: skip
 
     def _meetings(self) -> np.ndarray:

@@ -31,6 +31,7 @@ class Site:
     lines: Tuple[Line, ...] = ()
     mounds: Tuple[Mound, ...] = ()
     code: str = ""
+    rough: float = 0.0
 
 
 @dataclass

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import List, Tuple
 
 import numpy as np
@@ -24,8 +25,8 @@ def walls(random: np.random.Generator) -> Site:
 
 
 def boulders(random: np.random.Generator) -> Site:
-    """Four to ten boulders, 0.3 to 1.2 m high, wide enough for two passes."""
-    return field(random, _boulders, "boulders", (1.6, 3.0))
+    """Four to ten boulders, 0.3 to 1.2 m high and 2.4 to 6 m wide, which is wide enough for two passes."""
+    return field(random, _boulders, "boulders", (1.2, 2.2))
 
 
 def terraces(random: np.random.Generator) -> Site:
@@ -35,9 +36,10 @@ def terraces(random: np.random.Generator) -> Site:
 
 def rough(random: np.random.Generator) -> Site:
     """Rubble or tufts (half of the surveys), or a ploughed field."""
-    if random.random() < 0.5:
-        return field(random, lambda draw, *_: Things([rubble(draw)]), "rubble")
-    return field(random, lambda draw, *_: Things([furrows(draw)]), "ploughed")
+    kind, made = ("rubble", rubble) if random.random() < 0.5 else ("ploughed", furrows)
+    site = field(random, lambda draw, *_: Things([made(draw)]), kind)
+    x, y = site.walk.x, site.walk.y
+    return replace(site, rough=float(np.std(site.ground(x, y) - site.ground.base(x, y))))
 
 
 def _spots(random: np.random.Generator, size: Size, count: int, room: float) -> List[Tuple[float, float]]:
@@ -90,10 +92,10 @@ def _walked(made: Things, axis: Axis, kind: str, v: float, half: float, random: 
 
 
 def _boulders(random: np.random.Generator, size: Size, between: float) -> Things:
-    spots = _spots(random, size, int(random.integers(4, 11)), 1.1 * between)
+    spots = _spots(random, size, int(random.integers(4, 11)), 1.4 * between)
     made = Things()
     for spot in spots:
-        radius = between * random.uniform(0.6, 1.0)
+        radius = between * random.uniform(1.0, 1.3)
         made.pieces.append(Boulder(spot, radius, min(radius, random.uniform(0.3, 1.2))))
     return made
 
