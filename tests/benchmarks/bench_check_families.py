@@ -44,7 +44,8 @@ def run(words: Optional[List[str]] = None) -> None:
         for each in surveys(family, seeds, asked.limit, asked.processes, not asked.no_surfaces):
             done.append(each)
             if asked.each:
-                print(f"  seed {each.seed} {each.what}{each.failed and ' ' + each.failed}; {line(family, [each])}")
+                why = " ".join(filter(None, [each.failed, each.share_failed]))
+                print(f"  seed {each.seed}, {each.what}, {why or 'ended'}: {line(family, [each])}", flush=True)
         print(line(family, done), flush=True)
 
 

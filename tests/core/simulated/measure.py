@@ -16,6 +16,7 @@ from plugin.core.linework.codes import default_code_table
 from plugin.core.linework.join import join_lines
 from plugin.core.points.pointset import PointSet, Status
 from plugin.core.quality.check import SurveyCheck, check_survey
+from plugin.core.quality.judgement import judge
 from plugin.core.surface.ask import ask_surface
 from plugin.core.surface.build import SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule
@@ -39,7 +40,8 @@ class Measured:
     ``met``: of these the ones with three meetings. ``rmse``, ``rmse_without``: m. ``volumes``: each mound's volume with
     the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level that was told;
     ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``: time and memory
-    over those of the file without these. ``seconds``: processor time. ``failed``: what kept the check from ending.
+    of check, surface and coverage over those of the file without these, inf where they fail, ``share_failed`` says why.
+    ``seconds``: processor time of the check. ``failed``: what kept the check from ending.
     """
 
     seed: int
@@ -67,6 +69,7 @@ class Measured:
     slipped: int = 0
     slipped_found: int = 0
     share: Tuple[float, float] = (float("nan"), float("nan"))
+    share_failed: str = ""
     seconds: float = float("nan")
     failed: str = ""
 
@@ -81,8 +84,7 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
     try:
         check, seconds = _timed(lambda: _check(survey.points), limit)
     except Exception as error:  # whatever ends a check is what is measured here
-        name = "out of time" if isinstance(error, OutOfTimeError) else f"{type(error).__name__}: {error}"
-        return Measured(seed, survey.what, len(survey.points), failed=name)
+        return Measured(seed, survey.what, len(survey.points), failed=_name(error))
     status, good = check.points.status, ~survey.wrong
     rejected, missed = status == Status.REJECTED, status == Status.USED
     level, slipped = survey.fault == "level", np.isin(survey.fault, SLIPPED)
@@ -90,6 +92,7 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
     met = fault & (survey.meetings >= MET)
     told, false = _levels(check, survey)
     rmse, rmse_without, volumes = _surfaces(check, survey) if surfaces and not slipped.any() else (np.nan, np.nan, ())
+    share, why = _shares(survey, ~slipped, limit)
 
     def count(mask: np.ndarray) -> int:
         return int(np.count_nonzero(mask))
@@ -104,9 +107,13 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
         false_levels=false, levels_known=hasattr(check, "levels"),
         rmse=rmse, rmse_without=rmse_without, volumes=volumes,
         slipped=count(slipped), slipped_found=count(slipped & ~missed),
-        share=_shares(survey, ~slipped, seconds, limit) if slipped.any() else (float("nan"), float("nan")),
+        share=share, share_failed=why,
         seconds=seconds,
     )  # fmt: skip
+
+
+def _name(error: Exception) -> str:
+    return "out of time" if isinstance(error, OutOfTimeError) else f"{type(error).__name__}: {error}"
 
 
 def longest_run(mask: np.ndarray) -> int:
@@ -137,21 +144,36 @@ def _timed(work: Callable[[], Any], limit: float) -> Tuple[Any, float]:
     return result, time.process_time() - begin
 
 
+# --- slipped lines ----------------------------------------------------------------------------------
+
+
+def _job(points: PointSet) -> None:
+    """Check, surface and coverage, as the main job has them one after the other."""
+    checked = _check(points).points
+    judge(_surface(checked), checked)
+
+
 def _peak(points: PointSet, limit: float) -> float:
-    """Most bytes the check of ``points`` holds at once."""
+    """Most bytes that check, surface and coverage of ``points`` hold at once."""
     tracemalloc.start()
     try:
-        _timed(lambda: _check(points), limit)
+        _timed(lambda: _job(points), limit)
         return float(tracemalloc.get_traced_memory()[1])
     finally:
         tracemalloc.stop()
 
 
-def _shares(survey: Survey, clean: np.ndarray, seconds: float, limit: float) -> Tuple[float, float]:
-    """Time and memory of the check over those of the same file without its slipped lines."""
+def _shares(survey: Survey, clean: np.ndarray, limit: float) -> Tuple[Tuple[float, float], str]:
+    """Time and memory of check, surface and coverage over those without the slipped lines; inf and why they fail."""
+    if clean.all():
+        return (float("nan"), float("nan")), ""
     points = survey.points.select(clean)
-    _, usual = _timed(lambda: _check(points), limit)
-    return seconds / usual, _peak(survey.points, 5 * limit) / _peak(points, 5 * limit)
+    _, usual = _timed(lambda: _job(points), limit)
+    try:
+        _, seconds = _timed(lambda: _job(survey.points), limit)
+        return (seconds / usual, _peak(survey.points, limit) / _peak(points, limit)), ""
+    except Exception as error:  # out of time or memory, or a fault that only such a line brings out
+        return (float("inf"), float("inf")), _name(error)
 
 
 # --- levels -----------------------------------------------------------------------------------------
@@ -186,8 +208,10 @@ def _same(level: Level, first: int, offset: float) -> bool:
 
 
 def _surfaces(check: SurveyCheck, survey: Survey) -> Tuple[float, float, Tuple[float, ...]]:
-    """RMSE of the surface with the check and without it, and how much each mound's volume is changed by it."""
+    """RMSE of the surface with the check and without it, and how much each mound's volume is changed by it (share)."""
     plan = np.column_stack([survey.points.easting, survey.points.northing])
+    if np.count_nonzero(check.points.used) < 10:
+        return float("inf"), 1.0, tuple(-1.0 for _ in survey.mounds)  # nothing is left of it
     tins = [_surface(check.points), _surface(survey.points)]
     places = _places(plan, max(SEEN, 0.6 * survey.passes))
     truth = survey.truth(*places.T)

@@ -157,8 +157,11 @@ class FieldRecord(Record):
         self.z[late] += size
         if random.random() < plan:
             aside, off = random.uniform(0, 2 * np.pi), random.uniform(0.05, 0.15)
-            self.x[late] += off * np.cos(aside)
-            self.y[late] += off * np.sin(aside)
+            dx, dy = off * np.cos(aside), off * np.sin(aside)
+            self.x[late] += dx
+            self.y[late] += dy
+            x, y, ground = self.walk.x[late], self.walk.y[late], self.site.ground
+            size += float(np.median(ground(x, y) - ground(x + dx, y + dy)))  # what a slope makes of the shift
         for at, offset in ((first, size), (end, -size)):
             if at == n:
                 continue

@@ -24,7 +24,7 @@ class Line:
 
 @dataclass(frozen=True)
 class Level:
-    """From point ``first`` (index) on, recorded heights are ``offset`` (m) higher than before.
+    """From point ``first`` (index) on, heights are ``offset`` (m) higher above the recorded places than before.
 
     ``stop``: whether the rover paused there.
     """
