@@ -127,9 +127,9 @@ def heaps(random: np.random.Generator) -> Site:
     between = random.uniform(2.0, min(4.5, max(2.1, narrow / 3.1)))
     ground, mounds = Ground(random), []
     room = [2 * heap.foot * heap.stretch + 3 for heap in made]
-    columns = 2
-    cell = max(room)
-    size = (cell * columns, cell * -(-len(made) // columns))
+    columns, rows = 2, -(-len(made) // 2)
+    cell = max(max(room), float(np.sqrt(1000 * spacing * 1.06 * between / (columns * rows))))
+    size = (cell * columns, cell * rows)
     for k, heap in enumerate(made):
         free = (cell - room[k]) / 2
         place = (
