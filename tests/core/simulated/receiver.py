@@ -9,6 +9,7 @@ import numpy as np
 from plugin.core.points.pointset import make_points
 from tests.core.survey_simulator import Record, slow_noise
 
+from .ground import Piece
 from .sites import Site
 from .survey import EAST, NORTH, Level, Survey
 from .walks import crossings_of, meetings_of
@@ -97,7 +98,7 @@ class FieldRecord(Record):
         """Leaning without compensation: heights wrong by 1 - cos and places by sin of the tilt, pole 2 m.
 
         In stretches of 5 to 60 points, together up to a third of the file, or (a third of the surveys) all the way;
-        wrong is where that makes a sigma or more of the height.
+        wrong is where that makes a sigma or more of the height, there or above the wrong place.
         """
         lean = self._leaning()
         if self.random.random() < 1 / 3:
@@ -116,11 +117,14 @@ class FieldRecord(Record):
         angle, first = np.radians(lean), self.random.uniform(0, 2 * np.pi)
         aside = first + np.cumsum(self.random.normal(0, 0.1, len(run)))
         low = 2.0 * (1 - np.cos(angle))
-        self.x[run] += 2.0 * np.sin(angle) * np.cos(aside)
-        self.y[run] += 2.0 * np.sin(angle) * np.sin(aside)
+        dx, dy = 2.0 * np.sin(angle) * np.cos(aside), 2.0 * np.sin(angle) * np.sin(aside)
+        self.x[run] += dx
+        self.y[run] += dy
         self.z[run] -= low
         self.tilt[run] = lean
-        wrong = run[low >= self.sigma]
+        x, y, ground = self.walk.x[run], self.walk.y[run], self.site.ground
+        off = np.abs(ground(x, y) - low - ground(x + dx, y + dy))
+        wrong = run[np.maximum(low, off) >= self.sigma]
         if len(wrong):
             self.note(wrong, "tilt")
 
@@ -205,7 +209,9 @@ class FieldRecord(Record):
         return count
 
 
-def _from_origin(ground):  # type: ignore[no-untyped-def]
+def _from_origin(ground: Piece) -> Piece:
+    """The same function of easting and northing."""
+
     def truth(easting: np.ndarray, northing: np.ndarray) -> np.ndarray:
         heights: np.ndarray = ground(easting - EAST, northing - NORTH)
         return heights

@@ -94,7 +94,7 @@ def _good(family: str, surveys: Sequence[Measured]) -> List[Figure]:
 
 def _surface(family: str, surveys: Sequence[Measured]) -> List[Figure]:
     ratio = np.array([each.rmse / each.rmse_without for each in surveys])
-    ratio = ratio[np.isfinite(ratio)]
+    ratio = ratio[~np.isnan(ratio)]
     if not len(ratio):
         return []
     spread = f"median {np.median(ratio):.2f}, worst {ratio.max():.2f}"
