@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from typing import List, Optional
+from typing import List, Optional, Tuple
 
 import numpy as np
 
 from plugin.core.points.pointset import make_points
 from tests.core.survey_simulator import Record, slow_noise
 
+from .ground import Piece
 from .sites import Site
 from .survey import EAST, NORTH, Level, Survey
 from .walks import crossings_of, meetings_of
@@ -24,23 +25,63 @@ def slow_sums(time: np.ndarray, sigma: float, random: np.random.Generator) -> np
 
 
 class FieldRecord(Record):
-    """Records of a site. ``multipath``: times the usual size of what wanders, by slow sums; None: as it comes."""
+    """Records of a site. ``multipath``: wandering by slow sums, so many times (from, to) as much as usual."""
 
-    def __init__(self, site: Site, random: np.random.Generator, multipath: Optional[float] = None) -> None:
+    def __init__(
+        self, site: Site, random: np.random.Generator, multipath: Optional[Tuple[float, float]] = None
+    ) -> None:
         self.multipath = multipath
         super().__init__(site.walk, site.ground, random)
         self.site = site
         self.levels: List[Level] = []
         self.bare = False
-        self.true_z = self.z.copy()
 
     def drift(self) -> np.ndarray:
         """By slow sums in half of the surveys, by first-order Gauss-Markov noise in the others."""
         if self.multipath is not None:
-            return slow_sums(self.walk.time, self.multipath * self.slow, self.random)
+            self.slow *= self.random.uniform(*self.multipath)
+            self.sigma = float(np.hypot(self.white, self.slow))
+            return slow_sums(self.walk.time, self.slow, self.random)
         if self.random.random() < 0.5:
             return slow_sums(self.walk.time, self.slow, self.random)
         return slow_noise(self.walk.time, self.slow, self.random.uniform(60, 150), self.random)
+
+    def lift_lines(self) -> None:
+        """Lifts on coded lines, one to four of one to eight points, and some beside the lines."""
+        random = self.random
+        coded = np.flatnonzero(self.walk.code != "GR")
+        self.free[coded] = True
+        sections = np.split(coded, np.flatnonzero(np.diff(self.site.section[coded])) + 1)
+        for _ in range(int(random.integers(1, 5))):
+            line = sections[int(random.integers(len(sections)))]
+            count = min(int(random.integers(1, 9)), len(line) // 2)
+            start = int(random.integers(0, len(line) - count + 1))
+            run = line[start : start + count]
+            if self.free[run].all() and count:
+                self.z[run] += self.size(max(0.06, 4 * self.sigma), 1.0) * (1 + 0.1 * random.normal(0, 1, count))
+                self.note(run, "lift")
+                self.free[line] = False  # one to a line
+        self.free[coded] = False
+        for _ in range(int(random.integers(0, 3))):
+            self.lift()
+
+    def slip(self) -> None:
+        """One to five lines of the file at zero, with easting and northing swapped, or 300 m to 1,000 km away."""
+        random = self.random
+        for index in random.choice(self.n, int(random.integers(1, 6)), replace=False):
+            kind = str(random.choice(["stray", "stray", "swapped", "zero"]))
+            east, north = EAST + self.x[index], NORTH + self.y[index]
+            if kind == "swapped":
+                east, north = north, east
+            elif kind == "zero":
+                east, north = 0.0, 0.0
+                self.z[index] *= random.choice([0, 1])
+            else:
+                far = float(random.choice([304.8, 3048.0, self.size(300, 1e6)]))
+                towards = random.uniform(0, 2 * np.pi)
+                east, north = east + far * np.cos(towards), north + far * np.sin(towards)
+            self.x[index], self.y[index] = east - EAST, north - NORTH
+            self.note(np.array([index]), kind)
 
     # --- tilt ---------------------------------------------------------------------------------------
 
@@ -54,19 +95,38 @@ class FieldRecord(Record):
         self.sigma_h *= 1 + grow
 
     def lean_wrong(self) -> None:
-        """Leaning without compensation in some stretches: heights wrong by 1 - cos and places by sin of the tilt."""
-        lean, share = self._leaning(), self.random.uniform(0.05, 0.3)
-        while np.count_nonzero(self.fault == "tilt") < share * self.n:
+        """Leaning without compensation: heights wrong by 1 - cos and places by sin of the tilt, pole 2 m.
+
+        In stretches of 5 to 60 points, together up to a third of the file, or (a third of the surveys) all the way;
+        wrong is where that makes a sigma or more of the height, there or above the wrong place.
+        """
+        lean = self._leaning()
+        if self.random.random() < 1 / 3:
+            self._lean_over(np.arange(self.n), lean)
+            return
+        share, done = self.random.uniform(0.05, 0.33), 0
+        while done < share * self.n:
             run = self.stretch(int(self.random.integers(5, 60)))
             if not len(run):
                 break
-            angle, aside = np.radians(lean[run]), self.random.uniform(0, 2 * np.pi)
-            aside = aside + np.cumsum(self.random.normal(0, 0.1, len(run)))
-            self.x[run] += 2.0 * np.sin(angle) * np.cos(aside)
-            self.y[run] += 2.0 * np.sin(angle) * np.sin(aside)
-            self.z[run] -= 2.0 * (1 - np.cos(angle))
-            self.tilt[run] = lean[run]
-            self.note(run, "tilt")
+            self._lean_over(run, lean[run])
+            self.free[run] = False
+            done += len(run)
+
+    def _lean_over(self, run: np.ndarray, lean: np.ndarray) -> None:
+        angle, first = np.radians(lean), self.random.uniform(0, 2 * np.pi)
+        aside = first + np.cumsum(self.random.normal(0, 0.1, len(run)))
+        low = 2.0 * (1 - np.cos(angle))
+        dx, dy = 2.0 * np.sin(angle) * np.cos(aside), 2.0 * np.sin(angle) * np.sin(aside)
+        self.x[run] += dx
+        self.y[run] += dy
+        self.z[run] -= low
+        self.tilt[run] = lean
+        x, y, ground = self.walk.x[run], self.walk.y[run], self.site.ground
+        off = np.abs(ground(x, y) - low - ground(x + dx, y + dy))
+        wrong = run[np.maximum(low, off) >= self.sigma]
+        if len(wrong):
+            self.note(wrong, "tilt")
 
     def _leaning(self) -> np.ndarray:
         """Tilt (n,) of a rover held as it comes, degrees."""
@@ -101,8 +161,11 @@ class FieldRecord(Record):
         self.z[late] += size
         if random.random() < plan:
             aside, off = random.uniform(0, 2 * np.pi), random.uniform(0.05, 0.15)
-            self.x[late] += off * np.cos(aside)
-            self.y[late] += off * np.sin(aside)
+            dx, dy = off * np.cos(aside), off * np.sin(aside)
+            self.x[late] += dx
+            self.y[late] += dy
+            x, y, ground = self.walk.x[late], self.walk.y[late], self.site.ground
+            size += float(np.median(ground(x, y) - ground(x + dx, y + dy)))  # what a slope makes of the shift
         for at, offset in ((first, size), (end, -size)):
             if at == n:
                 continue
@@ -135,6 +198,7 @@ class FieldRecord(Record):
             f"{family}: {self.site.what}", truth=_from_origin(ground), base=_from_origin(ground.base),
             walked=~coded, wrong=self.fault != "", meetings=self._meetings(), levels=tuple(self.levels),
             lines=self.site.lines, mounds=self.site.mounds, passes=self.site.passes,
+            rough=self.site.rough,
         )  # fmt: skip
 
     def _meetings(self) -> np.ndarray:
@@ -145,7 +209,9 @@ class FieldRecord(Record):
         return count
 
 
-def _from_origin(ground):  # type: ignore[no-untyped-def]
+def _from_origin(ground: Piece) -> Piece:
+    """The same function of easting and northing."""
+
     def truth(easting: np.ndarray, northing: np.ndarray) -> np.ndarray:
         heights: np.ndarray = ground(easting - EAST, northing - NORTH)
         return heights

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from dataclasses import field as field_of
 from typing import Callable, List, Tuple
 
 import numpy as np
@@ -11,7 +12,7 @@ from tests.core.survey_simulator import Walk
 
 from .ground import Axis, Ground, Piece, heap_of
 from .survey import EAST, NORTH, Line, Mound
-from .walks import Way, to_and_fro
+from .walks import Leg, Way, to_and_fro
 
 
 @dataclass(frozen=True)
@@ -30,10 +31,23 @@ class Site:
     lines: Tuple[Line, ...] = ()
     mounds: Tuple[Mound, ...] = ()
     code: str = ""
+    rough: float = 0.0
 
 
-#: Something for the ground of a field: pieces, made for its size (m) and pass distance (m).
-Maker = Callable[[np.random.Generator, Tuple[float, float], float], List[Piece]]
+@dataclass
+class Things:
+    """What is on a field: ``pieces`` of its ground, ``legs`` walked along them after the passes, true ``lines``.
+
+    The lines by kind, places across and along: (kind, x, y).
+    """
+
+    pieces: List[Piece] = field_of(default_factory=list)
+    legs: List[Leg] = field_of(default_factory=list)
+    lines: List[Tuple[str, np.ndarray, np.ndarray]] = field_of(default_factory=list)
+
+
+#: Makes things for a field of that size (m) and pass distance (m).
+Maker = Callable[[np.random.Generator, Tuple[float, float], float], Things]
 
 
 def site_of(way: Way, ground: Ground, spacing: float, passes: float, what: str, lines: Tuple[Line, ...] = (),
@@ -61,15 +75,16 @@ def open_field(
 
 
 def walk_field(
-    way: Way, random: np.random.Generator, size: Tuple[float, float], spacing: float, between: float
-) -> None:
+    way: Way, random: np.random.Generator, size: Tuple[float, float], spacing: float, between: float,
+    wobble: float = 0.12,
+) -> None:  # fmt: skip
     """To and fro over a field, and three to five cross passes after (or, in a third of the surveys, before)."""
     length, width = size
     rows = to_and_fro(rows_over(random, width, between), 0.0, length)
     cross = np.linspace(0.08, 0.92, int(random.integers(3, 6))) * length + random.uniform(-1, 1)
     parts = [rows, to_and_fro(cross, 0.0, width, across=True)]
     for legs in parts if random.random() < 2 / 3 else parts[::-1]:
-        way.go(legs, spacing)
+        way.go(legs, spacing, wobble=wobble)
 
 
 def field(
@@ -79,16 +94,28 @@ def field(
     """A field with ``things`` on it, walked to and fro."""
     spacing, apart = random.uniform(0.45, 0.75), random.uniform(*between)
     size = open_field(random, random.uniform(*points), spacing, apart)
-    ground = Ground(random, even)
-    ground.pieces.extend(things(random, size, apart))
+    ground, made = Ground(random, even), things(random, size, apart)
+    ground.pieces.extend(made.pieces)
     way = Way(random)
     walk_field(way, random, size, spacing, apart)
-    return site_of(way, ground, spacing, apart, what)
+    if made.legs:
+        way.go(made.legs, spacing)
+    lines = tuple(true_line(kind, ground, x, y) for kind, x, y in made.lines)
+    return site_of(way, ground, spacing, apart, what, lines)
 
 
 def plain(random: np.random.Generator) -> Site:
     """A field with nothing on it."""
-    return field(random, lambda *_: [], "field")
+    return field(random, lambda *_: Things(), "field")
+
+
+def vehicle(random: np.random.Generator) -> Site:
+    """A yard driven over at 5 m/s, a point each 1 to 2 m: passes to and fro, then three to five across."""
+    spacing, apart = random.uniform(1.0, 2.0), random.uniform(2.0, 4.5)
+    size = open_field(random, random.uniform(900, 1800), spacing, apart)
+    way = Way(random, speed=5.0)
+    walk_field(way, random, size, spacing, apart, wobble=0.05)
+    return site_of(way, Ground(random, 2.0, 0.06), spacing, apart, "yard driven over")
 
 
 def heaps(random: np.random.Generator) -> Site:
@@ -100,9 +127,9 @@ def heaps(random: np.random.Generator) -> Site:
     between = random.uniform(2.0, min(4.5, max(2.1, narrow / 3.1)))
     ground, mounds = Ground(random), []
     room = [2 * heap.foot * heap.stretch + 3 for heap in made]
-    columns = 2
-    cell = max(room)
-    size = (cell * columns, cell * -(-len(made) // columns))
+    columns, rows = 2, -(-len(made) // 2)
+    cell = max(max(room), float(np.sqrt(1000 * spacing * 1.06 * between / (columns * rows))))
+    size = (cell * columns, cell * rows)
     for k, heap in enumerate(made):
         free = (cell - room[k]) / 2
         place = (

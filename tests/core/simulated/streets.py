@@ -111,3 +111,34 @@ def _along(random: np.random.Generator, walked: List[Tuple[str, float]], length:
         u = (length / 2 - random.uniform(0, 1.5)) * (1 if k % 2 else -1)
         legs.append(straight(u, v, -u, v, 0.3 if kind == "ditch bottom" else 0.15))
     return legs
+
+
+_CODES = {"kerb foot": "KF", "kerb top": "KT", "ditch bottom": "DB"}
+
+
+def coded_street(random: np.random.Generator) -> Site:
+    """The same street with its kerbs and its ditch coded as lines, a point each 2 to 4 m or as the walk stores them.
+
+    It is crossed at every pass and walked along in three to six more.
+    """
+    spacing, between, length = random.uniform(0.45, 0.75), random.uniform(2.0, 4.5), random.uniform(50, 85)
+    made = street_of(random, length)
+    ground = Ground(random, 5.0, 0.08)
+    ground.pieces.append(made)
+    way = Way(random, made.axis.place)
+    apart = spacing if random.random() < 0.3 else random.uniform(2.0, 4.0)
+    lines = []
+    for number, (kind, v) in enumerate(made.lines):
+        u = np.arange(-length / 2 + random.uniform(0, 1), length / 2, apart)
+        u = u[:: -1 if number % 2 else 1]
+        x, y = made.axis.place(u, np.full(len(u), v))
+        word = f"{_CODES[kind]} {number}"
+        way.put(x, y, 1.2 * apart * np.arange(len(u)), [word + " BEGIN", *[word] * (len(u) - 2), word + " END"])
+        lines.append(true_line(kind, ground, x, y))
+    far = abs(made.ditch[0]) + made.ditch_reach + random.uniform(1, 3)
+    low, high = (-made.half - 3, far) if made.ditch[0] > 0 else (-far, made.half + 3)
+    way.go(to_and_fro(rows_over(random, length, between) - length / 2, low, high, across=True), spacing)
+    along = np.sort(random.uniform(low, high, int(random.integers(3, 7))))
+    way.go(to_and_fro(along, -length / 2, length / 2), spacing)
+    what = f"street coded, a point each {apart:.1f} m"
+    return site_of(way, ground, spacing, between, what, tuple(lines), code="GR")

@@ -9,6 +9,7 @@ import numpy as np
 
 from tests.core import survey_simulator
 
+FAULT = 4.0  # standard deviations of a height that make a fault which must be found
 #: Local metres are counted from here.
 EAST, NORTH = 500_000.0, 5_700_000.0
 
@@ -23,7 +24,7 @@ class Line:
 
 @dataclass(frozen=True)
 class Level:
-    """From point ``first`` (index) on, recorded heights are ``offset`` (m) higher than before.
+    """From point ``first`` (index) on, heights are ``offset`` (m) higher above the recorded places than before.
 
     ``stop``: whether the rover paused there.
     """
@@ -50,7 +51,7 @@ class Survey(survey_simulator.Survey):
     ``walked``: (n,) bool, auto-recorded. ``wrong``: (n,) bool, recorded by a fault or on a wrong level. ``meetings``:
     (n,) int64, how often good points of other visits meet the fault of each point; -1 where there is none.
     ``levels``: where the level changes, in order. ``lines``: true lines that were walked or coded. ``passes``: distance
-    of the passes (m).
+    of the passes (m). ``rough``: standard deviation (m) of clods and stones, which a fault must stand out of.
     """
 
     truth: Callable[[np.ndarray, np.ndarray], np.ndarray] = lambda x, y: np.zeros(len(x))
@@ -62,3 +63,9 @@ class Survey(survey_simulator.Survey):
     lines: Tuple[Line, ...] = ()
     mounds: Tuple[Mound, ...] = ()
     passes: float = float("nan")
+    rough: float = 0.0
+
+    @property
+    def large(self) -> np.ndarray:
+        """Mask (n,): off by 4 standard deviations of a good height or more."""
+        return np.abs(self.error) >= FAULT * np.hypot(self.sigma, self.rough)

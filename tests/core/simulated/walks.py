@@ -143,5 +143,6 @@ def crossings_of(x: np.ndarray, y: np.ndarray, late: np.ndarray) -> int:
     return count
 
 
-def _side(ax, ay, bx, by, px, py):  # type: ignore[no-untyped-def]
+def _side(ax: np.ndarray, ay: np.ndarray, bx: np.ndarray, by: np.ndarray, px: np.ndarray, py: np.ndarray) -> np.ndarray:
+    """1 where p lies to the left of the way from a to b, -1 to the right."""
     return np.sign((bx - ax) * (py - ay) - (by - ay) * (px - ax))
