@@ -16,8 +16,8 @@ from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from .coded import find_spikes
-from .crossings import breaks, find_meetings
-from .beside import look_beside
+from .crossings import breaks, find_level_meetings, find_meetings
+from .beside import Beside, look_beside
 from .ground import ground_net, pass_distance
 from .levels import Levels, find_levels
 from .noise import usual_noise
@@ -309,13 +309,12 @@ def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
     noise = usual_noise(walk)
     broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
     time = walking_time(walk, points.time[walk.index])
-    return find_levels(
-        walk,
-        time,
-        find_meetings(walk, broken, noise, even=True),
-        noise,
-        lambda: look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz),
-    )
+    meetings, slack = find_level_meetings(walk, broken, noise)
+
+    def beside() -> Beside:
+        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
+
+    return find_levels(walk, time, meetings, slack, noise, beside)
 
 
 def _put_levels(marks: _Marks, walk: Walk, levels: Levels) -> None:

@@ -29,12 +29,12 @@ _REACHES = (3, 5, 8)
 _SCORES = 20_000  # that tell how large they usually are
 
 
-def find_meetings(walk: Walk, broken: np.ndarray, sigma: float, even: bool = False) -> Encounters:
+def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     """Places visited twice: where the track crosses itself and, if these are few, where it comes close to itself.
 
     Arguments as for :func:`find_crossings`.
     """
-    crossings = find_crossings(walk, broken, sigma, even)
+    crossings = find_crossings(walk, broken, sigma)
     if len(crossings) >= _ENOUGH or not sigma > 0:
         return crossings
     near = find_encounters(walk, with_cuts(walk, whole_pieces(walk), np.flatnonzero(broken)), sigma)
@@ -43,34 +43,60 @@ def find_meetings(walk: Walk, broken: np.ndarray, sigma: float, even: bool = Fal
     here, there = (np.column_stack([m.first, m.second]).astype(float) for m in (crossings, near))
     if len(here) and len(there):
         near = near.take(cKDTree(here).query(there, p=np.inf)[0] > 2 * _SIDE)
-    return Encounters(
-        *(
-            np.concatenate([getattr(m, c) for m in (crossings, near)])
-            for c in ("first", "second", "difference", "variance")
-        )
-    )
+    return joined_encounters(crossings, near)
 
 
-def find_crossings(walk: Walk, broken: np.ndarray, sigma: float, even: bool = False) -> Encounters:
+def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     """Every place where two visits cross, with the height of the second less that of the first (m).
 
     ``broken``: (q,) from :func:`breaks`; ``sigma``: noise of one point (m). Each height comes from a parabola along its
     own pass, through up to five points on either side; windows end where the pass turns or the ground breaks, and
-    shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at. ``even``: only where
-    the heights before the crossing carried on agree with those behind it, on both passes: no kerb is near.
+    shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at.
     """
     a, b, share_a, share_b = crossing_steps(walk)
     height, variance, fits = [], [], np.ones(len(a), bool)
     for at, share in ((a, share_a), (b, share_b)):
-        if even:
-            low, high = range_at(walk, at, share)
-            fits &= high - low < _EVEN * sigma
         z, spread, fine = _height_at(walk, broken, at, share, sigma)
         height.append(z)
         variance.append(spread)
         fits &= fine
     first, second = (at + (share > 0.5) for at, share in ((a, share_a), (b, share_b)))
     return Encounters(first, second, height[1] - height[0], variance[0] + variance[1]).take(fits)
+
+
+def find_level_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Tuple[Encounters, np.ndarray]:
+    """Every place where two visits cross, that at kerbs too, and how far (e,) its difference may be off for these (m).
+
+    Where the heights before a crossing carried on agree with those behind it, on both passes, it is even ground: as for
+    :func:`find_crossings`, and nothing is added. Elsewhere the middle of what each pass may have there, give or take
+    half of the range.
+    """
+    a, b, share_a, share_b = crossing_steps(walk)
+    even, height, variance, slack = np.ones(len(a), bool), [], [], np.zeros(len(a))
+    middle = []
+    for at, share in ((a, share_a), (b, share_b)):
+        low, high = range_at(walk, at, share)
+        z, spread, fine = _height_at(walk, broken, at, share, sigma)
+        even &= fine & (high - low < _EVEN * sigma)
+        height.append(z)
+        variance.append(spread)
+        middle.append((low + high) / 2)
+        slack += (high - low) / 2
+    difference = np.where(even, height[1] - height[0], middle[1] - middle[0])
+    spread = np.where(even, variance[0] + variance[1], 2 * sigma**2)
+    first, second = (at + (share > 0.5) for at, share in ((a, share_a), (b, share_b)))
+    crossings, slack = Encounters(first, second, difference, spread), np.where(even, 0.0, slack)
+    if len(crossings) >= _ENOUGH or not sigma > 0:
+        return crossings, slack
+    more = find_meetings(walk, broken, sigma)
+    more = more.take(~np.isin(more.first * len(walk) + more.second, first * len(walk) + second))
+    return joined_encounters(crossings, more), np.append(slack, np.zeros(len(more)))
+
+
+def joined_encounters(one: Encounters, other: Encounters) -> Encounters:
+    """Both, one after the other."""
+    columns = ("first", "second", "difference", "variance")
+    return Encounters(*(np.concatenate([getattr(one, c), getattr(other, c)]) for c in columns))
 
 
 def breaks(walk: Walk, lines: np.ndarray, sigma: float) -> np.ndarray:

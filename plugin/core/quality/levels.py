@@ -25,10 +25,14 @@ from .walk import Walk
 
 #: Meetings with the rest that a part needs before its level is told.
 FEWEST = 6
+#: Of these on even ground: a pass along a kerb meets all others at the kerb. And their share, at least.
+_FEWEST_EVEN, _EVEN = 4, 0.15
+#: Fewer will do where the level is so many times what kerbs can make of a meeting.
+_OVER_KERB = 4.0
 #: Points of a part, at least.
 SHORTEST = 40
 #: Standard deviations of a change of level, at least; and metres.
-CLEAR, LEAST = 5.0, 0.035
+CLEAR, LEAST = 6.0, 0.05
 _GRID = 56  # places of the walk between which parts are sought first
 _BEST = 24  # parts looked at closely
 _CAP = 3.0  # standard deviations beyond which a difference says no more
@@ -44,8 +48,8 @@ _PAUSE = 20.0  # seconds without a record at which a level may have changed
 _PAUSED = 4.0  # what a pause, a gap or a lost fix counts for, in half squares
 _MOST_EXACT = 240  # meetings of the generalised least squares
 #: Correlation times (s), and standard deviations of what wanders and of what is new at a place over the noise.
-_TIMES = (30.0, 80.0, 200.0, 500.0)
-_SIZES, _PLACES = (0.15, 0.35, 0.6, 1.0, 1.6), (0.0, 0.4, 0.9)
+_TIMES = (30.0, 80.0, 200.0)
+_SIZES, _PLACES = (0.15, 0.35, 0.6, 1.0), (0.0, 0.4, 0.9)
 _SAME = 3.0  # standard deviations within which two parts have the same level
 
 
@@ -73,53 +77,78 @@ class Levels:
 
 
 def find_levels(
-    walk: Walk, time: np.ndarray, meetings: Encounters, noise: float, beside: Callable[[], Beside]
+    walk: Walk, time: np.ndarray, meetings: Encounters, slack: np.ndarray, noise: float, beside: Callable[[], Beside]
 ) -> Levels:
-    """The levels of a walk from its ``meetings``. ``time``: (q,) seconds; ``noise``: of one height (m).
+    """The levels of a walk from its ``meetings`` and their ``slack`` (e,), see :func:`.crossings.find_level_meetings`.
 
-    ``beside``: gives the neighbours of every step, asked only where levels change.
+    ``time``: (q,) seconds; ``noise``: of one height (m). ``beside``: gives the neighbours of every step, asked only
+    where levels change.
     """
     none = Levels((), np.zeros(len(walk)))
-    met = _spread(meetings, _MOST)
-    if len(met) < FEWEST or not noise > 0:
+    if len(meetings) < FEWEST or not noise > 0:
         return none
-    usual = float(np.clip(robust_sigma(met.difference), 1.2 * noise, 4 * noise))
-    sigma = np.sqrt(met.variance + usual**2)
-    edges = _search(met, sigma, len(walk))
+    met = _Meetings(meetings, slack, noise).spread(_MOST)
+    edges = _search(met, len(walk))
     if not len(edges):
         return none
-    edges = _placed(walk, time, met, sigma, edges, beside())
+    edges = _placed(walk, time, met, edges, beside())
     return _measured(walk, time, met, noise, edges)
 
 
-def _spread(meetings: Encounters, most: int) -> Encounters:
-    if len(meetings) <= most:
-        return meetings
-    order = np.argsort(meetings.first, kind="stable")
-    return meetings.take(order[np.linspace(0, len(order) - 1, most).astype(np.int64)])
+class _Meetings:
+    """Meetings as what they say of a difference of levels: that it is ``difference`` (e,), give or take ``slack`` (e,)
+    for certain and a standard deviation ``sigma`` (e,).
+    """
+
+    def __init__(self, met: Encounters, slack: np.ndarray, noise: float) -> None:
+        self.first, self.second, self.difference, self.variance = met.first, met.second, met.difference, met.variance
+        self.slack, self._noise = slack, noise
+        even = met.difference[slack == 0]
+        usual = robust_sigma(even) if len(even) > 2 else noise
+        self.sigma = np.sqrt(met.variance + float(np.clip(usual, 1.2 * noise, 4 * noise)) ** 2)
+
+    def __len__(self) -> int:
+        return len(self.first)
+
+    def take(self, which: np.ndarray) -> _Meetings:
+        met = Encounters(self.first[which], self.second[which], self.difference[which], self.variance[which])
+        return _Meetings(met, self.slack[which], self._noise)
+
+    def spread(self, most: int) -> _Meetings:
+        """At most so many, spread over all."""
+        if len(self) <= most:
+            return self
+        order = np.argsort(self.first, kind="stable")
+        return self.take(order[np.linspace(0, len(order) - 1, most).astype(np.int64)])
+
+    def cost(self, rest: np.ndarray) -> np.ndarray:
+        """Half squares (…, e) of what is left of the differences, in standard deviations, as far as they count."""
+        away = np.maximum(np.abs(rest) - self.slack, 0.0) / self.sigma
+        result: np.ndarray = np.minimum(away, _CAP) ** 2 / 2
+        return result
 
 
 # --- which parts -----------------------------------------------------------------------------------
 
 
-def _search(met: Encounters, sigma: np.ndarray, n: int) -> np.ndarray:
+def _search(met: _Meetings, n: int) -> np.ndarray:
     """Places (k,) of the walk at which the level changes, rising, none at its ends."""
     level = np.zeros(0)
     edges = np.zeros(0, np.int64)
     rest = met.difference.copy()
     for _ in range(_ROUNDS):
-        low, high, offset, gain = _best_part(met, sigma, rest, edges, n)
+        low, high, offset, gain = _best_part(met, rest, edges, n)
         ends = int(low > 0) + int(high < n)
         if gain < _GAIN * ends or abs(offset) < LEAST:
             break
         level = np.append(level, offset)
         edges = np.union1d(edges, [e for e in (low, high) if 0 < e < n])
-        rest = met.difference - _difference(met, edges, _fitted(met, sigma, edges))
-    return _needed(met, sigma, edges, n)
+        rest = met.difference - _difference(met, edges, _fitted(met, edges))
+    return _needed(met, edges)
 
 
 def _best_part(
-    met: Encounters, sigma: np.ndarray, rest: np.ndarray, known: np.ndarray, n: int
+    met: _Meetings, rest: np.ndarray, known: np.ndarray, n: int
 ) -> Tuple[int, int, float, float]:
     """The part [low, high) of the walk whose own offset (m) explains most of ``rest`` (e,), and how much."""
     ends = np.sort(np.concatenate([met.first, met.second + 1]))
@@ -131,18 +160,18 @@ def _best_part(
     if not len(low):
         return 0, n, 0.0, 0.0
     sign = _sign(met, low, high)
-    clipped = np.clip(rest / sigma, -_CAP, _CAP)
+    clipped = np.sign(rest) * np.sqrt(2 * met.cost(rest))
     count = np.abs(sign).sum(axis=1)
     score = np.where(count >= FEWEST, np.abs(sign @ clipped) / np.sqrt(np.maximum(count, 1)), 0.0)
     best = np.argsort(-score, kind="stable")[:_BEST]
-    offset, gain = _gain(sign[best], rest, sigma)
+    offset, gain = _gain(met, sign[best], rest)
     # Two ends are two decisions: a part that reaches to an end of the walk is the simpler one.
     price = _GAIN * ((low[best] > 0).astype(float) + (high[best] < n))
     top = int(np.argmax(gain - price))
-    return _refined(met, sigma, rest, int(low[best][top]), int(high[best][top]), grid, n)
+    return _refined(met, rest, int(low[best][top]), int(high[best][top]), grid, n)
 
 
-def _sign(met: Encounters, low: np.ndarray, high: np.ndarray) -> np.ndarray:
+def _sign(met: _Meetings, low: np.ndarray, high: np.ndarray) -> np.ndarray:
     """What an offset of each part [low, high) (k,) does to each difference: (k, e) of -1, 0, 1."""
     low, high = low[:, None], high[:, None]
     inside = ((met.second >= low) & (met.second < high)).astype(float)
@@ -150,24 +179,24 @@ def _sign(met: Encounters, low: np.ndarray, high: np.ndarray) -> np.ndarray:
     return inside
 
 
-def _gain(sign: np.ndarray, rest: np.ndarray, sigma: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def _gain(met: _Meetings, sign: np.ndarray, rest: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Offset (k,) of each part by a median, then by those that agree with it, and the half squares it explains."""
     own = np.where(sign != 0, sign * rest, np.nan)
-    offset = np.nan_to_num(np.nanmedian(own, axis=1)) if len(own) else np.zeros(0)
+    sure = np.where(met.slack == 0, own, np.nan)
+    few = np.count_nonzero(np.isfinite(sure), axis=1) < 3
+    sure[few] = own[few]
+    offset = np.nan_to_num(np.nanmedian(sure, axis=1)) if len(own) else np.zeros(0)
     for _ in range(3):
-        near = (sign != 0) & (np.abs(own - offset[:, None]) < _CAP * sigma)
-        weight = np.where(near, 1 / sigma**2, 0.0)
+        near = (sign != 0) & (np.abs(own - offset[:, None]) < _CAP * met.sigma + met.slack)
+        weight = np.where(near, 1 / (met.sigma**2 + met.slack**2), 0.0)
         total = weight.sum(axis=1)
-        offset = np.where(
-            total > 0, np.nansum(np.where(near, own, 0.0) * weight, axis=1) / np.maximum(total, 1e-9), offset
-        )
-    before = np.minimum((rest / sigma) ** 2, _CAP**2) / 2
-    after = np.minimum(((rest - sign * offset[:, None]) / sigma) ** 2, _CAP**2) / 2
-    return offset, (before - after).sum(axis=1)
+        mean = np.nansum(np.where(near, own, 0.0) * weight, axis=1) / np.maximum(total, 1e-9)
+        offset = np.where(total > 0, mean, offset)
+    return offset, (met.cost(rest) - met.cost(rest - sign * offset[:, None])).sum(axis=1)
 
 
 def _refined(
-    met: Encounters, sigma: np.ndarray, rest: np.ndarray, low: int, high: int, grid: np.ndarray, n: int
+    met: _Meetings, rest: np.ndarray, low: int, high: int, grid: np.ndarray, n: int
 ) -> Tuple[int, int, float, float]:
     """The part with its ends moved to where they explain most, among all places between the grid's."""
     places = np.unique(np.concatenate([met.first, met.first + 1, met.second, met.second + 1]))
@@ -183,26 +212,25 @@ def _refined(
             lows, highs = (near, np.full(len(near), high)) if side == 0 else (np.full(len(near), low), near)
             fits = highs - lows >= SHORTEST
             lows, highs = lows[fits], highs[fits]
-            offsets, gains = _gain(_sign(met, lows, highs), rest, sigma)
+            offsets, gains = _gain(met, _sign(met, lows, highs), rest)
             top = int(np.argmax(gains))
             low, high, offset, gain = int(lows[top]), int(highs[top]), float(offsets[top]), float(gains[top])
     return low, high, offset, gain
 
 
-def _fitted(met: Encounters, sigma: np.ndarray, edges: np.ndarray) -> np.ndarray:
+def _fitted(met: _Meetings, edges: np.ndarray) -> np.ndarray:
     """Level (k + 1,) of each part between ``edges`` (k,) against the first, robustly."""
-    design = _design(met, edges)
-    weight = 1 / sigma
-    level = np.zeros(len(edges))
+    design, level = _design(met, edges), np.zeros(len(edges))
+    spread = np.sqrt(met.sigma**2 + met.slack**2)
     for turn in range(12):
-        residual = (met.difference - design @ level) / sigma
+        residual = (met.difference - design @ level) / spread
         say = 1 / np.maximum(np.abs(residual), 1.0) if turn < 6 else 1 / (1 + (residual / _CAP) ** 2)
-        scaled = design * (weight * np.sqrt(say))[:, None]
-        level = np.linalg.lstsq(scaled, met.difference * weight * np.sqrt(say), rcond=None)[0]
+        weight = np.sqrt(say) / spread
+        level = np.linalg.lstsq(design * weight[:, None], met.difference * weight, rcond=None)[0]
     return np.append(0.0, level)
 
 
-def _design(met: Encounters, edges: np.ndarray) -> np.ndarray:
+def _design(met: _Meetings, edges: np.ndarray) -> np.ndarray:
     """What the level of each part but the first does to each difference: (e, k)."""
     first, second = np.searchsorted(edges, met.first, side="right"), np.searchsorted(edges, met.second, side="right")
     own = np.arange(1, len(edges) + 1)
@@ -210,17 +238,16 @@ def _design(met: Encounters, edges: np.ndarray) -> np.ndarray:
     return result
 
 
-def _difference(met: Encounters, edges: np.ndarray, level: np.ndarray) -> np.ndarray:
+def _difference(met: _Meetings, edges: np.ndarray, level: np.ndarray) -> np.ndarray:
     first, second = np.searchsorted(edges, met.first, side="right"), np.searchsorted(edges, met.second, side="right")
     result: np.ndarray = level[second] - level[first]
     return result
 
 
-def _needed(met: Encounters, sigma: np.ndarray, edges: np.ndarray, n: int) -> np.ndarray:
+def _needed(met: _Meetings, edges: np.ndarray) -> np.ndarray:
     """The edges without those that explain little beside the others, the least first."""
     while len(edges):
-        whole = _cost(met, sigma, edges)
-        without = np.array([_cost(met, sigma, np.delete(edges, k)) for k in range(len(edges))]) - whole
+        without = np.array([_cost(met, np.delete(edges, k)) for k in range(len(edges))]) - _cost(met, edges)
         weakest = int(np.argmin(without))
         if without[weakest] >= _GAIN:
             break
@@ -228,39 +255,39 @@ def _needed(met: Encounters, sigma: np.ndarray, edges: np.ndarray, n: int) -> np
     return edges
 
 
-def _cost(met: Encounters, sigma: np.ndarray, edges: np.ndarray) -> float:
-    told = _difference(met, edges, _fitted(met, sigma, edges)) if len(edges) else 0.0
-    return float(np.minimum(((met.difference - told) / sigma) ** 2, _CAP**2).sum() / 2)
+def _cost(met: _Meetings, edges: np.ndarray) -> float:
+    told = _difference(met, edges, _fitted(met, edges)) if len(edges) else np.zeros(len(met))
+    return float(met.cost(met.difference - told).sum())
 
 
 # --- where exactly ---------------------------------------------------------------------------------
 
 
 def _placed(
-    walk: Walk, time: np.ndarray, met: Encounters, sigma: np.ndarray, edges: np.ndarray, beside: Beside
+    walk: Walk, time: np.ndarray, met: _Meetings, edges: np.ndarray, beside: Beside
 ) -> np.ndarray:
     """Each edge moved, as far as the meetings leave it open, to where the walk steps by it, where it paused, and where
     the heights over the neighbouring passes change.
     """
-    level = _fitted(met, sigma, edges)
+    level = _fitted(met, edges)
     sums = Sums(walk)
     pause = np.append(False, (np.diff(time) > _PAUSE) | (np.diff(walk.piece) != 0)) | walk.regained
     bounds = np.concatenate([[0], edges, [len(walk)]])
-    spans = [_open(met, sigma, edges, level, k, int(bounds[k]), int(bounds[k + 2])) for k in range(len(edges))]
+    spans = [_open(met, edges, level, k, int(bounds[k]), int(bounds[k + 2])) for k in range(len(edges))]
     offset = np.repeat(level, np.diff(bounds))
     for low, high in spans:
         offset[low:high] = np.nan
     result = []
     for k, (low, high) in enumerate(spans):
         at = np.arange(low, high + 1)
-        score = _step_score(walk, sums, at, level[k + 1] - level[k], float(np.median(sigma))) + _PAUSED * pause[at]
+        score = _step_score(walk, sums, at, level[k + 1] - level[k], float(np.median(met.sigma))) + _PAUSED * pause[at]
         score += _beside_score(beside, offset, low, high, level[k], level[k + 1])
         result.append(int(at[np.argmax(score - 1e-6 * np.abs(at - edges[k]))]))
     return np.unique(np.array(result, np.int64))
 
 
 def _open(
-    met: Encounters, sigma: np.ndarray, edges: np.ndarray, level: np.ndarray, k: int, low: int, high: int
+    met: _Meetings, edges: np.ndarray, level: np.ndarray, k: int, low: int, high: int
 ) -> Tuple[int, int]:
     """The places [low, high] to which edge ``k`` may move at little cost by what the meetings say."""
     ends = np.unique(np.concatenate([met.first, met.second]))
@@ -273,8 +300,7 @@ def _open(
     for j, place in enumerate(places.tolist()):
         moved = edges.copy()
         moved[k] = place
-        told = _difference(met, moved, level)
-        cost[j] = np.minimum(((met.difference - told) / sigma) ** 2, _CAP**2).sum() / 2
+        cost[j] = met.cost(met.difference - _difference(met, moved, level)).sum()
     fine = cost <= cost.min() + 3.0
     at = int(np.argmin(cost))
     first = at - int(np.argmin(np.append(fine[:at][::-1], False)))
@@ -323,14 +349,13 @@ def _beside_score(beside: Beside, offset: np.ndarray, low: int, high: int, befor
 # --- how large -------------------------------------------------------------------------------------
 
 
-def _measured(walk: Walk, time: np.ndarray, met: Encounters, noise: float, edges: np.ndarray) -> Levels:
+def _measured(walk: Walk, time: np.ndarray, met: _Meetings, noise: float, edges: np.ndarray) -> Levels:
     """Sizes and standard deviations of the levels between ``edges``, against the longest part."""
-    sigma = np.sqrt(met.variance + noise**2)
-    level = _fitted(met, sigma, edges)
-    residual = met.difference - _difference(met, edges, level)
-    usual = max(robust_sigma(residual), 1e-4)
-    fine = np.abs(residual) < 3.5 * np.hypot(usual, np.sqrt(met.variance))
-    used = _spread(met.take(np.flatnonzero(fine)), _MOST_EXACT)
+    residual = met.difference - _difference(met, edges, _fitted(met, edges))
+    even = met.slack == 0
+    usual = max(robust_sigma(residual[even]) if np.count_nonzero(even) > 2 else noise, 1e-4)
+    fine = np.abs(residual) < 3.5 * np.sqrt(usual**2 + met.variance) + met.slack
+    used = met.take(np.flatnonzero(fine)).spread(_MOST_EXACT)
     level, covariance = _generalised(used, time, edges, noise)
     return _told(walk, used, edges, level, covariance)
 
@@ -348,7 +373,7 @@ def _generalised(met: Encounters, time: np.ndarray, edges: np.ndarray, noise: fl
         cross = _alike(first, second, seconds)
         wander = _alike(first, first, seconds) + _alike(second, second, seconds) - cross - cross.T
         for size, place in itertools.product(_SIZES, _PLACES):
-            own = met.variance + (place * noise) ** 2
+            own = met.variance + (place * noise) ** 2 + met.slack**2 / 3
             factor = np.linalg.cholesky((size * noise) ** 2 * wander + np.diag(own + 1e-8))
             white = solve_triangular(factor, np.column_stack([design, met.difference]), lower=True)
             normal = white[:, :-1].T @ white[:, :-1] + 1e-9 * np.eye(len(edges))
@@ -378,7 +403,7 @@ def _alike(a: np.ndarray, b: np.ndarray, seconds: float) -> np.ndarray:
     return result
 
 
-def _told(walk: Walk, met: Encounters, edges: np.ndarray, level: np.ndarray, covariance: np.ndarray) -> Levels:
+def _told(walk: Walk, met: _Meetings, edges: np.ndarray, level: np.ndarray, covariance: np.ndarray) -> Levels:
     bounds = np.concatenate([[0], edges, [len(walk)]])
     size = np.diff(bounds)
     alike = _classes(level, covariance)
@@ -394,9 +419,12 @@ def _told(walk: Walk, met: Encounters, edges: np.ndarray, level: np.ndarray, cov
         mix = np.zeros(len(level))
         mix[k], mix[ground] = 1.0, mix[ground] - share
         sigma = float(np.sqrt(max(mix @ covariance @ mix, 0.0)))
-        across = int(np.count_nonzero((part[0] == k) != (part[1] == k)))
         away = float(level[k] - zero)
-        if across < FEWEST or abs(away) < max(LEAST, CLEAR * sigma):
+        across = (part[0] == k) != (part[1] == k)
+        kerb = float(np.median(met.slack[across])) if across.any() else 0.0
+        even, across = int(np.count_nonzero(across & (met.slack == 0))), int(np.count_nonzero(across))
+        told = even >= max(_FEWEST_EVEN, _EVEN * across) or abs(away) > _OVER_KERB * kerb
+        if across < FEWEST or not told or abs(away) < max(LEAST, CLEAR * sigma):
             continue
         returned = bool((ground < k).any() and (ground > k).any())
         parts.append(Level(int(bounds[k]), int(bounds[k + 1]), away, sigma, across, returned))
