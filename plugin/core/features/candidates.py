@@ -1,0 +1,226 @@
+"""Places of a single pass where the ground steps or bends: what several passes must share to make a line."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List
+
+import numpy as np
+
+from .jumps import Jumps
+from .passes import Passes
+from .segments import Segments
+
+STEP, CONVEX, CONCAVE = 0, 1, 2
+#: A step stands out from its noise so many times before it is looked at; so does a bend.
+LEAST_T, LEAST_BEND_T = 2.5, 3.5
+#: A bend may be so far outside its gate (share of the spacing).
+OUTSIDE = 0.3
+#: A bend is one-sided where the slopes differ in steepness by this share of the bend.
+ONE_SIDED = 0.4
+#: Higher steps (m) could as well be steep sides of a ditch or bank.
+STEEP_STEP = 0.16
+#: Where a single low or high point of a pass tells of a bend, its place is as doubtful as this share of the gates.
+POINT_SHARE = 0.35
+
+
+@dataclass(frozen=True)
+class Candidates:
+    """m places on the walk, by the order of the walk.
+
+    ``kind``: (m,) ``STEP``, ``CONVEX`` or ``CONCAVE``. ``gate``: (m,) the place is between walk points gate and
+    gate + 1, or near. ``x, y``: (m,) local metres. ``ex, ey``: (m,) direction of walking. ``size``: (m,) height of the
+    step in metres, or change of slope; of a step positive where the ground rises ahead. ``t``: (m,) size over its
+    standard deviation, unsigned. ``sigma``: (m,) doubt of the place along the pass, metres. ``behind, ahead``: (m,)
+    slopes along the walk on both sides.
+    """
+
+    kind: np.ndarray
+    gate: np.ndarray
+    x: np.ndarray
+    y: np.ndarray
+    ex: np.ndarray
+    ey: np.ndarray
+    size: np.ndarray
+    t: np.ndarray
+    sigma: np.ndarray
+    behind: np.ndarray
+    ahead: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.kind)
+
+    @property
+    def side(self) -> np.ndarray:
+        """(m,) 1 where the ground rises to a step, or is steeper at a bend, ahead; -1 behind; 0 on both sides alike."""
+        steeper = np.abs(self.ahead) - np.abs(self.behind)
+        bend = np.where(np.abs(steeper) > ONE_SIDED * self.size, np.sign(steeper), 0)
+        return np.where(self.kind == STEP, np.sign(self.size), bend)
+
+    def take(self, which: np.ndarray) -> Candidates:
+        """Some of them, by a mask or numbers."""
+        return Candidates(*(column[which] for column in self.columns()))
+
+    def columns(self) -> List[np.ndarray]:
+        """All columns, in the order of the fields."""
+        return [self.kind, self.gate, self.x, self.y, self.ex, self.ey, self.size, self.t, self.sigma, self.behind,
+                self.ahead]  # fmt: skip
+
+
+def find_candidates(
+    passes: Passes, noise: np.ndarray, segments: Segments, jumps: Jumps, least_step: float, least_bend: float
+) -> Candidates:
+    """Steps of at least ``least_step`` metres and bends of at least ``least_bend`` on all passes."""
+    steps = _steps(passes, jumps, least_step)
+    bends = _bends(passes, noise, segments, least_bend)
+    others = together([
+        _edges(passes, noise, segments, least_step), _ends_of_steps(steps), _extremes(passes, noise, least_step),
+    ])  # fmt: skip
+    every = together([steps, bends, others.take(~_doubled(others, bends))])
+    return every.take(np.argsort(every.gate, kind="stable"))
+
+
+def together(parts: List[Candidates]) -> Candidates:
+    """All candidates of several lists."""
+    return Candidates(*(np.concatenate(column) for column in zip(*(part.columns() for part in parts))))
+
+
+def _doubled(rough: Candidates, fine: Candidates) -> np.ndarray:
+    """Mask of the ``rough`` candidates that have a ``fine`` one of their kind within two gates on the same pass."""
+    result = np.zeros(len(rough), bool)
+    for kind in (CONVEX, CONCAVE):
+        gates = np.append(np.sort(fine.gate[fine.kind == kind]), 1 << 60)
+        own = rough.kind == kind
+        result |= own & (gates[np.searchsorted(gates, rough.gate - 2)] <= rough.gate + 2)
+    return result
+
+
+def _placed(
+    passes: Passes, kind: np.ndarray, gate: np.ndarray, s: np.ndarray, size: np.ndarray, t: np.ndarray,
+    sigma: np.ndarray, behind: np.ndarray, ahead: np.ndarray,
+) -> Candidates:  # fmt: skip
+    """Candidates at walked places ``s`` (m,) in or near their gates."""
+    after = np.minimum(gate + 1, len(passes) - 1)
+    long = np.maximum(passes.s[after] - passes.s[gate], 1e-9)
+    share = (s - passes.s[gate]) / long
+    dx, dy = passes.x[after] - passes.x[gate], passes.y[after] - passes.y[gate]
+    x, y = passes.x[gate] + share * dx, passes.y[gate] + share * dy
+    return Candidates(kind, gate, x, y, passes.ex[gate], passes.ey[gate], size, t, sigma, behind, ahead)
+
+
+def _steps(passes: Passes, jumps: Jumps, least_step: float) -> Candidates:
+    size = np.nan_to_num(jumps.size)
+    strength = np.abs(jumps.t)
+    # Of neighbouring gates with a step the same way the clearest counts.
+    same_before = np.append(False, (size[1:] > 0) == (size[:-1] > 0))
+    before = np.where(same_before, np.append(0.0, strength[:-1]), 0.0)
+    same_after = np.append(same_before[1:], False)
+    after = np.where(same_after, np.append(strength[1:], 0.0), 0.0)
+    gate = np.flatnonzero(
+        jumps.told & (strength >= LEAST_T) & (np.abs(size) >= least_step) & (strength >= before) & (strength > after)
+    )
+    s = (passes.s[gate] + passes.s[gate + 1]) / 2
+    sigma = (passes.s[gate + 1] - passes.s[gate]) / np.sqrt(12)
+    zero = np.zeros(len(gate))
+    return _placed(passes, np.full(len(gate), STEP), gate, s, size[gate], strength[gate], sigma, zero, zero)
+
+
+def _bends(passes: Passes, noise: np.ndarray, segments: Segments, least_bend: float) -> Candidates:
+    b = np.flatnonzero(segments.breaks[1:] & (segments.count[1:] > 1) & (segments.count[:-1] > 1)) + 1
+    a = b - 1
+    b, a = (
+        b[passes.leg[segments.start[b]] == passes.leg[segments.start[a]]],
+        a[passes.leg[segments.start[b]] == passes.leg[segments.start[a]]],
+    )
+    gate = segments.start[b] - 1
+    sigma = noise[gate]
+    bend = segments.slope[b] - segments.slope[a]
+    with np.errstate(divide="ignore", invalid="ignore"):
+        level = segments.z[a] - segments.slope[a] * segments.s[a] - segments.z[b] + segments.slope[b] * segments.s[b]
+        meet = level / bend
+        var = sum(1 / segments.count[k] + (meet - segments.s[k]) ** 2 / segments.spread[k] for k in (a, b))
+        doubt = sigma * np.sqrt(var) / np.abs(bend)
+        t = np.abs(bend) / (sigma * np.sqrt(1 / segments.spread[a] + 1 / segments.spread[b]))
+        room = OUTSIDE * passes.spacing + 2 * doubt
+        good = (meet > passes.s[gate] - room) & (meet < passes.s[gate + 1] + room)
+        good &= (np.abs(bend) >= least_bend) & (t >= LEAST_BEND_T) & (doubt < passes.spacing)
+    kind = np.where(bend > 0, CONCAVE, CONVEX)
+    meet = np.clip(meet, passes.s[gate] - OUTSIDE * passes.spacing, passes.s[gate + 1] + OUTSIDE * passes.spacing)
+    every = _placed(
+        passes, kind, gate, meet, np.abs(bend), t, np.maximum(doubt, 0.05 * passes.spacing),
+        segments.slope[a], segments.slope[b],
+    )  # fmt: skip
+    return every.take(good)
+
+
+def _edges(passes: Passes, noise: np.ndarray, segments: Segments, least_step: float) -> Candidates:
+    """Where flat ground ends and a single point, or none, lies on the steep side after it.
+
+    The edge lies between the two; from a point ``h`` below it is ``h`` times the run of the side away, and runs of
+    ditches and banks are 0.7 to 2.5 (common practice, no source).
+    """
+    parts = []
+    for step in (1, -1):
+        flat = np.arange(len(segments.start))
+        flat = flat[(flat + step >= 0) & (flat + step < len(segments.start))]
+        side = flat + step
+        last = segments.start[flat] + (segments.count[flat] - 1 if step > 0 else 0)
+        broken = segments.breaks[np.maximum(flat, side)]
+        single = (segments.count[side] == 1) & (segments.count[flat] >= 3) & broken
+        flat, side, last = flat[single], side[single], last[single]
+        point = last + step
+        same = passes.leg[point] == passes.leg[last]
+        flat, side, last, point = flat[same], side[same], last[same], point[same]
+        level = segments.z[flat] + segments.slope[flat] * (passes.s[point] - segments.s[flat])
+        high = passes.z[point] - level
+        room = np.abs(passes.s[point] - passes.s[last])
+        near, far = np.minimum(_RUNS[0] * np.abs(high), room), np.minimum(_RUNS[1] * np.abs(high), room)
+        s = passes.s[point] - step * (near + far) / 2
+        t = np.abs(high) / (1.5 * noise[point])
+        kind = np.where(high > 0, CONCAVE, CONVEX)
+        size = np.abs(high) / np.maximum((near + far) / 2, 0.05)
+        steep = np.sign(high) * size
+        slope = segments.slope[flat]
+        behind, ahead = (slope, slope + steep) if step > 0 else (slope - steep, slope)
+        sigma = np.maximum((far - near) / np.sqrt(12), 0.1 * passes.spacing)
+        gate = np.minimum(last, point)
+        every = _placed(passes, kind, gate, s, size, np.minimum(t, 2.5), sigma, behind, ahead)
+        parts.append(every.take((np.abs(high) >= 2 * least_step) & (t >= LEAST_BEND_T)))
+    return together(parts)
+
+
+def _ends_of_steps(steps: Candidates) -> Candidates:
+    """High steps could as well be steep sides: a convex and a concave bend within the gate."""
+    high = steps.take(np.abs(steps.size) >= STEEP_STEP)
+    parts = []
+    for kind in (CONVEX, CONCAVE):
+        columns = high.columns()
+        columns[0] = np.full(len(high), kind)
+        columns[6] = np.full(len(high), 1.0)
+        columns[7] = np.full(len(high), 2.0)
+        steep = high.size / (np.sqrt(12) * high.sigma)
+        first = (high.size > 0) == (kind == CONCAVE)  # is this end passed first
+        columns[9] = np.where(first, 0.0, steep)
+        columns[10] = np.where(first, steep, 0.0)
+        parts.append(Candidates(*columns))
+    return together(parts)
+
+
+def _extremes(passes: Passes, noise: np.ndarray, least_step: float) -> Candidates:
+    """Single points well below, or above, the points before and after: a narrow ditch or dam."""
+    at = np.arange(1, len(passes) - 1)
+    at = at[(passes.leg[at - 1] == passes.leg[at]) & (passes.leg[at + 1] == passes.leg[at])]
+    before, after = passes.z[at - 1] - passes.z[at], passes.z[at + 1] - passes.z[at]
+    down, up = np.minimum(before, after), -np.maximum(before, after)
+    depth = np.maximum(down, up)
+    good = depth >= np.maximum(3 * least_step, LEAST_BEND_T * 1.4 * noise[at])
+    at, before, after, depth, down = at[good], before[good], after[good], depth[good], down[good]
+    back, fore = passes.s[at] - passes.s[at - 1], passes.s[at + 1] - passes.s[at]
+    kind = np.where(down > 0, CONCAVE, CONVEX)
+    size = np.abs(before) / back + np.abs(after) / fore
+    t = np.full(len(at), 3.0)
+    sigma = POINT_SHARE * (back + fore) / 2
+    return _placed(passes, kind, at, passes.s[at], size, t, sigma, -before / back, after / fore)
+
+
+_RUNS = (0.7, 2.5)
