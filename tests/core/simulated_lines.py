@@ -8,7 +8,7 @@ ditches and banks: common practice, no source.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Callable, Dict, List, Optional, Tuple
 
 import numpy as np
@@ -17,6 +17,7 @@ from matplotlib.path import Path
 from scipy.ndimage import map_coordinates
 from scipy.spatial import cKDTree
 
+from plugin.core.features.found import Features, FoundLine
 from plugin.core.points.pointset import PointSet, make_points
 
 SPEED = 1.2  # m/s
@@ -506,3 +507,91 @@ FAMILIES: Dict[str, Callable[[int], Site]] = {
     "real_grid": real_grid,
 }
 NATURAL = ("rough_field", "ploughed", "rubble", "boulders", "real_grid")
+
+
+# --- what was found against what is there -----------------------------------------------------------
+
+REACH = 0.3  # m; farther from a true line nothing counts as found
+
+
+@dataclass(frozen=True)
+class Score:
+    """Lengths in metres: asked for, found of it, strong lines, and of these the false part; walked.
+
+    ``squares``: sum of squared distances from the true line over ``placed`` samples of what was found; ``step_squares``
+    and ``steps``: of the errors of the step's height. ``doubt``: sum of squared stated doubts of the place.
+    """
+
+    asked: float
+    found: float
+    drawn: float
+    false: float
+    walked: float
+    squares: float
+    placed: int
+    step_squares: float
+    steps: int
+    doubt: float
+
+    def __add__(self, other: "Score") -> "Score":
+        return Score(*(getattr(self, k) + getattr(other, k) for k in self.__dataclass_fields__))
+
+    def told(self) -> str:
+        root = lambda total, n: np.sqrt(total / n) if n else float("nan")  # noqa: E731
+        found = self.found / self.asked if self.asked else float("nan")
+        wrong = self.false / self.drawn if self.drawn else 0.0
+        return (
+            f"found {found:6.1%}  false {wrong:5.1%}  place {root(self.squares, self.placed):.3f}"
+            f" (stated {root(self.doubt, self.placed):.3f})  step {root(self.step_squares, self.steps):.4f}"
+            f"  strong a km {1000 * self.drawn / self.walked:7.1f}"
+        )
+
+
+def middle_of(line: FoundLine) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Dense local places along a found line (of a step its middle), the height of the step and the doubt there."""
+    foot = line.foot
+    top = line.top if len(line.top) else foot
+    run = np.append(0.0, np.cumsum(np.hypot(np.diff(foot[:, 0]), np.diff(foot[:, 1]))))
+    at = np.linspace(0, run[-1], max(2, int(run[-1] / 0.1)))
+    xyz = [np.interp(at, run, (foot[:, c] + top[:, c]) / 2) for c in (0, 1)]
+    step, doubt = np.interp(at, run, top[:, 2] - foot[:, 2]), np.interp(at, run, line.sigma_plan)
+    return np.column_stack(xyz) - ORIGIN, step, doubt
+
+
+def score(site: Site, features: Features, least: float = 0.055) -> Score:
+    """The found lines of a site against its own; true steps lower than ``least`` are not asked for."""
+    strong = [middle_of(line) for line in features.strong]
+    strong_xy = np.vstack([m[0] for m in strong]) if strong else np.empty((0, 2))
+    drawn = sum(float(np.hypot(*np.diff(m[0], axis=0).T).sum()) for m in strong)
+    total = Score(0, 0, drawn, 0, site.walked, 0, 0, 0, 0, 0)
+    if not site.lines:
+        return replace(total, false=drawn)
+    true = np.vstack([line.xy for line in site.lines])
+    true_step = np.concatenate([line.step for line in site.lines])
+    if not strong:
+        asked = sum(_asked_length(line, least)[0].sum() for line in site.lines)
+        return replace(total, asked=float(asked))
+    away, at = cKDTree(true).query(strong_xy)
+    share = drawn / max(len(strong_xy), 1)
+    step, doubt = np.concatenate([m[1] for m in strong]), np.concatenate([m[2] for m in strong])
+    good = away <= REACH
+    low = good & (true_step[at] >= least)
+    tree = cKDTree(strong_xy)
+    asked = found = 0.0
+    for line in site.lines:
+        length, mask = _asked_length(line, least)
+        near = tree.query(line.xy, distance_upper_bound=REACH)[0] <= REACH
+        asked += float(length.sum())
+        found += float(length[near & mask].sum())
+    return replace(
+        total, asked=asked, found=found, false=share * int(np.count_nonzero(~good)),
+        squares=float((away[good] ** 2).sum()), placed=int(good.sum()), doubt=float((doubt[good] ** 2).sum()),
+        step_squares=float(((step - true_step[at])[low] ** 2).sum()), steps=int(low.sum()),
+    )  # fmt: skip
+
+
+def _asked_length(line: TrueLine, least: float) -> Tuple[np.ndarray, np.ndarray]:
+    """Length (k,) that each dense vertex of a line stands for where it is asked for, else 0; and that mask."""
+    mask = line.asked & ((line.step >= least) | (line.kind != "step"))
+    gap = np.hypot(*np.diff(line.xy, axis=0, append=line.xy[-1:]).T)
+    return np.where(mask & (gap < 1), gap, 0.0), mask

@@ -61,7 +61,9 @@ def make_layout(counts: np.ndarray) -> Layout:
             columns += 1
         start += count
     rows = max((len(r) for r in row), default=0)
-    return Layout(rows, columns, np.concatenate(row), np.concatenate(column), np.concatenate(of), np.concatenate(answer))
+    return Layout(
+        rows, columns, np.concatenate(row), np.concatenate(column), np.concatenate(of), np.concatenate(answer)
+    )
 
 
 def solve(a: np.ndarray, b1: np.ndarray, b2: np.ndarray, rhs: np.ndarray) -> Tuple[np.ndarray, ...]:

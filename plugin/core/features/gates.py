@@ -14,9 +14,7 @@ from .passes import Passes
 BESIDE = 2
 
 
-def gate_chances(
-    passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candidates
-) -> Tuple[np.ndarray, np.ndarray]:
+def gate_chances(passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candidates) -> Tuple[np.ndarray, np.ndarray]:
     """Ends (m, 6) of five gates along the pass from each candidate's place, metres, and the chance (m, 5) of each.
 
     Lines through the points well before and well behind say how likely each point between is foot or top. All chances

@@ -66,21 +66,21 @@ class Placed:
     corner: np.ndarray
 
 
-def place_lines(places: Places) -> Placed:
+def place_lines(places: Places, turnings: np.ndarray = TURNINGS, stray_sigma: float = STRAY_SIGMA) -> Placed:
     """The placed vertices of all chains.
 
-    Each is placed with every readiness to turn of ``TURNINGS``; each of these counts by how well the chain's other
+    Each is placed with every readiness to turn of ``turnings``; each of these counts by how well the chain's other
     candidates foretell each of its gates and places (leave one out).
     """
-    many = len(TURNINGS)
+    many = len(turnings)
     n, lines = len(places.x), len(places.counts)
     copies = Places(*(np.concatenate([column] * many) for column in places.columns()))
-    turning = np.repeat(TURNINGS, lines)
+    turning = np.repeat(turnings, lines)
     x, y = places.x.copy(), places.y.copy()
     offset, var, heavy = np.zeros(n), np.ones(n), np.ones(n)
     line = np.repeat(np.arange(lines), places.counts)
     for _ in range(2):  # the directions in which the line is looked at follow from where it lies
-        mean, spread, loose, foretold = _propagate(copies, np.tile(x, many), np.tile(y, many), turning)
+        mean, spread, loose, foretold = _propagate(copies, np.tile(x, many), np.tile(y, many), turning, stray_sigma)
         score = np.array([np.bincount(line, weights=part, minlength=lines) for part in foretold.reshape(many, n)])
         share = np.exp(score - score.max(axis=0))
         share = (share / share.sum(axis=0))[:, line]
@@ -111,7 +111,7 @@ def neighbours(counts: np.ndarray) -> tuple:
     return np.maximum(number - 1, first), np.minimum(number + 1, last)
 
 
-def _propagate(places: Places, x: np.ndarray, y: np.ndarray, turning: np.ndarray) -> tuple:
+def _propagate(places: Places, x: np.ndarray, y: np.ndarray, turning: np.ndarray, stray_sigma: float) -> tuple:
     """Offsets (n,), their variances, the weights of the turnings, and the logarithm of how well the others foretell.
 
     Normals are taken at ``x, y``; ``turning``: (lines,) readiness of each chain to turn.
@@ -145,7 +145,7 @@ def _propagate(places: Places, x: np.ndarray, y: np.ndarray, turning: np.ndarray
         heavy = (FREEDOM + 1) / (FREEDOM + np.where(inner, square / reach, 0.0) / turning[line])
         cavity = np.maximum(1 / var - precision, 1e-4)
         cavity_mean = (mean / var - pull) / cavity
-        fit_mean, fit_var, foretold = _moments(places, gates, cavity_mean, 1 / cavity)
+        fit_mean, fit_var, foretold = _moments(places, gates, cavity_mean, 1 / cavity, stray_sigma)
         new = np.clip(1 / fit_var - cavity, 1e-4, 1e6)
         precision = precision + SHARE * (new - precision)
         new_pull = fit_mean / fit_var - cavity * cavity_mean
@@ -200,7 +200,7 @@ def _usual_bend(counts, line, inner, turn, mean, reach):  # type: ignore[no-unty
     return np.where(count >= 3, middle * middle**2 / np.maximum(middle**2 + 2 * spread, 1e-12), 0.0)
 
 
-def _moments(places: Places, gates: np.ndarray, mean: np.ndarray, var: np.ndarray) -> tuple:
+def _moments(places: Places, gates: np.ndarray, mean: np.ndarray, var: np.ndarray, stray_sigma: float) -> tuple:
     """Mean and variance (n,) of normal distributions seen through the gates, or beside the places."""
     result_mean, result_var, foretold = mean.copy(), var.copy(), np.zeros(len(mean))
     g = np.flatnonzero(gates)
@@ -208,7 +208,7 @@ def _moments(places: Places, gates: np.ndarray, mean: np.ndarray, var: np.ndarra
         result_mean[g], result_var[g], foretold[g] = _through_gates(places.edges[g], places.chance[g], mean[g], var[g])
     p = np.flatnonzero(~gates)
     if len(p):
-        result_mean[p], result_var[p], foretold[p] = _beside_places(places.sigma[p], mean[p], var[p])
+        result_mean[p], result_var[p], foretold[p] = _beside_places(places.sigma[p], mean[p], var[p], stray_sigma)
     return result_mean, result_var, foretold
 
 
@@ -232,9 +232,9 @@ def _through_gates(edges: np.ndarray, chance: np.ndarray, mean: np.ndarray, var:
     return mean + sd * m1, np.maximum(var * (m2 - m1**2), 1e-6), np.log(total)
 
 
-def _beside_places(sigma: np.ndarray, mean: np.ndarray, var: np.ndarray) -> tuple:
+def _beside_places(sigma: np.ndarray, mean: np.ndarray, var: np.ndarray, stray_sigma: float) -> tuple:
     parts: List[np.ndarray] = []
-    for share, doubt in ((1 - STRAY, sigma**2), (STRAY, STRAY_SIGMA**2 + sigma**2)):
+    for share, doubt in ((1 - STRAY, sigma**2), (STRAY, stray_sigma**2 + sigma**2)):
         both = var + doubt
         likely = share * np.exp(-0.5 * mean**2 / both) / np.sqrt(both)
         parts += [likely, mean * doubt / both, var * doubt / both]
