@@ -22,6 +22,8 @@ MOST_DECADES = 0.8
 LEAST_RUN, MOST_MISSED = 4, 2
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
 GOES_ON = 0.6
+#: Points by which a run is drawn on beyond its last place.
+_FURTHER = 8
 #: Doubt (m) that a walker stays on the line.
 ON_LINE = 0.1
 
@@ -49,13 +51,48 @@ def find_runs(passes: Passes, noise: np.ndarray, beside: Beside, least_step: flo
         size, t = _steps_beside(passes, noise, beside, side, least_step)
         # Each pair of passes is seen from both: from the lower one it counts.
         for number in _runs(passes, beside, np.where(size > 0, t, 0.0)):
-            runs.append(_run(beside, STEP, number, beside.near[number, side], size[number], t[number]))
+            run = _run(beside, STEP, number, beside.near[number, side], size[number], t[number])
+            runs.append(_to_the_end(passes, run))
     depth, t = _depths(passes, noise, beside, least_step)
     for kind, sign in ((CONCAVE, 1), (CONVEX, -1)):
         for number in _runs(passes, beside, np.where(sign * depth > 0, t, 0.0)):
             none = np.full(len(number), -1)
-            runs.append(_run(beside, kind, number, none, np.abs(depth[number]), t[number]))
+            run = _run(beside, kind, number, none, np.abs(depth[number]), t[number])
+            runs.append(_to_the_end(passes, run))
     return runs
+
+
+def _to_the_end(passes: Passes, run: Run) -> Run:
+    """The run drawn on beyond its last places, point by point, as far as the pass does the same."""
+    point, other, size = run.point, run.other, float(np.median(run.size))
+    bend = run.kind != STEP
+    more: List[Tuple[int, int, int]] = []
+    for end in (0, -1):
+        way = -1 if end == 0 else 1
+        i, j = int(point[end]), int(other[end])
+        turn = way * (1 if bend or passes.ex[i] * passes.ex[j] + passes.ey[i] * passes.ey[j] > 0 else -1)
+        along = float(np.median(np.diff(_level(passes, point)) / np.maximum(np.diff(point), 1)))
+        last = None
+        for k in range(1, _FURTHER + 1):
+            a, b = i + way * k, j + turn * k
+            if not passes.first[i] <= a < passes.last[i] or not (bend or passes.first[j] <= b < passes.last[j]):
+                break
+            if bend and abs(passes.z[a] - passes.z[i] - along * way * k) > 0.35 * size:
+                break
+            if not bend and abs(passes.z[b] - passes.z[a] - size) > 0.5 * size:
+                break
+            if not bend and np.hypot(passes.x[a] - passes.x[b], passes.y[a] - passes.y[b]) > NEAR:
+                break
+            last = (a, b if not bend else -1, end)
+        if last:
+            more.append(last)
+    for a, b, end in more:
+        where = 0 if end == 0 else len(point)
+        point, other = np.insert(point, where, a), np.insert(other, where, b)
+        run = Run(
+            run.kind, point, other, np.insert(run.size, where, run.size[end]), np.insert(run.decades, where, 0.0)
+        )
+    return run
 
 
 def _run(beside: Beside, kind: int, number: np.ndarray, other: np.ndarray, size: np.ndarray, t: np.ndarray) -> Run:

@@ -21,7 +21,7 @@ ONE_SIDED = 0.4
 #: Higher steps (m) could as well be steep sides of a ditch or bank.
 STEEP_STEP = 0.16
 #: Where a single low or high point of a pass tells of a bend, its place is as doubtful as this share of the gates.
-POINT_SHARE = 0.35
+POINT_SHARE = 0.25
 
 
 @dataclass(frozen=True)
@@ -154,38 +154,44 @@ def _bends(passes: Passes, noise: np.ndarray, segments: Segments, least_bend: fl
 
 
 def _edges(passes: Passes, noise: np.ndarray, segments: Segments, least_step: float) -> Candidates:
-    """Where flat ground ends and a single point, or none, lies on the steep side after it.
+    """Where flat ground ends and few points lie on the steep side after it.
 
-    The edge lies between the two; from a point ``h`` below it is ``h`` times the run of the side away, and runs of
-    ditches and banks are 0.7 to 2.5 (common practice, no source).
+    The line through the first two points on the side leads back to the edge. Where they tell nothing, the edge is
+    the height of the first point times the run of the side away, and runs of ditches and banks are 0.7 to 2.5 (common
+    practice, no source).
     """
+    q = len(passes)
     parts = []
     for step in (1, -1):
         flat = np.arange(len(segments.start))
         flat = flat[(flat + step >= 0) & (flat + step < len(segments.start))]
-        side = flat + step
         last = segments.start[flat] + (segments.count[flat] - 1 if step > 0 else 0)
-        broken = segments.breaks[np.maximum(flat, side)]
-        single = (segments.count[side] == 1) & (segments.count[flat] >= 3) & broken
-        flat, side, last = flat[single], side[single], last[single]
+        broken = segments.breaks[np.maximum(flat, flat + step)] & (segments.count[flat] >= 3)
+        broken &= passes.leg[np.clip(last + step, 0, q - 1)] == passes.leg[last]
+        flat, last = flat[broken], last[broken]
         point = last + step
-        same = passes.leg[point] == passes.leg[last]
-        flat, side, last, point = flat[same], side[same], last[same], point[same]
         level = segments.z[flat] + segments.slope[flat] * (passes.s[point] - segments.s[flat])
         high = passes.z[point] - level
+        size = np.abs(high)
         room = np.abs(passes.s[point] - passes.s[last])
-        near, far = np.minimum(_RUNS[0] * np.abs(high), room), np.minimum(_RUNS[1] * np.abs(high), room)
-        s = passes.s[point] - step * (near + far) / 2
-        t = np.abs(high) / (1.5 * noise[point])
-        kind = np.where(high > 0, CONCAVE, CONVEX)
-        size = np.abs(high) / np.maximum((near + far) / 2, 0.05)
-        steep = np.sign(high) * size
+        beyond = np.clip(point + step, 0, q - 1)
+        apart = np.maximum(np.abs(passes.s[beyond] - passes.s[point]), 0.05)
+        rise = (passes.z[beyond] - passes.z[point]) / apart - step * segments.slope[flat]
+        led = (passes.leg[beyond] == passes.leg[point]) & (rise * np.sign(high) > np.maximum(size / room, 1 / _RUNS[1]))
+        near, far = np.minimum(_RUNS[0] * size, room), np.minimum(_RUNS[1] * size, room)
+        back = np.where(led, size / np.maximum(np.abs(rise), 0.1), (near + far) / 2)
+        sigma = np.where(led, 0.12 * passes.spacing, np.maximum((far - near) / np.sqrt(12), 0.1 * passes.spacing))
+        bend = np.where(led, np.abs(rise), size / np.maximum(back, 0.05))
+        t = np.where(led, np.minimum(np.abs(rise) * apart / (2 * noise[point]), 6.0), 2.0)
         slope = segments.slope[flat]
-        behind, ahead = (slope, slope + steep) if step > 0 else (slope - steep, slope)
-        sigma = np.maximum((far - near) / np.sqrt(12), 0.1 * passes.spacing)
-        gate = np.minimum(last, point)
-        every = _placed(passes, kind, gate, s, size, np.minimum(t, 2.5), sigma, behind, ahead)
-        parts.append(every.take((np.abs(high) >= 2 * least_step) & (t >= LEAST_BEND_T)))
+        steep = step * np.sign(high) * bend
+        behind, ahead = (slope, slope + steep) if step > 0 else (slope + steep, slope)
+        kind = np.where(high > 0, CONCAVE, CONVEX)
+        every = _placed(
+            passes, kind, np.minimum(last, point), passes.s[point] - step * back, bend, t, sigma, behind, ahead
+        )
+        clear = (size >= least_step) & (size >= 2.5 * noise[point]) & (led | (size >= 2 * least_step))
+        parts.append(every.take(clear))
     return together(parts)
 
 
@@ -207,20 +213,34 @@ def _ends_of_steps(steps: Candidates) -> Candidates:
 
 
 def _extremes(passes: Passes, noise: np.ndarray, least_step: float) -> Candidates:
-    """Single points well below, or above, the points before and after: a narrow ditch or dam."""
+    """Single points well below, or above, the points before and after: a narrow ditch or dam.
+
+    Its middle is that of the depths below (heights above) the line from three points before to three points after.
+    """
     at = np.arange(1, len(passes) - 1)
     at = at[(passes.leg[at - 1] == passes.leg[at]) & (passes.leg[at + 1] == passes.leg[at])]
     before, after = passes.z[at - 1] - passes.z[at], passes.z[at + 1] - passes.z[at]
     down, up = np.minimum(before, after), -np.maximum(before, after)
     depth = np.maximum(down, up)
-    good = depth >= np.maximum(3 * least_step, LEAST_BEND_T * 1.4 * noise[at])
+    good = depth >= np.maximum(2 * least_step, LEAST_BEND_T * 1.4 * noise[at])
     at, before, after, depth, down = at[good], before[good], after[good], depth[good], down[good]
+    sign = np.where(down > 0, 1.0, -1.0)
+    a, b = np.maximum(at - 3, passes.first[at]), np.minimum(at + 3, passes.last[at] - 1)
+    slope = (passes.z[b] - passes.z[a]) / np.maximum(passes.s[b] - passes.s[a], 0.1)
+    weight, moment, most = np.zeros(len(at)), np.zeros(len(at)), np.zeros(len(at))
+    for shift in range(-2, 3):
+        j = np.clip(at + shift, a, b)
+        deep = np.maximum(sign * (passes.z[a] + slope * (passes.s[j] - passes.s[a]) - passes.z[j]), 0)
+        weight += deep
+        moment += deep * (passes.s[j] - passes.s[at])
+        most = np.maximum(most, deep)
     back, fore = passes.s[at] - passes.s[at - 1], passes.s[at + 1] - passes.s[at]
-    kind = np.where(down > 0, CONCAVE, CONVEX)
+    off = np.clip(moment / np.maximum(weight, 1e-6), -back, fore)
     size = np.abs(before) / back + np.abs(after) / fore
-    t = np.full(len(at), 3.0)
+    kind = np.where(down > 0, CONCAVE, CONVEX)
     sigma = POINT_SHARE * (back + fore) / 2
-    return _placed(passes, kind, at, passes.s[at], size, t, sigma, -before / back, after / fore)
+    t = np.full(len(at), 3.0)
+    return _placed(passes, kind, at, passes.s[at] + off, size, t, sigma, -before / back, after / fore)
 
 
 _RUNS = (0.7, 2.5)

@@ -17,7 +17,7 @@ STRETCH = 3
 #: A sharp bend has done so much (share) of its turning near its place; a smooth valley has not.
 SHARP = 0.62
 #: The sizes along a line differ at most so much (share, one robust standard deviation) beside their noise.
-STEADY_STEP, STEADY_BEND = 0.35, 0.30
+STEADY_STEP, STEADY_BEND = 0.35, 0.40
 #: A bend so near a step (m) is its foot or top.
 SHADOW = 0.7
 
