@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List
+from typing import List, Tuple
 
 import numpy as np
 
@@ -18,6 +18,10 @@ LEAST_T, LEAST_BEND_T = 2.5, 3.5
 OUTSIDE = 0.3
 #: A bend is one-sided where the slopes differ in steepness by this share of the bend.
 ONE_SIDED = 0.4
+#: How far a single low or high point counts to stand out; more where both sides tell its place.
+EXTREME_T = 3.0
+#: Sides of a ditch or dam are at least so steep.
+STEEP_SIDE = 0.25
 #: Higher steps (m) could as well be steep sides of a ditch or bank.
 STEEP_STEP = 0.16
 #: Where a single low or high point of a pass tells of a bend, its place is as doubtful as this share of the gates.
@@ -73,9 +77,10 @@ def find_candidates(
     """Steps of at least ``least_step`` metres and bends of at least ``least_bend`` on all passes."""
     steps = _steps(passes, jumps, least_step)
     bends = _bends(passes, noise, segments, least_bend)
-    others = together([
-        _edges(passes, noise, segments, least_step), _ends_of_steps(steps), _extremes(passes, noise, least_step),
-    ])  # fmt: skip
+    extremes = _extremes(passes, noise, least_step)
+    sure = extremes.t > EXTREME_T  # both sides tell where they meet
+    bends = together([bends.take(~_doubled(bends, extremes.take(sure))), extremes.take(sure)])
+    others = together([_edges(passes, noise, segments, least_step), _ends_of_steps(steps), extremes.take(~sure)])
     every = together([steps, bends, others.take(~_doubled(others, bends))])
     return every.take(np.argsort(every.gate, kind="stable"))
 
@@ -239,8 +244,28 @@ def _extremes(passes: Passes, noise: np.ndarray, least_step: float) -> Candidate
     size = np.abs(before) / back + np.abs(after) / fore
     kind = np.where(down > 0, CONCAVE, CONVEX)
     sigma = POINT_SHARE * (back + fore) / 2
-    t = np.full(len(at), 3.0)
+    meet, doubt = _sides_meet(passes, noise, at, sign)
+    sure = np.isfinite(meet) & (np.abs(meet) < 1.3 * np.maximum(back, fore)) & (doubt < sigma)
+    off, sigma = np.where(sure, meet, off), np.where(sure, np.maximum(doubt, 0.1 * passes.spacing), sigma)
+    t = np.where(sure, 2 * EXTREME_T, EXTREME_T)
     return _placed(passes, kind, at, passes.s[at] + off, size, t, sigma, -before / back, after / fore)
+
+
+def _sides_meet(passes: Passes, noise: np.ndarray, at: np.ndarray, sign: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Where (k,), metres from points ``at``, the lines through the two points before and after meet, and the doubt.
+
+    nan where these are not steep both, which they must be to be the sides of a ditch (``sign`` 1) or dam (-1).
+    """
+    far_back, far_fore = np.maximum(at - 2, passes.first[at]), np.minimum(at + 2, passes.last[at] - 1)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        fall = sign * (passes.z[far_back] - passes.z[at - 1]) / (passes.s[at - 1] - passes.s[far_back])
+        rise = sign * (passes.z[far_fore] - passes.z[at + 1]) / (passes.s[far_fore] - passes.s[at + 1])
+        left, right = passes.s[at - 1] - passes.s[at], passes.s[at + 1] - passes.s[at]
+        level = sign * (passes.z[at - 1] - passes.z[at + 1]) + fall * left + rise * right
+        meet = level / (fall + rise)
+        doubt = 2.5 * noise[at] / (fall + rise)
+    steep = (fall > STEEP_SIDE) & (rise > STEEP_SIDE)
+    return np.where(steep, meet, np.nan), np.where(steep, doubt, np.inf)
 
 
 _RUNS = (0.7, 2.5)

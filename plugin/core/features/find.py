@@ -90,7 +90,7 @@ def find_features(
         return nothing_found(len(points), usual)
     nodes, courses, read = read_gaps(passes, jumps, nodes, courses)
     alone = ~shadows(nodes, courses, evidence)
-    strong = (evidence >= options.strong) & regular(passes, nodes, courses, read, options.strong_bend)
+    strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, read, options.strong_bend)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")

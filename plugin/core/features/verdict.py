@@ -7,10 +7,12 @@ from typing import List, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
+from .alongside import LEAST_RUN
 from .candidates import CONCAVE, STEEP_STEP, STEP
 from .courses import Course
 from .nodes import Nodes
 from .passes import Passes
+from .segments import Segments
 
 #: Points of the near and of the far stretch on either side of a bend.
 STRETCH = 3
@@ -18,6 +20,8 @@ STRETCH = 3
 SHARP = 0.62
 #: The sizes along a line differ at most so much (share, one robust standard deviation) beside their noise.
 STEADY_STEP, STEADY_BEND = 0.35, 0.40
+#: Where so large a share of a line's bends have three points on both sides, their sizes differ no more than this.
+WELL_SHARE, STEADY_WELL = 0.4, 0.14
 #: A bend so near a step (m) is its foot or top.
 SHADOW = 0.7
 
@@ -43,9 +47,13 @@ def _slope(passes: Passes, nodes: Nodes, skip: int, ahead: bool) -> np.ndarray:
     return np.where(whole, slope, np.nan)
 
 
-def regular(passes: Passes, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float) -> np.ndarray:
+def regular(
+    passes: Passes, segments: Segments, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float
+) -> np.ndarray:
     """Mask (lines,) of the courses whose sizes are steady and whose bends are large and sharp enough."""
     near, far = bend_near_and_far(passes, nodes)
+    few = np.minimum(segments.count[segments.of_point[nodes.point]], segments.count[segments.of_point[nodes.other]])
+    measured = (few >= STRETCH) & nodes.fine & ~nodes.along
     result = np.zeros(len(courses), bool)
     for i, course in enumerate(courses):
         k = course.nodes[~read[course.nodes]]
@@ -60,7 +68,7 @@ def regular(passes: Passes, nodes: Nodes, courses: List[Course], read: np.ndarra
             result[i] = unsteady <= STEADY_STEP
             continue
         across = k[~nodes.along[k]]
-        if len(across) < 0.3 * len(k):
+        if np.count_nonzero(nodes.along[k]) >= LEAST_RUN:
             result[i] = True  # walked along: its depth has been looked at
             continue
         here, beyond = near[across], far[across]
@@ -69,7 +77,14 @@ def regular(passes: Passes, nodes: Nodes, courses: List[Course], read: np.ndarra
         if np.count_nonzero(known) >= 3:
             n, f = float(np.median(here[known])), float(np.median(beyond[known]))
             sharp = f < 0.5 * usual or n > SHARP * f
-        result[i] = sharp and unsteady <= STEADY_BEND and usual >= strong_bend
+        well = k[measured[k]]
+        if len(well) >= max(3, WELL_SHARE * len(k)):
+            size = nodes.size[well]
+            spread = float(np.sqrt(max(np.var(size) - np.median(size / nodes.t[well]) ** 2, 0.0)))
+            steady = spread <= STEADY_WELL * float(np.median(size))
+        else:
+            steady = unsteady <= STEADY_BEND
+        result[i] = sharp and steady and usual >= strong_bend
     return result
 
 
