@@ -17,6 +17,7 @@ STAGES = [
     {"points"},
     {"georeference"},
     {"linework"},
+    {"features"},
     {"surface"},
     {"quality"},
     {"contours", "drainage", "alignment", "earthwork"},
