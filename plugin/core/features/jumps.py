@@ -95,7 +95,7 @@ def jumps_at_gates(passes: Passes, noise: np.ndarray, segments: Segments) -> Jum
     gates = np.arange(0, q - 1, max(1, q // _SAMPLE))
     best, reach = np.inf, REACHES[0]
     for k in REACHES:
-        size = _jump(passes, noise, gates, low, high, k)[0]
+        size = _jump(passes, noise, gates, low[gates], high[gates], k)[0]
         size = np.abs(size[np.isfinite(size)])
         spread = float(np.median(size)) if len(size) else np.inf
         if spread < 0.97 * best:
@@ -103,7 +103,7 @@ def jumps_at_gates(passes: Passes, noise: np.ndarray, segments: Segments) -> Jum
     size, t, sigma = (np.full(q, np.nan) for _ in range(3))
     for a in range(0, q - 1, CHUNK):
         some = np.arange(a, min(a + CHUNK, q - 1))
-        size[some], t[some], sigma[some] = _jump(passes, noise, some, low, high, reach)
+        size[some], t[some], sigma[some] = _jump(passes, noise, some, low[some], high[some], reach)
     known = np.isfinite(t) & (t != 0)
     scale = max(1.0, float(np.median(np.abs(size[known]) / sigma[known])) / 0.6745) if known.any() else 1.0
     return Jumps(size, np.nan_to_num(t) / scale, sigma * scale, low, high, reach)
@@ -120,18 +120,31 @@ def _windows(passes: Passes, segments: Segments) -> Tuple[np.ndarray, np.ndarray
     return starts[run], ends[run[ahead]]
 
 
+def jump_across(
+    passes: Passes, noise: np.ndarray, jumps: Jumps, gates: np.ndarray, skip: int
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Size (g,) and size over standard deviation (g,) of the jump from points ``gates`` to those ``skip`` + 1 further on.
+
+    The points between tell nothing. nan where the leg ends.
+    """
+    low, high = jumps.low[gates], jumps.high[np.minimum(gates + skip, len(passes) - 1)]
+    size, t, _ = _jump(passes, noise, gates, low, high, jumps.reach, skip)
+    return size, t
+
+
 def _jump(
-    passes: Passes, noise: np.ndarray, gates: np.ndarray, low: np.ndarray, high: np.ndarray, reach: int
+    passes: Passes, noise: np.ndarray, gates: np.ndarray, low: np.ndarray, high: np.ndarray, reach: int, skip: int = 0
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    middle = (passes.s[gates] + passes.s[gates + 1]) / 2
-    half = (passes.s[gates + 1] - passes.s[gates]) / 2
+    beyond = gates + 1 + skip
+    middle = (passes.s[gates] + passes.s[beyond]) / 2
+    half = (passes.s[beyond] - passes.s[gates]) / 2
     sigma = noise[gates]
-    behind = side_line(passes, sigma, middle, low[gates], gates + 1, reach, ahead=False)
-    ahead = side_line(passes, sigma, middle, gates + 1, high[gates], reach, ahead=True)
+    behind = side_line(passes, sigma, middle, low, gates + 1, reach, ahead=False)
+    ahead = side_line(passes, sigma, middle, beyond, high, reach, ahead=True)
     size = ahead.height - behind.height
     bend = ahead.slope - behind.slope
     sd = sigma * np.sqrt(ahead.height_var + behind.height_var)
     least = np.abs(size) - np.abs(bend) * half
-    whole = passes.leg[gates] == passes.leg[gates + 1]
+    whole = passes.leg[gates] == passes.leg[beyond]
     t = np.where(least > 0.25 * np.abs(size), size / sd, 0.0)
     return np.where(whole, size, np.nan), np.where(whole, t, np.nan), sd

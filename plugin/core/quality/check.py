@@ -7,15 +7,21 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
+from ..features.find import find_features
+from ..features.jumps import jumps_at_gates
+from ..features.passes import make_passes, noise_at
+from ..features.segments import cut_into_segments
+from ..features.found import Features, breaklines
 from ..linework.codes import CodeTable
 from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..linework.join import PointRole, join_lines
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.decisions import Decisions, apply_decisions, words_of_reasons
-from ..points.pointset import PointSet, Reason, Status
+from ..points.pointset import PointSet, Reason, Status, make_points
 from ..progress import Progress, part, silent
 from .coded import find_spikes
+from .excursions import Excursions, find_excursions
 from .crossings import breaks, find_level_meetings, find_meetings
 from .beside import Beside, look_beside
 from .ground import ground_net, pass_distance
@@ -291,10 +297,14 @@ def _walked(
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
     levels = _levels(marks.points, walk, fixed)
     walk = replace(walk, z=walk.z - levels.offset)
+    found = find_features(_levelled(marks.now(), walk, levels))
+    fixed = _with_found(fixed, found, walk, marks.points)
     suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
     scale = scale_of(walk.take(~suspects.off), passes)
-    if scale is not None:
-        suspects = decide(walk, suspects, scale, np.zeros(len(walk), bool))
+    if scale is not None and suspects.net is not None and suspects.beside is not None:
+        explained = _explained(found, walk)
+        excursions = _excursions(walk, scale.total, explained)
+        suspects = decide(walk, suspects, excursions, scale, explained, suspects.net, suspects.beside)
     _put_levels(marks, walk, levels)
     _put_suspects(marks, walk, suspects)
     noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
@@ -315,6 +325,45 @@ def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
         return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
 
     return find_levels(walk, time, meetings, slack, noise, beside)
+
+
+def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
+    passes = make_passes(make_points(walk.x, walk.y, walk.z))
+    _, noise = noise_at(passes)
+    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
+    return find_excursions(walk, passes, jumps, noise, sigma, explained)
+
+
+def _explained(found: Features, walk: Walk) -> np.ndarray:
+    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
+    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
+    line = found.on_line[walk.index]
+    by = np.zeros(len(walk))
+    by[line >= 0] = np.abs(size)[line[line >= 0]]
+    near = found.explained[walk.index]
+    for shift in (1, 2, 3):
+        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
+        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
+    return np.where(near, by, 0.0)
+
+
+def _levelled(points: PointSet, walk: Walk, levels: Levels) -> PointSet:
+    """The points with the walk's heights brought to one level."""
+    height = points.height.copy()
+    height[walk.index] -= levels.offset
+    return replace(points, height=height)
+
+
+def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
+    """The coded points and lines, and the strong lines that were found without codes."""
+    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
+    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
+    for line in breaklines(found).lines:
+        xyz.append(line.xyz - origin)
+        steps = np.arange(start, start + len(line.xyz) - 1)
+        pairs.append(np.column_stack([steps, steps + 1]))
+        start += len(line.xyz)
+    return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
 def _put_levels(marks: _Marks, walk: Walk, levels: Levels) -> None:

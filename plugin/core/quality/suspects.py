@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Optional, Tuple
 
 import numpy as np
@@ -42,6 +42,8 @@ class Suspects:
     level: np.ndarray
     sigma: np.ndarray
     group: np.ndarray
+    net: Optional[GroundNet] = None
+    beside: Optional[Beside] = None
 
     @property
     def marked(self) -> np.ndarray:
@@ -80,7 +82,8 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     gathered.put_across(walk)
     if whole is not None:
         gathered.put_beyond(walk, cuts, *whole)
-    return gathered.suspects()
+    found = gathered.suspects()
+    return found if whole is None else replace(found, net=whole[0], beside=whole[1])
 
 
 def scale_of(walk: Walk, passes: float) -> Optional[Scale]:

@@ -18,12 +18,19 @@ from typing import Tuple
 
 import numpy as np
 
+from .beside import Beside
+from .departure import depart
+from .excursions import Excursions
 from .fits import Sums, offset_of
+from .ground import GroundNet
 from .meeting_points import Met, find_met
 from .stretches import Scale
 from .suspects import Suspects
-from .walk import Walk
+from .walk import Walk, plain_tree
+from .weigh import likelihood
 
+#: Points stored fewer places apart than this belong to one visit.
+APART = 20
 #: Standard deviations of a height from which a stretch counts.
 COUNTS = 4.0
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
@@ -33,6 +40,13 @@ _WINDOW = 6  # points on either side of a step
 _SHORT = 30  # points of a stretch whose steps speak for themselves
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _EXPLAINED = 0.5  # of the points of a stretch
+_MORE = 1.5  # times what a line explains, at most
+_NEARBY = 1.6  # distances of the passes
+_LIKE = 2.0  # times as large, at most, is the like
+_HUGE = 8.0  # standard deviations of a height: a jump of that size needs no step fitted to more points
+_AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
+_ENDS = 4  # points of a stretch that has two ends
+_TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
 _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
 
 
@@ -40,39 +54,49 @@ _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
 class Parts:
     """p stretches: points [start, end) of the walk, the ``level`` (p,) they seem off by (m), and what speaks for it.
 
-    ``into``, ``out``: (p,) the step (m) at either end, up onto the stretch, nan where it cannot be told; ``steep_in``,
-    ``steep_out``: (p,) bool, it is that of the level. ``off``, ``ground``: (p,) meetings that say off, and ground.
+    ``sharp``: (p,) bool, the profile jumps off the ground and back (:mod:`.excursions`). ``searched``: (p,) bool, the
+    search of the walk is sure. ``steep``: (p,) how many of the two ends step by the level. ``off``, ``ground``: (p,)
+    meetings that say off, and ground. ``beside``: (p,) logarithm of the likelihood that the ground around gives the
+    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby.
     """
 
     start: np.ndarray
     end: np.ndarray
     level: np.ndarray
-    into: np.ndarray
-    out: np.ndarray
-    steep_in: np.ndarray
-    steep_out: np.ndarray
+    sharp: np.ndarray
+    searched: np.ndarray
+    steep: np.ndarray
     off: np.ndarray
     ground: np.ndarray
+    beside: np.ndarray
+    shared: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
 
 
-def decide(walk: Walk, suspects: Suspects, scale: Scale, explained: np.ndarray) -> Suspects:
-    """The suspects as decided. ``explained``: (q,) bool, a line of the ground explains that the point departs."""
-    parts = _parts(walk, suspects, scale)
-    if not len(parts):
-        return suspects
+def decide(
+    walk: Walk, suspects: Suspects, excursions: Excursions, scale: Scale, explained: np.ndarray, net: GroundNet,
+    beside: Beside,
+) -> Suspects:  # fmt: skip
+    """The suspects as decided.
+
+    ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
+    ``beside``: of all points of the walk.
+    """
+    parts = _parts(walk, suspects, excursions, scale, net, beside)
     size = parts.end - parts.start
-    count = np.append(0, np.cumsum(explained))
-    told = (count[parts.end] - count[parts.start]) > _EXPLAINED * size
     large = np.abs(parts.level) >= COUNTS * scale.total
-    searched = np.array([suspects.off[a:b].any() for a, b in zip(parts.start.tolist(), parts.end.tolist())])
+    told = _explained(parts, explained, scale)
+    sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
+    seen = (parts.off >= 2) | ((parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0))
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
-    steep = parts.steep_in.astype(int) + parts.steep_out
-    met = (parts.off >= 2) | ((parts.off >= 1) & (steep >= 1))
-    rejected = large & ~denied & (met | (~told & searched & (steep == 2) & (size <= _SHORT)))
-    flagged = large & ~denied & ~told & ~rejected & ((steep >= 1) | searched)
+    stepped = sharp | (parts.searched & (parts.steep == 2) & (size <= _SHORT))
+    rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
+    # One meeting against all else is not enough to let it be.
+    doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
+    unsure = sharp | parts.searched | ((parts.steep >= 1) & (parts.beside > _AGAINST))
+    flagged = large & ~rejected & ~told & unsure & (~denied | doubted)
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
     for k in np.flatnonzero(rejected | flagged).tolist():
@@ -82,30 +106,74 @@ def decide(walk: Walk, suspects: Suspects, scale: Scale, explained: np.ndarray) 
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
-def _parts(walk: Walk, suspects: Suspects, scale: Scale) -> Parts:
-    start, end = _bounds(walk, suspects)
-    level = np.array([np.median(suspects.level[a:b]) for a, b in zip(start.tolist(), end.tolist())])
-    group = np.full(len(walk), -1)
+def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
+    """Mask (p,) of the stretches more than half of which, or both ends, lines of the ground explain."""
+    result, n = np.zeros(len(parts), bool), len(explained)
+    for k, (a, b) in enumerate(zip(parts.start.tolist(), parts.end.tolist())):
+        by = explained[max(a - 2, 0) : min(b + 2, n)]
+        fits = (by > 0) & (by * _MORE + 3 * scale.total >= abs(parts.level[k]))
+        inner = fits[a - max(a - 2, 0) : len(fits) - (min(b + 2, n) - b)]
+        result[k] = np.count_nonzero(inner) > _EXPLAINED * (b - a) or (
+            b - a >= _ENDS and fits[:4].any() and fits[-4:].any()
+        )
+    return result
+
+
+def _parts(
+    walk: Walk, suspects: Suspects, excursions: Excursions, scale: Scale, net: GroundNet, beside: Beside
+) -> Parts:
+    start, end, level, sharp = _bounds(walk, suspects, excursions)
+    group, count = np.full(len(walk), -1), len(start)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
+    searched = np.bincount(group[suspects.off & (group >= 0)], minlength=count) > 0
     met = find_met(walk, group)
     into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
-    level = _levels(level, group, met, into, in_sigma, out, out_sigma, scale)
+    level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
     off, ground = _counts(level, group, met, scale)
+    steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
+    said = depart(walk, group, count, group < 0, net, scale, beside)
+    ratio = likelihood(said.offset, said.sigma, level)
     return Parts(
-        start, end, level, into, out, _steep(into, in_sigma, level), _steep(out, out_sigma, level), off, ground
+        start, end, level, sharp, searched, steep, off, ground, ratio, _shared(walk, start, end, level, scale)
     )
 
 
-def _bounds(walk: Walk, suspects: Suspects) -> Tuple[np.ndarray, np.ndarray]:
-    """Rows of points that follow each other and were found together."""
-    some = np.flatnonzero(suspects.marked)
-    if not len(some):
-        return np.empty(0, np.int64), np.empty(0, np.int64)
-    apart = (np.diff(some) > 1) | (np.diff(suspects.group[some]) != 0) | (np.diff(walk.piece[some]) != 0)
-    first = np.append(True, apart)
-    last = np.append(apart, True)
-    return some[first], some[last] + 1
+def _bounds(
+    walk: Walk, suspects: Suspects, excursions: Excursions
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """First point, end and level (p,) of all stretches in order, and which of them are excursions.
+
+    What the search found follows each other and is off the same way is one stretch, but for excursions in it.
+    """
+    taken = np.zeros(len(walk), bool)
+    for a, b in zip(excursions.start.tolist(), excursions.end.tolist()):
+        taken[a:b] = True
+    some = np.flatnonzero(suspects.marked & ~taken)
+    way = np.sign(suspects.level[some])
+    apart = (np.diff(some) > 1) | (np.diff(way) != 0) | (np.diff(walk.piece[some]) != 0)
+    first, last = some[np.append(True, apart)[: len(some)]], some[np.append(apart, True)[: len(some)]] + 1
+    level = np.array([np.median(suspects.level[a:b]) for a, b in zip(first.tolist(), last.tolist())])
+    start, end = np.append(excursions.start, first), np.append(excursions.end, last)
+    order = np.argsort(start, kind="stable")
+    sharp = np.append(np.ones(len(excursions), bool), np.zeros(len(first), bool))
+    return start[order], end[order], np.append(excursions.level, level)[order], sharp[order]
+
+
+def _shared(walk: Walk, start: np.ndarray, end: np.ndarray, level: np.ndarray, scale: Scale) -> np.ndarray:
+    """How many stretches (p,) of other visits lie nearby and are off by the like."""
+    count = np.zeros(len(start), np.int64)
+    middle = (start + end - 1) // 2
+    if len(start) < 2 or not np.isfinite(scale.passes):
+        return count
+    xy = np.column_stack([walk.x[middle], walk.y[middle]])
+    pairs = plain_tree(xy).query_pairs(_NEARBY * scale.passes + walk.spacing, output_type="ndarray")
+    a, b = pairs.T
+    low, high = np.minimum(np.abs(level[a]), np.abs(level[b])), np.maximum(np.abs(level[a]), np.abs(level[b]))
+    like = (level[a] * level[b] > 0) & (high < _LIKE * low + 3 * scale.total) & (np.abs(middle[a] - middle[b]) > APART)
+    np.add.at(count, a[like], 1)
+    np.add.at(count, b[like], 1)
+    return count
 
 
 def _steps(
@@ -139,14 +207,15 @@ def _steep(step: np.ndarray, sigma: np.ndarray, level: np.ndarray) -> np.ndarray
 
 
 def _levels(
-    level: np.ndarray, group: np.ndarray, met: Met, into: np.ndarray, in_sigma: np.ndarray, out: np.ndarray,
-    out_sigma: np.ndarray, scale: Scale,
+    level: np.ndarray, sharp: np.ndarray, group: np.ndarray, met: Met, into: np.ndarray, in_sigma: np.ndarray,
+    out: np.ndarray, out_sigma: np.ndarray, scale: Scale,
 ) -> np.ndarray:  # fmt: skip
     """What each stretch is off by: as meetings say that see it off, else its steps where both agree, else as found."""
     result = level.copy()
     with np.errstate(invalid="ignore"):
         both = (np.abs(into) > _STEEP * in_sigma) & (np.abs(out) > _STEEP * out_sigma) & (into * out > 0)
         both &= np.maximum(np.abs(into), np.abs(out)) < 2 * np.minimum(np.abs(into), np.abs(out))
+    both &= ~sharp
     result[both] = ((into + out) / 2)[both]
     spread = _MET_NOISE * scale.total
     away = np.abs(met.beyond) > 3 * spread
@@ -156,10 +225,8 @@ def _levels(
     for k in np.unique(of).tolist():
         own = beyond[slice(*np.searchsorted(of, [k, k + 1]))]
         middle = float(np.median(own))
-        if (
-            len(own) >= 2
-            and np.count_nonzero(np.abs(own - middle) < max(3 * spread, _SHARE * abs(middle))) > len(own) / 2
-        ):
+        near = np.abs(own - middle) < max(3 * spread, _SHARE * abs(middle))
+        if len(own) >= 2 and np.count_nonzero(near) > len(own) / 2 and not sharp[k]:
             result[k] = middle
     return result
 
@@ -169,7 +236,8 @@ def _counts(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tup
     of = group[met.point]
     own, spread = level[of], _MET_NOISE * scale.total
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
-    ground = np.abs(met.beyond) <= np.minimum(slack, 0.5 * np.abs(own))
+    # Where the heights step by as much a meeting says nothing.
+    ground = (np.abs(met.beyond) <= np.minimum(slack, 0.5 * np.abs(own))) & (met.width <= np.abs(own) + 2 * spread)
     off = ~ground & (np.abs(met.beyond - own) <= slack)
     count = len(level)
     return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)
