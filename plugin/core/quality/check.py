@@ -102,6 +102,7 @@ OVERRIDDEN = Text(
     one=QT_TRANSLATE_NOOP("core", "One status was set by hand against the automatic checks, in line {line}."),
 )
 
+_ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
 _PAUSE = 60.0  # seconds without a record that end a run
 
 
@@ -305,7 +306,7 @@ def _walked(
         explained = _explained(found, walk)
         excursions = _excursions(walk, scale.total, explained)
         suspects = decide(walk, suspects, excursions, scale, explained, suspects.net, suspects.beside)
-    _put_levels(marks, walk, levels)
+    _put_levels(marks, walk, levels, found)
     _put_suspects(marks, walk, suspects)
     noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
     if not np.isfinite(noise.total) and suspects.doubtful.any():
@@ -325,6 +326,60 @@ def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
         return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
 
     return find_levels(walk, time, meetings, slack, noise, beside)
+
+
+def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
+    passes = make_passes(make_points(walk.x, walk.y, walk.z))
+    _, noise = noise_at(passes)
+    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
+    return find_excursions(walk, passes, jumps, noise, sigma, explained)
+
+
+def _explained(found: Features, walk: Walk) -> np.ndarray:
+    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
+    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
+    line = found.on_line[walk.index]
+    by = np.zeros(len(walk))
+    by[line >= 0] = np.abs(size)[line[line >= 0]]
+    near = found.explained[walk.index]
+    for shift in (1, 2, 3):
+        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
+        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
+    return np.where(near, by, 0.0)
+
+
+def _levelled(points: PointSet, walk: Walk, levels: Levels) -> PointSet:
+    """The points with the walk's heights brought to one level."""
+    height = points.height.copy()
+    height[walk.index] -= levels.offset
+    return replace(points, height=height)
+
+
+def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
+    """The coded points and lines, and the strong lines that were found without codes."""
+    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
+    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
+    for line in breaklines(found).lines:
+        xyz.append(line.xyz - origin)
+        steps = np.arange(start, start + len(line.xyz) - 1)
+        pairs.append(np.column_stack([steps, steps + 1]))
+        start += len(line.xyz)
+    return Fixed(np.vstack(xyz), np.vstack(pairs))
+
+
+def _put_levels(marks: _Marks, walk: Walk, levels: Levels, found: Features) -> None:
+    """Reject what is off between two parts that agree; tell of the rest, whose parts may each be right."""
+    along = found.on_line[walk.index] >= 0
+    for part in levels.parts:
+        index = walk.index[part.first : part.last]
+        score = abs(part.offset) / part.sigma
+        if not part.sure:
+            if np.mean(along[part.first : part.last]) < _ALONG:
+                marks.put(index, Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, part.offset, score)
+        elif part.returned and 2 * len(index) < len(walk):
+            marks.put(index, Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, part.offset, score)
+        else:
+            marks.put(index, Reason.POLE_HEIGHT, Status.FLAGGED, OFF_GROUND, part.offset, score)
 
 
 def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:

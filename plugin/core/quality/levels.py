@@ -33,6 +33,7 @@ _OVER_KERB = 4.0
 SHORTEST = 40
 #: Standard deviations of a change of level, at least; and metres.
 CLEAR, LEAST = 6.0, 0.05
+_PERHAPS = 4.0  # standard deviations of one that may be
 _GRID = 56  # places of the walk between which parts are sought first
 _BEST = 24  # parts looked at closely
 _CAP = 3.0  # standard deviations beyond which a difference says no more
@@ -56,8 +57,8 @@ _SAME = 3.0  # standard deviations within which two parts have the same level
 @dataclass(frozen=True)
 class Level:
     """From point ``first`` of the walk to before ``last`` heights lie ``offset`` (m, give or take ``sigma``) over those
-    of the longest part; ``meetings``: places visited twice that say so. ``whole``: the part reaches from a change to
-    the beginning or the end of the walk. ``returned``: before it and after it heights agree again.
+    of the longest part; ``meetings``: places visited twice that say so. ``returned``: before it and after it heights
+    agree again. ``sure``: even ground tells it; else a pass along a kerb may look so.
     """
 
     first: int
@@ -66,11 +67,12 @@ class Level:
     sigma: float
     meetings: int
     returned: bool
+    sure: bool
 
 
 @dataclass(frozen=True)
 class Levels:
-    """Parts of a walk of q points that lie off the longest one, in order. ``offset``: (q,) metres, 0 on that one."""
+    """Parts of a walk of q points that lie off the longest one, in order. ``offset``: (q,) metres, 0 but on those that are sure."""
 
     parts: Tuple[Level, ...]
     offset: np.ndarray
@@ -424,11 +426,13 @@ def _told(walk: Walk, met: _Meetings, edges: np.ndarray, level: np.ndarray, cova
         kerb = float(np.median(met.slack[across])) if across.any() else 0.0
         even, across = int(np.count_nonzero(across & (met.slack == 0))), int(np.count_nonzero(across))
         told = even >= max(_FEWEST_EVEN, _EVEN * across) or abs(away) > _OVER_KERB * kerb
-        if across < FEWEST or not told or abs(away) < max(LEAST, CLEAR * sigma):
+        if across < FEWEST or abs(away) < max(LEAST, _PERHAPS * sigma):
             continue
+        sure = told and abs(away) > CLEAR * sigma
         returned = bool((ground < k).any() and (ground > k).any())
-        parts.append(Level(int(bounds[k]), int(bounds[k + 1]), away, sigma, across, returned))
-        offset[bounds[k] : bounds[k + 1]] = away
+        parts.append(Level(int(bounds[k]), int(bounds[k + 1]), away, sigma, across, returned, sure))
+        if sure:
+            offset[bounds[k] : bounds[k + 1]] = away
     return Levels(tuple(parts), offset)
 
 
