@@ -121,6 +121,8 @@ NOT_A_SEPARATION = Text(
     QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
 )
 
+IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
+
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
 
 
@@ -166,8 +168,8 @@ class Intake:
     ``survey``: all points in the CRS wanted, rejects and the account of all lines; of several files the merged
     ones. ``files``: each file as read, before its coordinates were changed. ``records``: what was done to
     coordinates, in order. ``areas``: the checks against areas of use, one a file. ``merged``: None for one file.
-    ``messages``: what to tell the user, beside the statements of ``records``. ``gates``: what was put aside before all
-    else, one a file; the checks against areas of use and the records are about the other points.
+    ``messages``: what to tell the user, beside the statements of ``records`` and what is ``aside``. ``gates``: what was
+    put aside before all else, one a file; the checks against areas of use and the records are about the other points.
     """
 
     survey: PointFile
@@ -177,6 +179,14 @@ class Intake:
     merged: Optional[Merged]
     messages: Tuple[Message, ...]
     gates: Tuple[Gate, ...] = ()
+
+    @property
+    def aside(self) -> Tuple[Message, ...]:
+        """What was put aside before all else, and what was kept though it lies far from the others."""
+        told = [(file.points.source, said) for file, gate in zip(self.files, self.gates) for said in gate.messages]
+        if len(self.files) == 1:
+            return tuple(said for _, said in told)
+        return tuple(message(IN_FILE, file=file, said=said) for file, said in told)
 
     @property
     def statements(self) -> Tuple[Message, ...]:
@@ -259,10 +269,7 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
     outside = np.zeros(len(parted.stays), bool)
     outside[parted.stays] = one.area.outside
-    notes = (*parted.gate.messages, *one.notes)
-    return one._replace(
-        now=now, read=read, area=replace(one.area, outside=outside), notes=notes, gate=parted.gate
-    )  # fmt: skip
+    return one._replace(now=now, read=read, area=replace(one.area, outside=outside), gate=parted.gate)
 
 
 def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
