@@ -41,7 +41,7 @@ def _cell(corner: np.ndarray, whole: float, places: int) -> float:
     if not len(corner):
         return 1.0
     even = float(np.sqrt(whole / max(1, min(len(corner), places) / 2)))
-    typical = 4 * float(np.median(np.ptp(corner, axis=1).max(axis=1)))
+    typical = float(np.median(np.ptp(corner, axis=1).max(axis=1))) / 2
     return max(1e-3, min(even, typical))
 
 
