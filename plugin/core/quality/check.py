@@ -2,38 +2,31 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from typing import List, Optional, Tuple
 
 import numpy as np
 
-from ..features.find import find_features
-from ..features.jumps import jumps_at_gates
-from ..features.passes import make_passes, noise_at
-from ..features.segments import cut_into_segments
-from ..features.found import Features, breaklines
+from ..features.found import Features
+from ..gate.gate import Gate, pass_gate
 from ..linework.codes import CodeTable
 from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..linework.join import PointRole, join_lines
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.decisions import Decisions, apply_decisions, words_of_reasons
-from ..points.pointset import PointSet, Reason, Status, make_points
+from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
+from ..surface.network import check_extent
 from .coded import find_spikes
-from .excursions import Excursions, find_excursions
-from .crossings import breaks, find_level_meetings, find_meetings
-from .beside import Beside, look_beside
-from .ground import ground_net, pass_distance
-from .levels import Levels, find_levels
-from .noise import usual_noise
-from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
+from .levels import Levels
+from .repeatability import Repeatability, RunRepeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
-from .suspects import Suspects, find_suspects, scale_of
+from .suspects import Suspects
 from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
-from .verdicts import decide
-from .walk import Walk, make_walk, median_step, walking_time
+from .walk import Walk, make_walk, median_step
+from .walk_check import LevelChange, WalkCheck, check_walk, level_changes, settled
 
 OFF_GROUND = Text(
     "quality.off_ground",
@@ -45,6 +38,30 @@ OFF_GROUND = Text(
     one=QT_TRANSLATE_NOOP(
         "core",
         "The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.",
+    ),
+)
+OFF_LEVEL = Text(
+    "quality.off_level",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: "
+        "pole height or fix wrong for a while.",
+    ),
+)
+LEVEL_HIGHER = Text(
+    "quality.level_higher",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited "
+        "twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.",
+    ),
+)
+LEVEL_LOWER = Text(
+    "quality.level_lower",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited "
+        "twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.",
     ),
 )
 FIX_STEP = Text(
@@ -102,7 +119,6 @@ OVERRIDDEN = Text(
     one=QT_TRANSLATE_NOOP("core", "One status was set by hand against the automatic checks, in line {line}."),
 )
 
-_ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
 _PAUSE = 60.0  # seconds without a record that end a run
 
 
@@ -127,11 +143,12 @@ class Finding:
 class SurveyCheck:
     """Result of :func:`check_survey` for n points.
 
-    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: in order of
-    recording. ``noise``: how heights repeat over all; ``runs``: the same run by run. ``run``: (n,) int64 number of each
-    point's run, -1 outside the walk. ``spacing``, ``passes``: median step and distance of the passes (m). ``stops``:
-    where the walker stood. ``automatic``: (n,) uint8 status before decisions by hand. ``messages``: overrides and
-    decisions that name no point. ``tolerances``: what the single points were held to.
+    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: those of the
+    gate, then the others in order of recording. ``noise``: how heights repeat over all; ``runs``: the same run by run.
+    ``run``: (n,) int64 number of each point's run, -1 outside the walk. ``spacing``, ``passes``: median step and
+    distance of the passes (m). ``stops``: where the walker stood. ``automatic``: (n,) uint8 status before decisions by
+    hand. ``messages``: what the gate could not tell, overrides, and decisions that name no point. ``tolerances``: what
+    the single points were held to.
     """
 
     points: PointSet
@@ -145,6 +162,8 @@ class SurveyCheck:
     automatic: np.ndarray
     messages: Tuple[Message, ...]
     tolerances: ToleranceSet
+    levels: Tuple[LevelChange, ...] = ()
+    found: Optional[Features] = None
 
 
 @dataclass
@@ -186,7 +205,8 @@ def check_survey(
     ``table``: the codes that make lines (None: every point counts as auto-recorded ground). ``decisions``: statuses set
     by hand; they win, and what they change is said. Raises SurveyError as :func:`.join_lines` does.
     """
-    points, marks = _single_points(points, tolerances)
+    gate = pass_gate(points)
+    points, marks = _single_points(gate.points, tolerances)
     auto, constraints = _auto_recorded(marks, table, convention)
     spacing = median_step(points.easting[auto], points.northing[auto])
     stops = find_stops(points, auto, spacing)
@@ -196,15 +216,28 @@ def check_survey(
     marks.run[walk.index] = _runs(points, walk)
     _put_stops(marks, stops)
     progress(0.1, "quality")
-    noise, runs, passes = _walked(marks, walk, _fixed(points, constraints, origin), part(progress, 0.1, 0.95))
+    said = check_walk(marks.now(), walk, _fixed(points, constraints, origin), marks.run, part(progress, 0.1, 0.95))
+    changes: Tuple[LevelChange, ...] = ()
+    if said is not None:
+        changes = level_changes(points, walk, said.levels)
+        _put_walk(marks, walk, said)
+        _put_level_changes(marks, changes, walk, said.levels)
+    noise = None if said is None else said.noise
     _put_spikes(marks, constraints, noise)
     marks.findings.sort(key=lambda each: int(each.indices[0]))
     done, messages = _decided(marks, decisions)
     progress(1.0, "quality")
     return SurveyCheck(
-        done, tuple(marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops), marks.status.copy(),
-        messages, tolerances,
+        done, (*_at_gate(gate), *marks.findings), noise, () if said is None else said.runs, marks.run, spacing,
+        float("nan") if said is None else said.passes, tuple(stops), marks.status.copy(), (*gate.notes, *messages),
+        tolerances, changes, None if said is None else said.found,
     )  # fmt: skip
+
+
+def _at_gate(gate: Gate) -> List[Finding]:
+    """What the gate put aside, now or as the points were read: the first things to be told."""
+    none = float("nan")
+    return [Finding(one.reason, one.status, one.indices, -1, none, none, one.message) for one in gate.found]
 
 
 # --- single points -------------------------------------------------------------------------------
@@ -235,7 +268,7 @@ def _auto_recorded(
 ) -> Tuple[np.ndarray, Constraints]:
     """Indices of the points that are used and on no line, and the lines."""
     now = marks.now()
-    placed = np.isfinite(now.easting + now.northing + now.height)
+    placed = np.isfinite(now.easting + now.northing + now.height) & ~now.alone
     if table is None:
         return np.flatnonzero(now.used & placed), Constraints()
     linework = join_lines(now, table, convention)
@@ -257,8 +290,10 @@ def _walk(marks: _Marks, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
     if not len(index):
         nothing = np.empty(0)
         return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
-    plan = np.column_stack([points.easting, points.northing])[points.used]
-    origin = np.floor(np.nanmin(plan, axis=0)) - 1
+    plan = np.column_stack([points.easting, points.northing])[points.used & ~points.alone]
+    plan = plan[np.isfinite(plan).all(axis=1)]
+    check_extent(np.vstack([plan, plan.min(axis=0) - 1]), points.source)
+    origin = np.floor(plan.min(axis=0)) - 1
     x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
     lost = np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0)[index]
     return make_walk(index, x, y, points.height[index], np.diff(lost, prepend=0) > 0), origin
@@ -289,156 +324,34 @@ def _fixed(points: PointSet, constraints: Constraints, origin: np.ndarray) -> Fi
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _walked(
-    marks: _Marks, walk: Walk, fixed: Fixed, progress: Progress
-) -> Tuple[Optional[Repeatability], Tuple[RunRepeatability, ...], float]:
-    """Search the walk, mark what is off, and measure how the rest repeats."""
-    if len(walk) < 20 or not np.isfinite(walk.spacing):
-        return None, (), float("nan")
-    passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    levels = _levels(marks.points, walk, fixed)
-    walk = replace(walk, z=walk.z - levels.offset)
-    found = find_features(_levelled(marks.now(), walk, levels))
-    fixed = _with_found(fixed, found, walk, marks.points)
-    suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
-    scale = scale_of(walk.take(~suspects.off), passes)
-    if scale is not None and suspects.net is not None and suspects.beside is not None:
-        explained = _explained(found, walk)
-        excursions = _excursions(walk, scale.total, explained)
-        suspects = decide(walk, suspects, excursions, scale, explained, suspects.net, suspects.beside)
-    _put_levels(marks, walk, levels, found)
-    _put_suspects(marks, walk, suspects)
-    noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
-    if not np.isfinite(noise.total) and suspects.doubtful.any():
-        # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
-        noise, runs = _measured(marks, walk, ~suspects.off, fixed)
-    return noise, runs, passes
+def _put_walk(marks: _Marks, walk: Walk, said: WalkCheck) -> None:
+    """Mark what the check of the walk says: parts on another level, points off the ground and in doubt."""
+    for each in said.levels.parts:
+        index = walk.index[each.first : each.last]
+        score = abs(each.offset) / each.sigma
+        if not each.sure:
+            marks.put(index, Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, each.offset, score)
+        elif settled(each, walk):
+            marks.put(index, Reason.LEVEL, Status.REJECTED, OFF_LEVEL, each.offset, score)
+    _put_suspects(marks, walk, said.suspects)
 
 
-def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
-    """Parts of the walk on another level than the rest."""
-    noise = usual_noise(walk)
-    broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
-    time = walking_time(walk, points.time[walk.index])
-    meetings, slack = find_level_meetings(walk, broken, noise)
-
-    def beside() -> Beside:
-        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
-
-    return find_levels(walk, time, meetings, slack, noise, beside)
-
-
-def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
-    passes = make_passes(make_points(walk.x, walk.y, walk.z))
-    _, noise = noise_at(passes)
-    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_excursions(walk, passes, jumps, noise, sigma, explained)
-
-
-def _explained(found: Features, walk: Walk) -> np.ndarray:
-    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
-    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
-    line = found.on_line[walk.index]
-    by = np.zeros(len(walk))
-    by[line >= 0] = np.abs(size)[line[line >= 0]]
-    near = found.explained[walk.index]
-    for shift in (1, 2, 3):
-        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
-        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
-    return np.where(near, by, 0.0)
-
-
-def _levelled(points: PointSet, walk: Walk, levels: Levels) -> PointSet:
-    """The points with the walk's heights brought to one level."""
-    height = points.height.copy()
-    height[walk.index] -= levels.offset
-    return replace(points, height=height)
-
-
-def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
-    """The coded points and lines, and the strong lines that were found without codes."""
-    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
-    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
-    for line in breaklines(found).lines:
-        xyz.append(line.xyz - origin)
-        steps = np.arange(start, start + len(line.xyz) - 1)
-        pairs.append(np.column_stack([steps, steps + 1]))
-        start += len(line.xyz)
-    return Fixed(np.vstack(xyz), np.vstack(pairs))
-
-
-def _put_levels(marks: _Marks, walk: Walk, levels: Levels, found: Features) -> None:
-    """Reject what is off between two parts that agree; tell of the rest, whose parts may each be right."""
-    along = found.on_line[walk.index] >= 0
-    for part in levels.parts:
-        index = walk.index[part.first : part.last]
-        score = abs(part.offset) / part.sigma
-        if not part.sure:
-            if np.mean(along[part.first : part.last]) < _ALONG:
-                marks.put(index, Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, part.offset, score)
-        elif part.returned and 2 * len(index) < len(walk):
-            marks.put(index, Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, part.offset, score)
-        else:
-            marks.put(index, Reason.POLE_HEIGHT, Status.FLAGGED, OFF_GROUND, part.offset, score)
-
-
-def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
-    passes = make_passes(make_points(walk.x, walk.y, walk.z))
-    _, noise = noise_at(passes)
-    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_excursions(walk, passes, jumps, noise, sigma, explained)
-
-
-def _explained(found: Features, walk: Walk) -> np.ndarray:
-    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
-    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
-    line = found.on_line[walk.index]
-    by = np.zeros(len(walk))
-    by[line >= 0] = np.abs(size)[line[line >= 0]]
-    near = found.explained[walk.index]
-    for shift in (1, 2, 3):
-        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
-        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
-    return np.where(near, by, 0.0)
-
-
-def _levelled(points: PointSet, walk: Walk, levels: Levels) -> PointSet:
-    """The points with the walk's heights brought to one level."""
-    height = points.height.copy()
-    height[walk.index] -= levels.offset
-    return replace(points, height=height)
-
-
-def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
-    """The coded points and lines, and the strong lines that were found without codes."""
-    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
-    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
-    for line in breaklines(found).lines:
-        xyz.append(line.xyz - origin)
-        steps = np.arange(start, start + len(line.xyz) - 1)
-        pairs.append(np.column_stack([steps, steps + 1]))
-        start += len(line.xyz)
-    return Fixed(np.vstack(xyz), np.vstack(pairs))
-
-
-def _put_levels(marks: _Marks, walk: Walk, levels: Levels) -> None:
-    """Reject what is off between two parts that agree; tell of the rest, whose parts may each be right."""
-    for part in levels.parts:
-        index = walk.index[part.first : part.last]
-        status = Status.REJECTED if part.returned and 2 * (part.last - part.first) < len(walk) else Status.FLAGGED
-        marks.put(index, Reason.POLE_HEIGHT, status, OFF_GROUND, part.offset, abs(part.offset) / part.sigma)
-
-
-def _measured(
-    marks: _Marks, walk: Walk, good: np.ndarray, fixed: Fixed
-) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
-    rest = walk.take(good)
-    index = rest.index
-    noise = usual_noise(rest)
-    broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
-    meetings = find_meetings(rest, broken, noise)
-    whole = repeatability(rest, meetings, broken, walking_time(rest, marks.points.time[index]))
-    return whole, by_run(meetings, marks.run[index], marks.points.sigma_v[index], whole)
+def _put_level_changes(marks: _Marks, changes: Tuple[LevelChange, ...], walk: Walk, levels: Levels) -> None:
+    """Tell of changes after which nobody knows which part is right; the shorter part is flagged, none rejected."""
+    for change in changes:
+        if change.settled:
+            continue
+        text = LEVEL_HIGHER if change.offset > 0 else LEVEL_LOWER
+        index = np.concatenate(
+            [
+                walk.index[each.first : each.last]
+                for each in levels.parts
+                if each.sure and change.index in (walk.index[each.first], walk.index[min(each.last, len(walk) - 1)])
+            ]
+        )
+        said = {"first": change.first_line, "sigma": change.sigma, "met": change.meetings}
+        score = abs(change.offset) / change.sigma
+        marks.put(np.sort(index), Reason.LEVEL, Status.FLAGGED, text, abs(change.offset), score, **said)
 
 
 def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:

@@ -72,7 +72,10 @@ class Level:
 
 @dataclass(frozen=True)
 class Levels:
-    """Parts of a walk of q points that lie off the longest one, in order. ``offset``: (q,) metres, 0 but on those that are sure."""
+    """Parts of a walk of q points that lie off the longest one, in order.
+
+    ``offset``: (q,) metres, 0 but on those that are sure.
+    """
 
     parts: Tuple[Level, ...]
     offset: np.ndarray
@@ -149,9 +152,7 @@ def _search(met: _Meetings, n: int) -> np.ndarray:
     return _needed(met, edges)
 
 
-def _best_part(
-    met: _Meetings, rest: np.ndarray, known: np.ndarray, n: int
-) -> Tuple[int, int, float, float]:
+def _best_part(met: _Meetings, rest: np.ndarray, known: np.ndarray, n: int) -> Tuple[int, int, float, float]:
     """The part [low, high) of the walk whose own offset (m) explains most of ``rest`` (e,), and how much."""
     ends = np.sort(np.concatenate([met.first, met.second + 1]))
     grid = np.unique(np.concatenate([[0], ends[np.linspace(0, len(ends) - 1, _GRID).astype(np.int64)], known, [n]]))
@@ -166,7 +167,7 @@ def _best_part(
     count = np.abs(sign).sum(axis=1)
     score = np.where(count >= FEWEST, np.abs(sign @ clipped) / np.sqrt(np.maximum(count, 1)), 0.0)
     best = np.argsort(-score, kind="stable")[:_BEST]
-    offset, gain = _gain(met, sign[best], rest)
+    _, gain = _gain(met, sign[best], rest)
     # Two ends are two decisions: a part that reaches to an end of the walk is the simpler one.
     price = _GAIN * ((low[best] > 0).astype(float) + (high[best] < n))
     top = int(np.argmax(gain - price))
@@ -265,9 +266,7 @@ def _cost(met: _Meetings, edges: np.ndarray) -> float:
 # --- where exactly ---------------------------------------------------------------------------------
 
 
-def _placed(
-    walk: Walk, time: np.ndarray, met: _Meetings, edges: np.ndarray, beside: Beside
-) -> np.ndarray:
+def _placed(walk: Walk, time: np.ndarray, met: _Meetings, edges: np.ndarray, beside: Beside) -> np.ndarray:
     """Each edge moved, as far as the meetings leave it open, to where the walk steps by it, where it paused, and where
     the heights over the neighbouring passes change.
     """
@@ -288,9 +287,7 @@ def _placed(
     return np.unique(np.array(result, np.int64))
 
 
-def _open(
-    met: _Meetings, edges: np.ndarray, level: np.ndarray, k: int, low: int, high: int
-) -> Tuple[int, int]:
+def _open(met: _Meetings, edges: np.ndarray, level: np.ndarray, k: int, low: int, high: int) -> Tuple[int, int]:
     """The places [low, high] to which edge ``k`` may move at little cost by what the meetings say."""
     ends = np.unique(np.concatenate([met.first, met.second]))
     ends = ends[(ends >= low) & (ends < high)]

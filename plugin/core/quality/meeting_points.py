@@ -56,7 +56,10 @@ def find_met(walk: Walk, group: np.ndarray) -> Met:
 
 
 def _own_range(walk: Walk, step: np.ndarray, share: np.ndarray, group: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """The same as :func:`.crossings.range_at` for a group's own steps; beyond its ends the height of its last point is carried on."""
+    """The same as :func:`.crossings.range_at` for a group's own steps.
+
+    Beyond its ends the height of its last point is carried on.
+    """
     low, high = range_at(walk, step, share, group)
     out = group[step] != group[np.minimum(step + 1, len(walk) - 1)]
     point = step + (group[step] < 0)

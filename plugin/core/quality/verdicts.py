@@ -89,7 +89,9 @@ def decide(
     large = np.abs(parts.level) >= COUNTS * scale.total
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
-    seen = (parts.off >= 2) | ((parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0))
+    seen = (parts.off >= 2) | (
+        (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
+    )
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = sharp | (parts.searched & (parts.steep == 2) & (size <= _SHORT))
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
@@ -134,9 +136,7 @@ def _parts(
     steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
     said = depart(walk, group, count, group < 0, net, scale, beside)
     ratio = likelihood(said.offset, said.sigma, level)
-    return Parts(
-        start, end, level, sharp, searched, steep, off, ground, ratio, _shared(walk, start, end, level, scale)
-    )
+    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, _shared(walk, start, end, level, scale))
 
 
 def _bounds(

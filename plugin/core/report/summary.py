@@ -19,6 +19,7 @@ POINTS_LINE = Text(
         "{used} used, {flagged} flagged, {rejected} rejected",
     ),
 )
+ASIDE_LINE = Text("job.aside_line", QT_TRANSLATE_NOOP("core", "Aside     {statement}"))
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
 )
@@ -110,6 +111,7 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    told = [message(ASIDE_LINE, statement=one) for one in result.aside] + told
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]

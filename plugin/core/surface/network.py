@@ -101,6 +101,13 @@ def local_origin(xy: np.ndarray) -> np.ndarray:
     return origin
 
 
+def check_extent(xy: np.ndarray, file: str) -> None:
+    """Raise SurveyError where finite coordinates ``xy`` (n, 2), metres, reach farther than a surface may."""
+    span = float((xy.max(axis=0) - local_origin(xy)).max())
+    if span >= LIMIT * GRID:
+        raise SurveyError(TOO_FAR, file=file, distance_km=span / 1000)
+
+
 def to_grid(xy: np.ndarray, origin: np.ndarray) -> np.ndarray:
     """Coordinates (n, 2) in metres as int64 multiples of ``GRID`` from ``origin``."""
     grid: np.ndarray = np.rint((xy - origin) / GRID).astype(np.int64)
@@ -112,10 +119,11 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
     once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
-    for fewer than three positions, for points over 107 km apart and for places that are not finite.
+    for fewer than three positions, for points over 107 km apart and for places that are not finite. Points that are
+    ``alone`` take part only where a line runs to them.
     """
-    used = np.flatnonzero(points.used)
     constraints = _past_rejected(constraints, points.used)
+    used = np.flatnonzero(_shaping(points, constraints))
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
     of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
@@ -123,9 +131,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
         raise SurveyError(TOO_FEW, file=points.source, count=0)
     _check_places(points, used, constraints)
     origin = local_origin(plan)
-    span = plan.max(axis=0) - origin
-    if span.max() >= LIMIT * GRID:
-        raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
+    check_extent(plan, points.source)
     grid = to_grid(plan, origin)
     own_height = np.where(of_point >= 0, np.nan, corners[:, 2])  # survey points have given theirs already
     height = np.concatenate([points.height[used], own_height])
@@ -137,6 +143,14 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
     soft |= np.isnan(z[segments]).any(axis=1)
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+
+
+def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
+    """Mask (n,) of the points that shape the surface."""
+    mask = points.used & ~points.alone
+    for line in constraints.lines:
+        mask[line.points[line.points >= 0]] = True
+    return np.asarray(mask)
 
 
 def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
