@@ -26,7 +26,7 @@ _ALIKE = 0.45  # of the larger jump: how well both agree
 
 
 @dataclass(frozen=True)
-class _Edges:
+class Edges:
     """j jumps: from the point ``before`` to the point ``after`` of the walk (j,), ``size`` (m) and ``clear``, that over
     its standard deviation."""
 
@@ -35,8 +35,8 @@ class _Edges:
     size: np.ndarray
     clear: np.ndarray
 
-    def take(self, which: np.ndarray) -> _Edges:
-        return _Edges(self.before[which], self.after[which], self.size[which], self.clear[which])
+    def take(self, which: np.ndarray) -> Edges:
+        return Edges(self.before[which], self.after[which], self.size[which], self.clear[which])
 
 
 @dataclass(frozen=True)
@@ -51,18 +51,20 @@ class Excursions:
         return len(self.start)
 
 
-def find_excursions(
-    walk: Walk, passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float, explained: np.ndarray
-) -> Excursions:
-    """Pairs of jumps off the ground and back.
+def find_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float, explained: np.ndarray) -> Edges:
+    """Jumps of the profile that no line of the ground explains.
 
     ``passes``, ``jumps``, ``noise``: of the same points (see :mod:`..features`), whose ``index`` counts points of the
     walk. ``sigma``: standard deviation of one height (m). ``explained``: (q,) how far (m) lines of the ground make each
     point of the walk depart: jumps of that size at them are the ground's.
     """
-    edges = _edges(passes, jumps, noise, sigma)
+    edges = _clear_edges(passes, jumps, noise, sigma)
     by = np.maximum(explained[edges.before], explained[edges.after])
-    edges = edges.take(np.flatnonzero((by == 0) | (np.abs(edges.size) > _MORE * by + 2 * sigma)))
+    return edges.take(np.flatnonzero((by == 0) | (np.abs(edges.size) > _MORE * by + 2 * sigma)))
+
+
+def find_excursions(walk: Walk, edges: Edges, sigma: float) -> Excursions:
+    """Pairs of jumps off the ground and back. ``sigma``: standard deviation of one height (m)."""
     found: List[Tuple[float, int, int, float]] = []
     least = _LEAST * sigma
     # Within a large excursion the pole wobbles: small jumps between must not hide the way back.
@@ -72,7 +74,7 @@ def find_excursions(
     return _apart(found, len(walk))
 
 
-def _pairs(walk: Walk, edges: _Edges, sigma: float) -> List[Tuple[float, int, int, float]]:
+def _pairs(walk: Walk, edges: Edges, sigma: float) -> List[Tuple[float, int, int, float]]:
     """Worth, first point, end and level (m) of pairs of edges off the ground and back."""
     found: List[Tuple[float, int, int, float]] = []
     count = len(edges.size)
@@ -92,7 +94,7 @@ def _pairs(walk: Walk, edges: _Edges, sigma: float) -> List[Tuple[float, int, in
     return found
 
 
-def _edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) -> _Edges:
+def _clear_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) -> Edges:
     """Clear jumps within one step of the walk, and those that take two, where no single step has them."""
     size, clear = np.nan_to_num(jumps.size), np.nan_to_num(jumps.t)
     one = np.flatnonzero((np.abs(clear) > _CLEAR) & (np.abs(size) > _LEAST * sigma))
@@ -109,7 +111,7 @@ def _edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) -> _Ed
     after = np.concatenate([index[np.minimum(one + 1, len(index) - 1)], index[two + 2]])
     order = np.lexsort((after, before))
     sizes, clears = np.concatenate([size[one], wide[two]]), np.concatenate([clear[one], wide_clear[two]])
-    return _Edges(before[order], after[order], sizes[order], np.abs(clears)[order])
+    return Edges(before[order], after[order], sizes[order], np.abs(clears)[order])
 
 
 def _apart(found: List[Tuple[float, int, int, float]], n: int) -> Excursions:

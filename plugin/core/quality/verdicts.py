@@ -20,7 +20,7 @@ import numpy as np
 
 from .beside import Beside
 from .departure import depart
-from .excursions import Excursions
+from .excursions import Edges, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
 from .meeting_points import Met, find_met
@@ -45,6 +45,7 @@ _NEARBY = 1.6  # distances of the passes
 _LIKE = 2.0  # times as large, at most, is the like
 _HUGE = 8.0  # standard deviations of a height: a jump of that size needs no step fitted to more points
 _AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
+_CUT = 4.0  # standard deviations of a jump at which what was found together may part
 _ENDS = 4  # points of a stretch that has two ends
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
 _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
@@ -76,7 +77,7 @@ class Parts:
 
 
 def decide(
-    walk: Walk, suspects: Suspects, excursions: Excursions, scale: Scale, explained: np.ndarray, net: GroundNet,
+    walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
     beside: Beside,
 ) -> Suspects:  # fmt: skip
     """The suspects as decided.
@@ -84,7 +85,7 @@ def decide(
     ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
     ``beside``: of all points of the walk.
     """
-    parts = _parts(walk, suspects, excursions, scale, net, beside)
+    parts = _parts(walk, suspects, edges, scale, net, beside)
     size = parts.end - parts.start
     large = np.abs(parts.level) >= COUNTS * scale.total
     told = _explained(parts, explained, scale)
@@ -97,6 +98,7 @@ def decide(
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
+    doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
     unsure = sharp | parts.searched | ((parts.steep >= 1) & (parts.beside > _AGAINST))
     flagged = large & ~rejected & ~told & unsure & (~denied | doubted)
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
@@ -121,10 +123,8 @@ def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
     return result
 
 
-def _parts(
-    walk: Walk, suspects: Suspects, excursions: Excursions, scale: Scale, net: GroundNet, beside: Beside
-) -> Parts:
-    start, end, level, sharp = _bounds(walk, suspects, excursions)
+def _parts(walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, net: GroundNet, beside: Beside) -> Parts:
+    start, end, level, sharp = _bounds(walk, suspects, edges, scale)
     group, count = np.full(len(walk), -1), len(start)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
@@ -140,18 +140,23 @@ def _parts(
 
 
 def _bounds(
-    walk: Walk, suspects: Suspects, excursions: Excursions
+    walk: Walk, suspects: Suspects, edges: Edges, scale: Scale
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
     """First point, end and level (p,) of all stretches in order, and which of them are excursions.
 
-    What the search found follows each other and is off the same way is one stretch, but for excursions in it.
+    What the search found that follows each other and is off the same way is one stretch, but for excursions in it, and
+    where the profile jumps.
     """
+    excursions = find_excursions(walk, edges, scale.total)
     taken = np.zeros(len(walk), bool)
     for a, b in zip(excursions.start.tolist(), excursions.end.tolist()):
         taken[a:b] = True
     some = np.flatnonzero(suspects.marked & ~taken)
     way = np.sign(suspects.level[some])
     apart = (np.diff(some) > 1) | (np.diff(way) != 0) | (np.diff(walk.piece[some]) != 0)
+    cuts = np.zeros(len(walk) + 1, bool)
+    cuts[edges.after[edges.clear > _CUT]] = True
+    apart |= cuts[some[1:]]
     first, last = some[np.append(True, apart)[: len(some)]], some[np.append(apart, True)[: len(some)]] + 1
     level = np.array([np.median(suspects.level[a:b]) for a, b in zip(first.tolist(), last.tolist())])
     start, end = np.append(excursions.start, first), np.append(excursions.end, last)

@@ -21,7 +21,7 @@ from ..points.pointset import PointSet, make_points
 from ..progress import Progress, part
 from .beside import Beside, look_beside
 from .crossings import breaks, find_level_meetings, find_meetings
-from .excursions import Excursions, find_excursions
+from .excursions import Edges, find_edges
 from .ground import ground_net, pass_distance
 from .levels import Level, Levels, find_levels
 from .noise import usual_noise
@@ -117,15 +117,14 @@ def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features) -> 
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
-    excursions = _excursions(walk, scale.total, explained)
-    return decide(walk, suspects, excursions, scale, explained, suspects.net, suspects.beside)
+    return decide(walk, suspects, _edges(walk, scale.total, explained), scale, explained, suspects.net, suspects.beside)
 
 
-def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
+def _edges(walk: Walk, sigma: float, explained: np.ndarray) -> Edges:
     passes = make_passes(make_points(walk.x, walk.y, walk.z))
     _, noise = noise_at(passes)
     jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_excursions(walk, passes, jumps, noise, sigma, explained)
+    return find_edges(passes, jumps, noise, sigma, explained)
 
 
 def _explained(found: Features, walk: Walk) -> np.ndarray:
