@@ -46,23 +46,23 @@ COMPENSATES = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not "
-        "by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If the "
-        "rover does not compensate, say --tilt-compensated no.",
+        "by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If "
+        "the rover does not compensate, say --tilt-compensated no.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
         "The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not "
-        "by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the rover "
-        "does not compensate, say --tilt-compensated no.",
+        "by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the "
+        "rover does not compensate, say --tilt-compensated no.",
     ),
 )
 LEANS = Text(
     "quality.tilt_leans",
     QT_TRANSLATE_NOOP(
         "core",
-        "{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does not "
-        "compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length "
-        "of a pole. If it does compensate, say --tilt-compensated yes.",
+        "{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does "
+        "not compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the "
+        "length of a pole. If it does compensate, say --tilt-compensated yes.",
     ),
 )
 SAID_YES = Text(
@@ -81,8 +81,8 @@ DENIED_YES = Text(
     "quality.tilt_denied_yes",
     QT_TRANSLATE_NOOP(
         "core",
-        "You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of "
-        "1 - cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test "
+        "You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 "
+        "- cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test "
         "the rover: an upright and a leaning pole on one mark must give one height.",
     ),
 )
@@ -107,9 +107,18 @@ WORSE = Text(
     "quality.no_fix_worse",
     QT_TRANSLATE_NOOP(
         "core",
-        "{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the file "
-        "itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the same, "
-        "give a set of your own (--tolerances FILE).",
+        "{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the "
+        "file itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the "
+        "same, give a set of your own (--tolerances FILE).",
+    ),
+)
+
+APART = Text(
+    "quality.tilt_apart",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "From line {line} to {last}, or in parts of that, heights say the opposite of the others about tilt: another "
+        "rover, or its compensation was lost there. Hold these points against what crosses them.",
     ),
 )
 
@@ -163,6 +172,9 @@ def judge_points(
         if text is not None:
             of = {"limit": limits.tilt, "fall": evidence.fall, "sigma": evidence.sigma}
             messages.append(told(text, Reason.TILT, **of))
+        if evidence.apart is not None and text is not None:
+            line, last = (int(points.source_line[each]) for each in evidence.apart)
+            messages.append(message(APART, line=line, last=last))
         if text is ASK_TILT:
             held.append(Reason.TILT)
         elif not applied:

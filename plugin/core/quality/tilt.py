@@ -20,11 +20,11 @@ from .crossings import breaks, find_meetings
 from .noise import robust_sigma, usual_noise
 from .walk import Walk, make_walk
 
-#: Between a rover that compensates and one that does not: half the length of a usual pole, m (poles of 1.5 to 2.5 m:
-#: common practice, no source).
-HALF_POLE = 1.0
+#: Shorter than any pole (of 1.5 to 2.5 m: common practice, no source), half of a usual one, and more than the error
+#: of a pole length that was entered wrongly, m.
+LEAST_POLE, HALF_POLE, MOST_WRONG = 1.4, 1.0, 0.5
 #: Probability from which on the file has told.
-SURE = 0.995
+SURE = 0.99
 
 _POLE = 2.0  # m
 _UPRIGHT = 60.0  # degrees: nobody works with a pole that leans more
@@ -33,8 +33,14 @@ _STRAIGHT = 0.95  # of the path: the distance of its ends
 _SAMPLE = 60_000  # points of a large walk that tell
 _MOST = 200_000  # points of a walk that is searched for places visited twice
 _BLOCK = 1000  # of a sample follow each other
+_STRONG = 5.0  # standard deviations: what an instrument must tell
+_LONG = 5  # clusters that make a long one
+_ASIDE = 0.3  # m: on ground of a slope of 1 : 2 a pole that leans makes half to one metre
+_SIDES = 2  # to which a walker leans in a survey, taken as independent
 _LEAST = 20  # observations that tell anything
-_PARTS = 8  # of the walk that must not say the opposite
+_SURE_OF_PART = 0.998  # of which there are many
+_PART = 150  # observations that must not say the opposite by themselves
+_MOST_PARTS = 60
 _FALLS = np.arange(-1.0, 5.01, 0.25)  # m, tried first
 _CUT = 4.685  # of Tukey's biweight: 95 % efficient for normal errors (Huber and Ronchetti 2009; from memory)
 
@@ -43,7 +49,8 @@ _CUT = 4.685  # of Tukey's biweight: 95 % efficient for normal errors (Huber and
 class TiltEvidence:
     """``fall``: how far heights fall for each unit of 1 - cos(tilt), m; nan where nothing tells. ``sigma``: its
     standard deviation, m, with ``freedom`` degrees of freedom. ``compensated``: None where the file does not tell.
-    ``confidence``: probability, 0.5 to 1, that the fall lies on its side of half a pole.
+    ``confidence``: as :func:`verdict` has it, of the whole. ``apart``: indices of the first
+    and the last point of what by itself says the opposite of the rest, where there is such a part of the walk.
     """
 
     fall: float
@@ -51,6 +58,7 @@ class TiltEvidence:
     freedom: float
     compensated: Optional[bool]
     confidence: float
+    apart: Optional[Tuple[int, int]] = None
 
 
 NO_EVIDENCE = TiltEvidence(float("nan"), float("inf"), 1.0, None, 0.5)
@@ -58,23 +66,28 @@ NO_EVIDENCE = TiltEvidence(float("nan"), float("inf"), 1.0, None, 0.5)
 
 @dataclass(frozen=True)
 class Slope:
-    """A slope of a regression, its standard deviation and the degrees of freedom of that."""
+    """A slope of a regression, its standard deviation and the degrees of freedom of that. ``aside``: how far (m) heights
+    go with sin(tilt), up here and down there: what a slope of the ground makes of places that are off.
+    """
 
     value: float
     sigma: float
     freedom: float
+    aside: float = 0.0
 
 
 @dataclass(frozen=True)
 class _Observations:
     """What each of m filtered heights tells: itself, the same filter of 1 - cos(tilt), the same of the points beside
-    (an instrument, whose errors are others), of sin(tilt), and the cluster whose errors may hang together.
+    (an instrument, whose errors are others), of sin(tilt), the point of the walk, and the cluster whose errors may hang
+    together.
     """
 
     height: np.ndarray
     lean: np.ndarray
     beside: np.ndarray
     aside: np.ndarray
+    point: np.ndarray
     cluster: np.ndarray
 
     def take(self, which: np.ndarray) -> _Observations:
@@ -105,29 +118,42 @@ def _judged(walk: Walk, tilt: np.ndarray) -> TiltEvidence:
     slope = _together(slopes[best], met)
     if not np.isfinite(slope.sigma):
         return NO_EVIDENCE
-    over = student.cdf((slope.value - HALF_POLE) / slope.sigma, slope.freedom)
-    confidence = float(max(over, 1 - over))
-    below = student.cdf((-HALF_POLE - slope.value) / slope.sigma, slope.freedom)  # rising with the tilt: no rover does
-    compensated = None if confidence < SURE or below > 1 - SURE else bool(over < 0.5)
-    if compensated is not None and _denied(compensated, [met, *_parts(along[best], steep)]):
+    compensated, confidence = verdict(slope)
+    if compensated and min(each.aside for each in slopes) > _ASIDE:
+        compensated = None  # steep ground shows that places are off, as no compensating rover's are
+    apart = None if compensated is None else _apart(along, steep, not compensated)
+    if compensated is not None and (apart is not None or verdict(met)[0] is (not compensated)):
         compensated = None
-    return TiltEvidence(slope.value, slope.sigma, slope.freedom, compensated, confidence)
+    first_and_last = None if apart is None else (int(walk.index[apart[0]]), int(walk.index[apart[1]]))
+    return TiltEvidence(slope.value, slope.sigma, slope.freedom, compensated, confidence, first_and_last)
 
 
-def _denied(compensated: bool, slopes: List[Slope]) -> bool:
-    """Whether one of the ``slopes`` says the opposite: part of the survey may be another rover's."""
-    sure = 1 - (1 - SURE) / len(slopes)
-    for slope in slopes:
-        if np.isfinite(slope.sigma):
-            over = student.cdf((slope.value - HALF_POLE) / slope.sigma, slope.freedom)
-            if (over if compensated else 1 - over) > sure:
-                return True
-    return False
+def verdict(slope: Slope, sure: float = SURE) -> Tuple[Optional[bool], float]:
+    """Whether a fall is that of a rover that compensates, None where it may be either's, and the probability that it
+    is not the other's.
+    """
+    if not np.isfinite(slope.sigma):
+        return None, 0.5
+    small, large, rising = (
+        float(student.cdf(over / slope.sigma, slope.freedom))
+        for over in (LEAST_POLE - slope.value, slope.value - MOST_WRONG, -MOST_WRONG - slope.value)
+    )
+    if slope.value < MOST_WRONG:
+        return (True if small >= sure > rising else None), small
+    return (False if large >= sure and slope.value > HALF_POLE else None), large
 
 
-def _parts(seen: _Observations, steep: float) -> List[Slope]:
-    """The slope in each part of the walk by itself."""
-    return [fitted(seen.take(part), steep) for part in np.array_split(np.arange(len(seen.height)), _PARTS)]
+def _apart(along: List[_Observations], steep: float, compensated: bool) -> Optional[Tuple[int, int]]:
+    """First and last point of the walk among the parts that say ``compensated`` by themselves: another rover's, or its
+    compensation was lost there. None where no part does.
+    """
+    found: List[int] = []
+    for seen in along:
+        parts, noise = min(max(len(seen.height) // _PART, 1), _MOST_PARTS), _noise(seen)
+        for part in np.array_split(np.arange(len(seen.height)), parts):
+            if verdict(fitted(seen.take(part), steep, noise), _SURE_OF_PART)[0] is compensated:
+                found += [int(seen.point[part[0]]), int(seen.point[part[-1]])]
+    return (min(found), max(found)) if found else None
 
 
 def _together(one: Slope, other: Slope) -> Slope:
@@ -161,17 +187,15 @@ def _along(walk: Walk, tilt: np.ndarray, lag: int) -> _Observations:
 
     lean = 1 - np.cos(tilt)
     beside = np.append(lean[:1], np.append((lean[:-2] + lean[2:]) / 2, lean[-1:]))
-    return _Observations(
-        filtered(walk.z), filtered(lean), filtered(beside), np.abs(filtered(np.sin(tilt))), i // (4 * lag)
-    )
+    return _Observations(filtered(walk.z), filtered(lean), filtered(beside), filtered(np.sin(tilt)), i, i // (4 * lag))
 
 
 def _at_meetings(walk: Walk, tilt: np.ndarray) -> _Observations:
     """Differences of two visits' heights at one place."""
     noise = usual_noise(walk)
     if len(walk) > _MOST or not noise > 0:
-        nothing = np.empty(0)
-        return _Observations(nothing, nothing, nothing, nothing, np.empty(0, np.int64))
+        nothing, none = np.empty(0), np.empty(0, np.int64)
+        return _Observations(nothing, nothing, nothing, nothing, none, none)
     met = find_meetings(walk, breaks(walk, np.empty((0, 2, 2)), noise), noise, even=True)
 
     def mean(values: np.ndarray, at: np.ndarray, *steps: int) -> np.ndarray:
@@ -186,6 +210,7 @@ def _at_meetings(walk: Walk, tilt: np.ndarray) -> _Observations:
         mean(lean, second, -2, 0, 2) - mean(lean, first, -2, 0, 2),
         mean(lean, second, -3, -1, 1, 3) - mean(lean, first, -3, -1, 1, 3),
         np.hypot(*(mean(sine, at, -1, 0, 1) for at in (first, second))),
+        first,
         first // _LEAST,
     )
 
@@ -206,23 +231,24 @@ def _steepness(walk: Walk) -> float:
 # --- regression ----------------------------------------------------------------------------------
 
 
-def fitted(seen: _Observations, steep: float) -> Slope:
+def fitted(seen: _Observations, steep: float, noise: Optional[float] = None) -> Slope:
     """How far heights fall with 1 - cos(tilt).
 
     Tukey's biweight finds what belongs together, so kerbs and lifts do not count; the slope itself rests on the points
     beside as an instrument, so noise of the tilt sensor does not pull it to 0 (Wald 1940; from memory). ``steep``:
     slope of the ground, on which a leaning rover is beside its place and so off in height; observations of much tilt
-    weigh less there. Its standard deviation is the larger one of that by the noise and that by clusters.
+    weigh less there. ``noise``: of an observation (m), where it is known. The standard deviation is the largest of
+    that by the noise and those by clusters, short ones and long ones: a walker leans to one side for long.
     """
     whole = np.isfinite(seen.height + seen.lean + seen.beside)
     if np.count_nonzero(whole) < _LEAST or not seen.beside[whole].any():
         return Slope(float("nan"), float("inf"), 1.0)
     seen = seen.take(whole)
-    noise = min(robust_sigma(seen.height + fall * seen.lean) for fall in _FALLS)
+    noise = _noise(seen) if noise is None else noise
     size = np.hypot(noise, _POLE * steep * seen.aside)
     if not noise > 0:
         return Slope(float("nan"), float("inf"), 1.0)
-    height, lean, beside = seen.height / size, seen.lean / size, seen.beside / size
+    height, lean, beside, aside = (each / size for each in (seen.height, seen.lean, seen.beside, seen.aside))
     fall = _FALLS[int(np.argmax([_weight(height + each * lean)[0] for each in _FALLS]))]
     for _ in range(6):
         weight = _weight(height + fall * lean)[1]
@@ -230,13 +256,37 @@ def fitted(seen: _Observations, steep: float) -> Slope:
         if not known > 0:  # the tilt of the points beside tells nothing of a point's own
             return Slope(float("nan"), float("inf"), 1.0)
         fall = -float(np.sum(weight * beside * height)) / known
+    if not _told_by(beside, lean, weight):
+        return Slope(float("nan"), float("inf"), 1.0)
     off = height + fall * lean
     weight = _weight(off)[1]
-    number = np.unique(seen.cluster, return_inverse=True)[1].ravel()
-    by_cluster, share = (np.bincount(number, each) for each in (weight * beside * off, weight * beside**2))
-    sigma = np.sqrt(max(np.sum(by_cluster**2), np.sum(share))) / known
-    freedom = max(1.0, float(np.sum(share) ** 2 / np.sum(share**2)) - 1)  # clusters that count
-    return Slope(fall, float(sigma), freedom)
+    square, freedom = float(np.sum(weight * beside**2)), np.inf
+    for long in (1, _LONG):
+        number = np.unique(seen.cluster // long, return_inverse=True)[1].ravel()
+        by_cluster, share = (np.bincount(number, each) for each in (weight * beside * off, weight * beside**2))
+        counts = max(1.0, float(np.sum(share) ** 2 / np.sum(share**2)) - 1)  # clusters that count
+        if long == 1 or np.sum(by_cluster**2) > square:
+            square, freedom = max(square, float(np.sum(by_cluster**2))), counts
+    # What the places beside the walker's own make of a slope looks like a fall where he leans to one side for long.
+    known_aside, seen_aside = (np.bincount(number, weight * each) for each in (aside**2, aside * off))
+    some = known_aside > 0
+    pull = (seen_aside[some] / known_aside[some]) ** 2 - 1 / known_aside[some]
+    lasting = max(0.0, float(np.average(pull, weights=known_aside[some]))) if some.any() else 0.0
+    bias = lasting * float(np.sum(weight * beside * aside)) ** 2 / _SIDES
+    return Slope(fall, (square + bias) ** 0.5 / known, freedom, lasting**0.5)
+
+
+def _told_by(beside: np.ndarray, lean: np.ndarray, weight: np.ndarray) -> bool:
+    """Whether the tilt of the points beside tells that of a point itself: else it is a weak instrument, whose slope and
+    standard deviation mean nothing (F of 10 or more: Staiger and Stock 1997; from memory. Here more than that).
+    """
+    rest = lean - np.sum(weight * beside * lean) / np.sum(weight * beside**2) * beside
+    return bool(np.sum(weight * beside * lean) > _STRONG * np.sqrt(np.sum(weight * (beside * rest) ** 2)))
+
+
+def _noise(seen: _Observations) -> float:
+    """Standard deviation of an observation (m), whatever the fall is."""
+    return min(robust_sigma(seen.height + fall * seen.lean) for fall in _FALLS)
 
 
 def _weight(off: np.ndarray) -> Tuple[float, np.ndarray]:

@@ -29,9 +29,9 @@ _RUNS_DRAWN = 40
 _LEAST_MEETINGS = 3
 _ABOUT_LIMITS = QT_TRANSLATE_NOOP(
     "core",
-    "Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said above. "
-    "Tilt is a fault only of a rover that does not compensate it: as the one who set it up says (--tilt-compensated), "
-    "else as the heights tell, at places visited twice and along the walk.",
+    "Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said "
+    "above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says "
+    "(--tilt-compensated), else as the heights tell, at places visited twice and along the walk.",
 )
 STATUS_NAMES = {Status.USED: figures.USED, Status.FLAGGED: figures.FLAGGED, Status.REJECTED: figures.REJECTED}
 
