@@ -120,7 +120,7 @@ def test_noise_of_the_tilt_sensor_does_not_pull_the_slope_to_nothing() -> None:
     assert -stats.linregress(seen.lean, seen.height).slope < 0.8 * POLE
     found = fitted(seen, 0.02)
     assert found.value == pytest.approx(POLE, abs=3 * found.sigma)
-    assert found.sigma < 0.3
+    assert found.sigma < 0.5
 
 
 @pytest.mark.parametrize("seed", range(3))
