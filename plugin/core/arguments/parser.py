@@ -123,10 +123,16 @@ def _add_place_options(group: Any) -> None:
 def _add_quality_options(group: Any) -> None:
     add = group.add_argument
     check = group.add_mutually_exclusive_group()
-    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances; default: "
-    check.add_argument("--check", metavar="SET", help=named + "topographic)")
+    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances), as "
+    usual = "it stands (default: topographic, but none of its limits rejects more than a tenth of the points unasked)"
+    check.add_argument("--check", metavar="SET", help=named + usual)
     check.add_argument("--no-check", action="store_true", help="use every point that no hand or code rejects")
     add("--tolerances", metavar="FILE", type=Path, help="tolerance sets of your own (JSON)")
+    tilt = (
+        "whether the rover compensates the tilt of its pole, as whoever set it up knows; a limit of tilt counts only "
+    )
+    tilt += "where it does not (default: as the heights tell)"
+    add("--tilt-compensated", choices=["yes", "no"], help=tilt)
     add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
     wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
     add("--accuracy-class", metavar="CM", type=positive("--accuracy-class"), help=wanted)

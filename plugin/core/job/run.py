@@ -166,7 +166,12 @@ def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optio
         return None
     progress(0.0, "check")
     return check_survey(
-        points, _code_table(settings), settings.tolerances, convention=settings.convention, progress=progress
+        points,
+        _code_table(settings),
+        settings.tolerances,
+        convention=settings.convention,
+        progress=progress,
+        tilt_compensated=settings.tilt_compensated,
     )
 
 

@@ -19,12 +19,13 @@ from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from ..surface.network import check_extent
 from .coded import find_spikes
+from .held_back import Judged, judge_points
 from .levels import Levels
 from .repeatability import Repeatability, RunRepeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
 from .suspects import Suspects
-from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
+from .tolerances import ToleranceSet
 from .walk import Walk, make_walk, median_step
 from .walk_check import LevelChange, WalkCheck, check_walk, level_changes, settled
 
@@ -148,7 +149,9 @@ class SurveyCheck:
     ``run``: (n,) int64 number of each point's run, -1 outside the walk. ``spacing``, ``passes``: median step and
     distance of the passes (m). ``stops``: where the walker stood. ``automatic``: (n,) uint8 status before decisions by
     hand. ``messages``: what the gate could not tell, overrides, and decisions that name no point. ``tolerances``: what
-    the single points were held to.
+    the single points were held to. ``first``: what a user must know before all else of limits that concern much of the
+    file, and of tilt. ``levels``: where the level of all heights changes. ``found``: lines that the ground shows, None
+    without a walk.
     """
 
     points: PointSet
@@ -162,6 +165,7 @@ class SurveyCheck:
     automatic: np.ndarray
     messages: Tuple[Message, ...]
     tolerances: ToleranceSet
+    first: Tuple[Message, ...]
     levels: Tuple[LevelChange, ...] = ()
     found: Optional[Features] = None
 
@@ -195,18 +199,22 @@ class _Marks:
 def check_survey(
     points: PointSet,
     table: Optional[CodeTable] = None,
-    tolerances: ToleranceSet = TOPOGRAPHIC,
+    tolerances: Optional[ToleranceSet] = None,
     decisions: Optional[Decisions] = None,
     convention: FieldConvention = DEFAULT_CONVENTION,
     progress: Progress = silent,
+    tilt_compensated: Optional[bool] = None,
 ) -> SurveyCheck:
     """Find what auto-recorded points get wrong. Nothing is taken away; points rejected before stay so.
 
     ``table``: the codes that make lines (None: every point counts as auto-recorded ground). ``decisions``: statuses set
-    by hand; they win, and what they change is said. Raises SurveyError as :func:`.join_lines` does.
+    by hand; they win, and what they change is said. ``tolerances``: the set that the user chose, applied as it stands;
+    where None the usual one, whose limits do not reject more than a tenth of the file unasked
+    (:mod:`.held_back`). ``tilt_compensated``: whether the rover compensates tilt; where None the file tells, or is
+    said not to. Raises SurveyError as :func:`.join_lines` does.
     """
     gate = pass_gate(points)
-    points, marks = _single_points(gate.points, tolerances)
+    points, marks, judged = _single_points(gate.points, tolerances, tilt_compensated)
     auto, constraints = _auto_recorded(marks, table, convention)
     spacing = median_step(points.easting[auto], points.northing[auto])
     stops = find_stops(points, auto, spacing)
@@ -230,7 +238,7 @@ def check_survey(
     return SurveyCheck(
         done, (*_at_gate(gate), *marks.findings), noise, () if said is None else said.runs, marks.run, spacing,
         float("nan") if said is None else said.passes, tuple(stops), marks.status.copy(), (*gate.notes, *messages),
-        tolerances, changes, None if said is None else said.found,
+        judged.tolerances, judged.messages, changes, None if said is None else said.found,
     )  # fmt: skip
 
 
@@ -243,18 +251,22 @@ def _at_gate(gate: Gate) -> List[Finding]:
 # --- single points -------------------------------------------------------------------------------
 
 
-def _single_points(points: PointSet, tolerances: ToleranceSet) -> Tuple[PointSet, _Marks]:
+def _single_points(
+    points: PointSet, tolerances: Optional[ToleranceSet], tilt_compensated: Optional[bool]
+) -> Tuple[PointSet, _Marks, Judged]:
     marks = _Marks(points, points.status.copy(), points.reasons.astype(np.uint32), np.full(len(points), -1, np.int64))
     repeated = repeated_records(points, points.used)
     for block in _blocks(repeated):
         marks.put(block, Reason.DUPLICATE, Status.REJECTED, REPEATED)
-    failing = np.where(marks.status == Status.REJECTED, 0, judge(points, tolerances))
-    status = status_of(failing)
-    for bits in np.unique(failing[failing != 0]).tolist():
-        for block in _blocks(failing == bits):
+    judged = judge_points(points, marks.status != Status.REJECTED, tolerances, tilt_compensated)
+    for bits in np.unique(judged.reasons[judged.reasons != 0]).tolist():
+        failing = judged.reasons == bits
+        # What concerns much of the file is told once, not in hundreds of findings.
+        for block in [np.flatnonzero(failing)] if bits & judged.many else _blocks(failing):
             reason, words = Reason(bits), words_of_reasons(bits)
-            marks.put(block, reason, Status(int(status[block[0]])), BEYOND, set=tolerances.name, reasons=words)
-    return points, marks
+            status = Status(int(judged.status[block[0]]))
+            marks.put(block, reason, status, BEYOND, set=judged.tolerances.name, reasons=words)
+    return points, marks, judged
 
 
 def _blocks(mask: np.ndarray) -> List[np.ndarray]:

@@ -118,6 +118,8 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
+    if result.check is not None:
+        told[:0] = result.check.first
     lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
