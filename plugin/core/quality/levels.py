@@ -359,7 +359,7 @@ def _measured(walk: Walk, time: np.ndarray, met: _Meetings, noise: float, edges:
     return _told(walk, used, edges, level, covariance)
 
 
-def _generalised(met: Encounters, time: np.ndarray, edges: np.ndarray, noise: float) -> Tuple[np.ndarray, np.ndarray]:
+def _generalised(met: _Meetings, time: np.ndarray, edges: np.ndarray, noise: float) -> Tuple[np.ndarray, np.ndarray]:
     """Levels (k + 1,) against the first part and their covariance, for heights that wander.
 
     Mean over correlation times, standard deviations of what wanders and of what is new at every place, weighed by their

@@ -82,8 +82,8 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     gathered.put_across(walk)
     if whole is not None:
         gathered.put_beyond(walk, cuts, *whole)
-    found = gathered.suspects()
-    return found if whole is None else replace(found, net=whole[0], beside=whole[1])
+    suspects = gathered.suspects()
+    return suspects if whole is None else replace(suspects, net=whole[0], beside=whole[1])
 
 
 def scale_of(walk: Walk, passes: float) -> Optional[Scale]:

@@ -16,7 +16,7 @@ import numpy as np
 from scipy.stats import t as student
 
 from ..points.pointset import PointSet
-from .crossings import breaks, find_meetings
+from .crossings import breaks, find_level_meetings
 from .noise import robust_sigma, usual_noise
 from .walk import Walk, make_walk
 
@@ -196,7 +196,8 @@ def _at_meetings(walk: Walk, tilt: np.ndarray) -> _Observations:
     if len(walk) > _MOST or not noise > 0:
         nothing, none = np.empty(0), np.empty(0, np.int64)
         return _Observations(nothing, nothing, nothing, nothing, none, none)
-    met = find_meetings(walk, breaks(walk, np.empty((0, 2, 2)), noise), noise, even=True)
+    met, slack = find_level_meetings(walk, breaks(walk, np.empty((0, 2, 2)), noise), noise)
+    met = met.take(slack == 0)
 
     def mean(values: np.ndarray, at: np.ndarray, *steps: int) -> np.ndarray:
         beside = np.clip(at[:, None] + np.array(steps), walk.first[at][:, None], walk.last[at][:, None] - 1)
