@@ -45,6 +45,7 @@ _NEARBY = 1.6  # distances of the passes
 _LIKE = 2.0  # times as large, at most, is the like
 _HUGE = 8.0  # standard deviations of a height: a jump of that size needs no step fitted to more points
 _AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
+_COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
 _ENDS = 4  # points of a stretch that has two ends
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
@@ -99,8 +100,11 @@ def decide(
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
-    unsure = sharp | parts.searched | ((parts.steep >= 1) & (parts.beside > _AGAINST))
-    flagged = large & ~rejected & ~told & unsure & (~denied | doubted)
+    plain = (parts.steep == 2) & (parts.beside > _AGAINST) & (parts.shared == 0)
+    unsure = (sharp & (parts.beside > -_AGAINST)) | parts.searched | plain
+    # Where many such things are seen twice the ground is like that.
+    common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
+    flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
     for k in np.flatnonzero(rejected | flagged).tolist():
