@@ -32,7 +32,7 @@ from .weigh import likelihood
 #: Points stored fewer places apart than this belong to one visit.
 APART = 20
 #: Standard deviations of a height from which a stretch counts.
-COUNTS = 4.0
+COUNTS = 3.4
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
 _SHARE = 0.4  # of the offset: how close a meeting must come to either height
 _STEEP = 4.0  # standard deviations of a step
@@ -101,7 +101,7 @@ def decide(
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
     plain = (parts.steep == 2) & (parts.beside > _AGAINST) & (parts.shared == 0)
-    unsure = (sharp & (parts.beside > -_AGAINST)) | parts.searched | plain
+    unsure = (parts.beside > -_AGAINST) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
     common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
     flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
