@@ -101,9 +101,7 @@ def _shared(found: Features) -> Features:
     few = np.array([line.passes < _PASSES for line in found.lines] + [False])
     lines = tuple(replace(line, strong=line.strong and line.passes >= _PASSES) for line in found.lines)
     alone = few[found.on_line]
-    return replace(
-        found, lines=lines, on_line=np.where(alone, -1, found.on_line), explained=found.explained & ~alone
-    )
+    return replace(found, lines=lines, on_line=np.where(alone, -1, found.on_line), explained=found.explained & ~alone)
 
 
 def _but_along(parts: Tuple[Level, ...], walk: Walk, found: Features) -> Tuple[Level, ...]:
