@@ -229,22 +229,26 @@ def _triangulate_network(network: Network, lines: np.ndarray, file: str, progres
 
 
 def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Tin:
-    corner = mesh.vertex.reshape(-1, 3)[keep]
-    used = np.flatnonzero(np.bincount(corner.ravel(), minlength=len(network.x)))
-    number = np.full(len(network.x), -1, np.int32)
-    number[used] = np.arange(len(used), dtype=np.int32)
-    triangle = np.full(mesh.triangle_count + 1, -1, np.int32)  # the last entry answers for "no twin"
-    triangle[:-1][keep] = np.arange(len(corner), dtype=np.int32)
-    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, mesh.triangle_count).reshape(-1, 3)[keep]
-    grid = np.column_stack([network.x, network.y])[used]
+    corner, kind = mesh.vertex.reshape(-1, 3), mesh.kind.reshape(-1, 3)
+    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, np.int32(-1)).reshape(-1, 3)
+    if not np.all(keep):
+        triangle = np.full(len(keep) + 1, -1, np.int32)  # the last entry answers for "no twin"
+        triangle[:-1][keep] = np.arange(np.count_nonzero(keep), dtype=np.int32)
+        corner, kind, beyond = corner[keep], kind[keep], triangle[beyond[keep]]
+    met = np.zeros(len(network.x), bool)
+    met[corner.ravel()] = True
+    grid, z, source = np.column_stack([network.x, network.y]), network.z, network.source
+    if not np.all(met):
+        number = np.cumsum(met, dtype=np.int32) - np.int32(1)
+        corner, grid, z, source = number[corner], grid[met], z[met], source[met]
     return Tin(
-        vertices=np.column_stack([grid * GRID, network.z[used]]),
-        triangles=number[corner],
-        neighbours=triangle[beyond],
-        edge_kind=mesh.kind.reshape(-1, 3)[keep],
+        vertices=np.column_stack([grid * GRID, z]),
+        triangles=corner,
+        neighbours=beyond,
+        edge_kind=kind,
         grid=grid,
         origin=network.origin,
-        vertex_source=network.source[used],
+        vertex_source=source,
         crs=points.crs,
     )
 
