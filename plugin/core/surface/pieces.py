@@ -18,8 +18,10 @@ from .mesh import following, twins_of
 from .predicates import orientation
 
 _NONE = np.empty(0, np.int32)
-# Qhull's options: no merging of facets and whatever comes out; then its usual care. Qbb scales the last coordinate.
-_WAYS = ("Qt Qbb Q0 Po", "Qt Qbb Qc Qz Q12")
+# Qhull's options. Q0: no merging of facets. Po: give out what there is, which is safe only where nothing but the last
+# check for convexity has failed before. Then its usual care.
+_PLAIN, _FORCED, _CAREFUL = "Qt Qbb Q0", "Qt Qbb Q0 Po", "Qt Qbb Qc Qz Q12"
+_NOT_CONVEX = "QH6115"
 
 
 def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -29,7 +31,9 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
     """
     if on_one_line(x, y):
         return _NONE, _NONE
-    for way in _WAYS:
+    ways = [_CAREFUL, _PLAIN]
+    while ways:
+        way = ways.pop()
         try:
             vertex, twin = _by_qhull(x, y, way)
             if is_triangulation(x, y, vertex, twin):
@@ -37,7 +41,10 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
             vertex, twin = _fill_rim(x, y, vertex, twin)
             if is_triangulation(x, y, vertex, twin):
                 return vertex, twin
-        except (QhullError, ValueError):
+        except QhullError as error:
+            if way == _PLAIN and _NOT_CONVEX in str(error):
+                ways.append(_FORCED)
+        except ValueError:
             pass
     return sweep(x, y)
 
