@@ -730,7 +730,7 @@ def test_lines_without_any_point_that_share_a_place_at_two_heights_follow_the_ru
     none = make_points([], [], [])
     lines = [[[0, 0, 1], [10, 0, 1]], [[0, 0, 2], [0, 10, 1]]]
     constraints = Constraints(tuple(make_line(LineKind.BREAKLINE, np.array(line, float), "BL") for line in lines))
-    with pytest.raises(SurveyError, match="E 0.000 N 0.000: BL at 1.000 m and BL at 2.000 m"):
+    with pytest.raises(SurveyError, match=r"E 0\.000 N 0\.000: BL at 1\.000 m and BL at 2\.000 m"):
         build_surface(none, constraints)
     for rule, height in ((CrossingRule.MEAN, 1.5), (CrossingRule.FIRST, 1.0)):
         surface = build_surface(none, constraints, SurfaceOptions(crossing=rule))

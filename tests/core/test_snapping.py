@@ -30,7 +30,7 @@ def lines_of(xy: np.ndarray, segments: np.ndarray, z: np.ndarray) -> Network:
 
 
 def cuts_cell(a: Tuple[int, int], b: Tuple[int, int], v: Tuple[int, int]) -> bool:
-    """Whether the segment ab has a place in the cell of v: clipped in fractions to west <= x < east, south <= y < north.
+    """Whether ab has a place in the cell of v: clipped in fractions to west <= x < east, south <= y < north.
 
     Liang and Barsky's clipping (1984), with the open sides kept apart.
     """
@@ -113,9 +113,9 @@ def junction(rng: np.random.Generator, off: float):
     share = rng.uniform(0.1, 0.9)
     foot = a + share * (b - a)
     away = foot + rng.uniform(3, 9) * np.array([b[1] - a[1], a[0] - b[0]]) / np.hypot(*(b - a))
-    main = make_line(LineKind.BREAKLINE, np.column_stack([[a, b] + SITE, [100, 102]]), "kerb 1")
+    main = make_line(LineKind.BREAKLINE, np.column_stack([np.array([a, b]) + SITE, [100, 102]]), "kerb 1")
     side = make_line(
-        LineKind.BREAKLINE, np.column_stack([[foot, away] + SITE, [100 + 2 * share + off, 103]]), "kerb 2"
+        LineKind.BREAKLINE, np.column_stack([np.array([foot, away]) + SITE, [100 + 2 * share + off, 103]]), "kerb 2"
     )
     points = make_points(*(np.array([[0, 0], [50, 0], [50, 50], [0, 50]]) + SITE).T, np.full(4, 100.0), source="f.csv")
     lines = (main, side) if rng.random() < 0.5 else (side, main)
@@ -161,7 +161,7 @@ def test_a_line_over_a_survey_point_is_told_with_both_heights() -> None:
         on = a + rng.uniform(0.1, 0.9) * (b - a)
         xy = np.vstack([[[0, 0], [50, 0], [50, 50], [0, 50]], on]) + SITE
         points = make_points(*xy.T, np.full(5, 3.0), source="f.csv", source_line=np.arange(2, 7))
-        line = make_line(LineKind.BREAKLINE, np.column_stack([[a, b] + SITE, [0, 0]]), "wall")
+        line = make_line(LineKind.BREAKLINE, np.column_stack([np.array([a, b]) + SITE, [0, 0]]), "wall")
         report = build_surface(points, Constraints((line,))).report
         (over,) = report.on_points
         assert (over.first, over.first_height, over.second, over.second_height) == ("wall", 0.0, "f.csv:6", 3.0)
@@ -203,7 +203,9 @@ def test_a_bundle_through_one_place_becomes_few_vertices() -> None:
     rng = np.random.default_rng(4)
     centre = np.array([250_000.37, 250_000.81])
     angle = rng.uniform(0, np.pi, 40)
-    ends = [centre + s * np.column_stack([np.cos(angle), np.sin(angle)]) * rng.uniform(1e4, 2e5, (40, 1)) for s in (-1, 1)]
+    ends = [
+        centre + s * np.column_stack([np.cos(angle), np.sin(angle)]) * rng.uniform(1e4, 2e5, (40, 1)) for s in (-1, 1)
+    ]
     xy = np.rint(np.concatenate(ends)).astype(np.int64)
     network = lines_of(xy, np.column_stack([np.arange(40), np.arange(40, 80)]), np.full(80, 7.0))
     snapped = split_crossings(network, Constraints(), CrossingRule.MEAN, 0.0, "f.csv").network

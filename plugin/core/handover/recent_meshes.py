@@ -25,7 +25,7 @@ from .mesh_records import content_of
 MOST_BYTES = 600_000_000
 
 _Key = Tuple[bytes, float, float]
-_kept: "OrderedDict[_Key, Tin]" = OrderedDict()  # the one asked for last at the end
+_kept: OrderedDict[_Key, Tin] = OrderedDict()  # the one asked for last at the end
 _lock = Lock()
 
 

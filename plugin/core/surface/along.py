@@ -1,8 +1,9 @@
 """Lay lines on a surface: a vertex wherever they meet an edge of a triangle, so that heights are exact all along.
 
-A line keeps its own vertices and its place in plan. Each segment is cut where it crosses an edge, where
-it runs through a vertex, at the ends of edges it runs along, and where it passes a vertex of the rim. The triangle of the piece between two cuts is known from the edge crossed, if its middle is in
-that triangle; else the triangle under its middle is looked up.
+A line keeps its own vertices and its place in plan. Each segment is cut where it crosses an edge, where it runs
+through a vertex, at the ends of edges it runs along, and where it passes a vertex of the rim. The triangle of the
+piece between two cuts is known from the edge crossed, if its middle is in that triangle; else the triangle under its
+middle is looked up.
 """
 
 from __future__ import annotations

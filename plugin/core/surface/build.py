@@ -11,11 +11,12 @@ from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from ..progress import Progress, part, silent
-from .crossings import Conflict, CrossingRule, Snapped, split_crossings
+from .crossings import CrossingRule, Snapped, split_crossings
 from .delaunay import triangulate
 from .drape import HELD, drape_soft_lines
 from .insert import insert_segments
 from .line_heights import doubtful_heights
+from .meetings import Conflict
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
 from .region import inside_rings, without_long_rim
@@ -43,12 +44,14 @@ DUPLICATE_POSITIONS = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
-        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.",
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to "
+        "{highest:.3f} m.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
         "One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
-        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.",
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to "
+        "{highest:.3f} m.",
     ),
 )
 UNUSED_POINTS = Text(
@@ -74,14 +77,14 @@ LINES_OVER_POINTS = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "Lines run through {count} survey points at other heights; the points keep theirs. Largest difference "
-        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at "
-        "{second_height:.3f} m.",
+        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
+        "at {second_height:.3f} m.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
         "A line runs through a survey point at another height; the point keeps its own. Difference "
-        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at "
-        "{second_height:.3f} m.",
+        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
+        "at {second_height:.3f} m.",
     ),
 )
 
@@ -94,7 +97,8 @@ class SurfaceOptions:
     their circumscribed circle is wider than ``max_rim_radius`` metres (a hollow outline, see :mod:`.rim`) or than
     ``max_rim_passes`` times the distance of the passes, or the angle opposite their outer edge is wider than
     ``max_rim_angle`` degrees (slivers; 165 is a good value).
-    ``crossing``: the height where lines cross or meet; ``crossing_tolerance``: metres up to which ``REFUSE`` joins them.
+    ``crossing``: the height where lines cross or meet; ``crossing_tolerance``: metres up to which ``REFUSE`` joins
+    them.
     """
 
     max_rim_edge: Optional[float] = None

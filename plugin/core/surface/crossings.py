@@ -15,34 +15,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
-from pathlib import Path
-from typing import Iterable, List, Optional, Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .cells import candidate_pairs
+from .meetings import TOLD, Conflict, Crossings, Meetings, Told, owners_of
 from .network import Network
 from .predicates import orientation
+from .splits import with_splits, with_vertices
 from .tin import GRID
 from .touching import passing, share_along
 
-CROSSING_LINES = Text(
-    "crossing_lines",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: lines with different heights cross or meet at {count} places, the first at E {easting:.3f} N "
-        "{northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. "
-        "Mend the lines, or choose a rule for crossings (mean, first).",
-    ),
-    one=QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: lines with different heights cross or meet at E {easting:.3f} N {northing:.3f}: {first} at "
-        "{first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for "
-        "crossings (mean, first).",
-    ),
-)
 RESTLESS = Text(
     "crossings_do_not_end",
     QT_TRANSLATE_NOOP(
@@ -52,7 +38,6 @@ RESTLESS = Text(
     ),
 )
 _ROUNDS = 60
-_TOLD = 5e-4  # heights are told in millimetres: a smaller difference (m) where lines touch could not be seen
 
 
 class CrossingRule(Enum):
@@ -61,25 +46,6 @@ class CrossingRule(Enum):
     REFUSE = "refuse"
     MEAN = "mean"
     FIRST = "first"
-
-
-@dataclass(frozen=True)
-class Conflict:
-    """Two lines that cross or meet: place in the CRS (m), the height of each there, and their labels.
-
-    Or a line and a survey point on it, whose label is its line in the survey's file.
-    """
-
-    easting: float
-    northing: float
-    first: str
-    second: str
-    first_height: float
-    second_height: float
-
-    @property
-    def difference(self) -> float:
-        return abs(self.first_height - self.second_height)
 
 
 @dataclass(frozen=True)
@@ -104,7 +70,7 @@ def split_crossings(
     ``tolerance`` in metres. ``point_lines``: the line in the file of each survey point. Raises SurveyError under
     ``REFUSE`` when heights of lines differ by more.
     """
-    told = _Told(network.origin, constraints, file, point_lines)
+    told = Told(network.origin, constraints, file, point_lines)
     network = _at_shared_places(network, rule, told)
     touches = network.touches[np.isfinite(network.z[network.touches[:, 1]])]  # lines without heights shape nothing
     network = replace(network, touches=np.empty((0, 2), np.int64))
@@ -127,16 +93,6 @@ def split_crossings(
     last = network.segments[meets.segment[0], 0]
     east, north = np.array([network.x[last], network.y[last]]) * GRID + network.origin
     raise SurveyError(RESTLESS, file=file, easting=float(east), northing=float(north))
-
-
-@dataclass(frozen=True)
-class _Meetings:
-    """Segments that are to be split: ``segment``, ``vertex``, ``along`` (0..1) and the segment's ``height`` there."""
-
-    segment: np.ndarray
-    vertex: np.ndarray
-    along: np.ndarray
-    height: np.ndarray
 
 
 def _passed(network: Network, touches: np.ndarray) -> np.ndarray:
@@ -164,7 +120,7 @@ def _apart(
 
 def _meetings(
     network: Network, first: np.ndarray, second: np.ndarray, vertex: np.ndarray, passed: np.ndarray
-) -> _Meetings:
+) -> Meetings:
     """Crossings (segments ``first``, ``second`` at ``vertex``), what is ``passed``, and who passes the crossings."""
     more = np.column_stack(passing(network.x, network.y, network.segments, np.unique(vertex)))
     crossed = [np.column_stack([each, vertex]) for each in (first, second)]
@@ -174,26 +130,19 @@ def _meetings(
     segment, at, ends = segment[other], at[other], ends[other]
     along = share_along(network.x, network.y, ends, at)
     z = network.z[ends]
-    return _Meetings(segment, at, along, z[:, 0] + along * (z[:, 1] - z[:, 0]))
+    return Meetings(segment, at, along, z[:, 0] + along * (z[:, 1] - z[:, 0]))
 
 
-def _owners(network: Network) -> np.ndarray:
-    """The line (n,) that stands first of those that end at each vertex; -1 for survey points."""
-    owner = np.full(len(network.x), np.iinfo(np.int64).max)
-    for end in network.segments.T:
-        np.minimum.at(owner, end, network.line)
-    owner[network.source >= 0] = -1
-    return owner
-
-
-def _with_heights(network: Network, meets: _Meetings, rule: CrossingRule) -> Network:
+def _with_heights(network: Network, meets: Meetings, rule: CrossingRule) -> Network:
     """The heights of the vertices where segments meet, by ``rule``; survey points keep theirs."""
-    owner = _owners(network)
+    owner = owners_of(network)
     own = np.unique(meets.vertex[np.isfinite(network.z[meets.vertex])])
     vertex = np.concatenate([own, meets.vertex])
     line = np.concatenate([owner[own], network.line[meets.segment]])
     height = np.concatenate([network.z[own], meets.height])
-    passes = np.arange(len(vertex)) >= len(own)  # a line's own vertex speaks for it before what lies between its vertices
+    passes = np.arange(len(vertex)) >= len(
+        own
+    )  # a line's own vertex speaks for it before what lies between its vertices
     order = np.lexsort((height, passes, line, vertex))
     order = order[np.isfinite(height[order]) & (network.source[vertex[order]] < 0)]
     vertex, line, height = vertex[order], line[order], height[order]
@@ -208,78 +157,25 @@ def _with_heights(network: Network, meets: _Meetings, rule: CrossingRule) -> Net
     return replace(network, z=z)
 
 
-def _at_shared_places(network: Network, rule: CrossingRule, told: _Told) -> Network:
+def _at_shared_places(network: Network, rule: CrossingRule, told: Told) -> Network:
     """Vertices of several lines at one place: they have the mean; ``FIRST`` gives them that of the first line."""
     if len(network.shared) == 0:
         return network
-    vertex, line, height = network.shared[:, 0].astype(np.int64), network.shared[:, 1].astype(np.int64), network.shared[:, 2]
+    vertex, line, height = (
+        network.shared[:, 0].astype(np.int64),
+        network.shared[:, 1].astype(np.int64),
+        network.shared[:, 2],
+    )
     start = np.flatnonzero(np.append(True, np.diff(vertex) != 0))
     first = np.repeat(start, np.diff(np.append(start, len(vertex))))
     off = np.abs(height - height[first])
-    apart = np.flatnonzero(off > _TOLD)
+    apart = np.flatnonzero(off > TOLD)
     told.pairs(network, vertex[apart], line[first[apart]], height[first[apart]], line[apart], height[apart])
     if rule is not CrossingRule.FIRST:
         return network
     z = network.z.copy()
     z[vertex[start]] = height[start]
     return replace(network, z=z)
-
-
-class _Told:
-    """What is told of places where lines meet."""
-
-    def __init__(
-        self, origin: np.ndarray, constraints: Constraints, file: str, point_lines: Optional[np.ndarray]
-    ) -> None:
-        self.conflicts: List[Conflict] = []
-        self.on_points: List[Conflict] = []
-        self._origin, self._constraints, self._file, self._point_lines = origin, constraints, file, point_lines
-
-    def crossings(self, network: Network, first: np.ndarray, second: np.ndarray, at: _CrossAt) -> None:
-        lines = network.line[first], network.line[second]
-        self._add(self.conflicts, at.x, at.y, map(self._line, lines[0]), at.first_height, map(self._line, lines[1]), at.second_height)
-
-    def pairs(
-        self, network: Network, vertex: np.ndarray, line: np.ndarray, height: np.ndarray, other: np.ndarray, its: np.ndarray
-    ) -> None:
-        x, y = network.x[vertex], network.y[vertex]
-        self._add(self.conflicts, x, y, map(self._line, line), height, map(self._line, other), its)
-
-    def meetings(self, network: Network, meets: _Meetings, there: int) -> None:
-        """Segments that touch vertices numbered below ``there`` at other heights."""
-        off = np.abs(meets.height - network.z[meets.vertex]) > _TOLD
-        some = np.flatnonzero(off & (meets.vertex < there))
-        vertex, line, height = meets.vertex[some], network.line[meets.segment[some]], meets.height[some]
-        of_point = network.source[vertex] >= 0
-        lines = np.flatnonzero(~of_point)
-        self.pairs(
-            network, vertex[lines], _owners(network)[vertex[lines]], network.z[vertex[lines]], line[lines], height[lines]
-        )
-        vertex, line, height = vertex[of_point], line[of_point], height[of_point]
-        point = map(self._point, network.source[vertex])
-        self._add(
-            self.on_points, network.x[vertex], network.y[vertex], map(self._line, line), height, point, network.z[vertex]
-        )
-
-    def refuse(self, tolerance: float) -> None:
-        worst = [c for c in self.conflicts if c.difference > tolerance]
-        if worst:
-            raise SurveyError(CROSSING_LINES, file=self._file, count=len(worst), **vars(worst[0]))
-
-    def _add(
-        self, to: List[Conflict], x: np.ndarray, y: np.ndarray, first: Iterable[str], height: np.ndarray,
-        second: Iterable[str], its: np.ndarray,
-    ) -> None:  # fmt: skip
-        east, north = (x * GRID + self._origin[0]).tolist(), (y * GRID + self._origin[1]).tolist()
-        to += map(Conflict, east, north, first, second, height.tolist(), its.tolist())
-
-    def _line(self, number: int) -> str:
-        known = 0 <= number < len(self._constraints.lines)
-        return (self._constraints.lines[number].label or f"#{number + 1}") if known else "-"
-
-    def _point(self, number: int) -> str:
-        line = number + 1 if self._point_lines is None else int(self._point_lines[number])
-        return f"{Path(self._file).name}:{line}"
 
 
 def crossing_pairs(network: Network) -> Tuple[np.ndarray, np.ndarray]:
@@ -310,17 +206,7 @@ def _cross(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.nda
     return mask
 
 
-@dataclass(frozen=True)
-class _CrossAt:
-    """Crossings: the place on the grid and both heights."""
-
-    x: np.ndarray
-    y: np.ndarray
-    first_height: np.ndarray
-    second_height: np.ndarray
-
-
-def _cross_at(network: Network, first: np.ndarray, second: np.ndarray) -> _CrossAt:
+def _cross_at(network: Network, first: np.ndarray, second: np.ndarray) -> Crossings:
     (a, b), (c, d) = network.segments[first].T, network.segments[second].T
     x, y, z = network.x, network.y, network.z
     ux, uy, vx, vy = x[b] - x[a], y[b] - y[a], x[d] - x[c], y[d] - y[c]
@@ -336,47 +222,4 @@ def _cross_at(network: Network, first: np.ndarray, second: np.ndarray) -> _Cross
             top, bottom = int(over[k]) * int(step[k]), int(area[k])
             whole[k] = int(start[k]) + (2 * top + bottom) // (2 * bottom)
         place.append(whole)
-    return _CrossAt(*place, z[a] + t * (z[b] - z[a]), z[c] + u * (z[d] - z[c]))
-
-
-def with_vertices(network: Network, x: np.ndarray, y: np.ndarray, z: np.ndarray) -> Tuple[Network, np.ndarray]:
-    """Add vertices at grid places ``x, y`` (q,); a place that has one keeps it (and its height, if any).
-
-    Returns the network and the vertex of each place. Several heights at a new place: the first counts.
-    """
-    key = np.concatenate([(network.x << 31) | network.y, (x << 31) | y])
-    _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
-    new = np.sort(first[first >= len(network.x)])
-    place = np.arange(len(key))
-    place[new] = len(network.x) + np.arange(len(new))
-    vertex = place[first][inverse.ravel()[len(network.x) :]]
-    new -= len(network.x)
-    added = replace(
-        network,
-        x=np.concatenate([network.x, x[new]]),
-        y=np.concatenate([network.y, y[new]]),
-        z=np.concatenate([network.z, z[new]]),
-        source=np.concatenate([network.source, np.full(len(new), -1, np.int64)]),
-    )
-    bare = np.isnan(added.z[vertex])
-    added.z[vertex[bare][::-1]] = z[bare][::-1]  # `added.z` is a new array: nothing given is changed
-    return added, vertex
-
-
-def with_splits(network: Network, segment: np.ndarray, along: np.ndarray, vertex: np.ndarray) -> Network:
-    """Split ``segment`` numbers at ``vertex``, ordered by ``along`` (0..1); shapes (q,)."""
-    touched = np.unique(segment)
-    number = np.concatenate([segment, touched, touched])
-    position = np.concatenate([along, np.full(len(touched), -1.0), np.full(len(touched), 2.0)])
-    node = np.concatenate([vertex, network.segments[touched, 0], network.segments[touched, 1]])
-    order = np.lexsort((position, number))
-    number, node = number[order], node[order]
-    step = (number[:-1] == number[1:]) & (node[:-1] != node[1:])
-    pieces, of = np.column_stack([node[:-1], node[1:]])[step], number[:-1][step]
-    keep = np.ones(len(network.segments), bool)
-    keep[touched] = False
-    columns = {
-        name: np.concatenate([getattr(network, name)[keep], getattr(network, name)[of]])
-        for name in ("kind", "line", "soft")
-    }
-    return replace(network, segments=np.concatenate([network.segments[keep], pieces]), **columns)
+    return Crossings(place[0], place[1], z[a] + t * (z[b] - z[a]), z[c] + u * (z[d] - z[c]))

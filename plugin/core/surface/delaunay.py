@@ -32,9 +32,7 @@ _MOST_UNSETTLED, _WANTED_UNSETTLED = 0.3, 0.25
 _NONE = np.empty(0, np.int32)
 
 
-def triangulate(
-    x: np.ndarray, y: np.ndarray, tile_points: Optional[int] = None, progress: Progress = silent
-) -> Mesh:
+def triangulate(x: np.ndarray, y: np.ndarray, tile_points: Optional[int] = None, progress: Progress = silent) -> Mesh:
     """The Delaunay triangulation of distinct points (int64 ``x``, ``y`` in [0, predicates.LIMIT)).
 
     The mesh has no triangles if all points are on one line. Cocircular points follow the rule in
@@ -46,9 +44,7 @@ def triangulate(
     return Mesh(x, y, vertex, mesh.twin)
 
 
-def _sewn(
-    x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Progress
-) -> Tuple[np.ndarray, Mesh]:
+def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Progress) -> Tuple[np.ndarray, Mesh]:
     """The points in an order (n,) of their own and their triangulation, numbered in that order."""
     size = tile_points or TILE_POINTS
     while True:

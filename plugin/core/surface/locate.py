@@ -98,7 +98,7 @@ def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
 
 
 def covers(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
-    """Mask (k,) of the places ``local`` (k, 2), as in :func:`heights_in`, that lie in or on the edge of ``triangle``."""
+    """Mask (k,) of places ``local`` (k, 2), as in :func:`heights_in`, that lie in or on the edge of ``triangle``."""
     mask: np.ndarray = np.all([side >= 0 for side, _ in _sides(tin, triangle, _whole(local))], axis=0)
     return mask
 

@@ -13,9 +13,7 @@ _MARKS = 1 << 22  # cells are marked by a number within this
 _REACH = 3  # grid units about a vertex that are looked at: half a cell, and what rounding moves
 
 
-def passing(
-    x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertices: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray]:
+def passing(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertices: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Pairs (segment, vertex) where one of ``segments`` (k, 2) runs through the cell of one of ``vertices`` (v,).
 
     ``x, y``: (n,) int64. The cell of a vertex is the square of one grid unit about it with its west and south sides,
