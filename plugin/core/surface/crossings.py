@@ -74,9 +74,10 @@ def split_crossings(
     network = _at_shared_places(network, rule, told)
     touches = network.touches[np.isfinite(network.z[network.touches[:, 1]])]  # lines without heights shape nothing
     network = replace(network, touches=np.empty((0, 2), np.int64))
-    for _ in range(_ROUNDS):
-        passed = _passed(network, touches)
-        first, second = _apart(network, passed, *crossing_pairs(network))
+    fresh = 0  # segments numbered from here on have changed since what they meet was last looked for
+    for _ in range(_ROUNDS if len(network.segments) else 0):
+        passed = np.unique(np.concatenate([_passed(network, fresh), touches]), axis=0)
+        first, second = _apart(network, passed, *crossing_pairs(network, fresh))
         crossing = _cross_at(network, first, second)
         there = len(network.x)
         network, vertex = with_vertices(network, crossing.x, crossing.y, np.full(len(first), np.nan))
@@ -86,21 +87,25 @@ def split_crossings(
         if rule is CrossingRule.REFUSE:
             told.refuse(tolerance)
         if len(meets.segment) == 0:
-            return Snapped(network, tuple(told.conflicts), tuple(told.on_points))
+            break
+        fresh = len(network.segments) - len(np.unique(meets.segment))
         network = _with_heights(network, meets, rule)
         network = with_splits(network, meets.segment, meets.along, meets.vertex)
         touches = np.empty((0, 2), np.int64)
-    last = network.segments[meets.segment[0], 0]
-    east, north = np.array([network.x[last], network.y[last]]) * GRID + network.origin
-    raise SurveyError(RESTLESS, file=file, easting=float(east), northing=float(north))
+    else:
+        if len(network.segments):
+            east, north = (column[network.segments[-1, 0]] * GRID for column in (network.x, network.y))
+            place = {"easting": float(east + network.origin[0]), "northing": float(north + network.origin[1])}
+            raise SurveyError(RESTLESS, file=file, **place)
+    return Snapped(network, tuple(told.conflicts), tuple(told.on_points))
 
 
-def _passed(network: Network, touches: np.ndarray) -> np.ndarray:
-    """Pairs (p, 2) of segments and vertices whose cells they run through, or which they met as given (``touches``)."""
+def _passed(network: Network, fresh: int) -> np.ndarray:
+    """Pairs (p, 2) of segments, from number ``fresh`` on, and vertices whose cells they run through."""
     known = np.isfinite(network.z)
     known[network.segments] = True
-    passed = np.column_stack(passing(network.x, network.y, network.segments, np.flatnonzero(known)))
-    return np.unique(np.concatenate([passed, touches]), axis=0)
+    segment, vertex = passing(network.x, network.y, network.segments[fresh:], np.flatnonzero(known))
+    return np.column_stack([segment + fresh, vertex])
 
 
 def _apart(
@@ -178,20 +183,24 @@ def _at_shared_places(network: Network, rule: CrossingRule, told: Told) -> Netwo
     return replace(network, z=z)
 
 
-def crossing_pairs(network: Network) -> Tuple[np.ndarray, np.ndarray]:
-    """Numbers of segments that properly cross, the earlier first, sorted, each pair once."""
+def crossing_pairs(network: Network, fresh: int = 0) -> Tuple[np.ndarray, np.ndarray]:
+    """Numbers of segments that properly cross, the earlier first, sorted, each pair once.
+
+    Only pairs of which the later is numbered ``fresh`` or above.
+    """
     s, t = network.segments.T
     x, y = network.x, network.y
     if len(s) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64)
-    found = []
+    found = [np.empty(0, np.int64)]
     ends_x, ends_y = np.column_stack([x[s], x[t]]), np.column_stack([y[s], y[t]])
-    for i, j in candidate_pairs(ends_x, ends_y, ends_x, ends_y, _cell(ends_x, ends_y)):
+    for i, j in candidate_pairs(ends_x, ends_y, ends_x[fresh:], ends_y[fresh:], _cell(ends_x, ends_y)):
+        j = j + fresh
         forward = i < j
         i, j = i[forward], j[forward]
         i, j = (v[_cross(x, y, s[i], t[i], s[j], t[j])] for v in (i, j))
         found.append(i * len(s) + j)
-    both = np.unique(np.concatenate(found)) if found else np.empty(0, np.int64)
+    both = np.unique(np.concatenate(found))
     return both // len(s), both % len(s)
 
 

@@ -29,8 +29,6 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
 
     Every point is a vertex; no triangle has zero area. Empty when the points are on one line.
     """
-    if on_one_line(x, y):
-        return _NONE, _NONE
     ways = [_CAREFUL, _PLAIN]
     while ways:
         way = ways.pop()
@@ -46,7 +44,7 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
                 ways.append(_FORCED)
         except ValueError:
             pass
-    return sweep(x, y)
+    return (_NONE, _NONE) if on_one_line(x, y) else sweep(x, y)
 
 
 def on_one_line(x: np.ndarray, y: np.ndarray) -> bool:
@@ -120,13 +118,13 @@ def _cycle(start: np.ndarray, end: np.ndarray) -> np.ndarray:
 
 
 def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:
-    dx, dy = np.roll(x, -1) - x, np.roll(y, -1) - y
-    nx, ny = np.roll(dx, -1), np.roll(dy, -1)
-    turn, onward = dx * ny - dy * nx, dx * nx + dy * ny
+    around = np.arange(-2, len(x))  # each corner but with the last two before the first
+    dx, dy = np.diff(x[around]), np.diff(y[around])
+    turn, onward = dx[:-1] * dy[1:] - dy[:-1] * dx[1:], dx[:-1] * dx[1:] + dy[:-1] * dy[1:]
     if np.any(turn < 0) or np.any((turn == 0) & (onward <= 0)):
         return False
     upward = (dy > 0) | ((dy == 0) & (dx > 0))
-    return int(np.sum(upward & ~np.roll(upward, 1))) == 1  # the direction turns round exactly once
+    return int(np.count_nonzero(upward[1:] & ~upward[:-1])) == 1  # the direction turns round exactly once
 
 
 def _fill_rim(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
