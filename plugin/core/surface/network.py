@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
@@ -12,7 +12,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
 from .predicates import LIMIT
 from .tin import GRID
-from .touching import met_as_given
+from .touching import met
 
 TOO_FAR = Text(
     "too_far_apart",
@@ -72,8 +72,8 @@ class Network:
     nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
     ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
     ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
-    ``touches``: (t, 2) segments and vertices they met as given, before rounding. ``shared``: vertex, line and height
-    (s, 3) of the vertices of lines that share a place, but not with a survey point.
+    ``touches``: (t, 2) segments and vertices they met as given or whose cells they run through, None if not known.
+    ``shared``: vertex, line and height (s, 3) of the vertices of lines that share a place, but not with a survey point.
     """
 
     x: np.ndarray
@@ -86,20 +86,22 @@ class Network:
     soft: np.ndarray
     rings: Tuple[Tuple[LineKind, np.ndarray], ...]
     origin: np.ndarray
-    touches: np.ndarray = field(default_factory=lambda: np.empty((0, 2), np.int64))
+    touches: Optional[np.ndarray] = None
     shared: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
 
     def part(self, which: np.ndarray) -> Network:
         """The same vertices with the segments of a mask ``which``."""
-        number = np.cumsum(which) - 1
-        touches = self.touches[which[self.touches[:, 0]]]
+        touches = self.touches
+        if touches is not None:
+            touches = touches[which[touches[:, 0]]]
+            touches = np.column_stack([(np.cumsum(which) - 1)[touches[:, 0]], touches[:, 1]])
         return replace(
             self,
             segments=self.segments[which],
             kind=self.kind[which],
             line=self.line[which],
             soft=self.soft[which],
-            touches=np.column_stack([number[touches[:, 0]], touches[:, 1]]),
+            touches=touches,
         )
 
 
@@ -145,7 +147,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     of_line = vertex[len(used) :]
     segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :])
     soft |= np.isnan(z[segments]).any(axis=1)
-    touches = met_as_given(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
+    touches = met(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
     lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
     shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths))
     shared = shared[first[shared[:, 0].astype(np.int64)] < 0]
