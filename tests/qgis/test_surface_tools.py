@@ -56,7 +56,7 @@ class HostMesh:
 def test_tools_that_follow_each_other_read_the_mesh_once(
     run: Any, plane_surface: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    from hummock.core.handover import recent_meshes
+    from plugin.core.handover import recent_meshes
 
     recent_meshes.forget_meshes()
     parse, parsed = recent_meshes.parse_2dm, []
@@ -64,9 +64,10 @@ def test_tools_that_follow_each_other_read_the_mesh_once(
     mesh = tmp_path / "mesh.2dm"
     mesh.write_bytes(Path(plane_surface).read_bytes())
     for _ in range(3):
-        run("contours", INPUT=str(mesh), CRS="EPSG:25832", INTERVAL=0.5)
-        run("surfaceatpoints", INPUT=str(mesh), CRS="EPSG:25832", POINTS=memory_points([("a", 12.3, 3.1, 0.0)]))
-        run("slopemap", INPUT=str(mesh), CRS="EPSG:25832")
+        given = {"INPUT": str(mesh), "CRS": "EPSG:25832", "OUTPUT": "TEMPORARY_OUTPUT"}
+        run("contours", INTERVAL=0.5, **given)
+        run("surfaceatpoints", POINTS=memory_points([("a", 12.3, 3.1, 0.0)]), **given)
+        run("slopemap", **given)
     assert len(parsed) == 1
     recent_meshes.forget_meshes()
 

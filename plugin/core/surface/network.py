@@ -10,6 +10,7 @@ import numpy as np
 from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
+from .cells import runs
 from .predicates import LIMIT
 from .tin import GRID
 from .touching import met
@@ -131,7 +132,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
     if len(plan) == 0:
         raise SurveyError(TOO_FEW, file=points.source, count=0)
-    _check_places(points, used, constraints)
+    _check_places(points, used, constraints, plan)
     origin = local_origin(plan)
     span = plan.max(axis=0) - origin
     if span.max() >= LIMIT * GRID:
@@ -145,7 +146,8 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     if np.count_nonzero(np.isfinite(z)) < 3:
         raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
     of_line = vertex[len(used) :]
-    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :])
+    without = np.isnan(corners[:, 2])
+    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :], without)
     soft |= np.isnan(z[segments]).any(axis=1)
     touches = met(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
     lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
@@ -154,10 +156,12 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin, touches, shared), duplicates
 
 
-def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
+def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints, plan: np.ndarray) -> None:
     lost = used[~(np.isfinite(points.easting[used]) & np.isfinite(points.northing[used]))]
     if len(lost):
         raise SurveyError(NO_PLACE, file=points.source, line=int(points.source_line[lost[0]]), others=len(lost) - 1)
+    if np.all(np.isfinite(plan)):
+        return
     for i, line in enumerate(constraints.lines):
         lost = np.flatnonzero(~np.isfinite(line.xyz[:, :2]).all(axis=1))
         if len(lost):
@@ -227,30 +231,25 @@ def _merge_heights(
 
 
 def _segments(
-    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray
+    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray, without: np.ndarray
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
-    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings."""
-    pairs, ends, kind, number, soft, rings = [], [], [], [], [], []
-    start = 0
-    for i, line in enumerate(constraints.lines):
-        chain = vertex[start : start + len(line.xyz)]
-        without = np.isnan(line.xyz[:, 2])
-        place, corner = grid[start : start + len(line.xyz)], np.arange(start, start + len(line.xyz))
-        start += len(line.xyz)
-        if line.closed and len(chain):
-            chain, without, corner = (np.append(each, each[0]) for each in (chain, without, corner))
-            rings.append((line.kind, place))
-        step = chain[:-1] != chain[1:]
-        pairs.append(np.column_stack([chain[:-1], chain[1:]])[step])
-        ends.append(np.column_stack([corner[:-1], corner[1:]])[step])
-        soft.append((without[:-1] | without[1:])[step])
-        kind.append(np.full(int(step.sum()), int(line.kind), np.uint8))
-        number.append(np.full(int(step.sum()), i, np.int64))
-    if not pairs:
-        none = np.empty((0, 2), np.int64)
-        return none, none, np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
-    columns = (pairs, ends, kind, number, soft)
-    return (*(np.concatenate(column) for column in columns), tuple(rings))  # type: ignore[return-value]
+    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings.
+
+    Of all corners one after another: ``vertex`` (c,), ``grid`` (c, 2) and the mask ``without`` (c,) of those without
+    a height.
+    """
+    length = np.array([len(line.xyz) for line in constraints.lines], np.int64)
+    closed = np.array([line.closed for line in constraints.lines], bool) & (length > 0)
+    kinds = np.array([int(line.kind) for line in constraints.lines], np.uint8)
+    first, count = np.cumsum(length) - length, length + closed  # a ring comes back to its first corner
+    line = np.repeat(np.arange(len(count)), count)
+    corner = (first[line] + runs(np.zeros(len(count), np.int64), count) % np.maximum(length, 1)[line]).astype(np.int64)
+    step = np.flatnonzero((np.diff(line) == 0) & (np.diff(vertex[corner]) != 0))
+    ends = np.column_stack([corner[step], corner[step + 1]])
+    number = line[step]
+    soft = np.any(without[ends], axis=1)
+    rings = tuple((constraints.lines[i].kind, grid[first[i] : first[i] + length[i]]) for i in np.flatnonzero(closed))
+    return vertex[ends], ends, kinds[number], number, soft, rings
 
 
 def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray) -> np.ndarray:

@@ -9,6 +9,7 @@ come out does not matter here: the caller flips them to the one Delaunay triangu
 
 from __future__ import annotations
 
+import re
 from typing import List, Tuple
 
 import numpy as np
@@ -22,6 +23,7 @@ _NONE = np.empty(0, np.int32)
 # check for convexity has failed before. Then its usual care.
 _PLAIN, _FORCED, _CAREFUL = "Qt Qbb Q0", "Qt Qbb Q0 Po", "Qt Qbb Qc Qz Q12"
 _NOT_CONVEX = "QH6115"
+_FAULT = re.compile(r"QH6\d{3}")  # Qhull's numbers of errors; those of warnings begin with 7
 
 
 def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -40,7 +42,7 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
             if is_triangulation(x, y, vertex, twin):
                 return vertex, twin
         except QhullError as error:
-            if way == _PLAIN and _NOT_CONVEX in str(error):
+            if way == _PLAIN and set(_FAULT.findall(str(error))) == {_NOT_CONVEX}:
                 ways.append(_FORCED)
         except ValueError:
             pass
