@@ -13,6 +13,8 @@ import re
 from typing import List, Tuple
 
 import numpy as np
+from scipy.sparse import csr_matrix
+from scipy.sparse.csgraph import breadth_first_order
 from scipy.spatial import Delaunay, QhullError
 
 from .mesh import following, twins_of
@@ -105,18 +107,22 @@ def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.
 
 def _cycle(start: np.ndarray, end: np.ndarray) -> np.ndarray:
     """Order edges start -> end into one closed walk; its vertices. Raises ValueError if they are not one."""
-    after = dict(zip(start.tolist(), end.tolist()))
-    if len(after) != len(start):
+    if len(start) == 0:
+        raise ValueError("there is no rim")
+    vertex = np.sort(start)
+    if np.any(vertex[1:] == vertex[:-1]):
         raise ValueError("the rim touches itself")
-    first = int(start.min())
-    walk = [first]
-    while after.get(walk[-1], first) != first:
-        walk.append(after[walk[-1]])
-        if len(walk) > len(after):
-            raise ValueError("the rim is not closed")
-    if len(walk) != len(after):
+    after = np.empty(len(start), np.int32)
+    place = np.searchsorted(vertex, end).clip(max=len(vertex) - 1)
+    if np.any(vertex[place] != end):
+        raise ValueError("the rim is not closed")
+    after[np.searchsorted(vertex, start)] = place
+    steps = csr_matrix((np.ones(len(after), np.int8), after, np.arange(len(after) + 1)), shape=(len(after),) * 2)
+    walk = breadth_first_order(steps, 0, return_predecessors=False)
+    if len(walk) != len(vertex) or after[walk[-1]] != 0:
         raise ValueError("the rim has several parts")
-    return np.array(walk)
+    cycle: np.ndarray = vertex[walk]
+    return cycle
 
 
 def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:
