@@ -154,7 +154,9 @@ def _add_surface_options(group: Any) -> None:
         "slivers: triangles with a wider angle opposite their outer edge are taken off; 165 is good",
     )
     rules = ["refuse", "mean", "first"]
-    crossings = "height where lines cross: refuse those that differ, the mean, or the first line's (default: refuse)"
+    crossings = (
+        "height where lines cross or meet: refuse those that differ, the mean, or the first line's (default: refuse)"
+    )
     group.add_argument("--crossings", choices=rules, default=rules[0], help=crossings)
     name, small = "--crossing-tolerance", "a difference up to this is not refused, the mean is taken (default: 0.05)"
     group.add_argument(name, metavar="M", type=positive(name, zero=True), default=0.05, help=small)
