@@ -70,6 +70,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     quality = judge(
         surface.tin,
         edited.points,
+        check=check,
         checks=checks,
         wanted_cm=settings.accuracy_class,
         limits=CoverageOptions(max_radius=settings.max_gap),

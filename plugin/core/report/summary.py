@@ -9,6 +9,8 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import Status
+from .first_things import first_things
+from .labels import Words
 from .results import JobResult
 
 POINTS_LINE = Text(
@@ -19,7 +21,6 @@ POINTS_LINE = Text(
         "{used} used, {flagged} flagged, {rejected} rejected",
     ),
 )
-ASIDE_LINE = Text("job.aside_line", QT_TRANSLATE_NOOP("core", "Aside     {statement}"))
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
 )
@@ -111,16 +112,17 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
-    told = [message(ASIDE_LINE, statement=one) for one in result.aside] + told
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    if result.check is not None:
-        told[:0] = result.check.first
-    lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    lines = (
+        [*first_things(result, Words(str)), ""]
+        + [str(line) for line in told]
+        + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    )
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
 
