@@ -24,7 +24,7 @@ from ..core.georeference.intake import Intake
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import coordinates_of
-from ..core.points.recognition import Alternative, Ambiguity, Question
+from ..core.points.questions import Answer, Question, Topic
 from ..core.units import LengthUnit
 from ..processing.algorithm import tell
 from ..processing.localnumbers import local_number
@@ -72,13 +72,13 @@ class PreviewDialog(QDialog):
             height_unit = height_unit or found.guesses[0].height_unit
         return Choices(self.table.roles(), unit, height_unit, self.correct, self.accepted)
 
-    def open_questions(self) -> List[Ambiguity]:
+    def open_questions(self) -> List[Question]:
         """What only the user can say and has not said yet."""
         found = self.preview.recognition
         if found is None or self.preview.options.columns is not None:
             return []
-        said = {Question.UNIT: self.unit.currentIndex() > 0}
-        return [one for one in found.ambiguous if one.stops and not said.get(one.question, self.touched)]
+        said = {Topic.UNIT: self.unit.currentIndex() > 0}
+        return [one for one in found.questions if one.stops and not said.get(one.topic, self.touched)]
 
     def _unit(self, combo: QComboBox) -> Optional[LengthUnit]:
         return None if combo.currentIndex() == 0 else UNITS[combo.currentIndex() - 1]
@@ -234,20 +234,20 @@ class PreviewDialog(QDialog):
             self.notes.note(self.preview.plain(tell(error.message)), bad=True)
         if found is None:
             return
-        for one in found.ambiguous:
+        for one in found.questions:
             if not one.stops:
                 continue
             text = tell(one.text)
             unanswered = one in self.open_questions()
             self.notes.note(translate("hummock", "Open: {question}.").format(question=text), bad=unanswered)
-            for answer in one.alternatives:
-                if one.question is Question.UNIT:
+            for answer in one.answers:
+                if one.topic is Topic.UNIT:
                     self._unit_answer(answer)
                 else:
                     self._columns_answer(answer)
 
-    def _columns_answer(self, answer: Alternative) -> None:
-        roles = _roles_of(answer.option)
+    def _columns_answer(self, answer: Answer) -> None:
+        roles = _roles_of(answer.value)
         if not set(coordinates_of(roles)) <= set(roles):
             return
         told = ", ".join(f"{role_label(role)} {roles[role]}" for role in coordinates_of(roles))
@@ -263,8 +263,8 @@ class PreviewDialog(QDialog):
         self.touched = True
         self.refresh()
 
-    def _unit_answer(self, answer: Alternative) -> None:
-        place = [unit.value for unit in UNITS].index(answer.option.split()[-1])
+    def _unit_answer(self, answer: Answer) -> None:
+        place = [unit.value for unit in UNITS].index(answer.value)
         self.notes.button(
             translate("hummock", "Unit: {unit}").format(unit=unit_names()[place]),
             self.unit.currentIndex() == place + 1,
@@ -337,7 +337,7 @@ def _joined(messages: Tuple[Message, ...]) -> str:
     return translate("hummock", ", and ").join(tell(one) for one in messages)
 
 
-def _roles_of(option: str) -> Dict[str, int]:
-    """The roles of an answer such as ``--columns name=1,easting=2``."""
-    pairs = (word.split("=") for word in option.replace("--columns", "").strip().split(",") if "=" in word)
+def _roles_of(mapping: str) -> Dict[str, int]:
+    """The roles of an answer such as ``name=1,easting=2``."""
+    pairs = (word.split("=") for word in mapping.split(",") if "=" in word)
     return {role: int(column) for role, column in pairs if column.isdecimal()}

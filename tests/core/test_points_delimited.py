@@ -277,7 +277,7 @@ def test_header_in_foot(survey):
     path = survey("name,E (ft),N [ft],Elevation (ft)\nP1,1.5,2.5,3.5\n")
     asked = error_of(path)
     assert asked.code == "points.ambiguous"
-    assert "--unit ft | --unit us-ft" in str(asked)
+    assert [each.typed for each in asked.questions[0].answers] == ["--unit ft", "--unit us-ft"]
     doubted = read_points(path, unit=LengthUnit.METRE, height_unit=LengthUnit.METRE)
     assert [note.text.code for note in doubted.messages] == ["points.header_unit"] * 3
     assert not read_points(path, unit=LengthUnit.FOOT).messages

@@ -216,7 +216,7 @@ def read_points(
 def _recognised(look: Look, shape: Shape) -> Recognition:
     """What the columns are. Raises SurveyError where only the user can say."""
     found = recognise_look(look)
-    for one in found.ambiguous:
+    for one in found.questions:
         if one.text.text is TWO_COLUMNS:
             raise SurveyError(TWO_COLUMNS, **one.text.values)
     if not found.decided or len(set(found.guesses[0].columns)) < 3:
@@ -245,11 +245,11 @@ def _told(found: Optional[Recognition]) -> List[Message]:
     notes: List[Message] = []
     guess = found.guesses[0]
     if not found.explicit:
-        columns = guess.option.replace("--columns ", "", 1)
+        columns = guess.mapping
         notes.append(message(TOOK, file=found.file, columns=columns, delimiter=_spoken(found.delimiter)))
         reasons = [reason for reason in guess.reasons if reason.text not in SUPPORTING]
         notes += [message(NOTE, file=found.file, note=reason) for reason in reasons]
-    notes += [message(NOTE, file=found.file, note=one.text) for one in found.ambiguous if not one.stops]
+    notes += [message(NOTE, file=found.file, note=one.text) for one in found.questions if not one.stops]
     return [*notes, *found.messages]
 
 

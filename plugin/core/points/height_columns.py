@@ -9,8 +9,8 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .features import Column
 from .geographic import HeightKind
+from .questions import Question, Topic
 from .reading import Case, Pair, by_word, word_of
-from .recognition import Ambiguity, Question
 
 ONLY_HEIGHT = Text(
     "recognise.only_height", QT_TRANSLATE_NOOP("core", "column {column} is the height: no other column can be")
@@ -23,9 +23,7 @@ HEIGHT_BY_WORD = Text(
 NO_HEIGHT = Text("recognise.no_height", QT_TRANSLATE_NOOP("core", "no column can be the height"))
 
 
-def settle_height(
-    case: Case, pair: Optional[Pair]
-) -> Tuple[List[Dict[str, int]], Tuple[Message, ...], List[Ambiguity]]:
+def settle_height(case: Case, pair: Optional[Pair]) -> Tuple[List[Dict[str, int]], Tuple[Message, ...], List[Question]]:
     """Readings of the height (role to position), the likeliest first; reasons; and what is open."""
     named = [role for role in ("height", "ellipsoidal_height") if case.named.get(role)]
     if named:
@@ -36,14 +34,14 @@ def settle_height(
     found = _height_candidates(case, pair)
     readings = [{"height": column.place} for column in found]
     if not found:
-        return [], (), [Ambiguity(Question.COLUMNS, message(NO_HEIGHT), ())]
+        return [], (), [Question(Topic.COLUMNS, message(NO_HEIGHT), ())]
     worded = any(word_of(case, column.place) for column in found)
     if len(found) > 1 or worded:
         columns = ", ".join(str(column.place + 1) for column in found)
         text = message(WHICH_HEIGHT, columns=columns)
         if len(found) == 1:
             text = message(HEIGHT_BY_WORD, columns=columns, word=word_of(case, found[0].place))
-        return readings, (), [Ambiguity(Question.HEIGHT, text, ())]
+        return readings, (), [Question(Topic.HEIGHT, text, ())]
     return readings, (message(ONLY_HEIGHT, column=found[0].place + 1),), []
 
 

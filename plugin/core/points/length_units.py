@@ -8,8 +8,8 @@ from typing import Dict, List, Optional, Sequence, Tuple
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit, axis_unit
 from .features import usual_step
+from .questions import Answer, Question, Topic
 from .reading import EVEN, Case, Pair, said_unit
-from .recognition import Alternative, Ambiguity, Question
 
 UNIT_SAID = Text("recognise.unit_said", QT_TRANSLATE_NOOP("core", "the header says that coordinates are in {unit}"))
 UNIT_LANDS = Text(
@@ -46,10 +46,11 @@ FEET_ALIKE = Text(
         "coordinates are read in {unit}, the unit of the CRS",
     ),
 )
+READ_IN = Text("recognise.read_in", QT_TRANSLATE_NOOP("core", "coordinates in {unit}"))
 _WALK = (0.47, 0.58)  # metres: a rover that stores a point every half metre
 
 
-def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit], Tuple[Message, ...], List[Ambiguity]]:
+def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit], Tuple[Message, ...], List[Question]]:
     """The unit of the position in plan, reasons, and what is open."""
     if pair is None or pair.degrees:
         return None, (), []
@@ -83,7 +84,7 @@ def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit],
     return own, (), [replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False)]
 
 
-def _feet_alike(own: LengthUnit) -> List[Ambiguity]:
+def _feet_alike(own: LengthUnit) -> List[Question]:
     """The header or the CRS says feet, and a file in the other foot would look the same."""
     if own is LengthUnit.METRE:
         return []
@@ -95,9 +96,14 @@ def _ranked(units: Sequence[LengthUnit], walked: Sequence[LengthUnit]) -> Tuple[
     return tuple(sorted(units, key=lambda unit: unit not in walked))
 
 
-def _which_unit(units: Sequence[LengthUnit]) -> Ambiguity:
+def _which_unit(units: Sequence[LengthUnit]) -> Question:
     text = message(WHICH_UNIT, units=", ".join(unit.symbol for unit in units))
-    return Ambiguity(Question.UNIT, text, tuple(Alternative(f"--unit {unit.value}") for unit in units))
+    return Question(Topic.UNIT, text, tuple(unit_answer(unit) for unit in units))
+
+
+def unit_answer(unit: LengthUnit) -> Answer:
+    """To read the coordinates in ``unit``."""
+    return Answer("--unit", unit.value, message(READ_IN, unit=unit.symbol))
 
 
 def unit_of_heights(case: Case, heights: Dict[str, int], unit: Optional[LengthUnit]) -> LengthUnit:

@@ -25,8 +25,9 @@ from .layout import TWO_COLUMNS, Header, Shape
 from .length_units import settle_unit, unit_of_heights
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
+from .questions import Question, Topic
 from .reading import DEGREES, PLAN, Case, Look, Pair
-from .recognition import Alternative, Ambiguity, Guess, Question, Recognition
+from .recognition import Guess, Recognition
 from .source import TextSource, load_text
 from .words import read_word, roles_by_words
 
@@ -88,25 +89,25 @@ def look_at(
 def recognise_look(look: Look) -> Recognition:
     """What the lines of ``look`` hold."""
     case = _case(look)
-    ambiguous = _two_headed(case)
+    questions = _two_headed(case)
     pairs, open_pair = settle_pair(case)
-    ambiguous += open_pair
+    questions += open_pair
     heights, height_reasons, open_height = settle_height(case, pairs[0] if pairs else None)
-    ambiguous += open_height
+    questions += open_height
     others, other_reasons = other_roles(case, pairs[0] if pairs else None, heights)
     letter, open_letter = settle_letter(case, pairs[0] if pairs else None)
-    ambiguous += open_letter
+    questions += open_letter
     unit, unit_reasons, open_unit = settle_unit(case, pairs[0] if pairs else None)
-    if not any(one.stops for one in ambiguous) or not pairs:
-        ambiguous += open_unit
+    if not any(one.stops for one in questions) or not pairs:
+        questions += open_unit
     kind = height_kind(case, heights)
     if pairs and pairs[0].degrees and kind is HeightKind.UNKNOWN:
-        ambiguous.append(Ambiguity(Question.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
+        questions.append(Question(Topic.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
     reasons = (*height_reasons, *other_reasons, *unit_reasons)
     guesses = _guesses(case, pairs, heights, others, unit, reasons)
     return Recognition(
         look.source.file, look.delimiter, look.decimal, look.source.encoding, look.comment, look.header,
-        guesses, tuple(_typed(ambiguous, guesses)), tuple(column_guesses(case, place) for place in range(look.width)),
+        guesses, tuple(_typed(questions, guesses)), tuple(column_guesses(case, place) for place in range(look.width)),
         kind, letter, _explicit(case), _notes(case),
     )  # fmt: skip
 
@@ -124,7 +125,7 @@ def _case(look: Look) -> Case:
     return Case(look, columns, words, named, xy, Landing(crs))
 
 
-def _two_headed(case: Case) -> List[Ambiguity]:
+def _two_headed(case: Case) -> List[Question]:
     """Coordinates whose word stands over several columns."""
     look = case.look
     found = []
@@ -134,8 +135,7 @@ def _two_headed(case: Case) -> List[Ambiguity]:
                 TWO_COLUMNS, file=look.source.file, line=look.header.line, first=places[0] + 1, second=places[1] + 1,
                 role=role,
             )  # fmt: skip
-            options = tuple(Alternative(f"{role}={place + 1}") for place in places)
-            found.append(Ambiguity(Question.COLUMNS, text, options))
+            found.append(Question(Topic.COLUMNS, text))
     return found
 
 
@@ -170,17 +170,17 @@ def _guesses(
     )
 
 
-def _typed(ambiguous: Sequence[Ambiguity], guesses: Sequence[Guess]) -> List[Ambiguity]:
+def _typed(questions: Sequence[Question], guesses: Sequence[Guess]) -> List[Question]:
     """Questions about columns with the guesses as answers."""
     whole = [guess for guess in guesses if {"height", "ellipsoidal_height"} & set(guess.columns)]
     typed = []
-    for one in ambiguous:
+    for one in questions:
         fitting = whole
-        if one.question is Question.HEIGHT and guesses:
+        if one.topic is Topic.HEIGHT and guesses:
             fitting = [guess for guess in whole if _plan_of(guess) == _plan_of(guesses[0])]
-        answers = tuple(Alternative(guess.option, guess.reasons) for guess in fitting[:4])
-        asks = one.question in (Question.COLUMNS, Question.AXES, Question.DEGREES, Question.HEIGHT)
-        typed.append(replace(one, alternatives=answers) if asks and not one.alternatives else one)
+        answers = tuple(guess.answer for guess in fitting[:4])
+        asks = one.topic in (Topic.COLUMNS, Topic.AXES, Topic.DEGREES, Topic.HEIGHT)
+        typed.append(replace(one, answers=answers) if asks and not one.answers else one)
     return typed
 
 
