@@ -16,8 +16,7 @@ from pyproj.exceptions import CRSError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .axes import flat, same_plan
-from .neighbours import family, opened, registered, zone_number
-from .neighbours import area_box
+from .neighbours import area_box, family, opened, registered, zone_number
 from .position import QUOTED, Kind, Landmark, Nearness, Site, distance_text, site_of
 from .record import crs_name
 
@@ -64,6 +63,9 @@ TELL = {True: 3_000.0, False: 50_000.0}
 #: Another CRS explains it where it leaves less than this share of the distance.
 CLOSER = 0.1
 HEAD_BYTES = 65536
+_ZONE = re.compile(
+    r"\b(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)\b[ _/:=-]*(?:zone[ _:=-]*)?(\d{1,2}) ?[NSU]?\b", re.IGNORECASE
+)
 
 
 class Found(NamedTuple):
@@ -179,10 +181,7 @@ def _named(text: str) -> Iterator[Tuple[str, Optional[Any]]]:
                 continue
             if other.is_projected:
                 yield found.group(0), other
-        zone = re.search(
-            r"\b(?:UTM|GK|MGA|zone|Zone|ZONE|fuseau|Streifen|huso)\b[ _/:=-]*(?:zone[ _:=-]*)?(\d{1,2})(?:[ ]?[NSU])?\b",
-            line,
-        )
+        zone = _ZONE.search(line)
         if zone and 1 <= int(zone.group(1)) <= 60:
             yield zone.group(0), None
 

@@ -8,7 +8,8 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.questions import Answer, Question, QuestionError, Topic
-from .fit_judgement import FitJudgement, Judged
+from .fit_judgement import FitJudgement
+from .fit_measure import Judged
 from .fit_readings import AS_READ, FitReading
 
 DOES_NOT_FIT = Text(

@@ -13,7 +13,8 @@ from ..points.pointset import PointSet
 from ..units import LengthUnit
 from .control import ControlMatch, ControlPoints, match_control
 from .control_fit import apply_control_fit, fit_plan, fit_space
-from .fit_judgement import USUAL_HEIGHT, USUAL_PLAN, FitJudgement, Terms, expected_scale, judge_fit, places_of
+from .fit_judgement import FitJudgement, judge_fit
+from .fit_measure import USUAL_HEIGHT, USUAL_PLAN, Terms, expected_scale, places_of
 from .fit_question import READ_SO, judged_said, question
 from .fit_readings import FitReading, Unit, parse_reading
 from .ground_grid import GroundGrid, grid_to_ground, ground_to_grid, site_ground_grid
