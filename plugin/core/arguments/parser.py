@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..units import LengthUnit
+from ..units import WORKING_UNITS, LengthUnit
 from . import road, volumes, water
 from .numbers import number, number_or_word, positive
 
@@ -57,7 +57,7 @@ def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
     add("--interval", metavar="N", type=positive("--interval"), required=True, help="height between contours")
-    units = [unit.value for unit in LengthUnit]
+    units = [unit.value for unit in WORKING_UNITS]
     add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
     add("--base", metavar="N", type=number("--base"), default=0.0, help="a height that has a contour (default: 0)")
     add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")

@@ -11,7 +11,7 @@ from pyproj import Proj, proj_version_str
 from pyproj.exceptions import ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from ..units import LengthUnit, metres_per_unit
+from ..units import WORKING_UNITS, LengthUnit, metres_per_unit
 from .neighbours import (
     alike,
     area_box,
@@ -219,7 +219,7 @@ def _same_crs(case: Case) -> Iterator[_Try]:
     """Mistakes that leave the CRS as it is."""
     crs = case.crs
     yield _Try((Cause.SWAPPED,), (message(SWAPPED),), Reading(crs, swap=True))
-    for unit in LengthUnit:
+    for unit in WORKING_UNITS:
         if abs(unit.metres / case.unit.metres - 1.0) > 1e-3:
             said = message(UNIT, unit=unit.symbol, assumed=case.unit.symbol)
             yield _Try((Cause.UNIT,), (said,), Reading(crs, factor=unit.metres / case.unit.metres))

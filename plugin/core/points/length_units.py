@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Dict, List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
-from ..units import LengthUnit, axis_unit
+from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import usual_step
 from .questions import Answer, Question, Topic
 from .reading import EVEN, Case, Pair, said_unit
@@ -65,7 +65,7 @@ def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit],
     own = units[0]
     other = [unit for unit in units if abs(unit.metres / own.metres - 1.0) > 1e-3]
     step, even = usual_step(pair.first.values, pair.second.values, case.look.rows.part)
-    walked = [unit for unit in LengthUnit if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
+    walked = [unit for unit in WORKING_UNITS if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
     if case.landing.known and pair.near:
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):
             return own, (message(UNIT_LANDS, unit=own.symbol),), _feet_alike(own)

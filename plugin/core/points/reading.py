@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Any, Dict, List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from ..units import LengthUnit, axis_unit
+from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import Column, Rows
 from .landing import Landing
 from .layout import Header
@@ -90,7 +90,7 @@ class Case:
             return (own,) if own in feet else feet
         if said is not None:
             return (said,)
-        every = (own or LengthUnit.METRE, *LengthUnit)
+        every = (own or LengthUnit.METRE, *WORKING_UNITS)
         return tuple(dict.fromkeys(every))
 
 
