@@ -15,6 +15,7 @@ CORE = PLUGIN / "core"
 CONTRACTS = {"messages", "progress", "units", "files"}
 STAGES = [
     {"points"},
+    {"gate"},
     {"georeference"},
     {"linework"},
     {"surface"},

@@ -37,6 +37,11 @@ class Reason(IntFlag):
     FEW_EPOCHS = 8192
     OFF_LINE = 16384
     DOUBTFUL_HEIGHT = 32768
+    NO_PLACE = 65536
+    ZERO = 131072
+    SWAPPED = 262144
+    STRAY = 524288
+    FAR_OFF = 1048576
 
 
 #: The extra column that tells the file of each point, in a set of several files.
@@ -85,6 +90,14 @@ class PointSet:
     def used(self) -> np.ndarray:
         """Mask (n,) of the points that may shape the surface: not rejected."""
         return self.status != Status.REJECTED
+
+    @property
+    def alone(self) -> np.ndarray:
+        """Mask (n,) of the points flagged as far from all others, on which nobody has decided: no ground is drawn to
+        them unless a line needs them.
+        """
+        far = (self.reasons & np.uint32(Reason.FAR_OFF)) != 0
+        return np.asarray(far & (self.status == Status.FLAGGED))
 
     def select(self, which: np.ndarray) -> PointSet:
         """The points of a mask or index array ``which``, in that order."""

@@ -7,6 +7,7 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
+from ..gate.gate import Gate, pass_gate
 from ..linework.codes import CodeTable
 from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
@@ -176,7 +177,9 @@ def check_survey(
     ``table``: the codes that make lines (None: every point counts as auto-recorded ground). ``decisions``: statuses set
     by hand; they win, and what they change is said. Raises SurveyError as :func:`.join_lines` does.
     """
-    points, marks = _single_points(points, tolerances)
+    gate = pass_gate(points)
+    points, marks = _single_points(gate.points, tolerances)
+    _put_gate(marks, gate)
     auto, constraints = _auto_recorded(marks, table, convention)
     spacing = median_step(points.easting[auto], points.northing[auto])
     stops = find_stops(points, auto, spacing)
@@ -195,6 +198,12 @@ def check_survey(
         done, tuple(marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops), marks.status.copy(),
         messages, tolerances,
     )  # fmt: skip
+
+
+def _put_gate(marks: _Marks, gate: Gate) -> None:
+    """What the gate put aside, now or as the points were read, is the first thing found."""
+    for one in gate.found:
+        marks.findings.append(Finding(one.reason, one.status, one.indices, -1, one.size, float("nan"), one.message))
 
 
 # --- single points -------------------------------------------------------------------------------
@@ -225,7 +234,7 @@ def _auto_recorded(
 ) -> Tuple[np.ndarray, Constraints]:
     """Indices of the points that are used and on no line, and the lines."""
     now = marks.now()
-    placed = np.isfinite(now.easting + now.northing + now.height)
+    placed = np.isfinite(now.easting + now.northing + now.height) & ~now.alone
     if table is None:
         return np.flatnonzero(now.used & placed), Constraints()
     linework = join_lines(now, table, convention)
@@ -247,7 +256,7 @@ def _walk(marks: _Marks, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
     if not len(index):
         nothing = np.empty(0)
         return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
-    plan = np.column_stack([points.easting, points.northing])[points.used]
+    plan = np.column_stack([points.easting, points.northing])[points.used & ~points.alone]
     origin = np.floor(np.nanmin(plan, axis=0)) - 1
     x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
     lost = np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0)[index]

@@ -112,10 +112,11 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
     once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
-    for fewer than three positions, for points over 107 km apart and for places that are not finite.
+    for fewer than three positions, for points over 107 km apart and for places that are not finite. Points that are
+    ``alone`` take part only where a line runs to them.
     """
-    used = np.flatnonzero(points.used)
     constraints = _past_rejected(constraints, points.used)
+    used = np.flatnonzero(_shaping(points, constraints))
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
     of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
@@ -137,6 +138,14 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
     soft |= np.isnan(z[segments]).any(axis=1)
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+
+
+def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
+    """Mask (n,) of the points that shape the surface."""
+    mask = points.used & ~points.alone
+    for line in constraints.lines:
+        mask[line.points[line.points >= 0]] = True
+    return np.asarray(mask)
 
 
 def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
