@@ -100,15 +100,27 @@ def _add_place_options(group: Any) -> None:
     add("--source-crs", metavar="CRS", help=source)
     accept = "coordinate operation to accept though a better one is known; may be given again"
     add("--accept", metavar="NAME", action="append", default=[], help=accept)
-    correct = "read coordinates outside the area of use as this cause says, such as swapped; nothing is corrected else"
+    correct = "read lines outside the area of use as this cause says, such as swapped; as-read to leave them there"
     add("--correct", metavar="CAUSE", default="", help=correct)
+    near = (
+        "a place near the site, as 51.45N,9.0E, or a layer there (GeoJSON); a CRS that puts the site elsewhere is told"
+    )
+    add("--near", metavar="POS|FILE", action="append", default=[], help=near + "; may be given again")
     kinds = ["orthometric", "ellipsoidal"]
     add("--heights", choices=kinds, help="heights wanted (default: as in the file; with --geoid: orthometric)")
     add("--heights-are", choices=kinds, help="what the heights in text files are, where they do not say it")
     add("--geoid", metavar="M|FILE", help="geoid separation: metres, or a grid that PROJ reads; see --heights")
     add("--control", metavar="FILE", type=Path, help="control points (CSV); the survey is local and is fitted to them")
-    fits = ["plan", "space"]
-    add("--control-fit", choices=fits, default=fits[0], help="four parameters in plan, or seven in space")
+    fits = ["plan", "space", "shift"]
+    fit = "four parameters in plan, seven in space, or a mere shift of a survey in --crs whose base was wrong; for a "
+    add("--control-fit", choices=fits, default=fits[0], help=fit + "shift one known point will do (default: plan)")
+    reading = (
+        "how survey and control are read where the fit is refused, such as mirrored or survey:ft; as-read to take "
+    )
+    add("--control-as", metavar="READING", default="", help=reading + "it as it is; the refusal names what fits")
+    was = "position of the base as it was used: easting,northing[,height] in the unit of the CRS, or as "
+    add("--base-was", metavar="POS", default="", help=was + "51.4512345N,9.0012345E[,height]")
+    add("--base-is", metavar="POS", default="", help="position of the base as it was worked out afterwards")
     heights = ["shift", "plane", "keep"]
     add("--control-heights", choices=heights, default=heights[0], help="what a fit in plan does to heights")
     add("--leave-out", metavar="NAME", action="append", default=[], help="control point not used; may be given again")

@@ -64,8 +64,10 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         more=tuple(options.survey[1:]), correct=options.correct.strip(), geoid=options.geoid, control=options.control,
         heights_are=HeightKind(options.heights_are) if options.heights_are else None,
         fit=ControlOptions(
-            options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
+            options.control_fit == "space", options.control_fit == "shift", HeightFit(options.control_heights),
+            leave_out=tuple(options.leave_out), reading=options.control_as,
         ),
+        base_was=options.base_was, base_is=options.base_is, near=tuple(options.near),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
         questions=(*_questions(options), *_exchange(options)),

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any, Callable, Dict, NamedTuple, Optional
+from typing import Callable, NamedTuple, Optional
 
 import numpy as np
 

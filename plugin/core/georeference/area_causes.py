@@ -71,8 +71,8 @@ BEYOND_BORDER = Text(
 OTHER_SYSTEM = Text("area.other_system", QT_TRANSLATE_NOOP("core", "the coordinates are of another system: {crs}"))
 #: Boxes of the register are given to 0.01 degrees.
 MARGIN_DEGREES = 0.01
-#: Share of the points outside that a suggestion must bring inside.
-ENOUGH = 0.9
+#: Share of the points outside that a suggestion must bring inside; the others stay as they are.
+ENOUGH = 0.5
 MOST = 8
 NEAR_BORDER_KM = 100.0
 BORDER_KM = 300.0

@@ -109,28 +109,34 @@ def doubts(
 def another_crs(
     crs: Any, easting: np.ndarray, northing: np.ndarray, landmarks: Sequence[Landmark], metres: float
 ) -> Optional[Found]:
-    """The CRS in which the same numbers lie closest to one of ``landmarks``, much closer than ``metres``."""
+    """The CRS in which the same numbers lie closest to one of ``landmarks``, much closer than ``metres``: a zone of the
+    same family, and only where there is none any other."""
     good = np.isfinite(easting) & np.isfinite(northing)
     few = np.flatnonzero(good)[:: max(1, int(good.sum()) // 200)]
-    best: Optional[Found] = None
-    for other in _candidates(crs, landmarks):
-        site = site_of(other, easting[few], northing[few])
-        if site is None or not _within(site, other):
-            continue
-        near = site.beside(landmarks)[0]
-        if near.metres < CLOSER * metres and (best is None or near.metres < best.near.metres):
-            best = Found(other, near)
-            if near.metres == 0.0:
-                break
-    return best
-
-
-def _candidates(crs: Any, landmarks: Sequence[Landmark]) -> Iterator[Any]:
-    """Zones of the same family first, then whatever is registered where the landmarks are."""
     plan = flat(crs)
+    for candidates in (_zones(plan), _registered(plan, landmarks)):
+        best: Optional[Found] = None
+        for other in candidates:
+            site = site_of(other, easting[few], northing[few])
+            if site is None or not _within(site, other):
+                continue
+            near = site.beside(landmarks)[0]
+            if near.metres < CLOSER * metres and (best is None or near.metres < best.near.metres):
+                best = Found(other, near)
+        if best is not None:
+            return best
+    return None
+
+
+def _zones(plan: Any) -> Iterator[Any]:
+    """Zones of the same family."""
     box = area_box(plan)
     if box is not None and plan.coordinate_operation is not None:
         yield from family(plan, box)
+
+
+def _registered(plan: Any, landmarks: Sequence[Landmark]) -> Iterator[Any]:
+    """Whatever is registered where the landmarks are, in the same unit."""
     metres = plan.axis_info[0].unit_conversion_factor
     seen = set()
     for one in landmarks[:3]:

@@ -24,8 +24,10 @@ from ..points.nmea import is_nmea
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from ..units import LengthUnit
-from .area import AreaCheck, apply_suggestion, check_area, suggestion_names
+from .area import AreaCheck, check_area, suggestion_names
 from .axes import flat, has_heights
+from .correction import AS_READ, STAY_OUTSIDE, ask_where, correct_lines
+from .crs_doubt import doubts, project_doubt, said_in_file
 from .heights import (
     ConstantSeparation,
     GridSeparation,
@@ -35,6 +37,7 @@ from .heights import (
     orthometric_heights,
 )
 from .place import place_survey
+from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .transform import transform_points
 
@@ -115,7 +118,12 @@ NOT_APPLICABLE = Text(
         "in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.",
     ),
 )
-TO_CORRECT = Text("intake.to_correct", QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."))
+TO_CORRECT = Text(
+    "intake.to_correct",
+    QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."),
+    weight=3,
+)
+WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
 NOT_A_SEPARATION = Text(
     "intake.not_a_separation",
     QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
@@ -133,8 +141,10 @@ class IntakeOptions:
     ``columns`` to ``header``: as :func:`.points.delimited.read_points` takes them. ``heights_are``: what the heights
     of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
     ``separation`` is given, else as they are. ``accept``: names of coordinate operations taken though better ones
-    are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to files whose points lie
-    outside the area of use.
+    are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to points that lie outside the
+    area of use; ``as-read`` to leave them there. ``landmarks``: what is known beside the survey: layers of the project,
+    control. ``project``: the CRS of the project. ``ask``: refuse what only the user can say of the area of use, else
+    only tell it.
     """
 
     crs: Optional[Any] = None
@@ -152,6 +162,9 @@ class IntakeOptions:
     separation: Optional[Separation] = None
     accept: Tuple[str, ...] = ()
     correct: str = ""
+    landmarks: Tuple[Landmark, ...] = ()
+    project: Optional[Any] = None
+    ask: bool = True
 
     @property
     def wanted(self) -> Optional[HeightKind]:
@@ -165,8 +178,9 @@ class Intake:
 
     ``survey``: all points in the CRS wanted, rejects and the account of all lines; of several files the merged
     ones. ``files``: each file as read, before its coordinates were changed. ``records``: what was done to
-    coordinates, in order. ``areas``: the checks against areas of use, one a file. ``merged``: None for one file.
-    ``messages``: what to tell the user, beside the statements of ``records``. ``gates``: what was put aside before all
+    coordinates, in order. ``areas``: the checks against areas of use, one a file; ``areas_read``: the same before any
+    correction. ``merged``: None for one file. ``where``: where the survey lies, in words. ``messages``: what to tell
+    the user, beside the statements of ``records``. ``gates``: what was put aside before all
     else, one a file; the checks against areas of use and the records are about the other points.
     """
 
@@ -176,7 +190,9 @@ class Intake:
     areas: Tuple[AreaCheck, ...]
     merged: Optional[Merged]
     messages: Tuple[Message, ...]
-    gates: Tuple[Gate, ...] = ()
+    gates: Tuple[Gate, ...]
+    areas_read: Tuple[AreaCheck, ...]
+    where: Message
 
     @property
     def statements(self) -> Tuple[Message, ...]:
@@ -193,6 +209,7 @@ class _One(NamedTuple):
     kind: HeightKind
     records: Tuple[Georeference, ...]
     area: AreaCheck
+    area_read: AreaCheck
     notes: Tuple[Message, ...]
     corrected: bool
     gate: Gate
@@ -257,12 +274,18 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     parted = part_file(read)
     one = _bring(parted.kept, log, options)
     now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
-    outside = np.zeros(len(parted.stays), bool)
-    outside[parted.stays] = one.area.outside
     notes = (*parted.gate.messages, *one.notes)
     return one._replace(
-        now=now, read=read, area=replace(one.area, outside=outside), notes=notes, gate=parted.gate
+        now=now, read=read, area=_of_all(one.area, parted.stays), area_read=_of_all(one.area_read, parted.stays),
+        notes=notes, gate=parted.gate,
     )  # fmt: skip
+
+
+def _of_all(area: AreaCheck, stays: np.ndarray) -> AreaCheck:
+    """``area`` of the points of mask ``stays`` (n,) as that of all n."""
+    outside = np.zeros(len(stays), bool)
+    outside[stays] = area.outside
+    return replace(area, outside=outside)
 
 
 def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
@@ -275,16 +298,18 @@ def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     if read.geographic is None:
         if source is not None and source.is_geographic:
             raise SurveyError(NOT_DEGREES, file=file, crs=crs_name(source))
-        now, area, corrected = _checked(read, options, records)
+        before = check_area(read.points, read.format.unit)
+        now, area, corrected, said = _checked(read, before, options, records)
         now = _transformed(now, options, records)
     else:
         if source is not None and not source.is_geographic:
             raise SurveyError(NOT_LENGTHS, file=file, crs=crs_name(source))
         now, kind = _placed(read, kind, log, options, records)
-        area = check_area(now.points)
+        before = area = check_area(now.points)
+        said = _area_said(area)
     now, kind = _with_heights(now, kind, log, options, records)
-    said = _area_said(area, corrected)
-    return _One(now, read, kind, tuple(records), area, (*notes, *said), corrected, Gate(read.points, (), ()))
+    gate = Gate(read.points, (), ())
+    return _One(now, read, kind, tuple(records), area, before, (*notes, *said), corrected, gate)
 
 
 def _kind(read: PointFile, log: bool, options: IntakeOptions) -> Tuple[HeightKind, Tuple[Message, ...]]:
@@ -303,28 +328,36 @@ def _kind(read: PointFile, log: bool, options: IntakeOptions) -> Tuple[HeightKin
     return said, (message(TAKEN_AS, **where),)
 
 
-def _checked(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> Tuple[PointFile, AreaCheck, bool]:
-    """The file after the check against the area of use, corrected where the user asked for it."""
-    area = check_area(read.points, read.format.unit)
-    if not options.correct or not area.outside.any():
-        return read, area, False
+def _checked(
+    read: PointFile, area: AreaCheck, options: IntakeOptions, records: List[Georeference]
+) -> Tuple[PointFile, AreaCheck, bool, Tuple[Message, ...]]:
+    """The file after the check against the area of use, corrected where the user asked for it; the area then, whether
+    it was corrected, and what to say."""
+    name, file = options.correct, read.points.source
+    if not area.outside.any():
+        return read, area, False, _area_said(area)
+    if name == AS_READ:
+        said = message(STAY_OUTSIDE, file=file, count=int(area.outside.sum()))
+        return read, area, True, (said, *area.messages)
+    if not name:
+        question = ask_where(read.points, area, options.landmarks) if options.ask else None
+        if question is not None:
+            raise question
+        return read, area, False, _area_said(area)
     names = suggestion_names(area)
-    where = {"file": read.points.source, "name": options.correct}
-    if options.correct not in names:
-        raise SurveyError(NO_SUGGESTION, names=", ".join(names) or "-", **where)
-    suggestion = area.suggestions[names.index(options.correct)]
-    if suggestion.reading is None:
-        raise SurveyError(NOT_APPLICABLE, **where)
-    done = apply_suggestion(read.points, suggestion)
-    records.append(done.record)
-    return replace(read, points=done.points), area, True
+    if name not in names:
+        raise SurveyError(NO_SUGGESTION, file=file, name=name, names=", ".join(names) or "-")
+    if area.suggestions[names.index(name)].reading is None:
+        raise SurveyError(NOT_APPLICABLE, file=file, name=name)
+    follow = options.height_unit is None and read.format.height_unit is read.format.unit
+    done = correct_lines(read.points, area, name, options.accept, follow, options.landmarks)
+    records += done.records
+    return replace(read, points=done.points), done.area, True, done.messages
 
 
-def _area_said(area: AreaCheck, corrected: bool) -> Tuple[Message, ...]:
+def _area_said(area: AreaCheck) -> Tuple[Message, ...]:
     usable = [name for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None]
-    if corrected or not usable:
-        return area.messages
-    return (*area.messages, message(TO_CORRECT, name=" | ".join(usable)))
+    return (*area.messages, message(TO_CORRECT, name=" | ".join(usable))) if usable else area.messages
 
 
 def _transformed(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> PointFile:
@@ -401,8 +434,37 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
     survey = each[0].now
     if merged is not None:
         survey = PointFile(merged.points, merged.rejects, merged.account, survey.format, merged.messages)
+    notes = [*_doubted(each, options), *(note for one in each for note in one.notes)]
+    points = survey.points.select(survey.points.used)
     return Intake(
         survey, tuple(one.read for one in each), tuple(record for one in each for record in one.records),
-        tuple(one.area for one in each), merged, tuple(note for one in each for note in one.notes),
-        tuple(one.gate for one in each),
+        tuple(one.area for one in each), merged, tuple(notes), tuple(one.gate for one in each),
+        tuple(one.area_read for one in each),
+        message(WHERE, place=place_said(points.crs, points.easting, points.northing, options.landmarks)),
     )  # fmt: skip
+
+
+def _doubted(each: Sequence[_One], options: IntakeOptions) -> List[Message]:
+    """What speaks against the CRS of a file: the other files, what is known beside them, the words of the file."""
+    said: List[Message] = []
+    sites = [_landmark(one) for one in each]
+    for i, one in enumerate(each):
+        if one.read.geographic is not None or one.read.points.crs is None:
+            continue
+        points = one.read.points if not one.corrected else one.now.points
+        points = points.select(one.now.points.used)
+        logs = [site for k, site in enumerate(sites) if k != i and site is not None]
+        # Of two files in plan coordinates neither says which of them is wrong; degrees do.
+        firm = [site for k, site in enumerate(sites) if k != i and site and each[k].read.geographic is not None]
+        marks = (*options.landmarks, *(firm or logs))
+        doubt = doubts(points.crs, points.easting, points.northing, marks)
+        said += doubt or said_in_file(one.read.points.source, points.crs)
+        if not doubt and not options.landmarks:
+            said += project_doubt(site_of(points.crs, points.easting, points.northing), options.project)
+    return said
+
+
+def _landmark(one: _One) -> Optional[Landmark]:
+    """Where a file of the survey lies, for the others."""
+    points = one.now.points.select(one.now.points.used)
+    return landmark_of(Path(points.source).name, Kind.FILE, points.crs, points.easting, points.northing)

@@ -49,7 +49,8 @@ class GroundWay(Enum):
 
 @dataclass(frozen=True)
 class ControlOptions:
-    """A fit to control. ``seven``: in space, with seven parameters, else four in plan and ``heights``.
+    """A fit to control. ``seven``: in space, with seven parameters, else four in plan and ``heights``. ``shift``: no
+    fit, the survey is in the CRS of the control already and is shifted as a whole (:mod:`.base_shift`).
     ``sigma_plan``, ``sigma_height``: metres, None where not known. ``leave_out``: names of control points that are
     not used. ``reading``: how the user says that survey and control are to be read, see
     :func:`.fit_readings.parse_reading`; "" to have the fit judged as they were read, and refused where it does not
@@ -57,6 +58,7 @@ class ControlOptions:
     """
 
     seven: bool = False
+    shift: bool = False
     heights: HeightFit = HeightFit.SHIFT
     sigma_plan: Optional[float] = None
     sigma_height: Optional[float] = None

@@ -84,6 +84,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         georeference=placed.records,
         fitted=placed.fitted,
         place_messages=placed.messages,
+        where=placed.where,
         accept=settings.accept,
         points=points,
         linework=linework,

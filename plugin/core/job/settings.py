@@ -55,7 +55,9 @@ class JobSettings:
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
     ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
     ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
-    ``fit`` says. ``ground``: to or from distances on the ground.
+    ``fit`` says. ``ground``: to or from distances on the ground. ``base_was``, ``base_is``: positions of the base as
+    it was used and as it is, see :func:`.georeference.base_shift.parse_position`. ``near``: places near the site, in
+    degrees with letters, or GeoJSON files.
 
     ``others``: files made elsewhere that are handed over too, such as a plan; the report lists them.
 
@@ -91,6 +93,9 @@ class JobSettings:
     control: Optional[Path] = None
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None
+    base_was: str = ""
+    base_is: str = ""
+    near: Tuple[str, ...] = ()
     check: bool = True
     tolerances: ToleranceSet = TOPOGRAPHIC
     check_points: Optional[Path] = None

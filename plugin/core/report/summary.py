@@ -84,10 +84,12 @@ THINNED_LINE = Text(
     QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
 PLACED_LINE = Text("job.placed_line", QT_TRANSLATE_NOOP("core", "Place     {statement}"))
-NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
+NOTICED_LINE = Text(
+    "job.noticed_line",
+    QT_TRANSLATE_NOOP("core", "Remarks   {count}, the worst first"),
+    one=QT_TRANSLATE_NOOP("core", "Remarks   one"),
+)
 WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
-
-_REMARKS_SHOWN = 3
 
 
 def summary(result: JobResult, folder: Path) -> List[str]:
@@ -107,16 +109,21 @@ def summary(result: JobResult, folder: Path) -> List[str]:
             interval=contours.options.interval, unit=unit.symbol,
         ),
     ]  # fmt: skip
+    if result.where is not None:
+        told.insert(0, message(PLACED_LINE, statement=result.where))
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
-        told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+        told.insert(
+            2 if result.where is not None else 1,
+            message(LINES_LINE, lines=len(result.linework.constraints), edges=edges),
+        )
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
 
