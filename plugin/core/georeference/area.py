@@ -15,7 +15,7 @@ from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.pointset import PointSet
 from ..units import LengthUnit, axis_unit
 from .area_causes import Case, Suggestion, landing, suggest
-from .axes import flat
+from .axes import computed, flat
 from .record import crs_name
 from .whereabouts import net_over
 
@@ -94,6 +94,8 @@ def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck
     if points.crs is None or not len(points):
         return AreaCheck(points.crs, "", nothing, np.nan, (), ())
     crs = flat(points.crs)
+    if not computed(crs):  # which is told with its axes
+        return AreaCheck(points.crs, "", nothing, np.nan, (), ())
     area = crs.area_of_use
     if area is None:
         return AreaCheck(points.crs, "", nothing, np.nan, (message(NO_AREA, crs=crs_name(points.crs)),), ())

@@ -25,7 +25,7 @@ from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from ..units import LengthUnit
 from .area import AreaCheck, check_area, suggestion_names
-from .axes import flat, has_heights
+from .axes import axes_said, flat, has_heights
 from .correction import AS_READ, STAY_OUTSIDE, ask_where, correct_lines
 from .crs_doubt import doubts, project_doubt, said_in_file
 from .heights import (
@@ -40,6 +40,7 @@ from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .transform import transform_points
+from .upright import check_upright
 
 NOTHING = Text("intake.nothing", QT_TRANSLATE_NOOP("core", "There is no survey to read; give at least one file."))
 NO_TARGET = Text(
@@ -229,6 +230,7 @@ def take_in(
     """
     if not paths and not layers:
         raise SurveyError(NOTHING)
+    check_upright(options.crs, str(paths[0]) if paths else layers[0][0].points.source)
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
@@ -434,7 +436,8 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
     survey = each[0].now
     if merged is not None:
         survey = PointFile(merged.points, merged.rejects, merged.account, survey.format, merged.messages)
-    notes = [*_doubted(each, options), *(note for one in each for note in one.notes)]
+    axes = () if options.crs is None else axes_said(options.crs)
+    notes = [*axes, *_doubted(each, options), *(note for one in each for note in one.notes)]
     points = survey.points.select(survey.points.used)
     return Intake(
         survey, tuple(one.read for one in each), tuple(record for one in each for record in one.records),

@@ -14,7 +14,7 @@ from pyproj import Geod
 from pyproj.exceptions import ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
-from .axes import flat, to_lonlat
+from .axes import computed, flat, to_lonlat
 
 Name = Union[str, Text]
 
@@ -24,6 +24,7 @@ AT_OF = Text("position.at_of", QT_TRANSLATE_NOOP("core", "{lat}° {north}, {lon}
 BESIDE = Text("position.beside", QT_TRANSLATE_NOOP("core", "{place}; {name} is {distance} away at {bearing}°"))
 UPON = Text("position.upon", QT_TRANSLATE_NOOP("core", "{place}; it overlaps {name}"))
 NOWHERE = Text("position.nowhere", QT_TRANSLATE_NOOP("core", "nowhere on the Earth in {crs}"))
+NOT_KNOWN = Text("position.not_known", QT_TRANSLATE_NOOP("core", "in {crs}, which PROJ cannot compute here"))
 LOCAL = Text("position.local", QT_TRANSLATE_NOOP("core", "a local grid: where it lies on the Earth is not known"))
 NORTH = Text("position.n", QT_TRANSLATE_NOOP("core", "N"))
 SOUTH = Text("position.s", QT_TRANSLATE_NOOP("core", "S"))
@@ -126,6 +127,8 @@ def place_said(crs: Optional[Any], easting: Any, northing: Any, landmarks: Seque
     """Where plan coordinates (n,) in metres put a site, in words."""
     if crs is None:
         return message(LOCAL)
+    if not computed(crs):
+        return message(NOT_KNOWN, crs=crs.name)
     site = site_of(crs, np.asarray(easting, float), np.asarray(northing, float))
     return message(NOWHERE, crs=crs.name) if site is None else site.told(landmarks)
 
