@@ -5,9 +5,9 @@ import pytest
 from pyproj import CRS, proj_version_str
 
 from plugin.core.georeference.area import check_area
-from plugin.core.georeference.correction import apply_suggestion
 from plugin.core.georeference.area_causes import QUICK_PROJ, Cause
 from plugin.core.georeference.axes import from_lonlat, to_lonlat
+from plugin.core.georeference.correction import apply_suggestion
 from plugin.core.points.pointset import make_points
 from plugin.core.units import LengthUnit
 

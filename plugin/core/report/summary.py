@@ -83,6 +83,7 @@ THINNED_LINE = Text(
     "job.thinned_line",
     QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
+WHERE_LINE = Text("job.where_line", QT_TRANSLATE_NOOP("core", "Site      {place}"))
 PLACED_LINE = Text("job.placed_line", QT_TRANSLATE_NOOP("core", "Place     {statement}"))
 NOTICED_LINE = Text(
     "job.noticed_line",
@@ -110,7 +111,7 @@ def summary(result: JobResult, folder: Path) -> List[str]:
         ),
     ]  # fmt: skip
     if result.where is not None:
-        told.insert(0, message(PLACED_LINE, statement=result.where))
+        told.insert(0, message(WHERE_LINE, place=result.where.values["place"]))
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(
