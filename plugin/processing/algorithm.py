@@ -194,7 +194,11 @@ def _parameter_label(option: str) -> str:
     """What the toolbox calls an option of the command line."""
     labels = {
         "accept": translate("hummock", "Coordinate operations accepted by name"),
+        "base-is": translate("hummock", "Position of the base as it is"),
+        "base-was": translate("hummock", "Position of the base as it was used"),
         "columns": translate("hummock", "Columns"),
+        "control-as": translate("hummock", "Read survey and control as"),
+        "control-fit": translate("hummock", "Fit"),
         "correct": translate("hummock", "Read coordinates outside the area of use as"),
         "crs": translate("hummock", "CRS"),
         "decimal": translate("hummock", "Decimal sign"),
@@ -203,8 +207,10 @@ def _parameter_label(option: str) -> str:
         "encoding": translate("hummock", "Text encoding"),
         "geoid": translate("hummock", "Geoid separation"),
         "ground-origin": translate("hummock", "Origin"),
+        "height-unit": translate("hummock", "Unit of the heights"),
         "heights": translate("hummock", "Heights wanted"),
         "heights-are": translate("hummock", "Heights in the file are"),
+        "leave-out": translate("hummock", "Control points left out of the fit"),
         "source-crs": translate("hummock", "CRS of the coordinates in the file"),
         "header": translate("hummock", "First line names the columns"),
         "unit": translate("hummock", "Unit"),

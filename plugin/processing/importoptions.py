@@ -75,8 +75,9 @@ def add_georeference_parameters(algorithm: HummockAlgorithm) -> None:
         ),
         translate(
             "hummock",
-            "The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. "
-            "Nothing is corrected without it.",
+            "The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it "
+            "explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is "
+            "corrected without it.",
         ),
         advanced=True,
     )

@@ -16,6 +16,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.intake import Intake
 from ..core.linework.join import join_lines
+from ..core.messages import worst_first
 from ..core.points.decisions import apply_decisions, read_decisions
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import part
@@ -220,7 +221,11 @@ class ImportPoints(HummockAlgorithm):
             ("POINTS_USED", translate("hummock", "Points that may shape the surface")),
             ("POINTS_OUTSIDE", translate("hummock", "Points outside the area of use of the CRS")),
         )
-        self.addOutput(QgsProcessingOutputString("STATEMENTS", translate("hummock", "What was done to coordinates")))
+        for name, label in (
+            ("STATEMENTS", translate("hummock", "What was done to coordinates")),
+            ("WHERE", translate("hummock", "Where the survey lies")),
+        ):
+            self.addOutput(QgsProcessingOutputString(name, label))
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -228,7 +233,8 @@ class ImportPoints(HummockAlgorithm):
         progress = progress_of(feedback)
         came = take_in_chosen(self, parameters, context, feedback, part(progress, 0.0, 0.5))
         read = came.survey
-        report((*read.messages, *came.messages), feedback)
+        feedback.pushInfo(tell(came.where))
+        report(worst_first((*read.messages, *came.messages)), feedback)
         for one in came.statements:
             feedback.pushInfo(tell(one))
         points = self._decide(read.points, parameters, context, feedback)
@@ -244,6 +250,7 @@ class ImportPoints(HummockAlgorithm):
             "POINTS_USED": int(points.used.sum()),
             "POINTS_OUTSIDE": sum(int(area.outside.sum()) for area in came.areas),
             "STATEMENTS": "\n".join(say(one) for one in came.statements),
+            "WHERE": say(came.where.values["place"]),
         }
         fields = reject_fields(read.rejects)
         sink, destination = self.parameterAsSink(parameters, "REJECTS", context, fields, NO_GEOMETRY, crs)
