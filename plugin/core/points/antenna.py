@@ -27,6 +27,14 @@ COLUMN_OPEN = Text(
         "antenna",
     ),
 )
+OPTION_OPEN = Text(
+    "antenna.option_open",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "a pole height or antenna offset is given, and nothing says whether its heights are those of the ground or of "
+        "the antenna",
+    ),
+)
 LOG_OPEN = Text(
     "antenna.log_open",
     QT_TRANSLATE_NOOP(
@@ -101,12 +109,15 @@ class PoleHeights:
 
 @dataclass(frozen=True)
 class Ground:
-    """``height``: (n,) metres; ``statement``: what was done to heights, None for nothing; ``notes``: what to tell."""
+    """``height``: (n,) metres; ``lowered``: by how much (n,), None for nothing; ``statement``: what was done to
+    heights; ``notes``: what to tell.
+    """
 
     height: np.ndarray
     statement: Optional[Message] = None
     notes: Tuple[Message, ...] = ()
     question: Optional[Question] = None
+    lowered: Optional[np.ndarray] = None
 
 
 def to_ground(
@@ -118,29 +129,23 @@ def to_ground(
     ``poles``: what the file says of its pole; ``of``: "antenna" or "ground" where the header says it. ``log``: heights
     of a receiver are always of its antenna. ``plan``: eastings and northings, for how heights follow the pole.
     """
-    of = given.heights_of or ("antenna" if log else of)
+    of = "antenna" if log else given.heights_of or of
     option = given.pole_height is not None or given.antenna_offset is not None
     if of == "ground" or (not of and not option and poles is None):
         return Ground(height)
+    if not of:
+        if not option and poles is not None and _follows_ground(height, poles.metres, plan):
+            return Ground(height)
+        return Ground(height, question=_ground_or_antenna(COLUMN_OPEN if poles is not None else OPTION_OPEN))
     if given.pole_height is not None:
         poles = PoleHeights(np.full(len(height), given.pole_height), BY_OPTION)
-    known = poles is not None and bool(np.isfinite(poles.metres).any())
-    if log and given.heights_of == "antenna" and not option:
-        return Ground(height, notes=(message(STAY, file=file),))
-    if not known:
-        if given.antenna_offset is not None:
-            poles = PoleHeights(np.zeros(len(height)), BY_OPTION)
-        elif given.heights_of == "antenna":
-            return Ground(height, notes=(message(STAY, file=file),))
-        elif of == "antenna":
-            return Ground(height, question=_which_pole(LOG_OPEN if log else NO_POLE))
-        else:
-            return Ground(height)
-    assert poles is not None
-    if not of and not option:
-        if _follows_ground(height, poles.metres, plan):
-            return Ground(height)
-        return Ground(height, question=_ground_or_antenna())
+    elif given.antenna_offset is not None and (poles is None or not np.isfinite(poles.metres).any()):
+        poles = PoleHeights(np.zeros(len(height)), BY_OPTION)
+    kept = given.heights_of == "antenna" and not option
+    if poles is None or not np.isfinite(poles.metres).any() or (log and kept):
+        if kept:
+            return Ground(height, notes=(message(STAY, file=file),) if log else ())
+        return Ground(height, question=_which_pole(LOG_OPEN if log else NO_POLE))
     return _lowered(file, height, poles, given.antenna_offset or 0.0)
 
 
@@ -154,12 +159,12 @@ def _which_pole(text: Text) -> Question:
     return Question(Topic.ANTENNA, message(text), answers)
 
 
-def _ground_or_antenna() -> Question:
+def _ground_or_antenna(text: Text) -> Question:
     answers = (
         Answer("--heights-of", "ground", message(GROUND)),
         Answer("--heights-of", "antenna", message(LOWERED)),
     )
-    return Question(Topic.ANTENNA, message(COLUMN_OPEN), answers)
+    return Question(Topic.ANTENNA, message(text), answers)
 
 
 def _follows_ground(height: np.ndarray, pole: np.ndarray, plan: Optional[Tuple[np.ndarray, np.ndarray]]) -> bool:
@@ -184,7 +189,7 @@ def _lowered(file: str, height: np.ndarray, poles: PoleHeights, offset: float) -
     where = {"file": file, "said": poles.said, "offset": Figure(f"{offset:.3f}"), "least": Figure(f"{least:.3f}")}
     told = message(DONE, **where) if most - least < 5e-4 else message(DONE_RANGE, most=Figure(f"{most:.3f}"), **where)
     notes = (message(LACKING, file=file, count=lacking),) if lacking else ()
-    return Ground(height - by, told, notes)
+    return Ground(height - by, told, notes, lowered=by)
 
 
 def _filled(metres: np.ndarray) -> Tuple[np.ndarray, int]:

@@ -70,6 +70,8 @@ def gather(
     ground = to_ground(source.file, height, given, poles, of, False, None if degrees else (east, north))
     if ground.question is not None:
         raise QuestionError(source.file, [ground.question])
+    if ground.lowered is not None and "ellipsoidal_height" in roles:
+        roles["ellipsoidal_height"] = roles["ellipsoidal_height"] - ground.lowered
     if "date" in roles:
         roles["time"] = _moments(roles.pop("date"), roles.get("time"))
     beside: Dict[str, np.ndarray] = {role: roles.pop(role) for role in _KEPT_BESIDE if role in roles}

@@ -25,7 +25,7 @@ from .convert import Plan, Tally
 from .delimiters import DELIMITERS
 from .detect import settle_form, settle_marks
 from .given import Given
-from .layout import NO_SUCH_COLUMN, TWO_COLUMNS, Header, Layout, Shape, doubts, lay_out, roles_of_map
+from .layout import NO_SUCH_COLUMN, Header, Layout, Shape, doubts, lay_out, roles_of_map
 from .plan_columns import SUPPORTING
 from .pointfile import FileFormat, PointFile
 from .questions import QuestionError, Topic
@@ -194,7 +194,10 @@ def read_source(
 
 def crs_of_table(source: TextSource) -> Optional[Any]:
     """The pyproj CRS that a table of geometries says it is in, None for none."""
-    return CRS.from_user_input(source.table.crs) if source.table is not None and source.table.crs else None
+    if source.table is None or not source.table.crs:
+        return None
+    crs = CRS.from_user_input(source.table.crs)
+    return crs if crs.is_geographic or crs.is_projected else None
 
 
 def _ask(found: Recognition, shape: Shape, mapped: bool) -> None:
@@ -204,9 +207,6 @@ def _ask(found: Recognition, shape: Shape, mapped: bool) -> None:
         if asked:
             raise QuestionError(found.file, asked, shape.first)
         return
-    for one in found.questions:
-        if one.text.text is TWO_COLUMNS and not one.answers:
-            raise SurveyError(TWO_COLUMNS, **one.text.values)
     if not found.decided or len(set(found.guesses[0].columns)) < 3:
         raise found.error(shape.first)
 

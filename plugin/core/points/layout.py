@@ -15,14 +15,6 @@ MOST_COLUMNS = 1000
 #: Share of lines with just the named columns from which these are taken to be all.
 _ENOUGH = 0.25
 
-TWO_COLUMNS = Text(
-    "points.two_columns",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: columns {first} and {second} are both headed {role}; "
-        "give --columns, such as name,easting,northing,height,code.",
-    ),
-)
 NO_HEADER_WORD = Text(
     "points.no_header_word",
     QT_TRANSLATE_NOOP(

@@ -40,7 +40,7 @@ MEANT = Text("points.no_value_meant", QT_TRANSLATE_NOOP("core", "{value} is mean
 _FEWEST = 4
 _GLANCE = 4096
 #: Times the spread of the rest that a value must lie outside to be no doubt a marker, and so that it may be real.
-_FAR, _NEAR = 3.0, 0.25
+_FAR, _NEAR = 3.0, 0.5
 #: Least spread, metres: flat ground has less than what a marker is off by.
 _LEAST = 5.0
 #: A value that repeats and is not one that programs write must lie farther.
@@ -75,7 +75,7 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
     rest = some[~np.isin(some, suspect)]
     if len(rest) < _FEWEST:
         return []
-    low, high = (float(value) for value in np.percentile(rest, [5.0, 95.0]))
+    low, high = (float(value) for value in np.percentile(rest, [2.0, 98.0]))
     spread = max(high - low, least)
     outside = good[(values[good] < low - _NEAR * spread) | (values[good] > high + _NEAR * spread)]
     found: List[Marker] = []

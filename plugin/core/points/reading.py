@@ -122,8 +122,7 @@ def is_value(column: Column) -> bool:
 
 def by_word(case: Case, role: str, place: int) -> Message:
     """The reason that a header word is."""
-    word = case.look.header.words[place].strip() if case.look.header else ""
-    return message(BY_WORD, column=place + 1, role=role, word=word)
+    return message(BY_WORD, column=place + 1, role=role, word=word_of(case, place))
 
 
 def word_of(case: Case, place: int) -> str:

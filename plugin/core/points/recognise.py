@@ -23,14 +23,13 @@ from .geographic import HeightKind
 from .given import Given
 from .height_columns import height_kind, settle_height
 from .landing import Landing
-from .layout import TWO_COLUMNS
 from .length_units import settle_unit, unit_of_heights, units_by_role
 from .no_value import find_markers, given_markers
 from .number_marks import usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
 from .questions import Question, Topic
-from .reading import DEGREES, PLAN, Case, Look, Pair
+from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
 from .recognition import Guess, Recognition
 from .source import load_text
 from .times import is_month_first
@@ -48,6 +47,10 @@ HEADER_FIRST = Text(
         "core",
         "columns {first} and {second} are both headed {role}; the first is read as that, the other is kept beside",
     ),
+)
+TWO_HEADED = Text(
+    "recognise.which_of_two",
+    QT_TRANSLATE_NOOP("core", "columns {first} and {second} of line {line} are both headed {role}"),
 )
 KIND_OPEN = Text(
     "recognise.kind_open",
@@ -93,10 +96,8 @@ def look_at(
 def recognise_look(look: Look) -> Recognition:
     """What the lines of ``look`` hold."""
     case = _case(look)
-    questions = _two_headed(case)
-    pairs, open_pair = settle_pair(case)
+    pairs, questions = settle_pair(case)
     pair = pairs[0] if pairs else None
-    questions += open_pair
     heights, height_reasons, open_height = settle_height(case, pair)
     questions += open_height
     others, other_reasons = other_roles(case, pair, heights)
@@ -112,6 +113,7 @@ def recognise_look(look: Look) -> Recognition:
         questions.append(Question(Topic.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
     reasons = (*height_reasons, *other_reasons, *unit.reasons)
     guesses = _guesses(case, pairs, heights, others, unit.unit, reasons)
+    questions = [*_two_headed(case, guesses), *questions]
     columns = guesses[0].columns if guesses else {}
     month_first, notes = _dates(case, columns)
     return Recognition(
@@ -186,19 +188,22 @@ def _heights_of(case: Case, heights: Sequence[Dict[str, int]]) -> str:
     return case.words[place].of if place < len(case.words) else ""
 
 
-def _two_headed(case: Case) -> List[Question]:
-    """Coordinates whose word stands over several columns."""
+def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
+    """Coordinates whose word stands over several columns; each answer takes another of them."""
     look = case.look
     found: List[Question] = []
-    if look.mapped is not None:
+    if look.mapped is not None or look.header is None:
         return found
     for role, places in case.named.items():
-        if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE) and look.header:
-            text = message(
-                TWO_COLUMNS, file=look.source.file, line=look.header.line, first=places[0] + 1, second=places[1] + 1,
-                role=role,
-            )  # fmt: skip
-            found.append(Question(Topic.COLUMNS, text))
+        if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE):
+            text = message(TWO_HEADED, line=look.header.line, first=places[0] + 1, second=places[1] + 1, role=role)
+            able = [place for place in places if place < len(case.columns) and is_value(case.columns[place])]
+            answers = [
+                replace(guesses[0], columns={**guesses[0].columns, role: place + 1}).answer
+                for place in able[:6]
+                if guesses and role in guesses[0].columns
+            ]
+            found.append(Question(Topic.TWICE, text, tuple(answers)))
     return found
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import Mapping, Optional, Sequence, Tuple
+from typing import List, Mapping, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
@@ -99,5 +99,10 @@ class Recognition:
 
     def error(self, first: str) -> QuestionError:
         """The error that asks the user; ``first``: the first line of the file, to show."""
-        stopping = [one for one in self.questions if one.stops]
+        stopping: List[Question] = []
+        for one in self.questions:
+            # Two questions that the same options answer are one.
+            same = any([a.typed for a in one.answers] == [a.typed for a in other.answers] for other in stopping)
+            if one.stops and not (same and one.answers):
+                stopping.append(one)
         return QuestionError(self.file, stopping or [Question(Topic.COLUMNS, message(WHICH_COLUMNS))], first)

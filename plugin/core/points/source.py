@@ -113,11 +113,19 @@ def load_text(path: PathLike, encoding: Optional[str] = None, layer: str = "") -
     else (with a message) Windows-1252 or Latin-1. Raises SurveyError for a missing, empty or binary
     file, a folder, and text that is not in ``encoding``.
     """
-    return text_of_bytes(os.fspath(path), read_bytes(path), encoding)
+    return decoded(os.fspath(path), read_bytes(path), encoding, layer)
+
+
+def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = "") -> TextSource:
+    """As :func:`load_text`, of what was read already: text, or what GDAL makes a table of."""
+    from .gdal_source import kind_of, load_through_gdal
+
+    kind = kind_of(file, raw)
+    return load_through_gdal(file, raw, kind, layer, encoding) if kind else text_of_bytes(file, raw, encoding)
 
 
 def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> TextSource:
-    """As :func:`load_text`, of what was read already."""
+    """Text from its bytes."""
     notes: Tuple[Message, ...] = ()
     if encoding is None:
         encoding, assumed = _find_encoding(raw)

@@ -221,7 +221,7 @@ class _FixOfWord(Dict[str, int]):
 
     def __missing__(self, word: str) -> int:
         plain = re.sub(r"[\s_\-]+", " ", word.strip().lower())
-        if not plain or is_no_value(plain) or is_no_value(word.strip()):
+        if not plain or (plain not in _FIX_WORDS and is_no_value(word.strip())):
             fix = FIX_UNKNOWN
         elif re.fullmatch(r"[0-8](?:[.,]0*)?", plain):
             fix = int(plain[0])
