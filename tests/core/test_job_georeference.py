@@ -80,7 +80,7 @@ def test_a_log_beside_a_table(tmp_path, capsys):
     day1 = write(tmp_path / "day1.csv", hill(500020.0, 5699900.0))
     assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832", "--source-crs", "EPSG:4258") == 2
     assert "its columns hold eastings and northings" in capsys.readouterr().err
-    assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832") == 0
+    assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832", "--heights-of", "antenna") == 0
     said = capsys.readouterr().out
     assert "100 from 102 lines (1 lines rejected)" in said
     assert "accuracy stated by PROJ" in said

@@ -190,7 +190,9 @@ def test_two_columns_that_may_be_heights_are_asked(tmp_path):
 
 def test_ellipsoidal_heights_beside_others_are_kept(tmp_path):
     text = "N°;Est;Nord;Altitude;Hauteur ellipsoïdale;Hauteur canne\n" + "1;548240.25;5712395.5;91.5;137.25;2.0\n" * 2
-    read = read_points(write(tmp_path, text), crs=CRS.from_epsg(25832))
+    with pytest.raises(SurveyError, match="--heights-of ground"):
+        read_points(write(tmp_path, text), crs=CRS.from_epsg(25832))
+    read = read_points(write(tmp_path, text), crs=CRS.from_epsg(25832), heights_of="ground")
     assert read.points.height.tolist() == [91.5, 91.5]
     assert read.points.extra["ellipsoidal_height"].tolist() == [137.25, 137.25]
     assert read.points.extra["pole_height"].tolist() == [2.0, 2.0]

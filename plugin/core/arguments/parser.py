@@ -52,7 +52,8 @@ def make_parser() -> argparse.ArgumentParser:
 
 def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add = parser.add_argument
-    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183); several files become one survey"
+    survey = "the survey: points as delimited text, a receiver log (NMEA 0183), or, through GDAL, GPX, KML, GeoJSON, "
+    survey += "GeoPackage, Shapefile, XLSX or ODS, zipped or not; several files become one survey"
     add("survey", metavar="SURVEY", type=Path, nargs="+", help=survey)
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
@@ -69,9 +70,34 @@ def _add_reading_options(group: Any) -> None:
     add = group.add_argument
     units = [unit.value for unit in LengthUnit]
     add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
-    add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
+    said = "unit of the coordinates in the survey (default: as the header says, else that of the CRS)"
+    add("--unit", choices=units, help=said)
     add("--height-unit", choices=units, help="unit of its heights, if another")
-    add("--delimiter", metavar="C", help="what separates columns; found if left out")
+    whose = "whose word on units counts where the header says others than the options or the CRS"
+    add("--units-from", choices=["header", "options"], help=whose)
+    angles = "how latitudes and longitudes are written, if not as the file shows (48.07021 is 48 deg 7 min 2.1 sec as "
+    forms = ["degrees", "dd.mmss", "ddmm.m", "ddmmss.s", "gon", "radians"]
+    add("--angles", choices=forms, help=angles + "dd.mmss)")
+    marks = "numbers and words that stand for no value, with commas between, or none for none; found if left out"
+    add("--no-value", metavar="LIST", help=marks)
+    of = "what the heights in the file are of (default: as its header says; a receiver log: antenna)"
+    add("--heights-of", choices=["ground", "antenna"], help=of)
+    pole = "metres from the ground to the mount of the antenna, to bring heights of the antenna down to the ground"
+    add("--pole-height", metavar="M", help=pole)
+    add("--antenna-offset", metavar="M", help="metres from the mount to the antenna's phase centre (default: 0)")
+    add(
+        "--layer",
+        metavar="NAME",
+        default="",
+        help="layer, sheet or file of an archive that holds the points; * for all",
+    )
+    add(
+        "--comment",
+        metavar="C",
+        default="auto",
+        help="what begins comment lines, none for no such lines (default: found)",
+    )
+    add("--delimiter", metavar="C", help="what separates columns, fixed for fixed places; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
     decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source)"

@@ -20,7 +20,7 @@ from ..points.columns import ColumnMap
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
 from ..points.merge import Merged, merge_files
-from ..points.nmea import is_nmea
+from ..points.said_units import AngleForm
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from ..units import LengthUnit
@@ -47,6 +47,14 @@ NO_TARGET = Text(
     "intake.no_target",
     QT_TRANSLATE_NOOP(
         "core", "{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs."
+    ),
+)
+OTHER_CRS = Text(
+    "intake.other_crs",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave "
+        "--source-crs out, or save the file with the right CRS.",
     ),
 )
 NOT_DEGREES = Text(
@@ -139,8 +147,8 @@ class IntakeOptions:
 
     ``crs``: the CRS wanted, projected or compound; None for a local grid. ``source_crs``: the CRS of the
     coordinates in the files, projected or geographic; None: the same for plan coordinates, WGS 84 for degrees.
-    ``columns`` to ``header``: as :func:`.points.delimited.read_points` takes them. ``heights_are``: what the heights
-    of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
+    ``columns`` to ``units_from``: as :func:`.points.delimited.read_points` takes them. ``heights_are``: what the
+    heights of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
     ``separation`` is given, else as they are. ``accept``: names of coordinate operations taken though better ones
     are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to points that lie outside the
     area of use; ``as-read`` to leave them there. ``landmarks``: what is known beside the survey: layers of the project,
@@ -158,6 +166,13 @@ class IntakeOptions:
     height_unit: Optional[LengthUnit] = None
     comment: Optional[str] = "auto"
     header: Optional[bool] = None
+    layer: str = ""
+    angles: Optional[AngleForm] = None
+    no_value: Optional[Tuple[str, ...]] = None
+    pole_height: Optional[float] = None
+    antenna_offset: Optional[float] = None
+    heights_of: str = ""
+    units_from: str = ""
     heights_are: Optional[HeightKind] = None
     heights: Optional[HeightKind] = None
     separation: Optional[Separation] = None
@@ -225,8 +240,8 @@ def take_in(
     """Read ``paths``, bring each into ``options.crs``, and merge them.
 
     ``layers``: points that were read already, each with the CRS of its degrees, None for plan coordinates (whose CRS
-    they carry); for them ``options.columns`` to ``header`` and ``source_crs`` are not used. They come after the files.
-    Raises SurveyError for what the user must mend or decide, naming the file.
+    they carry); for them ``options.columns`` to ``units_from`` and ``source_crs`` are not used. They come after the
+    files. Raises SurveyError for what the user must mend or decide, naming the file.
     """
     if not paths and not layers:
         raise SurveyError(NOTHING)
@@ -234,7 +249,13 @@ def take_in(
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
-        each.append(_take_one(_read(path, options, share), is_nmea(path), options))
+        read = _read(path, options, share)
+        own, said = read.own_crs, options
+        if own is not None:
+            if options.source_crs not in (None, own):
+                raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
+            said = replace(options, source_crs=own)
+        each.append(_take_one(read, read.log, said))
     each += [_take_one(read, False, replace(options, source_crs=crs)) for read, crs in layers]
     return _together(each, options)
 
@@ -258,9 +279,10 @@ def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFi
     plan = options.crs if source is None or source.is_geographic else source
     return read_survey(
         path, heights=_sent(options), geographic=True, columns=options.columns, delimiter=options.delimiter,
-        decimal=options.decimal, encoding=options.encoding, unit=options.unit,
-        height_unit=options.height_unit or options.unit, crs=plan, comment=options.comment, header=options.header,
-        progress=progress,
+        decimal=options.decimal, encoding=options.encoding, unit=options.unit, height_unit=options.height_unit,
+        crs=plan, comment=options.comment, header=options.header, layer=options.layer, angles=options.angles,
+        no_value=options.no_value, pole_height=options.pole_height, antenna_offset=options.antenna_offset,
+        heights_of=options.heights_of, units_from=options.units_from, progress=progress,
     )  # fmt: skip
 
 
@@ -295,6 +317,8 @@ def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     kind, notes = _kind(read, log, options)
     source, file = options.source_crs, read.points.source
     records: List[Georeference] = []
+    if read.ground is not None:
+        records.append(Georeference(Step.HEIGHTS, None, None, None, (read.ground,)))
     area = AreaCheck(None, "", np.zeros(len(read.points), bool), np.nan, (), ())
     now, corrected = read, False
     if read.geographic is None:

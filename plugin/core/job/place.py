@@ -115,11 +115,9 @@ def _intake_options(settings: JobSettings, crs: Optional[Any]) -> IntakeOptions:
     local = crs is None or _is_local(settings)
     # For ground and grid a geoid separation serves the height factor; it changes heights only when these are asked for.
     geoid = None if settings.ground is not None and settings.heights is None else settings.geoid
-    unit, rise = settings.unit, settings.height_unit or settings.unit
-    if local:
-        on_ground = settings.ground is not None and settings.control is None
-        unit, rise = unit or (plan_unit(crs) if on_ground else LengthUnit.METRE), rise
-        rise = rise or (height_unit(crs) if on_ground else unit)
+    unit, rise = settings.unit, settings.height_unit
+    if local and settings.ground is not None and settings.control is None:
+        unit, rise = unit or plan_unit(crs), rise or height_unit(crs)
     return IntakeOptions(
         crs=None if local else crs,
         source_crs=source_crs(settings.source_crs),
@@ -129,6 +127,14 @@ def _intake_options(settings: JobSettings, crs: Optional[Any]) -> IntakeOptions:
         encoding=settings.encoding,
         unit=unit,
         height_unit=rise,
+        comment=settings.comment,
+        layer=settings.layer,
+        angles=settings.angles,
+        no_value=settings.no_value,
+        pole_height=settings.pole_height,
+        antenna_offset=settings.antenna_offset,
+        heights_of=settings.heights_of,
+        units_from=settings.units_from,
         heights_are=settings.heights_are,
         heights=settings.heights,
         separation=None if geoid is None else parse_separation(geoid),

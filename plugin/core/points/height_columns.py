@@ -52,7 +52,7 @@ def _height_candidates(case: Case, pair: Pair) -> List[Column]:
     before = min(pair.places.values())
     free = [
         column for column in case.columns
-        if column.place not in taken and column.is_number and np.abs(column.good).max() < 35_000.0
+        if column.place not in taken and column.is_number and not column.beyond(35_000.0)
         and not (column.counts and (fractions or column.place < before))
     ]  # fmt: skip
     likely = [column for column in free if not (column.whole and fractions)]

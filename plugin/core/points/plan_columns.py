@@ -10,6 +10,7 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit
+from .angle_forms import as_degrees
 from .features import Column, usual_step
 from .questions import Question, Topic
 from .reading import DEGREES, EVEN, PLAN, Case, Pair, by_word, is_value
@@ -84,7 +85,7 @@ def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
     """Readings of the position in plan, ranked, and whether the first cannot be taken without asking."""
     said = _said_pair(case)
     if said is not None:
-        return _check_said(case, said)
+        return ([said], []) if case.look.mapped is not None else _check_said(case, said)
     if case.xy:
         first, second = (case.columns[place] if place < len(case.columns) else None for place in case.xy)
         if first is None or second is None or not (is_value(first) and is_value(second)):
@@ -100,7 +101,8 @@ def _said_pair(case: Case) -> Optional[Pair]:
     for roles, degrees in ((PLAN, False), (DEGREES, True)):
         first, second = case.column(roles[0]), case.column(roles[1])
         if first is not None and second is not None:
-            return _landed(case, Pair(first, second, degrees))
+            pair = Pair(first, second, degrees)
+            return _landed(case, as_degrees(case, pair) if degrees else pair)
     return None
 
 
@@ -186,7 +188,7 @@ def _like_degrees(first: Column, second: Column) -> bool:
     """Whether numbers may be degrees: small, with many decimals, close together."""
     for column in (first, second):
         good = column.good
-        if not len(good) or np.abs(good).max() > 180.0 or column.span > 2.0:
+        if not len(good) or column.beyond(180.0) or column.span > 2.0:
             return False
     return min(first.decimals, second.decimals) >= _DEGREE_DECIMALS and not (
         _beyond(first, 90.0) and _beyond(second, 90.0)

@@ -18,6 +18,7 @@ class Topic(Enum):
     """What can be open about a survey."""
 
     COLUMNS = "columns"
+    TWICE = "twice"
     AXES = "axes"
     DEGREES = "degrees"
     ANGLES = "angles"

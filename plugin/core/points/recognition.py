@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Mapping, Optional, Sequence, Tuple
+from dataclasses import dataclass, field
+from typing import List, Mapping, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
@@ -11,6 +11,7 @@ from .columns import coordinates_of
 from .geographic import HeightKind
 from .layout import Header
 from .questions import Answer, Question, QuestionError, Topic
+from .said_units import AngleForm
 
 WHICH_COLUMNS = Text(
     "recognise.which_columns", QT_TRANSLATE_NOOP("core", "nothing says for sure which columns are which")
@@ -66,7 +67,10 @@ class Recognition:
     ``delimiter``, ``decimal``, ``encoding``, ``header``, ``comment``: as in :class:`.delimited.FileFormat`.
     ``guesses``: ranked; the first is taken where nothing stops. ``columns``: for each column its possible
     roles, ranked. ``heights``: what the heights are, where the header says it. ``o_means``: E or W for a letter O.
-    ``explicit``: whether the header names each coordinate with a word that leaves no doubt.
+    ``explicit``: whether the header names each coordinate with a word that leaves no doubt. ``units``: of each role
+    that is a length; ``angles``: how degrees are written; ``sides``: role to the place (from 0) of its letter, where
+    that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna" or "ground" where the header
+    says it.
     """
 
     file: str
@@ -82,6 +86,11 @@ class Recognition:
     o_means: str = ""
     explicit: bool = False
     messages: Tuple[Message, ...] = ()
+    units: Mapping[str, LengthUnit] = field(default_factory=dict)
+    angles: AngleForm = AngleForm.DEGREES
+    sides: Mapping[str, int] = field(default_factory=dict)
+    month_first: bool = False
+    heights_of: str = ""
 
     @property
     def decided(self) -> bool:
@@ -90,5 +99,10 @@ class Recognition:
 
     def error(self, first: str) -> QuestionError:
         """The error that asks the user; ``first``: the first line of the file, to show."""
-        stopping = [one for one in self.questions if one.stops]
+        stopping: List[Question] = []
+        for one in self.questions:
+            # Two questions that the same options answer are one.
+            same = any([a.typed for a in one.answers] == [a.typed for a in other.answers] for other in stopping)
+            if one.stops and not (same and one.answers):
+                stopping.append(one)
         return QuestionError(self.file, stopping or [Question(Topic.COLUMNS, message(WHICH_COLUMNS))], first)

@@ -209,3 +209,15 @@ def _settle_letters(found: Dict[str, List[int]], doubtful: Dict[str, List[int]])
     for sign in ("d", "c"):
         if sign in doubtful and "code" not in found and whole and ("height" in found or "ellipsoidal_height" in found):
             take(sign, "code")
+
+
+def code_rank(word: str) -> int:
+    """Of several columns of codes the order in which their words claim to be it: a code, a description, a remark."""
+    plain = fold(word)
+    return (
+        0
+        if re.search("cod|kod|koodi|код", plain)
+        else 1
+        if re.search("desc|feat|bezeich|opis|popis|besk|art", plain)
+        else 2
+    )
