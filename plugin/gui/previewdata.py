@@ -8,7 +8,8 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..core.georeference.intake import Intake, IntakeOptions, take_in
+from ..core.georeference.intake import Intake, take_in
+from ..core.georeference.intake_options import IntakeOptions
 from ..core.messages import SurveyError
 from ..core.points.columns import parse_columns
 from ..core.points.detect import split_line

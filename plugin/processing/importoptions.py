@@ -19,7 +19,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import source_crs
 from ..core.georeference.heights import ConstantSeparation, GridSeparation, Separation
-from ..core.georeference.intake import IntakeOptions
+from ..core.georeference.intake_options import IntakeOptions
 from ..core.points.columns import parse_columns
 from ..core.points.geographic import HeightKind
 from .algorithm import HummockAlgorithm

@@ -18,7 +18,8 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import source_crs
-from ..core.georeference.intake import Intake, IntakeOptions, take_in
+from ..core.georeference.intake import Intake, take_in
+from ..core.georeference.intake_options import IntakeOptions
 from ..core.points.delimited import PointFile
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit

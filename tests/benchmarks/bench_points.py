@@ -19,7 +19,8 @@ from typing import Any, Callable, Dict, NamedTuple, Tuple
 import numpy as np
 from pyproj import CRS, Transformer
 
-from plugin.core.georeference.intake import Intake, IntakeOptions, take_in
+from plugin.core.georeference.intake import Intake, take_in
+from plugin.core.georeference.intake_options import IntakeOptions
 
 BAR = 4.0
 BAR_MIB = 1024.0

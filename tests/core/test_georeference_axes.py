@@ -11,7 +11,8 @@ from pyproj.enums import PJType
 
 from plugin.core.georeference.area import check_area
 from plugin.core.georeference.axes import computed, from_lonlat, mirrored, to_lonlat, turned
-from plugin.core.georeference.intake import IntakeOptions, take_in
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.georeference.upright import upright
 from plugin.core.messages import SurveyError
 from plugin.core.points.pointset import make_points

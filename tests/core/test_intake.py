@@ -7,11 +7,8 @@ import pytest
 from pyproj import CRS, Transformer
 
 from plugin.core.georeference.area import check_area, suggestion_names
-from plugin.core.georeference.intake import (
-    IntakeOptions,
-    parse_separation,
-    take_in,
-)
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions, parse_separation
 from plugin.core.georeference.record import Step
 from plugin.core.georeference.site import GroundOptions, GroundWay, between_ground_and_grid, parse_place
 from plugin.core.messages import SurveyError

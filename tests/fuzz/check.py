@@ -10,7 +10,8 @@ from typing import Any, Dict, List
 import numpy as np
 from pyproj import CRS
 
-from plugin.core.georeference.intake import IntakeOptions, take_in
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.messages import SurveyError
 from plugin.core.points.columns import parse_columns
 from plugin.core.points.geographic import HeightKind

@@ -16,26 +16,22 @@ from ..files import PathLike
 from ..gate.file import joined, part_file
 from ..gate.gate import Gate
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..points.columns import ColumnMap
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
 from ..points.merge import Merged, merge_files
-from ..points.said_units import AngleForm
+from ..points.questions import Answer, QuestionError
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
-from ..units import LengthUnit
 from .area import AreaCheck, check_area, suggestion_names
 from .axes import axes_said, flat, has_heights
 from .correction import AS_READ, STAY_OUTSIDE, ask_where, correct_lines
 from .crs_doubt import doubts, project_doubt, said_in_file
 from .heights import (
-    ConstantSeparation,
-    GridSeparation,
     ReceiverSeparation,
-    Separation,
     ellipsoidal_heights,
     orthometric_heights,
 )
+from .intake_options import IntakeOptions, with_answer
 from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
@@ -133,59 +129,9 @@ TO_CORRECT = Text(
     weight=3,
 )
 WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
-NOT_A_SEPARATION = Text(
-    "intake.not_a_separation",
-    QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
-)
-
+#: So many questions one after another are answered to see where an answer leads.
+_MOST_ASKED = 5
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
-
-
-@dataclass(frozen=True)
-class IntakeOptions:
-    """How to read survey files, and what to make of them.
-
-    ``crs``: the CRS wanted, projected or compound; None for a local grid. ``source_crs``: the CRS of the
-    coordinates in the files, projected or geographic; None: the same for plan coordinates, WGS 84 for degrees.
-    ``columns`` to ``units_from``: as :func:`.points.delimited.read_points` takes them. ``heights_are``: what the
-    heights of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
-    ``separation`` is given, else as they are. ``accept``: names of coordinate operations taken though better ones
-    are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to points that lie outside the
-    area of use; ``as-read`` to leave them there. ``landmarks``: what is known beside the survey: layers of the project,
-    control. ``project``: the CRS of the project. ``ask``: refuse what only the user can say of the area of use, else
-    only tell it.
-    """
-
-    crs: Optional[Any] = None
-    source_crs: Optional[Any] = None
-    columns: Optional[ColumnMap] = None
-    delimiter: Optional[str] = None
-    decimal: Optional[str] = None
-    encoding: Optional[str] = None
-    unit: Optional[LengthUnit] = None
-    height_unit: Optional[LengthUnit] = None
-    comment: Optional[str] = "auto"
-    header: Optional[bool] = None
-    layer: str = ""
-    angles: Optional[AngleForm] = None
-    no_value: Optional[Tuple[str, ...]] = None
-    pole_height: Optional[float] = None
-    antenna_offset: Optional[float] = None
-    heights_of: str = ""
-    units_from: str = ""
-    heights_are: Optional[HeightKind] = None
-    heights: Optional[HeightKind] = None
-    separation: Optional[Separation] = None
-    accept: Tuple[str, ...] = ()
-    correct: str = ""
-    landmarks: Tuple[Landmark, ...] = ()
-    project: Optional[Any] = None
-    ask: bool = True
-
-    @property
-    def wanted(self) -> Optional[HeightKind]:
-        """The kind of height asked for, in words or by giving a geoid separation."""
-        return self.heights or (HeightKind.ORTHOMETRIC if self.separation is not None else None)
 
 
 @dataclass(frozen=True)
@@ -260,21 +206,41 @@ def take_in(
     return _together(each, options)
 
 
-def parse_separation(text: str) -> Separation:
-    """A geoid separation from the user's word: metres, or the path of a grid. Raises SurveyError for none."""
-    word = text.strip()
-    if not word:
-        raise SurveyError(NOT_A_SEPARATION)
-    try:
-        return ConstantSeparation(float(word))
-    except ValueError:
-        return GridSeparation(Path(word))
-
-
 # One file
 
 
 def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
+    """A file as it stands. Raises QuestionError with the place of each answer."""
+    try:
+        return _read_so(path, options, progress)
+    except QuestionError as error:
+        asked = error
+    if options.ask and options.crs is not None and Path(path).is_file():  # a pipe cannot be read again
+        asked = asked.looked_up(lambda answer: answer_place([path], options, answer))
+    raise asked
+
+
+def answer_place(paths: Sequence[PathLike], options: IntakeOptions, answer: Answer) -> Optional[Message]:
+    """Where an answer would put the site, in words, with the likeliest answers to what is asked then; None where that
+    cannot be found out."""
+    given = [answer]
+    for _ in range(_MOST_ASKED):
+        try:
+            answered: Optional[IntakeOptions] = replace(options, ask=False)
+            for one in given:
+                answered = None if answered is None else with_answer(answered, one)
+            return None if answered is None else take_in(paths, answered).where.values["place"]
+        except QuestionError as error:
+            more = [one for question in error.questions for one in question.answers if not one.fill_in][:1]
+            if not more:
+                return None
+            given += more
+        except (SurveyError, ValueError):
+            return None
+    return None
+
+
+def _read_so(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
     source = options.source_crs
     plan = options.crs if source is None or source.is_geographic else source
     return read_survey(

@@ -13,7 +13,8 @@ from ..georeference.control import read_control
 from ..georeference.crs import height_unit, plan_unit, read_crs, source_crs
 from ..georeference.crs_doubt import doubts
 from ..georeference.fit_readings import AS_READ
-from ..georeference.intake import WHERE, Intake, IntakeOptions, parse_separation, take_in
+from ..georeference.intake import WHERE, Intake, take_in
+from ..georeference.intake_options import IntakeOptions, parse_separation
 from ..georeference.position import place_said
 from ..georeference.record import Georeference
 from ..georeference.site import (
