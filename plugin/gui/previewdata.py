@@ -8,12 +8,13 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..core.georeference.intake import Intake, take_in
-from ..core.georeference.intake_options import IntakeOptions
-from ..core.messages import SurveyError
+from ..core.georeference.intake import Intake, answer_place, take_in
+from ..core.georeference.intake_options import IntakeOptions, with_answer
+from ..core.messages import Message, SurveyError
 from ..core.points.columns import parse_columns
 from ..core.points.detect import split_line
 from ..core.points.nmea import is_nmea
+from ..core.points.questions import Answer
 from ..core.points.recognise import recognise
 from ..core.points.recognition import Recognition
 from ..core.points.source import load_text
@@ -37,7 +38,8 @@ class Row:
 @dataclass(frozen=True)
 class Choices:
     """What the user chose in the preview. ``roles``: role to column number from 1, None for as recognised.
-    ``correct``: the likely cause to mend; ``accept``: names of coordinate operations.
+    ``correct``: the likely cause to mend; ``accept``: names of coordinate operations; ``answers``: to questions that
+    nothing else here answers.
     """
 
     roles: Optional[Dict[str, int]] = None
@@ -45,6 +47,7 @@ class Choices:
     height_unit: Optional[LengthUnit] = None
     correct: str = ""
     accept: Tuple[str, ...] = ()
+    answers: Tuple[Answer, ...] = ()
 
     @property
     def columns(self) -> str:
@@ -69,7 +72,8 @@ class SurveyPreview:
     """
 
     def __init__(self, paths: Sequence[str], options: IntakeOptions) -> None:
-        self.paths, self.options = list(paths), options
+        self.paths, self.options = list(paths), replace(options, ask=False)
+        self._places: Dict[str, Optional[Message]] = {}
         self._folder: Optional[tempfile.TemporaryDirectory] = None
         self.heads = [self._head(path) for path in self.paths]
         self.log = is_nmea(self.heads[0])
@@ -116,15 +120,29 @@ class SurveyPreview:
 
     def outcome(self, choices: Choices) -> Outcome:
         """What would come in with ``choices``."""
+        try:
+            return Outcome(take_in(self.heads, self._chosen(choices)), None)
+        except SurveyError as error:
+            return Outcome(None, error)
+
+    def place(self, choices: Choices, answer: Answer) -> Optional[Message]:
+        """Where ``answer``, with ``choices`` for all else, would put the site; None where that cannot be found out."""
+        if self.options.crs is None:
+            return None
+        key = f"{choices} {answer.typed}"
+        if key not in self._places:
+            self._places[key] = answer_place(self.heads, self._chosen(choices), answer)
+        return self._places[key]
+
+    def _chosen(self, choices: Choices) -> IntakeOptions:
         columns = parse_columns(choices.columns) if choices.roles else self.options.columns
         options = replace(
             self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct,
             accept=choices.accept,
         )  # fmt: skip
-        try:
-            return Outcome(take_in(self.heads, options), None)
-        except SurveyError as error:
-            return Outcome(None, error)
+        for answer in choices.answers:
+            options = with_answer(options, answer) or options
+        return options
 
     def plain(self, text: str) -> str:
         """``text`` with the names of the files, not of their heads."""

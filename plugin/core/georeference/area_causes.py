@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import warnings
 from dataclasses import dataclass, replace
 from enum import Enum
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
@@ -157,7 +158,9 @@ def landing(
     metres = metres_per_unit(crs)
     try:
         # Good to a millimetre, and ten times quicker to make than a Transformer where PROJ is old.
-        projection = Proj(crs)
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # that a CRS has no PROJ string; it is told otherwise
+            projection = Proj(crs)
         lon, lat = projection(easting / metres, northing / metres, inverse=True)
         back_e, back_n = (np.asarray(values) * metres for values in projection(lon, lat))
     except ProjError:  # a CRS of the register that this PROJ cannot compute

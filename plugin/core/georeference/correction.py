@@ -19,7 +19,7 @@ from .area import AreaCheck, check_area, suggestion_names
 from .area_causes import Suggestion, landing
 from .axes import flat, to_lonlat
 from .neighbours import area_box
-from .position import Landmark, distance_text, place_said, site_of
+from .position import Landmark, area_name, distance_text, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .transform import transform_points
 
@@ -168,7 +168,7 @@ def ask_where(points: PointSet, area: AreaCheck, landmarks: Sequence[Landmark] =
     count, total = int((area.outside & used).sum()), int(used.sum())
     if 2 * count <= total or area.farthest_km < ASK_KM:
         return None
-    text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area.area_name)
+    text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area_name(area.crs))
     names = [one for one in suggestion_names(area) if _of(area, one).reading is not None]
     return _question(points, area, text, names, landmarks)
 
