@@ -88,7 +88,11 @@ def optional_number(
 
 def survey_files() -> str:
     """The filter of a dialog that asks for files of a survey."""
-    return translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
+    return translate(
+        "hummock",
+        "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp "
+        "*.xlsx *.ods *.zip *.gz);;All files (*)",
+    )
 
 
 def tables() -> str:

@@ -28,6 +28,8 @@ _DAY = 86400.0
 #: As many metres of ground as an angle of this many degrees, for what counts as flat.
 _DEGREES_PER_METRE = 1e-5
 _FLAT = 5.0
+#: Metres from the origin within which coordinates may be of a local grid.
+_LOCAL = 20_000.0
 
 
 class _Columns(NamedTuple):
@@ -131,6 +133,10 @@ def _without_markers(
             continue
         flat = _FLAT * _DEGREES_PER_METRE if ROLES[role] is Kind.ANGLE else _FLAT / factor
         markers = find_markers(raw, flat)
+        if role != coordinates[2]:
+            # In a local grid a line may well begin at 0.
+            local = ROLES[role] is Kind.COORDINATE and abs(float(np.median(every.roles[role]))) < _LOCAL
+            markers = [marker for marker in markers if marker.sure and not (local and marker.value == 0.0)]
         sure += [(role, marker) for marker in markers if marker.sure]
         doubtful = [marker for marker in markers if not marker.sure]
         if doubtful:

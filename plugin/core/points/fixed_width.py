@@ -97,6 +97,8 @@ def _without_words_apart(lines: Sequence[str], runs: Sequence[Tuple[int, int]]) 
         behind = runs[i + 1][0] if i + 1 < len(runs) else max(map(len, lines))
         left = [line[before:first].strip() for line in lines]
         right = [line[end:behind].strip() for line in lines]
+        if not any(left[1:]):
+            continue  # a word of the header alone
         numbers = sum(is_number(field) for field in right) > 0.5 * len(right)
         text = sum(is_number(field) for field in left) < 0.5 * len(left)
         short = all(len(field) <= 4 and "." not in field for field in right[1:])

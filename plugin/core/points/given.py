@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import shlex
 from dataclasses import dataclass
-from typing import Any, Callable, Dict, Optional, Tuple
+from typing import Any, Callable, Dict, List, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import LengthUnit
@@ -21,6 +22,9 @@ NONE = "none"
 BAD_LENGTH = Text(
     "given.bad_length",
     QT_TRANSLATE_NOOP("core", "{option}: '{word}' is no length from {least} to {most} m; give metres, such as 2.000."),
+)
+BAD_ANSWER = Text(
+    "given.bad_answer", QT_TRANSLATE_NOOP("core", "'{word}' answers no question of a file; options are {options}.")
 )
 #: Poles and antennas are no longer, metres.
 _LONGEST = 50.0
@@ -80,6 +84,21 @@ _SETTINGS: Dict[str, Tuple[str, Callable[[str], Any]]] = {
     "--decimal": ("decimal", str),
     "--comment": ("comment", str),
 }
+
+
+def parse_answers(text: str) -> List[str]:
+    """The words of a command line for options that answer questions, such as ``--pole-height 2.000``.
+
+    Raises SurveyError for any other option.
+    """
+    try:
+        words = shlex.split(text)
+    except ValueError:
+        words = [text]
+    wrong = [word for word in words if word.startswith("--") and word.split("=")[0] not in _SETTINGS]
+    if wrong or (words and not words[0].startswith("--")):
+        raise SurveyError(BAD_ANSWER, word=(wrong or words)[0], options=", ".join(_SETTINGS))
+    return words
 
 
 def setting_of(answer: Answer) -> Tuple[str, Any]:

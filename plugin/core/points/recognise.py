@@ -134,7 +134,7 @@ def _case(look: Look) -> Case:
     plain = [plain_word(word) for word in look.header.words] if look.header else []
     for role, places in named.items():
         own = [place for place in places if plain[place] == role]
-        if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE):
+        if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE, Kind.TIME):
             named[role] = own
         elif role == "code" and len(places) > 1:
             named[role] = sorted(places, key=lambda place: code_rank(look.header.words[place]))  # type: ignore[union-attr]

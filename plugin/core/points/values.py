@@ -8,6 +8,7 @@ from typing import Dict, List, Sequence, Tuple
 
 import numpy as np
 
+from ..files import cell_text
 from .number_marks import Marks, is_no_value, ungrouped
 from .pointset import FIX_UNKNOWN
 
@@ -26,7 +27,7 @@ class State(IntEnum):
 #: quotient is then the float64 nearest to the decimal, as Python's own reader gives it.
 _EXACT_DIGITS = 15
 _POWERS = 10.0 ** np.arange(_EXACT_DIGITS + 1)
-_ZERO, _PLUS, _MINUS, _POINT, _LF = 48, 43, 45, 46, 10
+_ZERO, _PLUS, _MINUS, _POINT, _LF, _APOSTROPHE = 48, 43, 45, 46, 10, 39
 _PACKED = 8
 _GLANCE = 512
 _LONGEST_NUMBER = 64
@@ -159,10 +160,14 @@ def _parse_one(field: bytes, marks: Marks, no_value: Sequence[str]) -> Tuple[flo
 
 
 def parse_texts(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
-    """Characters of the fields, (k,) object array of str."""
+    """Characters of the fields, (k,) object array of str; without the apostrophe that keeps a spreadsheet from running
+    them.
+    """
     values = np.empty(len(start), object)
     if len(start):
         values[:] = _strings(text, start, end)
+        for i in np.flatnonzero((text.take(start, mode="clip") == _APOSTROPHE) & (end > start)):
+            values[i] = cell_text(values[i])
     return values
 
 

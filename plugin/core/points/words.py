@@ -195,6 +195,8 @@ def _settle_letters(found: Dict[str, List[int]], doubtful: Dict[str, List[int]])
     for sign in ("e", "o"):
         if sign in doubtful and "easting" not in found and ("n" in doubtful or "northing" in found):
             take(sign, "easting")
+    if len(doubtful.get("n", ())) == 2 and "easting" in found and not {"name", "northing"} & set(found):
+        found["name"], found["northing"] = [[place] for place in doubtful.pop("n")]  # number, then northing
     if "n" in doubtful:
         plan = "easting" in found and "northing" not in found
         if plan:
