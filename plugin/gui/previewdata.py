@@ -12,12 +12,14 @@ from ..core.georeference.intake import Intake, answer_place, take_in
 from ..core.georeference.intake_options import IntakeOptions, with_answer
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import parse_columns
-from ..core.points.detect import split_line
-from ..core.points.nmea import is_nmea
+from ..core.points.detect import Form, settle_form
+from ..core.points.given import Given
+from ..core.points.lines_of_text import split_line
+from ..core.points.nmea import is_log
 from ..core.points.questions import Answer
-from ..core.points.recognise import recognise
+from ..core.points.recognise import look_at, recognise_look
 from ..core.points.recognition import Recognition
-from ..core.points.source import load_text
+from ..core.points.source import TextSource, load_text
 from ..core.units import LengthUnit
 
 #: Larger files are read up to here, bytes; counts are those of the lines read.
@@ -76,7 +78,9 @@ class SurveyPreview:
         self._places: Dict[str, Optional[Message]] = {}
         self._folder: Optional[tempfile.TemporaryDirectory] = None
         self.heads = [self._head(path) for path in self.paths]
-        self.log = is_nmea(self.heads[0])
+        self.text: TextSource = load_text(self.heads[0], options.encoding, options.layer)
+        self.log = self.text.table is None and is_log(self.text.data)
+        self.form: Optional[Form] = None
         self.recognition: Optional[Recognition] = None
         self.recognition_error: Optional[SurveyError] = None
         if not self.log:
@@ -165,6 +169,8 @@ class SurveyPreview:
                 data = stream.read(MOST_BYTES)
         except (OSError, ValueError):
             return path  # the reader says what is wrong
+        if b"\0" in data[:4096] or data.lstrip()[:1] in (b"<", b"{"):
+            return path  # what GDAL reads, or text of two bytes a sign, cannot be cut anywhere
         if self._folder is None:
             self._folder = tempfile.TemporaryDirectory(prefix="survey")
         # Files of one name in two folders are two files.
@@ -177,26 +183,28 @@ class SurveyPreview:
         options = self.options
         source = options.source_crs
         crs = options.crs if source is None or source.is_geographic else source
+        given = Given(
+            options.unit, options.height_unit, options.angles, options.no_value, options.pole_height,
+            options.antenna_offset, options.heights_of, options.units_from,
+        )  # fmt: skip
         try:
-            self.recognition = recognise(
-                self.heads[0], delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
-                header=options.header, comment=options.comment, crs=crs, unit=options.unit,
-                height_unit=options.height_unit,
-            )  # fmt: skip
+            self.form = settle_form(self.text, options.delimiter, options.comment, options.header, options.columns)
+            self.recognition = recognise_look(look_at(self.form, options.decimal, crs, given))
         except SurveyError as error:
             self.recognition_error = error
 
     def _rows(self) -> List[Row]:
-        found = self.recognition
-        source = load_text(self.heads[0], self.options.encoding)
-        delimiter = "," if self.log else found.delimiter if found is not None else self.options.delimiter
-        comment = "#" if self.log or found is None else found.comment
-        header = found.header.line if found is not None and found.header is not None else 0
+        form = self.form
+        source = self.text if form is None else form.source
+        delimiter = "," if self.log else self.options.delimiter if form is None else form.delimiter
+        comment = "#" if self.log or form is None else form.comment
+        header = form.header.line if form is not None and form.header is not None else 0
         rows: List[Row] = []
         for line, text in source.each_line():
             bare = text.strip()
             passive = not bare or bool(comment and bare.startswith(comment)) or line == header
-            fields = (split_line(text, delimiter) if delimiter and (not passive or line == header) else None) or [text]
+            parted = delimiter is not None and len(delimiter) == 1 and (not passive or line == header)
+            fields = (split_line(text, str(delimiter)) if parted else None) or [text]
             rows.append(Row(line, tuple(fields[:MOST_COLUMNS]), passive))
             if len(rows) >= MOST_ROWS:
                 break
