@@ -15,6 +15,7 @@ from plugin.core.messages import SurveyError
 from plugin.core.points.columns import parse_columns
 from plugin.core.points.geographic import HeightKind
 from plugin.core.points.pointset import make_points
+from plugin.core.points.questions import QuestionError
 from plugin.core.units import LengthUnit
 
 UTM32 = CRS.from_epsg(25832)
@@ -121,18 +122,26 @@ def test_another_kind_of_height_needs_a_separation(tmp_path):
         take_in([file], IntakeOptions(crs=UTM32, heights=HeightKind.ELLIPSOIDAL))
 
 
-def test_exchanged_columns_are_named_and_exchanged_on_the_users_word_only(tmp_path):
+def test_exchanged_columns_are_asked_about_and_exchanged_on_the_users_word_only(tmp_path):
     file = write(tmp_path / "a.csv", plan_lines(), header="name,northing,easting,height,code")
     columns = parse_columns("name,northing,easting,height,code")
-    done = take_in([file], IntakeOptions(crs=UTM32, columns=columns))
+    with pytest.raises(
+        QuestionError, match=r"20 of 20 points lie far outside .* --correct swapped \(.*51\.45"
+    ) as raised:
+        take_in([file], IntakeOptions(crs=UTM32, columns=columns))
+    assert [answer.value for answer in raised.value.questions[0].answers] == ["swapped", "as-read"]
+    done = take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="as-read"))
     assert done.survey.points.easting[0] == 5700000.0
-    told = [str(said) for said in done.messages]
+    assert "stay where they are" in str(done.messages[0])
+    told = [str(said) for said in take_in([file], IntakeOptions(crs=UTM32, columns=columns, ask=False)).messages]
     assert told[0].startswith("20 of 20 points")
     assert any("easting and northing are exchanged" in said for said in told)
     assert told[-1].startswith("To have it read so, repeat with --correct swapped")
     mended = take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="swapped"))
     assert mended.survey.points.easting[0] == 500000.0
-    assert any("On the user's word" in str(said) for said in mended.statements)
+    assert not mended.areas[0].outside.any()
+    assert mended.areas_read[0].outside.all()
+    assert any("20 of 20 points were read otherwise" in str(said) for said in mended.statements)
     with pytest.raises(SurveyError, match=r"a\.csv: 'zone' is no cause .*swapped"):
         take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="zone"))
 

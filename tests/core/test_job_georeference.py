@@ -138,14 +138,18 @@ def test_points_outside_the_area_of_use_are_reported_and_corrected_on_demand(tmp
     rows = [",".join([name, n, e, h, ""]) for name, e, n, h, _ in (row.split(",") for row in hill())]
     survey = write(tmp_path / "a.csv", rows, "point,value a,value b,value c,note")
     asked = [survey, "--crs", "EPSG:25832", "--columns", "name,easting,northing,height,code"]
-    assert run(tmp_path, *asked) == 0
-    text = told(tmp_path)
-    assert "64 of 64 points lie outside the area of use" in text
-    assert "Likely cause: easting and northing are exchanged" in text
-    assert "--correct swapped" in capsys.readouterr().out
+    line = error(capsys, tmp_path, *asked)
+    assert "64 of 64 points lie far outside the area of use" in line
+    assert "--correct swapped (easting and northing are exchanged; 51.45" in line
+    assert run(tmp_path, *asked, "--correct", "as-read") == 0
+    shown = capsys.readouterr().out
+    assert shown.startswith("Site      3.33")
+    assert "on the user's word the points stay" in shown
+    assert "64 of 64 points lie outside the area of use" in told(tmp_path)
     assert run(tmp_path, *asked, "--correct", "swapped") == 0
+    assert capsys.readouterr().out.startswith("Site      51.45")
     assert float(points(tmp_path)[0]["easting"]) == 500000.0
-    assert "On the user's word the coordinates were read otherwise" in told(tmp_path)
+    assert "On the user's word 64 of 64 points were read otherwise" in told(tmp_path)
     assert "is no cause that would explain" in error(capsys, tmp_path, *asked, "--correct", "unit")
 
 

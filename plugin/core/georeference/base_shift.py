@@ -265,7 +265,7 @@ def _shift(was: np.ndarray, now: np.ndarray, crs: Optional[Any], names: Tuple[st
     local = now - was
     mean = np.array([local[:, 0].mean(), local[:, 1].mean(), np.nanmean(local[:, 2]) if heights else 0.0])
     middle = was[0] + np.append((was[:, :2] - was[0, :2]).mean(axis=0), 0.0)
-    middle[2] = np.nanmean(was[:, 2]) if heights else 0.0
+    middle[2] = np.nanmean(was[:, 2]) if np.isfinite(was[:, 2]).any() else 0.0
     vector = mean
     if crs is not None:
         ends = _geocentric(crs, np.array([middle, middle + mean]))

@@ -202,7 +202,7 @@ def project_doubt(site: Optional[Site], project: Optional[Any]) -> Tuple[Message
     if site is None or project is None or not project.is_projected:
         return ()
     box = area_box(flat(project))
-    if box is None or (box[2] - box[0]) % 360.0 > 90.0:
+    if box is None or not 0.0 < (box[2] - box[0]) % 360.0 <= 90.0:  # worldwide ones tell nothing
         return ()
     near = site.beside([Landmark("", Kind.LAYER, *box)])[0]
     if near.metres < TELL[False]:
