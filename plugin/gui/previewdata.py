@@ -11,9 +11,11 @@ from typing import Dict, List, Optional, Sequence, Tuple
 from ..core.georeference.intake import Intake, IntakeOptions, take_in
 from ..core.messages import SurveyError
 from ..core.points.columns import parse_columns
-from ..core.points.detect import split_line
-from ..core.points.nmea import is_nmea
-from ..core.points.recognise import recognise
+from ..core.points.detect import settle_form
+from ..core.points.gdal_source import kind_of
+from ..core.points.lines_of_text import split_line
+from ..core.points.nmea import is_log
+from ..core.points.recognise import look_at, recognise_look
 from ..core.points.recognition import Recognition
 from ..core.points.source import load_text
 from ..core.units import LengthUnit
@@ -71,7 +73,8 @@ class SurveyPreview:
         self.paths, self.options = list(paths), options
         self._folder: Optional[tempfile.TemporaryDirectory] = None
         self.heads = [self._head(path) for path in self.paths]
-        self.log = is_nmea(self.heads[0])
+        self.source = load_text(self.heads[0], options.encoding, options.layer)
+        self.log = self.source.table is None and is_log(self.source.data)
         self.recognition: Optional[Recognition] = None
         self.recognition_error: Optional[SurveyError] = None
         if not self.log:
@@ -146,6 +149,8 @@ class SurveyPreview:
                 data = stream.read(MOST_BYTES)
         except (OSError, ValueError):
             return path  # the reader says what is wrong
+        if kind_of(path, data):
+            return path  # half of such a file is none
         if self._folder is None:
             self._folder = tempfile.TemporaryDirectory(prefix="survey")
         # Files of one name in two folders are two files.
@@ -159,17 +164,15 @@ class SurveyPreview:
         source = options.source_crs
         crs = options.crs if source is None or source.is_geographic else source
         try:
-            self.recognition = recognise(
-                self.heads[0], delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
-                header=options.header, comment=options.comment, crs=crs, unit=options.unit,
-                height_unit=options.height_unit,
-            )  # fmt: skip
+            form = settle_form(self.source, options.delimiter, options.comment, options.header)
+            self.source = form.source  # with its columns parted where they stand at fixed places
+            self.recognition = recognise_look(look_at(form, options.decimal, crs, options.given))
         except SurveyError as error:
             self.recognition_error = error
 
     def _rows(self) -> List[Row]:
         found = self.recognition
-        source = load_text(self.heads[0], self.options.encoding)
+        source = self.source
         delimiter = "," if self.log else found.delimiter if found is not None else self.options.delimiter
         comment = "#" if self.log or found is None else found.comment
         header = found.header.line if found is not None and found.header is not None else 0

@@ -6,7 +6,7 @@ files merged. What was done is kept as records whose statements go into the repo
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from pathlib import Path
 from typing import Any, List, NamedTuple, Optional, Sequence, Tuple
 
@@ -17,6 +17,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.columns import ColumnMap
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
+from ..points.given import Given
 from ..points.merge import Merged, merge_files
 from ..points.said_units import AngleForm
 from ..points.survey import read_survey
@@ -167,6 +168,14 @@ class IntakeOptions:
     correct: str = ""
 
     @property
+    def given(self) -> Given:
+        """What is said of the values of the files."""
+        return Given(
+            self.unit, self.height_unit, self.angles, self.no_value, self.pole_height, self.antenna_offset,
+            self.heights_of, self.units_from,
+        )  # fmt: skip
+
+    @property
     def wanted(self) -> Optional[HeightKind]:
         """The kind of height asked for, in words or by giving a geoid separation."""
         return self.heights or (HeightKind.ORTHOMETRIC if self.separation is not None else None)
@@ -253,12 +262,11 @@ def parse_separation(text: str) -> Separation:
 def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
     source = options.source_crs
     plan = options.crs if source is None or source.is_geographic else source
+    said = {each.name: getattr(options.given, each.name) for each in fields(Given)}
     return read_survey(
         path, heights=_sent(options), geographic=True, columns=options.columns, delimiter=options.delimiter,
-        decimal=options.decimal, encoding=options.encoding, unit=options.unit, height_unit=options.height_unit,
-        crs=plan, comment=options.comment, header=options.header, layer=options.layer, angles=options.angles,
-        no_value=options.no_value, pole_height=options.pole_height, antenna_offset=options.antenna_offset,
-        heights_of=options.heights_of, units_from=options.units_from, progress=progress,
+        decimal=options.decimal, encoding=options.encoding, crs=plan, comment=options.comment, header=options.header,
+        layer=options.layer, progress=progress, **said,
     )  # fmt: skip
 
 
