@@ -12,14 +12,14 @@ from ..core.georeference.intake import Intake, answer_place, take_in
 from ..core.georeference.intake_options import IntakeOptions, with_answer
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import parse_columns
-from ..core.points.detect import Form, settle_form
-from ..core.points.given import Given
+from ..core.points.detect import settle_form
+from ..core.points.gdal_source import kind_of
 from ..core.points.lines_of_text import split_line
 from ..core.points.nmea import is_log
 from ..core.points.questions import Answer
 from ..core.points.recognise import look_at, recognise_look
 from ..core.points.recognition import Recognition
-from ..core.points.source import TextSource, load_text
+from ..core.points.source import load_text
 from ..core.units import LengthUnit
 
 #: Larger files are read up to here, bytes; counts are those of the lines read.
@@ -78,9 +78,8 @@ class SurveyPreview:
         self._places: Dict[str, Optional[Message]] = {}
         self._folder: Optional[tempfile.TemporaryDirectory] = None
         self.heads = [self._head(path) for path in self.paths]
-        self.text: TextSource = load_text(self.heads[0], options.encoding, options.layer)
-        self.log = self.text.table is None and is_log(self.text.data)
-        self.form: Optional[Form] = None
+        self.source = load_text(self.heads[0], options.encoding, options.layer)
+        self.log = self.source.table is None and is_log(self.source.data)
         self.recognition: Optional[Recognition] = None
         self.recognition_error: Optional[SurveyError] = None
         if not self.log:
@@ -169,8 +168,8 @@ class SurveyPreview:
                 data = stream.read(MOST_BYTES)
         except (OSError, ValueError):
             return path  # the reader says what is wrong
-        if b"\0" in data[:4096] or data.lstrip()[:1] in (b"<", b"{"):
-            return path  # what GDAL reads, or text of two bytes a sign, cannot be cut anywhere
+        if kind_of(path, data):
+            return path  # half of such a file is none
         if self._folder is None:
             self._folder = tempfile.TemporaryDirectory(prefix="survey")
         # Files of one name in two folders are two files.
@@ -183,22 +182,19 @@ class SurveyPreview:
         options = self.options
         source = options.source_crs
         crs = options.crs if source is None or source.is_geographic else source
-        given = Given(
-            options.unit, options.height_unit, options.angles, options.no_value, options.pole_height,
-            options.antenna_offset, options.heights_of, options.units_from,
-        )  # fmt: skip
         try:
-            self.form = settle_form(self.text, options.delimiter, options.comment, options.header, options.columns)
-            self.recognition = recognise_look(look_at(self.form, options.decimal, crs, given))
+            form = settle_form(self.source, options.delimiter, options.comment, options.header)
+            self.source = form.source  # with its columns parted where they stand at fixed places
+            self.recognition = recognise_look(look_at(form, options.decimal, crs, options.given))
         except SurveyError as error:
             self.recognition_error = error
 
     def _rows(self) -> List[Row]:
-        form = self.form
-        source = self.text if form is None else form.source
-        delimiter = "," if self.log else self.options.delimiter if form is None else form.delimiter
-        comment = "#" if self.log or form is None else form.comment
-        header = form.header.line if form is not None and form.header is not None else 0
+        found = self.recognition
+        source = self.source
+        delimiter = "," if self.log else found.delimiter if found is not None else self.options.delimiter
+        comment = "#" if self.log or found is None else found.comment
+        header = found.header.line if found is not None and found.header is not None else 0
         rows: List[Row] = []
         for line, text in source.each_line():
             bare = text.strip()

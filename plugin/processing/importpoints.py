@@ -67,9 +67,9 @@ class ImportPoints(HummockAlgorithm):
             "hummock",
             "<p>Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; "
             "point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and "
-            "longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, zipped "
-            "or not, into a layer of points with heights. Several files of one site become one layer that keeps the "
-            "source of each point. A layer of points that is loaded already can take the place of a file, alone or "
+            "longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, "
+            "zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps "
+            "the source of each point. A layer of points that is loaded already can take the place of a file, alone or "
             "merged with files and other layers.</p>"
             "<p><b>Columns</b> are recognised from header words in many languages, from the values, and from the area "
             "in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, "

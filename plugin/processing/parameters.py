@@ -90,8 +90,8 @@ def survey_files() -> str:
     """The filter of a dialog that asks for files of a survey."""
     return translate(
         "hummock",
-        "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp "
-        "*.xlsx *.ods *.zip *.gz);;All files (*)",
+        "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg "
+        "*.shp *.xlsx *.ods *.zip *.gz);;All files (*)",
     )
 
 

@@ -6,7 +6,7 @@ files merged. What was done is kept as records whose statements go into the repo
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from pathlib import Path
 from typing import Any, List, NamedTuple, Optional, Sequence, Tuple
 
@@ -18,6 +18,7 @@ from ..gate.gate import Gate
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
+from ..points.given import Given
 from ..points.merge import Merged, merge_files
 from ..points.questions import Answer, QuestionError
 from ..points.survey import read_survey
@@ -243,12 +244,11 @@ def answer_place(paths: Sequence[PathLike], options: IntakeOptions, answer: Answ
 def _read_so(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
     source = options.source_crs
     plan = options.crs if source is None or source.is_geographic else source
+    said = {each.name: getattr(options.given, each.name) for each in fields(Given)}
     return read_survey(
         path, heights=_sent(options), geographic=True, columns=options.columns, delimiter=options.delimiter,
-        decimal=options.decimal, encoding=options.encoding, unit=options.unit, height_unit=options.height_unit,
-        crs=plan, comment=options.comment, header=options.header, layer=options.layer, angles=options.angles,
-        no_value=options.no_value, pole_height=options.pole_height, antenna_offset=options.antenna_offset,
-        heights_of=options.heights_of, units_from=options.units_from, progress=progress,
+        decimal=options.decimal, encoding=options.encoding, crs=plan, comment=options.comment, header=options.header,
+        layer=options.layer, progress=progress, **said,
     )  # fmt: skip
 
 

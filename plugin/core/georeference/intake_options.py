@@ -9,7 +9,7 @@ from typing import Any, Callable, Dict, Optional, Tuple
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.columns import ColumnMap
 from ..points.geographic import HeightKind
-from ..points.given import setting_of
+from ..points.given import Given, setting_of
 from ..points.questions import Answer
 from ..points.said_units import AngleForm
 from ..units import LengthUnit
@@ -63,6 +63,14 @@ class IntakeOptions:
     landmarks: Tuple[Landmark, ...] = ()
     project: Optional[Any] = None
     ask: bool = True
+
+    @property
+    def given(self) -> Given:
+        """What is said of the values of the files."""
+        return Given(
+            self.unit, self.height_unit, self.angles, self.no_value, self.pole_height, self.antenna_offset,
+            self.heights_of, self.units_from,
+        )  # fmt: skip
 
     @property
     def wanted(self) -> Optional[HeightKind]:

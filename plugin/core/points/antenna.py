@@ -7,6 +7,7 @@ offset (from the mount to that point, the antenna's phase centre).
 from __future__ import annotations
 
 import re
+import unicodedata
 from dataclasses import dataclass
 from typing import List, Optional, Sequence, Tuple
 
@@ -92,9 +93,9 @@ _EXAMPLE = "2.000"
 #: A change of the pole, metres, that tells whether heights follow it; how many are needed, and how clearly.
 _CHANGE, _CHANGES, _CLEARLY = 0.1, 3, 4.0
 _STATEMENT = re.compile(
-    r"\b(?P<what>pole|rod|antenna|ant|target|instrument|stab\w*|lotstab\w*|antennen\w*|canne|antenne|jalon|antena|"
-    r"baston)[ _-]*(?P<of>height|length|hgt|ht|offset|hohe|hoehe|lange|laenge|hauteur|altura)?\s*[:=,]?\s*"
-    r"(?P<value>[0-9]{1,2}(?:[.,][0-9]+)?)\s*(?P<unit>mm|cm|m|ft|usft|sft)?\b",
+    r"\b(?:pole|rod|antenna|ant|target|instrument|canne|antenne|jalon|antena|baston|(?:lot)?stab|antennen)"
+    r"[ _-]*(?P<of>height|length|hgt|ht|offset|hohe|hoehe|lange|laenge)?\s*[:=,]?\s*"
+    r"(?P<value>[0-9]{1,4}(?:[.,][0-9]+)?)\s*(?P<unit>mm|cm|m|ft|usft|sft)?\b",
     re.IGNORECASE,
 )
 
@@ -204,7 +205,8 @@ def _filled(metres: np.ndarray) -> Tuple[np.ndarray, int]:
 
 def pole_said(text: str) -> Optional[float]:
     """Metres of the pole that a sentence or comment such as "pole height 2.000 m" states, None where it states none."""
-    match = _STATEMENT.search(" ".join(text.split())[:200])
+    words = unicodedata.normalize("NFKD", " ".join(text.split())[:200])
+    match = _STATEMENT.search("".join(sign for sign in words if not unicodedata.combining(sign)))
     if match is None or (match["of"] or "").lower() == "offset":
         return None
     if not match["of"] and not match["unit"]:

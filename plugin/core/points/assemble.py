@@ -128,12 +128,12 @@ def _without_markers(
         if given.no_value is not None:
             sure += [(role, marker) for marker in given_markers(raw, given.no_value)]
             continue
-        if role == coordinates[2] and len(raw) > 2 and not raw.any():
+        if role == coordinates[2] and len(raw) > 2 and raw[0] == 0.0 and not raw.any():
             questions.append(all_zero(role))
             continue
         flat = _FLAT * _DEGREES_PER_METRE if ROLES[role] is Kind.ANGLE else _FLAT / factor
         markers = find_markers(raw, flat)
-        if role != coordinates[2]:
+        if markers and role != coordinates[2]:
             # In a local grid a line may well begin at 0.
             local = ROLES[role] is Kind.COORDINATE and abs(float(np.median(every.roles[role]))) < _LOCAL
             markers = [marker for marker in markers if marker.sure and not (local and marker.value == 0.0)]

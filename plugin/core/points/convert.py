@@ -161,6 +161,8 @@ def _check_count(rows: Rows, plan: Plan) -> Tuple[np.ndarray, np.ndarray, np.nda
     # Where spaces part the fields a missing one shifts the rest, so only a text at the end may be missing.
     least = layout.width - layout.last_is_text if plan.delimiter == " " else 0
     wrong = (count < least) | ((rows.line == plan.cut_off_line) & (count < plan.usual))
+    if plan.cut_off_line and len(rows) and rows.line[-1] == plan.cut_off_line:
+        wrong[-1] |= _ends_within_number(rows, plan)
     joined = np.zeros(len(rows), bool)
     surplus = np.flatnonzero(count > layout.width)
     if len(surplus):
@@ -177,10 +179,22 @@ def _check_count(rows: Rows, plan: Plan) -> Tuple[np.ndarray, np.ndarray, np.nda
     return state, at, joined
 
 
+def _ends_within_number(rows: Rows, plan: Plan) -> bool:
+    """Whether the last field of a file is a coordinate with fewer decimals than all others of its column have."""
+    place = int(rows.count[-1]) - 1
+    if place not in (plan.layout.roles[role] for role in plan.layout.coordinates) or len(rows) < 4:
+        return False
+    start, end = rows.column(place)
+    fields = [bytes_of(rows.text, int(start[i]), int(end[i])) for i in range(max(0, len(rows) - 50), len(rows))]
+    decimals = {len(field.rpartition(plan.decimal)[2]) for field in fields[:-1] if plan.decimal in field}
+    last = fields[-1].rpartition(plan.decimal)[2] if plan.decimal in fields[-1] else ""
+    return len(decimals) == 1 and len(last) < decimals.pop()
+
+
 def _refusal(rows: Rows, i: int, state: int, place: int, plan: Plan) -> Tuple[int, Message]:
     line, count = int(rows.line[i]), int(rows.count[i])
     if state == _WRONG_COUNT:
-        if line == plan.cut_off_line and count < plan.usual:
+        if line == plan.cut_off_line and count <= plan.usual:
             return line, message(rejects.CUT_OFF, count=count, width=plan.usual)
         return line, message(rejects.COLUMN_COUNT, count=count, width=plan.layout.width)
     role = next(role for role, where in plan.layout.roles.items() if where == place)

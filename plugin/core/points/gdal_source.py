@@ -7,9 +7,11 @@ units, roles and codes are recognised in it, and every line is accounted for.
 
 from __future__ import annotations
 
+import contextlib
 import os
+import re
 import uuid
-from typing import Any, Dict, Iterator, List, NamedTuple, Optional, Sequence, Tuple
+from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .questions import Answer, Question, QuestionError, Topic
@@ -103,9 +105,13 @@ def load_through_gdal(file: str, raw: bytes, kind: str, layer: str, encoding: Op
     if not regular:
         gdal.FileFromMemBuffer(path, raw)
     try:
-        if kind in ("zip", "gz"):
-            return _from_archive(gdal, file, f"/vsi{'zip' if kind == 'zip' else 'gzip'}/{path}", kind, layer, encoding)
-        return _from_layers(gdal, file, path, kind, layer)
+        with _settings(gdal):
+            if kind in ("zip", "gz"):
+                archive = f"/vsi{'zip' if kind == 'zip' else 'gzip'}/{path}"
+                return _from_archive(gdal, file, archive, kind, layer, encoding)
+            return _from_layers(gdal, file, path, kind, layer)
+    except RuntimeError as error:  # GDAL where it is told to raise
+        raise SurveyError(CANNOT_OPEN, file=file, kind=kind, reason=" ".join(str(error).split())[:120]) from None
     finally:
         if not regular:
             gdal.Unlink(path)
@@ -196,26 +202,36 @@ def _from_layers(gdal: Any, file: str, path: str, kind: str, layer: str) -> Text
 
 def _opened(gdal: Any, path: str, kind: str) -> Tuple[Any, str]:
     """The dataset, None where GDAL cannot read it, and why."""
-    options: Dict[str, List[str]] = {
-        "XLSX": ["HEADERS=DISABLE"], "ODS": ["HEADERS=DISABLE"], "XLS": ["HEADERS=DISABLE"], "GPX": ["N_MAX_LINKS=0"],
-    }  # fmt: skip
     gdal.ErrorReset()
-    gdal.PushErrorHandler("CPLQuietErrorHandler")
+    try:
+        dataset = gdal.OpenEx(path, gdal.OF_VECTOR)
+    except RuntimeError as error:
+        return None, " ".join(str(error).split())[:120]
+    return dataset, " ".join(gdal.GetLastErrorMsg().split())[:120] or "?"
+
+
+#: Heights of GPX as Z; the first row of a sheet as it stands, as the reader knows headers better.
+_CONFIG = {
+    "GPX_ELE_AS_25D": "YES",
+    "OGR_XLSX_HEADERS": "DISABLE",
+    "OGR_ODS_HEADERS": "DISABLE",
+    "OGR_XLS_HEADERS": "DISABLE",
+}
+
+
+@contextlib.contextmanager
+def _settings(gdal: Any) -> Iterator[None]:
+    """GDAL quiet and set as :data:`_CONFIG` says; layers are read late, so to the end."""
     before = {key: gdal.GetConfigOption(key) for key in _CONFIG}
+    gdal.PushErrorHandler("CPLQuietErrorHandler")
     try:
         for key, value in _CONFIG.items():
             gdal.SetConfigOption(key, value)
-        dataset = gdal.OpenEx(path, gdal.OF_VECTOR, open_options=options.get(kind, []))
-    except RuntimeError as error:
-        return None, " ".join(str(error).split())[:120]
+        yield
     finally:
         for key, value in before.items():
             gdal.SetConfigOption(key, value)
         gdal.PopErrorHandler()
-    return dataset, " ".join(gdal.GetLastErrorMsg().split())[:120] or "?"
-
-
-_CONFIG = {"GPX_ELE_AS_25D": "YES", "OGR_XLSX_HEADERS": "DISABLE", "OGR_ODS_HEADERS": "DISABLE"}
 
 
 def _only_one(file: str, layers: List[_Layer], kind: str) -> List[_Layer]:
@@ -249,6 +265,10 @@ def _cell(value: str) -> str:
 
 def _sheet_rows(layers: Sequence[_Layer]) -> Iterator[List[str]]:
     for one in layers:
+        definition = one.layer.GetLayerDefn()
+        names = [definition.GetFieldDefn(i).GetName() for i in range(definition.GetFieldCount())]
+        if not all(re.fullmatch("Field[0-9]+", name) for name in names):
+            yield names  # GDAL took the first row for the header all the same
         for feature in one.layer:
             yield [_value(feature, i) for i in range(feature.GetFieldCount())]
 

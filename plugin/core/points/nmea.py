@@ -181,7 +181,7 @@ def _poles(text: np.ndarray, lines: Lines, which: np.ndarray, number: np.ndarray
     """Line and metres of each statement of a pole height."""
     found = []
     for i in np.flatnonzero(which).tolist():
-        metres = pole_said(bytes_of(text, int(lines.start[i]), int(lines.end[i])).replace(",", " "))
+        metres = pole_said(bytes_of(text, int(lines.start[i]), int(lines.end[i])))
         if metres is not None:
             found.append((int(number[i]), metres))
     return found

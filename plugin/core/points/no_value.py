@@ -66,10 +66,10 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
     0 and the like) is one where it lies far from the rest: 3 times the middle nine tenths of it, or farther than any
     four steps from point to point. Another number is one where it stands three times and lies farther still.
     """
-    good = np.flatnonzero(np.isfinite(values))
-    if len(good) < _FEWEST:
+    some = values[:: max(1, len(values) // _GLANCE)]
+    some = some[np.isfinite(some)]
+    if len(some) < _FEWEST:
         return []
-    some = values[good[:: max(1, len(good) // _GLANCE)]]
     kinds, counts = np.unique(some, return_counts=True)
     suspect = [k for k, count in zip(kinds.tolist(), counts.tolist()) if is_usual(k) and count >= 0.02 * len(some)]
     rest = some[~np.isin(some, suspect)]
@@ -77,7 +77,8 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
         return []
     low, high = (float(value) for value in np.percentile(rest, [2.0, 98.0]))
     spread = max(high - low, least)
-    outside = good[(values[good] < low - _NEAR * spread) | (values[good] > high + _NEAR * spread)]
+    with np.errstate(invalid="ignore"):
+        outside = np.flatnonzero((values < low - _NEAR * spread) | (values > high + _NEAR * spread))
     found: List[Marker] = []
     step = 0.0
     for value, count in _kinds(values[outside]):

@@ -173,10 +173,13 @@ def read_bytes(path: PathLike) -> bytes:
         raise SurveyError(FOLDER, file=file)
     try:
         with open(file, "rb") as stream:
-            parts = [stream.read()]
-            while parts[-1] and len(parts) < _MOST_READS:
-                parts.append(stream.read())  # what was added meanwhile
-            return b"".join(parts)
+            data = stream.read()
+            for _ in range(_MOST_READS):
+                more = stream.read()  # what was added meanwhile
+                if not more:
+                    break
+                data += more
+            return data
     except FileNotFoundError as error:
         raise SurveyError(MISSING, file=file) from error
     except (OSError, ValueError) as error:  # ValueError: a NUL in the path

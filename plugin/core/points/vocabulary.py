@@ -41,7 +41,7 @@ CERTAIN: Dict[str, str] = {
         norte coordenadanorte coordnorte
         northingcoord northingy ynorth ynorthing ncoord nordy ynord hochwertx
         noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari север""",
-    "height": """height elevation elev z heightmsl orthometricheight orthoheight elevationmsl msl reducedlevel rl
+    "height": """height elevation elev ele z heightmsl orthometricheight orthoheight elevationmsl msl reducedlevel rl
         altitude alt altitudengf hauteur altitudeorthometrique hauteurorthometrique cote
         hohe hoehe gelandehohe gelaendehoehe hohenn hoehenn nhn hohenhn orthometrischehohe gebrauchshohe hoehenhn
         altura cota elevacion altitud cotaortometrica alturaortometrica elevacionortometrica altitudortometrica
