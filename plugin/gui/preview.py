@@ -151,6 +151,8 @@ class PreviewDialog(QDialog):
             self.place.setText("")
         else:
             self._show_landing(came)
+            for said in came.aside:
+                self.notes.note(self.preview.plain(tell(said)), bad=True)
             for said in (*worst_first((*came.survey.messages, *came.messages)), *came.statements):
                 if said not in questions.told:
                     self.notes.note(self.preview.plain(tell(said)), bad=said.text.weight >= 2)
@@ -180,8 +182,9 @@ class PreviewDialog(QDialog):
         self.summary.setText(text)
 
     def _show_landing(self, came: Intake) -> None:
-        outside = [area.outside for area in came.areas]
-        self.map.show_points(came.survey.points, np.concatenate(outside))
+        on_site = ~came.survey.points.off_site
+        outside = np.concatenate([area.outside for area in came.areas])
+        self.map.show_points(came.survey.points.select(on_site), outside[on_site])
         self.place.setText(tell(came.where.values["place"]))
 
     # Questions and answers, as :class:`.previewquestions.PreviewQuestions` offers them

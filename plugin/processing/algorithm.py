@@ -193,13 +193,6 @@ def _with_labels(text: str) -> str:
 def _parameter_label(option: str) -> str:
     """What the toolbox calls an option of the command line."""
     labels = {
-        "angles": translate("hummock", "Latitudes and longitudes are written as"),
-        "antenna-offset": translate("hummock", "Antenna offset"),
-        "heights-of": translate("hummock", "Heights in the file are those of"),
-        "layer": translate("hummock", "Layer, sheet or file of an archive"),
-        "no-value": translate("hummock", "What stands for no value"),
-        "pole-height": translate("hummock", "Pole height"),
-        "units-from": translate("hummock", "Where header and options differ, the unit is"),
         "accept": translate("hummock", "Coordinate operations accepted by name"),
         "base-is": translate("hummock", "Position of the base as it is"),
         "base-was": translate("hummock", "Position of the base as it was used"),
@@ -214,7 +207,6 @@ def _parameter_label(option: str) -> str:
         "encoding": translate("hummock", "Text encoding"),
         "geoid": translate("hummock", "Geoid separation"),
         "ground-origin": translate("hummock", "Origin"),
-        "height-unit": translate("hummock", "Unit of the heights"),
         "heights": translate("hummock", "Heights wanted"),
         "heights-are": translate("hummock", "Heights in the file are"),
         "leave-out": translate("hummock", "Control points left out of the fit"),

@@ -75,6 +75,11 @@ class CheckSurvey(HummockAlgorithm):
             "hummock",
             "<p>Gives every point a <b>status</b>: used, flagged (used, but look at it) or rejected (kept out of the "
             "surface), with every <b>reason</b>. Nothing is deleted. The map tip of a point tells its reasons.</p>"
+            "<p><b>Before all else</b> stray points are put aside, with their lines and the likely cause: coordinates "
+            "swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the "
+            "spacing of the points. Where nothing tells a stray from a control point, a base or another part of the "
+            "site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the "
+            "status used.</p>"
             "<p>Single points are held to a <b>tolerance set</b>: fixes, standard deviations, tilt, PDOP, age of the "
             "correction, observations. Heights are held against the walk, the passes beside it, places walked twice "
             "and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while "
@@ -263,7 +268,7 @@ def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessing
         )
     for text in _about_noise(check):
         feedback.pushInfo(text)
-    for told in overrides.messages:
+    for told in (*check.messages, *overrides.messages):
         feedback.pushWarning(tell(told))
 
 

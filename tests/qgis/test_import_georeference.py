@@ -62,7 +62,6 @@ def test_a_log_and_a_table_become_one_layer(run: Any, tmp_path: Path) -> None:
         "importpoints",
         INPUT=write(tmp_path / "day1.csv", [*walk(), "broken"]),
         MORE=[str(tmp_path / "day2.nmea")],
-        HEIGHTS_OF=2,
         CRS="EPSG:25832",
         HEIGHTS_OF=2,
         OUTPUT="TEMPORARY_OUTPUT",

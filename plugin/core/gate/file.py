@@ -62,7 +62,7 @@ def _woven(kept: PointSet, aside: PointSet, stays: np.ndarray) -> PointSet:
         result[stays], result[~stays] = one, other
         return result
 
-    columns = {key: column(getattr(kept, key), getattr(aside, key)) for key in COLUMNS}
+    columns: Dict[str, Any] = {key: column(getattr(kept, key), getattr(aside, key)) for key in COLUMNS}
     extra = {
         key: column(values, aside.extra.get(key, _empty(values, len(aside)))) for key, values in kept.extra.items()
     }

@@ -15,7 +15,7 @@ import numpy as np
 
 from ..messages import Figure, Message, Text, message
 from ..points.geographic import GeographicPoints
-from ..points.pointset import SOURCE, PointSet, Reason, Status
+from ..points.pointset import GATE_REASONS, SOURCE, PointSet, Reason, Status
 from . import said
 from .heights import strange_heights
 from .places import Places, places_of
@@ -24,8 +24,6 @@ from .suspects import verdicts_of
 from .verdict import Verdict
 
 _LINES_SHOWN = 6
-#: Reasons only the gate gives.
-GATE_REASONS = Reason.NO_PLACE | Reason.ZERO | Reason.SWAPPED | Reason.STRAY | Reason.FAR_OFF
 
 
 @dataclass(frozen=True)
@@ -43,13 +41,18 @@ class Found:
 
 @dataclass(frozen=True)
 class Gate:
-    """``points``: all of them, with their statuses. ``found``: what was put aside or flagged. ``messages``: the same
-    for the user, and what could not be told.
+    """``points``: all of them, with their statuses. ``found``: what was put aside or flagged. ``notes``: what could not
+    be told.
     """
 
     points: PointSet
     found: Tuple[Found, ...]
-    messages: Tuple[Message, ...]
+    notes: Tuple[Message, ...]
+
+    @property
+    def messages(self) -> Tuple[Message, ...]:
+        """All that is to be told of it."""
+        return (*(one.message for one in self.found), *self.notes)
 
 
 def pass_gate(points: PointSet, geographic: Optional[GeographicPoints] = None) -> Gate:
@@ -143,7 +146,7 @@ def _gathered(points: PointSet, verdicts: List[Verdict], notes: List[Message]) -
         told = _told(same[0], points.source_line[indices], size)
         found.append(Found(indices, same[0].reason, what, size, told))
     found.sort(key=lambda one: int(one.indices[0]))
-    return Gate(points.with_status(status, reasons), tuple(found), (*(one.message for one in found), *notes))
+    return Gate(points.with_status(status, reasons), tuple(found), tuple(notes))
 
 
 def _told(verdict: Verdict, lines: np.ndarray, size: float) -> Message:

@@ -4,6 +4,7 @@ sake."""
 from __future__ import annotations
 
 import re
+from typing import Optional
 
 import numpy as np
 
@@ -25,20 +26,13 @@ def same_kind(points: PointSet, one: int, other: int) -> bool:
     return abs(a - b) <= _NEXT + abs(one - other)
 
 
-def usual_kind(points: PointSet, one: int, others: np.ndarray) -> bool:
-    """Whether point ``one`` has a code and a form of name that a tenth of ``others`` (k,) have, and its number is one
-    of those they run through.
-    """
-    some = others[:: max(1, len(others) // 1000)]
-    name = str(points.name[one])
-    form = _DIGITS.sub("#", name)
-    alike = [
-        i for i in some.tolist() if points.code[i] == points.code[one] and _DIGITS.sub("#", str(points.name[i])) == form
-    ]
-    if len(alike) < 0.1 * len(some):
-        return False
-    numbers = [_number(str(points.name[i])) for i in alike]
-    return min(numbers) - _NEXT <= _number(name) <= max(numbers) + _NEXT
+def number_order(name: np.ndarray) -> Optional[np.ndarray]:
+    """Indices (n,) of points by the numbers in their names (n,); None where these are no numbering of one form."""
+    words = [str(word) for word in name.tolist()]
+    if not words or len({_DIGITS.sub("#", word) for word in words}) > 1 or not _DIGITS.search(words[0]):
+        return None
+    numbers = np.array([_number(word) for word in words], float)
+    return np.argsort(numbers, kind="stable") if len(np.unique(numbers)) == len(numbers) else None
 
 
 def _number(name: str) -> int:

@@ -7,15 +7,23 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
+from .kinds import number_order
+from .parts import occupied_cells
+
 #: So many points that lie apart may be strays; more of them are a part of the site.
 FEW = 5
-#: Steps up to this many medians are those of a walk; so large a share of all must be.
-_USUAL, _SHARE = 4.0, 0.7
+#: Steps up to this many medians are those of a walk; so large a share of all must be; where it is larger than the
+#: other, no other order is looked for.
+_USUAL, _SHARE, _CLEARLY = 4.0, 0.7, 0.98
 _LEAST_STEPS = 20
+#: More points than so many in a square of a median step a side are in no order of a walk.
+_CROWD = 10.0
 #: A step longer than both is no step of a walk: usual steps, metres.
 _LEAP_STEPS, _LEAP = 40.0, 20.0
-#: Nobody goes faster (m/s), nor than so many times what nine in ten steps of the file stay below.
-_SPEED, _FASTER = 10.0, 5.0
+#: Nobody goes faster (m/s) within so many seconds, and after them; nor than so many times what nine in ten steps of the
+#: file stay below.
+_SPEED, _BRIEFLY, _DRIVEN = 10.0, 5.0, 40.0
+_FASTER = 3.0
 #: Seconds by which times may be rounded.
 _ROUNDED = 1.0
 #: More places where a file leaves the way and comes back, also as a share of the points, are its own order.
@@ -29,7 +37,7 @@ class Order:
 
     ``index``: (q,) the points in that order; ``xy``: (q, 2) metres; ``time``: (q,) seconds, None where the file does
     not tell; ``usual``: median step (m), nan without steps; ``walk``: whether they are a walk, each near the last;
-    ``speed``: what nobody exceeds (m/s), nan without times.
+    ``speed``: what nobody exceeds by the usual steps (m/s), nan without times.
     """
 
     index: np.ndarray
@@ -44,8 +52,9 @@ class Order:
         apart = np.hypot(*(self.xy[b] - self.xy[a]).T)
         if self.time is None:
             return np.asarray(apart > max(_LEAP, _LEAP_STEPS * self.usual))
-        seconds = np.abs(self.time[b] - self.time[a]) + _ROUNDED
-        return np.asarray((apart > _LEAP) & (apart > self.speed * seconds))
+        seconds = np.abs(self.time[b] - self.time[a])
+        speed = np.where(seconds <= _BRIEFLY, max(self.speed, _SPEED), max(self.speed, _DRIVEN))
+        return np.asarray((apart > _LEAP) & (apart > speed * (seconds + _ROUNDED)))
 
 
 @dataclass(frozen=True)
@@ -61,20 +70,23 @@ class Excursion:
     back: bool
 
 
-def order_of(xy: np.ndarray, time: np.ndarray) -> Order:
-    """The order in which places (n, 2), metres, were recorded: that of the file, or of ``time`` (n,) seconds where
-    only that makes a walk of them.
+def order_of(xy: np.ndarray, time: np.ndarray, name: np.ndarray) -> Order:
+    """The order in which places (n, 2), metres, were recorded: that of the file, or of ``time`` (n,) seconds or of the
+    numbers in ``name`` (n,) where these make more of a walk of them.
     """
     index = np.arange(len(xy))
     known = _times(time)
-    usual, walk = _steps(xy)
-    if not walk and known is not None:
-        sorted_by_time = np.argsort(known, kind="stable")
-        other = _steps(xy[sorted_by_time])
-        if other[1]:
-            index, known, (usual, walk) = sorted_by_time, known[sorted_by_time], other
-    xy = xy[index]
-    return Order(index, xy, known, usual, walk, np.nan if known is None else _top_speed(xy, known))
+    usual, share = _steps(xy)
+    if share < _CLEARLY:
+        by_number = number_order(name)
+        others = [] if known is None else [np.argsort(known, kind="stable")]
+        for other in others + ([] if by_number is None else [by_number]):
+            there = _steps(xy[other])
+            if there[1] > share:
+                index, (usual, share) = other, there
+    xy, known = xy[index], None if known is None else known[index]
+    speed = np.nan if known is None else _top_speed(xy, known)
+    return Order(index, xy, known, usual, share >= _SHARE, speed)
 
 
 def excursions(order: Order) -> List[Excursion]:
@@ -107,15 +119,18 @@ def _times(time: np.ndarray) -> Optional[np.ndarray]:
     return filled if 4 * distinct >= len(time) else None
 
 
-def _steps(xy: np.ndarray) -> Tuple[float, bool]:
-    """Median step (m) of places in order, nan for none, and whether most of them are near it."""
+def _steps(xy: np.ndarray) -> Tuple[float, float]:
+    """Median step (m) of places in order, nan for none, and which share of them are near it; 0 for what is no walk."""
     step = np.hypot(*np.diff(xy, axis=0).T) if len(xy) > 1 else np.empty(0)
     step = step[step > _STILL]
     if not len(step):
-        return np.nan, False
+        return np.nan, 0.0
     usual = float(np.median(step))
-    walk = len(step) >= _LEAST_STEPS and float(np.mean(step <= _USUAL * usual)) >= _SHARE
-    return usual, walk
+    if len(step) < _LEAST_STEPS or float(np.median(np.hypot(*(xy[2:] - xy[:-2]).T))) < usual / 2:
+        return usual, 0.0  # few, or the next but one is the nearer one: several rovers take turns
+    if len(xy) > _CROWD * occupied_cells(xy, usual):
+        return usual, 0.0  # far more points than steps of that length need: they do not follow each other
+    return usual, float(np.mean(step <= _USUAL * usual))
 
 
 def _top_speed(xy: np.ndarray, time: np.ndarray) -> float:
@@ -137,9 +152,9 @@ def _on_way(order: Order, start: np.ndarray, end: np.ndarray) -> np.ndarray:
     for k in range(one + 1, len(start)):
         if on_way[k] or not order.leaps(np.array([at]), start[k : k + 1])[0]:
             on_way[k], at = True, int(end[k]) - 1
-    at = int(start[one])
-    for k in range(one - 1, -1, -1):
-        if not order.leaps(end[k : k + 1] - 1, np.array([at]))[0]:
+    at = -1
+    for k in range(len(start) - 1, -1, -1):
+        if on_way[k] or (at >= 0 and not order.leaps(end[k : k + 1] - 1, np.array([at]))[0]):
             on_way[k], at = True, int(start[k])
     return on_way
 

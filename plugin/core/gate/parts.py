@@ -19,9 +19,7 @@ def parts_of(xy: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray]:
     Places of one part are joined by occupied square cells of side ``cell`` that touch: what lies nearer than ``cell``
     is of one part, what lies farther than 2 √2 ``cell`` from all others is not. Time and memory go with n alone.
     """
-    column, row = np.clip(np.floor(xy.T / cell), -_LAST, _LAST).astype(np.int64)
-    key = column * _ROW + row
-    head = np.append(True, key[1:] != key[:-1])  # points that follow each other mostly share a cell
+    key, head = _keys(xy, cell)
     cells, number = np.unique(key[head], return_inverse=True)
     cell_of = number.reshape(-1)[np.cumsum(head) - 1]
     pairs = []
@@ -33,3 +31,16 @@ def parts_of(xy: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray]:
     graph = coo_matrix((np.ones(len(a), bool), (a, b)), shape=(len(cells), len(cells)))
     part = connected_components(graph, directed=False)[1][cell_of]
     return part, np.bincount(part)
+
+
+def occupied_cells(xy: np.ndarray, cell: float) -> int:
+    """How many square cells of side ``cell`` hold places (n, 2)."""
+    key, head = _keys(xy, cell)
+    return len(np.unique(key[head]))
+
+
+def _keys(xy: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray]:
+    """Number of the cell of each place (n,), and a mask of those not in the cell of the place before."""
+    column, row = np.clip(np.floor(xy.T / cell), -_LAST, _LAST).astype(np.int64)
+    key = column * _ROW + row
+    return key, np.append(True, key[1:] != key[:-1])  # places that follow each other mostly share a cell

@@ -80,14 +80,14 @@ FAR_OFF = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "{count} points (lines {lines}) lie up to {distance} from all others; nothing tells whether they are control "
-        "points, a base, or strays. They are kept and flagged, and no surface is drawn to them until somebody gives "
-        "them the status used.",
+        "points, a base, or strays. They are kept and flagged; no ground is drawn to them, unless a line runs there, "
+        "until somebody gives them the status used.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
         "The point of line {lines} lies {distance} from all others; nothing tells whether it is a control point, a "
-        "base, or a stray. It is kept and flagged, and no surface is drawn to it until somebody gives it the status "
-        "used.",
+        "base, or a stray. It is kept and flagged; no ground is drawn to it, unless a line runs there, until somebody "
+        "gives it the status used.",
     ),
 )
 SCATTERED = Text(

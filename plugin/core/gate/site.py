@@ -42,7 +42,7 @@ class Site:
 def look_at(points: PointSet, places: Places, index: np.ndarray) -> Site:
     """The site of the points ``index`` (q,), all of them with a place."""
     xy = places.plan(places.first[index], places.second[index])
-    order = order_of(xy, points.time[index])
+    order = order_of(xy, points.time[index], points.name[index])
     usual = order.usual if order.walk else _nearest(xy)
     apart = max(_APART, _APART_STEPS * usual)
     part, main = _parts(xy, apart)

@@ -10,7 +10,7 @@ from scipy.spatial import cKDTree
 from ..messages import Text
 from ..points.pointset import PointSet, Reason
 from . import causes, said
-from .kinds import same_kind, usual_kind
+from .kinds import same_kind
 from .order import Excursion, excursions
 from .places import Places
 from .site import Site
@@ -22,12 +22,11 @@ _ONE_SITE = 50_000.0
 _ORIGIN = 5_000.0
 #: How near to the others a point read otherwise must lie: metres, usual distances.
 _AMONG, _AMONG_STEPS = 20.0, 20.0
-#: Without order, from how many usual distances on a point is none that was stored like the others.
-_DENSE = 100.0
-_DENSE_POINTS = 20
 #: So many points together may leave the way within the site and be strays: more of them were walked.
 _HOP = 2
 _SAME = 0.05
+#: So many parts of a site are read otherwise.
+_PARTS = 20
 #: Heights may differ from those of the site by so much and be heights still, metres.
 _RISE = 200.0
 
@@ -60,14 +59,17 @@ def verdicts_of(points: PointSet, places: Places, site: Site) -> List[Verdict]:
     """What is told of the points that lie apart; those of which nothing is told get ``Reason.FAR_OFF``."""
     if not site.main.any():
         return []
-    groups = _suspects(site)
+    blocks = _blocks(places, site)
     suspect = np.zeros(len(site.xy), bool)
+    for block in blocks:
+        suspect[np.searchsorted(site.index, block.indices)] = True
+    groups = [group for group in _suspects(site) if not suspect[group.at].any()]
     for group in groups:
         suspect[group.at] = True
-    if not len(groups) or suspect.all():
-        return []
+    if not groups or suspect.all():
+        return blocks
     others = _Others(places, site, suspect)
-    verdicts = []
+    verdicts = list(blocks)
     for group in groups:
         one = _verdict(points, places, site, group, others)
         if one is not None:
@@ -75,9 +77,39 @@ def verdicts_of(points: PointSet, places: Places, site: Site) -> List[Verdict]:
     return verdicts
 
 
+def _blocks(places: Places, site: Site) -> List[Verdict]:
+    """Parts of many points that lie far off and, with coordinates swapped, among those of the largest part."""
+    size = np.bincount(site.part)
+    largest = int(np.argmax(size))
+    verdicts: List[Verdict] = []
+    some = np.flatnonzero(site.main & (size < size[largest]))
+    if not len(some):
+        return verdicts
+    own = site.xy[site.part == largest]
+    near = max(_AMONG, _AMONG_STEPS * site.usual)
+    low, high = own.min(axis=0) - near, own.max(axis=0) + near
+    for part in some[:_PARTS].tolist():
+        at = np.flatnonzero(site.part == part)
+        which = site.index[at]
+        swapped = places.plan(places.second[which], places.first[which])
+        off = bool(np.all((site.xy[at] < low) | (site.xy[at] > high), axis=1).all())
+        if off and np.all((swapped > low) & (swapped < high)):
+            tree = cKDTree(own, compact_nodes=False, balanced_tree=False)
+            if np.all(tree.query(swapped)[0] < near):
+                cause = causes.SWAPPED_DEGREES if places.degrees else causes.SWAPPED
+                away = np.asarray(tree.query(site.xy[at])[0])
+                verdicts.append(Verdict(which, Reason.SWAPPED, said.LIKELY, away, cause))
+    return verdicts
+
+
 def _suspects(site: Site) -> List[_Suspect]:
     """Groups of points off the way, then those that lie alone."""
-    found = [_Suspect(site.order.index[way.first : way.last], way) for way in excursions(site.order)]
+    index = site.order.index
+    found = []
+    for way in excursions(site.order):
+        beside = [index[k] for k in (way.before, way.after) if k >= 0]
+        if site.main[site.part[beside]].all():  # else it may be the points beside that are the strays
+            found.append(_Suspect(index[way.first : way.last], way))
     left = ~site.main[site.part]
     for group in found:
         left[group.at] = False
@@ -101,13 +133,11 @@ def _verdict(points: PointSet, places: Places, site: Site, group: _Suspect, othe
     if told is not None:
         return Verdict(which, told[1], said.LIKELY, away, told[0])
     if group.way is not None and _off_way(points, site, group, far):
-        return _named(site, group, which, away)
+        return _named(places, site, group, which)
     if not far:
         return None
     if away.min() > _ONE_SITE:
         return Verdict(which, Reason.STRAY, said.TOO_FAR, away)
-    if _unlike_site(points, site, which, away, others):
-        return Verdict(which, Reason.STRAY, said.OFF_WAY, away, step=site.usual)
     return Verdict(which, Reason.FAR_OFF, said.FAR_OFF, away)
 
 
@@ -133,49 +163,39 @@ def _cause(
         gap = _least(xy, beside) if len(beside) else others.away(xy)
         return np.asarray((gap < near) & (5 * gap < away) & others.likely(height))
 
-    found = causes.cause_of(places, which, fits)
-    if found is not None or places.degrees or way is None or not way.back:
-        return found
-    middle = (site.order.xy[way.before] + site.order.xy[way.after]) / 2
-    step = float(np.hypot(*(site.order.xy[way.after] - site.order.xy[way.before])))
-    if causes.wrong_digit(site.xy[group.at] - middle, step + site.usual):
-        return causes.DIGIT, Reason.STRAY
-    return None
+    return causes.cause_of(places, which, fits)
 
 
 def _off_way(points: PointSet, site: Site, group: _Suspect, far: bool) -> bool:
-    """Whether the walk cannot have gone there: by the time it took, or because it stores every step."""
+    """Whether the walk cannot have gone there: by the time it took, or because it stores a point every step.
+
+    Without times that can be told only where the walk goes on as if nothing had been: a base comes first or last, and
+    between two parts of a site there may be points far apart.
+    """
     way, order = group.way, site.order
     assert way is not None
-    end = way.before < 0 or way.after < 0
-    if not (far or way.back):
-        return False
     if order.time is not None:
-        return far or order.walk
-    if not far and (end or len(group.at) > _HOP):
+        return far or (way.back and order.walk)
+    if not way.back or not (far or len(group.at) <= _HOP):
         return False
-    beside = [site.index[order.index[k]] for k in (way.before, way.after) if k >= 0]
+    beside = [site.index[order.index[k]] for k in (way.before, way.after)]
     return all(any(same_kind(points, i, int(j)) for j in beside) for i in site.index[group.at].tolist())
 
 
-def _named(site: Site, group: _Suspect, which: np.ndarray, away: np.ndarray) -> Verdict:
+def _named(places: Places, site: Site, group: _Suspect, which: np.ndarray) -> Verdict:
     """The distance told is that to the points recorded before and after."""
     way, order = group.way, site.order
     assert way is not None
     beside = order.xy[[k for k in (way.before, way.after) if k >= 0]]
-    gap = _least(site.xy[group.at], beside)
+    xy = site.xy[group.at]
+    gap = _least(xy, beside)
+    if way.back and not places.degrees:
+        near = float(np.hypot(*(beside[1] - beside[0]))) + site.usual
+        if causes.wrong_digit(xy - beside.mean(axis=0), near):
+            return Verdict(which, Reason.STRAY, said.LIKELY, gap, causes.DIGIT)
     if order.time is not None:
         return Verdict(which, Reason.STRAY, said.TOO_FAST, gap)
     return Verdict(which, Reason.STRAY, said.OFF_WAY, gap, step=site.usual)
-
-
-def _unlike_site(points: PointSet, site: Site, which: np.ndarray, away: np.ndarray, others: _Others) -> bool:
-    """Whether points stored like all others lie alone, far beyond the distance at which these lie."""
-    if site.order.time is not None or len(others.at) < _DENSE_POINTS:
-        return False
-    if away.min() < _DENSE * site.usual:
-        return False
-    return all(usual_kind(points, i, site.index[others.at]) for i in which.tolist())
 
 
 def _least(xy: np.ndarray, beside: np.ndarray) -> np.ndarray:

@@ -130,6 +130,7 @@ TO_CORRECT = Text(
     weight=3,
 )
 WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
+IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
 #: So many questions one after another are answered to see where an answer leads.
 _MOST_ASKED = 5
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
@@ -143,8 +144,8 @@ class Intake:
     ones. ``files``: each file as read, before its coordinates were changed. ``records``: what was done to
     coordinates, in order. ``areas``: the checks against areas of use, one a file; ``areas_read``: the same before any
     correction. ``merged``: None for one file. ``where``: where the survey lies, in words. ``messages``: what to tell
-    the user, beside the statements of ``records``. ``gates``: what was put aside before all
-    else, one a file; the checks against areas of use and the records are about the other points.
+    the user, beside the statements of ``records`` and what is ``aside``. ``gates``: what was put aside before all else,
+    one a file; the checks against areas of use and the records are about the other points.
     """
 
     survey: PointFile
@@ -156,6 +157,14 @@ class Intake:
     gates: Tuple[Gate, ...]
     areas_read: Tuple[AreaCheck, ...]
     where: Message
+
+    @property
+    def aside(self) -> Tuple[Message, ...]:
+        """What was put aside before all else, and what was kept though it lies far from the others."""
+        told = [(file.points.source, said) for file, gate in zip(self.files, self.gates) for said in gate.messages]
+        if len(self.files) == 1:
+            return tuple(said for _, said in told)
+        return tuple(message(IN_FILE, file=file, said=said) for file, said in told)
 
     @property
     def statements(self) -> Tuple[Message, ...]:
@@ -264,10 +273,9 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     parted = part_file(read)
     one = _bring(parted.kept, log, options)
     now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
-    notes = (*parted.gate.messages, *one.notes)
     return one._replace(
         now=now, read=read, area=_of_all(one.area, parted.stays), area_read=_of_all(one.area_read, parted.stays),
-        notes=notes, gate=parted.gate,
+        gate=parted.gate,
     )  # fmt: skip
 
 

@@ -75,6 +75,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         limits=CoverageOptions(max_radius=settings.max_gap),
         repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
+        progress=part(progress, 0.65, 0.7),
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(
@@ -83,6 +84,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         merged=placed.intake.merged,
         georeference=placed.records,
         fitted=placed.fitted,
+        aside=placed.intake.aside,
         place_messages=placed.messages,
         where=placed.where,
         accept=settings.accept,

@@ -44,6 +44,9 @@ class Reason(IntFlag):
     FAR_OFF = 1048576
 
 
+#: Reasons for which points are put aside, or asked about, before anything is computed from the others.
+GATE_REASONS = Reason.NO_PLACE | Reason.ZERO | Reason.SWAPPED | Reason.STRAY | Reason.FAR_OFF
+
 #: The extra column that tells the file of each point, in a set of several files.
 SOURCE = "source"
 
@@ -98,6 +101,12 @@ class PointSet:
         """
         far = (self.reasons & np.uint32(Reason.FAR_OFF)) != 0
         return np.asarray(far & (self.status == Status.FLAGGED))
+
+    @property
+    def off_site(self) -> np.ndarray:
+        """Mask (n,) of the points put aside before all else and of those ``alone``: maps of the site leave them out."""
+        gated = (self.reasons & np.uint32(GATE_REASONS)) != 0
+        return np.asarray(self.alone | (gated & (self.status == Status.REJECTED)))
 
     def select(self, which: np.ndarray) -> PointSet:
         """The points of a mask or index array ``which``, in that order."""

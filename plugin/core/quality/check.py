@@ -16,6 +16,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
+from ..surface.network import check_extent
 from .coded import find_spikes
 from .crossings import breaks, find_meetings
 from .ground import pass_distance
@@ -118,11 +119,12 @@ class Finding:
 class SurveyCheck:
     """Result of :func:`check_survey` for n points.
 
-    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: in order of
-    recording. ``noise``: how heights repeat over all; ``runs``: the same run by run. ``run``: (n,) int64 number of each
-    point's run, -1 outside the walk. ``spacing``, ``passes``: median step and distance of the passes (m). ``stops``:
-    where the walker stood. ``automatic``: (n,) uint8 status before decisions by hand. ``messages``: overrides and
-    decisions that name no point. ``tolerances``: what the single points were held to.
+    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: those of the
+    gate, then the others in order of recording. ``noise``: how heights repeat over all; ``runs``: the same run by run.
+    ``run``: (n,) int64 number of each point's run, -1 outside the walk. ``spacing``, ``passes``: median step and
+    distance of the passes (m). ``stops``: where the walker stood. ``automatic``: (n,) uint8 status before decisions by
+    hand. ``messages``: what the gate could not tell, overrides, and decisions that name no point. ``tolerances``: what
+    the single points were held to.
     """
 
     points: PointSet
@@ -179,7 +181,6 @@ def check_survey(
     """
     gate = pass_gate(points)
     points, marks = _single_points(gate.points, tolerances)
-    _put_gate(marks, gate)
     auto, constraints = _auto_recorded(marks, table, convention)
     spacing = median_step(points.easting[auto], points.northing[auto])
     stops = find_stops(points, auto, spacing)
@@ -195,15 +196,15 @@ def check_survey(
     done, messages = _decided(marks, decisions)
     progress(1.0, "quality")
     return SurveyCheck(
-        done, tuple(marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops), marks.status.copy(),
-        messages, tolerances,
+        done, (*_at_gate(gate), *marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops),
+        marks.status.copy(), (*gate.notes, *messages), tolerances,
     )  # fmt: skip
 
 
-def _put_gate(marks: _Marks, gate: Gate) -> None:
-    """What the gate put aside, now or as the points were read, is the first thing found."""
-    for one in gate.found:
-        marks.findings.append(Finding(one.reason, one.status, one.indices, -1, one.size, float("nan"), one.message))
+def _at_gate(gate: Gate) -> List[Finding]:
+    """What the gate put aside, now or as the points were read: the first things to be told."""
+    none = float("nan")
+    return [Finding(one.reason, one.status, one.indices, -1, none, none, one.message) for one in gate.found]
 
 
 # --- single points -------------------------------------------------------------------------------
@@ -257,7 +258,9 @@ def _walk(marks: _Marks, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
         nothing = np.empty(0)
         return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
     plan = np.column_stack([points.easting, points.northing])[points.used & ~points.alone]
-    origin = np.floor(np.nanmin(plan, axis=0)) - 1
+    plan = plan[np.isfinite(plan).all(axis=1)]
+    check_extent(np.vstack([plan, plan.min(axis=0) - 1]), points.source)
+    origin = np.floor(plan.min(axis=0)) - 1
     x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
     lost = np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0)[index]
     return make_walk(index, x, y, points.height[index], np.diff(lost, prepend=0) > 0), origin

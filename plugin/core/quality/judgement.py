@@ -7,6 +7,7 @@ from typing import Optional
 
 from ..messages import SurveyError
 from ..points.pointset import PointSet
+from ..progress import Progress, silent
 from ..surface.tin import Tin
 from ..units import LengthUnit
 from .accuracy import AccuracyStatement, accuracy_statement
@@ -36,6 +37,7 @@ def judge(
     limits: CoverageOptions = CoverageOptions(),  # noqa: B008  frozen
     repeat_sigma: Optional[float] = None,
     unit: LengthUnit = LengthUnit.METRE,
+    progress: Progress = silent,
 ) -> Judgement:
     """Judge the surface ``tin`` made from ``points``, which has their indices as sources.
 
@@ -44,7 +46,7 @@ def judge(
     ``unit``: of the contour interval. Raises SurveyError for limits out of range and for independent check points of
     which none is on the surface.
     """
-    covered = coverage(tin, points, limits)
+    covered = coverage(tin, points, limits, progress)
     accuracy = _accuracy(tin, points, checks, wanted_cm)
     tested = accuracy is not None and accuracy.comparison.checks.independent and accuracy.non_vegetated is not None
     interval = supported_interval(

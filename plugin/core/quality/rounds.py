@@ -7,9 +7,8 @@ from typing import Tuple
 
 import numpy as np
 
-from ..gate.gate import GATE_REASONS
 from ..points.decisions import STATUS_WORDS, Decisions, words_of_reasons
-from ..points.pointset import PointSet, Reason, Status
+from ..points.pointset import GATE_REASONS, PointSet, Reason, Status
 from .overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand
 
 #: What codes and the gate say of points; no check, and no hand either.

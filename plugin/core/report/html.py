@@ -18,6 +18,7 @@ from .markup import Section
 from .output_sections import cautions_section, contours_section, files_section, method_section
 from .point_sections import points_section
 from .quality_sections import accuracy_section, coverage_section, doubts_section
+from .remarks import say_message
 from .results import JobResult
 from .surface_sections import findings_section, surface_section
 
@@ -72,7 +73,9 @@ def report_html(result: JobResult, words: Words, language: str = "en") -> str:
     sections = [make(result, words) for make in RESULTS]
     sections += [section for answer in result.answers for section in answer.sections(words)]
     sections += [make(result, words) for make in SECTIONS]
-    lead = markup.paragraph(_lead(result, file, words)) + markup.caution([words(CAUTION)])
+    lead = markup.paragraph(_lead(result, file, words))
+    lead += markup.bullets(say_message(one, words) for one in result.aside) if result.aside else ""
+    lead += markup.caution([words(CAUTION)])
     lead += markup.contents(words(CONTENTS), [(anchor, name) for anchor, name, _ in sections])
     main = "".join(markup.section(*section) for section in sections)
     return markup.page(title, language, lead, main)

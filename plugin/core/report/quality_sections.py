@@ -27,7 +27,7 @@ _FAULTS_SHOWN = 50
 
 def doubts_section(result: JobResult, words: Words) -> Section:
     """Where points were flagged or rejected, seen along the walk."""
-    say, points = words, result.points
+    say, points = words, result.points.select(~result.points.off_site)
     title = say(QT_TRANSLATE_NOOP("core", "Doubtful points along the walk"))
     places = places_along(points)
     if not places:

@@ -19,6 +19,7 @@ POINTS_LINE = Text(
         "{used} used, {flagged} flagged, {rejected} rejected",
     ),
 )
+ASIDE_LINE = Text("job.aside_line", QT_TRANSLATE_NOOP("core", "Aside     {statement}"))
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
 )
@@ -110,14 +111,11 @@ def summary(result: JobResult, folder: Path) -> List[str]:
             interval=contours.options.interval, unit=unit.symbol,
         ),
     ]  # fmt: skip
-    if result.where is not None:
-        told.insert(0, message(WHERE_LINE, place=result.where.values["place"]))
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
-        told.insert(
-            2 if result.where is not None else 1,
-            message(LINES_LINE, lines=len(result.linework.constraints), edges=edges),
-        )
+        told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    where = [] if result.where is None else [message(WHERE_LINE, place=result.where.values["place"])]
+    told = [*where, *(message(ASIDE_LINE, statement=one) for one in result.aside), *told]
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]

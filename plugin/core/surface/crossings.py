@@ -116,7 +116,7 @@ def crossing_pairs(network: Network) -> Tuple[np.ndarray, np.ndarray]:
 
 def _cell(x: np.ndarray, y: np.ndarray) -> float:
     length = np.hypot(x[:, 1] - x[:, 0], y[:, 1] - y[:, 0])
-    return float(max(length.mean(), 1.0))
+    return float(max(min(length.mean(), 4 * np.median(length)), 1.0))
 
 
 def _cross(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> np.ndarray:

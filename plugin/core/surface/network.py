@@ -101,6 +101,13 @@ def local_origin(xy: np.ndarray) -> np.ndarray:
     return origin
 
 
+def check_extent(xy: np.ndarray, file: str) -> None:
+    """Raise SurveyError where finite coordinates ``xy`` (n, 2), metres, reach farther than a surface may."""
+    span = float((xy.max(axis=0) - local_origin(xy)).max())
+    if span >= LIMIT * GRID:
+        raise SurveyError(TOO_FAR, file=file, distance_km=span / 1000)
+
+
 def to_grid(xy: np.ndarray, origin: np.ndarray) -> np.ndarray:
     """Coordinates (n, 2) in metres as int64 multiples of ``GRID`` from ``origin``."""
     grid: np.ndarray = np.rint((xy - origin) / GRID).astype(np.int64)
@@ -124,9 +131,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
         raise SurveyError(TOO_FEW, file=points.source, count=0)
     _check_places(points, used, constraints)
     origin = local_origin(plan)
-    span = plan.max(axis=0) - origin
-    if span.max() >= LIMIT * GRID:
-        raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
+    check_extent(plan, points.source)
     grid = to_grid(plan, origin)
     own_height = np.where(of_point >= 0, np.nan, corners[:, 2])  # survey points have given theirs already
     height = np.concatenate([points.height[used], own_height])
