@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Callable, NamedTuple, Optional
+from typing import Any, Callable, Dict, NamedTuple, Optional
 
 import numpy as np
 
@@ -11,6 +11,9 @@ from ..messages import SurveyError
 from ..points.delimited import PointFile
 from ..points.pointset import COLUMNS, PointSet
 from .gate import Gate, pass_gate
+
+#: So many points that are put aside are placed one by one.
+_SINGLY = 100
 
 
 class Parted(NamedTuple):
@@ -41,12 +44,25 @@ def joined(kept: PointFile, parted: Parted, placed: Callable[[PointFile], PointF
     """
     if parted.aside is None:
         return kept
+    return replace(kept, points=_woven(kept.points, _placed(parted.aside, placed), parted.stays))
+
+
+def _placed(aside: PointFile, placed: Callable[[PointFile], PointFile]) -> PointSet:
+    """The points of ``aside`` as ``placed`` places them: together, or, where one of them stops that, one by one."""
+    points = aside.points
     try:
-        aside = placed(parted.aside).points
+        return placed(aside).points
     except SurveyError:
-        nowhere = np.full(len(parted.aside.points), np.nan)
-        aside = replace(parted.aside.points, easting=nowhere, northing=nowhere)
-    return replace(kept, points=_woven(kept.points, aside, parted.stays))
+        pass
+    place = np.column_stack([np.full((len(points), 2), np.nan), points.height])
+    for i in range(min(len(points), _SINGLY)):
+        try:
+            one = placed(_some(aside, np.array([i]))).points
+        except SurveyError:
+            continue
+        place[i] = one.easting[0], one.northing[0], one.height[0]
+    easting, northing, height = place.T
+    return replace(points, easting=easting, northing=northing, height=height)
 
 
 def _some(file: PointFile, which: np.ndarray) -> PointFile:
