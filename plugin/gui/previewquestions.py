@@ -12,11 +12,12 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtWidgets import QInputDialog
 
 from ..core.georeference.area import AreaCheck, suggestion_names
-from ..core.georeference.area_causes import DEGREES, Cause, Suggestion
+from ..core.georeference.area_causes import DEGREES, SWAPPED, Cause, Suggestion
 from ..core.georeference.correction import AS_READ, ask_where, suggested_place
 from ..core.georeference.intake import Intake
+from ..core.georeference.intake_area import TO_CORRECT
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
-from ..core.messages import Message, SurveyError
+from ..core.messages import Message, SurveyError, message
 from ..core.points.columns import coordinates_of
 from ..core.points.questions import Answer, Question, QuestionError, Topic
 from ..processing.algorithm import tell
@@ -162,6 +163,10 @@ class PreviewQuestions:
             for one in area.suggestions:
                 self._as_degrees(one)
             self._leave(file.points, area)
+        aside = not any(area.outside.any() for area in came.areas_read)
+        if aside and not self.dialog.correct and any(said.text == TO_CORRECT for said in came.messages):
+            text = translate("hummock", "Read them so: {cause}").format(cause=tell(message(SWAPPED)))
+            self._reading(text, Cause.SWAPPED.value, "")
 
     def _leave(self, points: Any, area: AreaCheck) -> None:
         """Where most points are far outside, that they stay there is an answer too, and one of them is needed."""

@@ -273,7 +273,7 @@ def test_without_a_file_it_says_so(dialog_with: Any) -> None:
 def test_a_log_has_no_columns_to_assign(dialog_with: Any, tmp_path: Path) -> None:
     path = tmp_path / "walk.nmea"
     path.write_text(log_text(), encoding="ascii")
-    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258", HEIGHTS_OF=2))
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258"))
     assert preview.table.combos == []
     assert preview.table.isRowHidden(0)
     assert not ok(preview).isEnabled()

@@ -20,18 +20,15 @@ from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
 from ..points.given import Given
 from ..points.merge import Merged, merge_files
+from ..points.pointset import Reason
 from ..points.questions import Answer, QuestionError
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
-from .area import AreaCheck, check_area, suggestion_names
+from .area import AreaCheck, check_area
 from .axes import axes_said, flat, has_heights
-from .correction import AS_READ, STAY_OUTSIDE, ask_where, correct_lines
 from .crs_doubt import doubts, project_doubt, said_in_file
-from .heights import (
-    ReceiverSeparation,
-    ellipsoidal_heights,
-    orthometric_heights,
-)
+from .intake_area import area_said, checked_file, corrected_file, swapped_aside
+from .intake_heights import kind_of_heights, sent_separations, with_heights
 from .intake_options import IntakeOptions, with_answer
 from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
@@ -70,44 +67,11 @@ NOT_LENGTHS = Text(
         "such as EPSG:4326.",
     ),
 )
-ALREADY = Text(
-    "intake.already",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, "
-        "or say with --heights-are what they are.",
-    ),
-)
-LACKS_SEPARATION = Text(
-    "intake.lacks_separation",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as "
-        "--geoid.",
-    ),
-)
-NOT_KNOWN = Text("intake.heights_not_known", QT_TRANSLATE_NOOP("core", "of a kind that nothing says"))
-ORTHOMETRIC = Text("intake.orthometric", QT_TRANSLATE_NOOP("core", "orthometric"))
-ELLIPSOIDAL = Text("intake.ellipsoidal", QT_TRANSLATE_NOOP("core", "ellipsoidal"))
 AGAINST_CRS = Text(
     "intake.against_crs",
     QT_TRANSLATE_NOOP(
         "core",
         "Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.",
-    ),
-)
-TAKEN_AS = Text("intake.taken_as", QT_TRANSLATE_NOOP("core", "{file}: its heights are taken as {heights}, as said."))
-AGAINST_HEADER = Text(
-    "intake.against_header",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}: its heights are taken as {heights}, as said, though the file itself says {found}."
-    ),
-)
-NO_SUGGESTION = Text(
-    "intake.no_suggestion",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.",
     ),
 )
 NOTHING_TO_CORRECT = Text(
@@ -116,24 +80,10 @@ NOTHING_TO_CORRECT = Text(
         "core", "No point lies outside the area of use of its CRS, so '{name}' is not applied; leave --correct out."
     ),
 )
-NOT_APPLICABLE = Text(
-    "intake.not_applicable",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude "
-        "in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.",
-    ),
-)
-TO_CORRECT = Text(
-    "intake.to_correct",
-    QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."),
-    weight=3,
-)
 WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
 IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
 #: So many questions one after another are answered to see where an answer leads.
 _MOST_ASKED = 5
-_KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
 
 
 @dataclass(frozen=True)
@@ -269,13 +219,25 @@ def _sent(options: IntakeOptions) -> HeightKind:
 
 
 def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
-    """A file behind the gate: what is put aside tells nothing of where the others lie."""
-    parted = part_file(read)
+    """A file corrected on the user's word, then behind the gate: what is put aside tells nothing of where the others
+    lie."""
+    mended = corrected_file(read, options)
+    parted = part_file(read if mended is None else replace(read, points=mended[1].points))
     one = _bring(parted.kept, log, options)
-    now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
+    now = joined(one.now, parted, lambda aside: _bring(aside, log, replace(options, ask=False)).now)
+    area = _of_all(one.area, parted.stays)
+    before, records, notes = area, one.records, one.notes
+    if mended is not None:
+        before, done = mended
+        # What it was is told, and how it is after the gate; how it was in between is not.
+        told = {str(said) for said in done.area.messages}
+        notes = (*(said for said in done.messages if str(said) not in told), *notes)
+        records = (*done.records, *records)
+    elif any(found.reason is Reason.SWAPPED for found in parted.gate.found):
+        notes = (*notes, *swapped_aside(read))
     return one._replace(
-        now=now, read=read, area=_of_all(one.area, parted.stays), area_read=_of_all(one.area_read, parted.stays),
-        gate=parted.gate,
+        now=now, read=read, area=area, area_read=before, gate=parted.gate, records=records, notes=notes,
+        corrected=one.corrected or mended is not None,
     )  # fmt: skip
 
 
@@ -288,7 +250,7 @@ def _of_all(area: AreaCheck, stays: np.ndarray) -> AreaCheck:
 
 def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     """A file brought to the CRS and the heights wanted."""
-    kind, notes = _kind(read, log, options)
+    kind, notes = kind_of_heights(read, log, options)
     source, file = options.source_crs, read.points.source
     records: List[Georeference] = []
     if read.ground is not None:
@@ -298,66 +260,18 @@ def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     if read.geographic is None:
         if source is not None and source.is_geographic:
             raise SurveyError(NOT_DEGREES, file=file, crs=crs_name(source))
-        before = check_area(read.points, read.format.unit)
-        now, area, corrected, said = _checked(read, before, options, records)
+        area = check_area(read.points, read.format.unit)
+        corrected, said = checked_file(read, area, options)
         now = _transformed(now, options, records)
     else:
         if source is not None and not source.is_geographic:
             raise SurveyError(NOT_LENGTHS, file=file, crs=crs_name(source))
         now, kind = _placed(read, kind, log, options, records)
-        before = area = check_area(now.points)
-        said = _area_said(area)
-    now, kind = _with_heights(now, kind, log, options, records)
+        area = check_area(now.points)
+        said = area_said(area)
+    now, kind = with_heights(now, kind, log, options, records)
     gate = Gate(read.points, (), ())
-    return _One(now, read, kind, tuple(records), area, before, (*notes, *said), corrected, gate)
-
-
-def _kind(read: PointFile, log: bool, options: IntakeOptions) -> Tuple[HeightKind, Tuple[Message, ...]]:
-    """What the heights of a file are, and what to say of it."""
-    found = HeightKind.UNKNOWN
-    if read.recognition is not None:
-        found = read.recognition.heights
-    if found is HeightKind.UNKNOWN and read.geographic is not None:
-        found = read.geographic.heights
-    said = options.heights_are
-    if log or said is None:
-        return found, ()
-    where = {"file": read.points.source, "heights": _KINDS[said]}
-    if found not in (said, HeightKind.UNKNOWN):
-        return said, (message(AGAINST_HEADER, found=_KINDS[found], **where),)
-    return said, (message(TAKEN_AS, **where),)
-
-
-def _checked(
-    read: PointFile, area: AreaCheck, options: IntakeOptions, records: List[Georeference]
-) -> Tuple[PointFile, AreaCheck, bool, Tuple[Message, ...]]:
-    """The file after the check against the area of use, corrected where the user asked for it; the area then, whether
-    it was corrected, and what to say."""
-    name, file = options.correct, read.points.source
-    if not area.outside.any():
-        return read, area, False, _area_said(area)
-    if name == AS_READ:
-        said = message(STAY_OUTSIDE, file=file, count=int(area.outside.sum()))
-        return read, area, True, (said, *area.messages)
-    if not name:
-        question = ask_where(read.points, area, options.landmarks) if options.ask else None
-        if question is not None:
-            raise question
-        return read, area, False, _area_said(area)
-    names = suggestion_names(area)
-    if name not in names:
-        raise SurveyError(NO_SUGGESTION, file=file, name=name, names=", ".join(names) or "-")
-    if area.suggestions[names.index(name)].reading is None:
-        raise SurveyError(NOT_APPLICABLE, file=file, name=name)
-    follow = options.height_unit is None and read.format.height_unit is read.format.unit
-    done = correct_lines(read.points, area, name, options.accept, follow, options.landmarks)
-    records += done.records
-    return replace(read, points=done.points), done.area, True, done.messages
-
-
-def _area_said(area: AreaCheck) -> Tuple[Message, ...]:
-    usable = [name for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None]
-    return (*area.messages, message(TO_CORRECT, name=" | ".join(usable))) if usable else area.messages
+    return _One(now, read, kind, tuple(records), area, area, (*notes, *said), corrected, gate)
 
 
 def _transformed(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> PointFile:
@@ -390,38 +304,12 @@ def _placed(
     placed, record = place_survey(ready, options.crs, source, options.accept)
     assert record is not None
     if log and kind is HeightKind.ELLIPSOIDAL:
-        records.append(_sent_record(read))
+        records.append(sent_separations(read))
     records.append(record)
     said = {str(one) for one in record.statements}
     messages = tuple(one for one in placed.messages if str(one) not in said)
     after = HeightKind.ORTHOMETRIC if by_proj and above else kind
     return replace(placed, messages=messages), after
-
-
-def _sent_record(read: PointFile) -> Georeference:
-    """What the receiver's own separations were."""
-    separation = np.asarray(read.points.extra["geoid_separation"], float)
-    source = ReceiverSeparation(separation)
-    return Georeference(Step.HEIGHTS, None, None, source, (source.statement(separation),))
-
-
-def _with_heights(
-    read: PointFile, kind: HeightKind, log: bool, options: IntakeOptions, records: List[Georeference]
-) -> Tuple[PointFile, HeightKind]:
-    """The heights wanted, from those of the file and the separation given."""
-    wanted, separation = options.wanted, options.separation
-    if wanted is None or (wanted is kind and separation is None):
-        return read, kind
-    where = {"file": read.points.source, "heights": _KINDS[kind]}
-    if separation is None:
-        # The heights of a log are taken as wanted when it is read; those left are of text.
-        raise SurveyError(LACKS_SEPARATION, wanted=_KINDS[wanted], **where)
-    if wanted is kind:
-        raise SurveyError(ALREADY, **where)
-    change = orthometric_heights if wanted is HeightKind.ORTHOMETRIC else ellipsoidal_heights
-    done = change(read.points, separation)
-    records.append(done.record)
-    return replace(read, points=done.points), wanted
 
 
 # All files
