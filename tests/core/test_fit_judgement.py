@@ -230,7 +230,29 @@ def test_points_are_found_by_their_distances_alone():
     q = rng.uniform(0, 300, 12) + 1j * rng.uniform(0, 300, 12)
     order = np.array([5, 2, 9, 0])
     p = (q[order] - q[3]) * np.exp(0.7j)
-    assert [found.tolist() for found in name_orders(p, q, [1.0], 0.05)] == [order.tolist()]
-    assert name_orders(p * 1.5, q, [1.0], 0.05) == []
+    first = np.arange(4)
+    assert [found.tolist() for found in name_orders(p, q, [1.0], 0.05, first)] == [order.tolist()]
+    assert name_orders(p * 1.5, q, [1.0], 0.05, first) == []
     assert plan_fit(p, q[order]).largest < 1e-9
     assert as_complex(np.array([[1.0, 2.0]]))[0] == 1 + 2j
+
+
+@pytest.mark.parametrize("mistake", ["names", "three off"])
+def test_mistakes_among_ninety_points_are_found(mistake):
+    rng = np.random.default_rng(90)
+    survey = rng.uniform(0, 1, (90, 3)) * [2000, 1500, 40]
+    known = survey + np.array([500_000, 5_600_000, 40]) + rng.normal(0, 0.015, (90, 3))
+    names = [f"C{i}" for i in range(90)]
+    if mistake == "names":
+        names[7], names[30] = names[30], names[7]
+    else:
+        known[[3, 50, 80]] += [6.0, -4.0, 0.0]
+    control = ControlPoints(np.array(names, object), *known.T, np.arange(90), "c.csv")
+    points = make_points(*survey.T, name=np.array([f"C{i}" for i in range(90)], object), source="s.csv")
+    with pytest.raises(QuestionError) as raised:
+        fit_to_control(points, ControlOptions(), UTM32, control)
+    first = raised.value.questions[0].answers[0]
+    if mistake == "names":
+        assert first.value in ("names:C7=C30,C30=C7", "names:C30=C7,C7=C30")
+    else:
+        assert first.typed == "--leave-out C3 --leave-out C50 --leave-out C80"

@@ -29,7 +29,7 @@ from .fit_measure import (
     read_so,
     same_level,
 )
-from .fit_names import as_complex, name_orders, plan_fit
+from .fit_names import agreeing, as_complex, name_orders, plan_fit
 from .fit_readings import FitReading, TooOften, Unit, mirrored_plan
 from .similarity import HeightFit
 from .whereabouts import in_area
@@ -39,6 +39,8 @@ RISE_NEEDED = 0.15
 #: Metres: what is a foot of some kind.
 FOOT = (0.3, 0.31)
 MOST_ANSWERS = 4
+#: Of so many points each pair is left out in turn.
+MOST_TRIED = 40
 
 
 @dataclass(frozen=True)
@@ -224,20 +226,29 @@ def _at_home(places: Places, terms: Terms, reading: FitReading) -> bool:
 
 
 def _left_out(places: Places, terms: Terms) -> Tuple[Tuple[str, ...], ...]:
-    """One point, or two, without which the rest fits; three must stay."""
+    """One point, or two, without which the rest fits; three must stay. Of many points those that do not agree with
+    most."""
     n = len(places.survey)
-    for count in (1, 2):
-        if n - count < 3 + (count == 2) or n > 40:
+    for count in (1, 2) if n <= MOST_TRIED else ():
+        if n - count < 3 + (count == 2):
             return ()
         found = []
         for out in combinations(range(n), count):
-            rest = np.array([i for i in range(n) if i not in out])
-            fewer = places._replace(
-                names=tuple(places.names[i] for i in rest), survey=places.survey[rest], order=places.order[rest]
-            )
-            judged = judge_reading(fewer, terms, FitReading())
+            judged = _without(places, terms, out)
             if judged.fits:
                 found.append((judged.fit.squares, tuple(places.names[i] for i in out)))
         if found:
             return tuple(names for _, names in sorted(found)[:MOST_ANSWERS])
+    p, q = as_complex(places.survey), as_complex(places.matched)
+    stay = agreeing(p, q, plan_limit(terms, plan_fit(p, q).reach))
+    off = np.flatnonzero(~stay).tolist()
+    if 3 * len(off) <= n and n - len(off) >= 4 and _without(places, terms, off).fits:
+        return (tuple(places.names[i] for i in off),)
     return ()
+
+
+def _without(places: Places, terms: Terms, out: Sequence[int]) -> Judged:
+    rest = np.array([i for i in range(len(places.survey)) if i not in out])
+    names = tuple(places.names[i] for i in rest)
+    fewer = places._replace(names=names, survey=places.survey[rest], order=places.order[rest])
+    return judge_reading(fewer, terms, FitReading())
