@@ -91,7 +91,7 @@ def _other_readings(places: Places, terms: Terms) -> Iterator[Judged]:
         else:
             for order in name_orders(
                 as_complex(survey), as_complex(places.control), [one * terms.scale for one in scales],
-                plan_limit(terms, reach),
+                plan_limit(terms, reach), places.order,
             ):  # fmt: skip
                 if not (order == places.order).all():
                     orders.append(order)
