@@ -15,7 +15,7 @@ from ..core.georeference.area import AreaCheck, suggestion_names
 from ..core.georeference.area_causes import DEGREES, SWAPPED, Cause, Suggestion
 from ..core.georeference.correction import AS_READ, ask_where, suggested_place
 from ..core.georeference.intake import Intake
-from ..core.georeference.intake_area import TO_CORRECT
+from ..core.georeference.intake_area import READ_SWAPPED
 from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
 from ..core.messages import Message, SurveyError, message
 from ..core.points.columns import coordinates_of
@@ -164,7 +164,7 @@ class PreviewQuestions:
                 self._as_degrees(one)
             self._leave(file.points, area)
         aside = not any(area.outside.any() for area in came.areas_read)
-        if aside and not self.dialog.correct and any(said.text == TO_CORRECT for said in came.messages):
+        if aside and not self.dialog.correct and any(said.text == READ_SWAPPED for said in came.messages):
             text = translate("hummock", "Read them so: {cause}").format(cause=tell(message(SWAPPED)))
             self._reading(text, Cause.SWAPPED.value, "")
 

@@ -329,3 +329,19 @@ def test_the_map_shows_what_it_was_given(dialog_with: Any) -> None:
     blue = sum(colour.blue() > colour.red() + 60 for colour in colours)
     assert 0.02 * len(colours) < blue < 0.8 * len(colours)
     preview.reject()
+
+
+def test_lines_put_aside_as_swapped_are_offered_the_other_way_round(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "run.csv"
+    rows = []
+    for i in range(80):
+        plan = [f"{500000 + 0.5 * i:.3f}", f"{5700000 + i % 3:.3f}"]
+        rows.append(",".join([f"p{i}", *(plan[::-1] if 20 <= i < 45 else plan), "100.0"]))
+    path.write_text("\n".join(["name,easting,northing,height", *rows]) + "\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832"))
+    assert preview.map.drawn() == 55
+    (button,) = answers(preview, "Read them so: easting and northing are exchanged")
+    press(button)
+    assert preview.map.drawn() == 80
+    assert preview.choices().correct == "swapped"
+    assert "25 of 80 points were read otherwise" in said(preview)

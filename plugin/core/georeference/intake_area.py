@@ -26,6 +26,13 @@ NOT_APPLICABLE = Text(
         "in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.",
     ),
 )
+READ_SWAPPED = Text(
+    "intake.read_swapped",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}: to have lines that were put aside as swapped read the other way round, use --correct {name}."
+    ),
+    weight=1,
+)
 TO_CORRECT = Text(
     "intake.to_correct",
     QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."),
@@ -56,7 +63,7 @@ def swapped_aside(read: PointFile) -> Tuple[Message, ...]:
     area = check_area(read.points, read.format.unit) if read.geographic is None else None
     names = () if area is None or not area.outside.any() else suggestion_names(area)
     swapped = Cause.SWAPPED.value
-    return (message(TO_CORRECT, name=swapped),) if swapped in names else ()
+    return (message(READ_SWAPPED, file=read.points.source, name=swapped),) if swapped in names else ()
 
 
 def checked_file(read: PointFile, area: AreaCheck, options: IntakeOptions) -> Tuple[bool, Tuple[Message, ...]]:
