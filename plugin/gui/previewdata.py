@@ -5,10 +5,12 @@ from __future__ import annotations
 import os
 import tempfile
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..core.georeference.intake import Intake, answer_place, take_in
+from ..core.georeference.answer_places import answer_place
+from ..core.georeference.intake import Intake, take_in, where_it_lies
 from ..core.georeference.intake_options import IntakeOptions, with_answer
 from ..core.messages import Message, SurveyError
 from ..core.points.columns import parse_columns
@@ -134,7 +136,8 @@ class SurveyPreview:
             return None
         key = f"{choices} {answer.typed}"
         if key not in self._places:
-            self._places[key] = answer_place(self.heads, self._chosen(choices), answer)
+            look = partial(where_it_lies, self.heads[0])
+            self._places[key] = answer_place(look, self._chosen(choices), answer)
         return self._places[key]
 
     def _chosen(self, choices: Choices) -> IntakeOptions:

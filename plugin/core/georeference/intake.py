@@ -21,15 +21,16 @@ from ..points.geographic import HeightKind
 from ..points.given import Given
 from ..points.merge import Merged, merge_files
 from ..points.pointset import Reason
-from ..points.questions import Answer, QuestionError
+from ..points.questions import QuestionError
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
+from .answer_places import places_of_answers
 from .area import AreaCheck, check_area
 from .axes import axes_said, flat, has_heights
 from .crs_doubt import doubts, project_doubt, said_in_file
 from .intake_area import area_said, checked_file, corrected_file, swapped_aside
 from .intake_heights import kind_of_heights, sent_separations, with_heights
-from .intake_options import IntakeOptions, with_answer
+from .intake_options import IntakeOptions
 from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
@@ -82,8 +83,6 @@ NOTHING_TO_CORRECT = Text(
 )
 WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
 IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
-#: So many questions one after another are answered to see where an answer leads.
-_MOST_ASKED = 5
 
 
 @dataclass(frozen=True)
@@ -174,30 +173,13 @@ def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFi
     try:
         return _read_so(path, options, progress)
     except QuestionError as error:
-        asked = error
-    if options.ask and options.crs is not None and Path(path).is_file():  # a pipe cannot be read again
-        asked = asked.looked_up(lambda answer: answer_place([path], options, answer))
-    raise asked
+        raise (places_of_answers(error, path, options, where_it_lies) if options.ask else error) from None
 
 
-def answer_place(paths: Sequence[PathLike], options: IntakeOptions, answer: Answer) -> Optional[Message]:
-    """Where an answer would put the site, in words, with the likeliest answers to what is asked then; None where that
-    cannot be found out."""
-    given = [answer]
-    for _ in range(_MOST_ASKED):
-        try:
-            answered: Optional[IntakeOptions] = replace(options, ask=False)
-            for one in given:
-                answered = None if answered is None else with_answer(answered, one)
-            return None if answered is None else take_in(paths, answered).where.values["place"]
-        except QuestionError as error:
-            more = [one for question in error.questions for one in question.answers if not one.fill_in][:1]
-            if not more:
-                return None
-            given += more
-        except (SurveyError, ValueError):
-            return None
-    return None
+def where_it_lies(path: PathLike, options: IntakeOptions) -> Message:
+    """Where a file lies, in words. Raises SurveyError."""
+    place: Message = take_in([path], options).where.values["place"]
+    return place
 
 
 def _read_so(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
