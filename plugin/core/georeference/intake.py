@@ -19,6 +19,7 @@ from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
 from ..points.given import Given
 from ..points.merge import Merged, merge_files
+from ..points.questions import Answer, Question, QuestionError, Topic
 from ..points.said_units import AngleForm
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
@@ -123,6 +124,16 @@ NOT_APPLICABLE = Text(
     ),
 )
 TO_CORRECT = Text("intake.to_correct", QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."))
+WHICH_DATUM = Text(
+    "intake.which_datum",
+    QT_TRANSLATE_NOOP(
+        "core", "nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level"
+    ),
+)
+AS_LEVELS = Text("intake.as_levels", QT_TRANSLATE_NOOP("core", "heights of {crs} already, taken as they are"))
+FROM_ELLIPSOID = Text(
+    "intake.from_ellipsoid", QT_TRANSLATE_NOOP("core", "heights above the ellipsoid, brought to those of {crs}")
+)
 NOT_A_SEPARATION = Text(
     "intake.not_a_separation",
     QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
@@ -362,6 +373,8 @@ def _placed(
     above = levelled and len(options.crs.sub_crs_list) > 1  # type: ignore[union-attr]
     if above and options.wanted is HeightKind.ELLIPSOIDAL:
         raise SurveyError(AGAINST_CRS, crs=crs_name(options.crs))
+    if above and kind is HeightKind.UNKNOWN and options.separation is None and not log:
+        raise QuestionError(read.points.source, [_which_datum(options.crs)])
     # Those that a separation of the user's is for must not be changed by PROJ as well.
     told = HeightKind.UNKNOWN if levelled and not by_proj else kind
     positions = replace(read.geographic, heights=told)
@@ -376,6 +389,16 @@ def _placed(
     messages = tuple(one for one in placed.messages if str(one) not in said)
     after = HeightKind.ORTHOMETRIC if by_proj and above else kind
     return replace(placed, messages=messages), after
+
+
+def _which_datum(crs: Any) -> Question:
+    """What heights beside degrees are of, where the CRS wanted counts heights from a level of its own."""
+    name = crs_name(crs)
+    answers = (
+        Answer("--heights-are", HeightKind.ORTHOMETRIC.value, message(AS_LEVELS, crs=name)),
+        Answer("--heights-are", HeightKind.ELLIPSOIDAL.value, message(FROM_ELLIPSOID, crs=name)),
+    )
+    return Question(Topic.HEIGHT_KIND, message(WHICH_DATUM, crs=name), answers)
 
 
 def _sent_record(read: PointFile) -> Georeference:
