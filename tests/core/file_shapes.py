@@ -595,7 +595,8 @@ def odd() -> Iterator[Shape]:
         ["ptName", "eastingM", "northingM", "elevM", "desc"], ["Point-ID", "East.", "North.", "Elev.", "Desc."],
         ["PointID", "XEast", "YNorth", "ZElev", "Code"], ["numéro", "X (m)", "Y (m)", "Z (m)", "code"],
         ["punt", "coord. E", "coord. N", "cota (m)", "descripción"], ["PT#", "EAST", "NORTH", "ELEV", "DESC"],
-        ["id", "x_coord", "y_coord", "z_coord", "remarks"], ["Punkt", "E [UTM32]", "N [UTM32]", "Höhe (DHHN2016)", "Art"],
+        ["id", "x_coord", "y_coord", "z_coord", "remarks"],
+        ["Punkt", "E [UTM32]", "N [UTM32]", "Höhe (DHHN2016)", "Art"],
         ["n", "E (m)", "N (m)", "H (m)", "D"],
     ):  # fmt: skip
         truth, columns = whole(hash_of(head[0]))
