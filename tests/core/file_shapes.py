@@ -524,7 +524,110 @@ def poles() -> Iterator[Shape]:
         )  # fmt: skip
 
 
+def odd() -> Iterator[Shape]:
+    """What stands around and in the lines of files as people leave them."""
+    usual = ["Point", "Easting", "Northing", "Height", "Code"]
+    every = {"--columns": "name=1,easting=2,northing=3,height=4,code=5"}
+
+    def shape(label: str, text: str, truth: Truth, first: int, encoding: str = "utf-8", **more: Any) -> Shape:
+        return Shape(f"odd {label}", text.encode(encoding), truth_of(truth, first, more.pop("skip", ())), **more)
+
+    def whole(seed: int, height: float = 92.0) -> Tuple[Truth, List[List[str]]]:
+        truth = site(seed, height=height)
+        return truth, list(columns_of(truth).values())
+
+    for delimiter in (",", ";", "\t"):
+        truth, columns = whole(200)
+        lacking = [*columns, [""] * N, [""] * N]
+        text = lines_of(lacking, delimiter, [*usual, "", ""])
+        yield shape(f"empty columns at the end {delimiter!r}", text, truth, 2, codes=by_line(truth.codes, 2))
+    for above in (["Job: Meadow", "Date: 2025-04-09", "Units: metres", ""], ["SURVEY REPORT", "====", "Operator;J. D."],
+                  ["Project", "Meadow", "", "Points:"]):  # fmt: skip
+        truth, columns = whole(hash_of(above[0]))
+        yield shape(
+            f"lines above {above[0]}", "\n".join(above) + "\n" + lines_of(columns, ";", usual), truth, len(above) + 2
+        )
+    truth, columns = whole(230)
+    yield shape("lines below", lines_of(columns, ",", usual) + "\nEnd of file\n48 points\n", truth, 2)
+    quoted = [[f'"{word}"' for word in column] for column in columns]
+    yield shape("quotes around all", lines_of(quoted, ",", [f'"{word}"' for word in usual]), truth, 2)
+    exponents = [[f"{value:.10e}" for value in values] for values in (truth.east, truth.north, truth.height)]
+    yield shape("exponents", lines_of([truth.names, *exponents], ",", usual[:4]), truth, 2)
+    plus = [[f"+{word}" for word in column] for column in columns[1:4]]
+    yield shape("plus signs", lines_of([truth.names, *plus], ";", usual[:4]), truth, 2)
+    padded = [[f" {word.rjust(14)} " for word in column] for column in columns]
+    yield shape("padded cells", lines_of(padded, ";", [f"{word} " for word in usual]), truth, 2)
+    table = lines_of([[""] * N, *columns, [""] * N], "|", ["", *usual, ""]).split("\n")
+    table.insert(1, "|---|---|---|---|---|")
+    yield shape("a table of bars", "\n".join(table), truth, 3, codes=by_line(truth.codes, 3), meant=every)
+    for delimiter, headed in itertools.product((",", ";"), (True, False)):
+        truth, columns = whole(243)
+        figures = [
+            [f"0.0{8 + i % 4}" for i in range(N)], [f"0.01{i % 5}" for i in range(N)],
+            [str(18 + i % 4) for i in range(N)], [f"1.{i % 3}" for i in range(N)], ["FIXED"] * N,
+        ]  # fmt: skip
+        head = [*usual, "HRMS", "VRMS", "Sats", "PDOP", "Solution"] if headed else None
+        yield shape(
+            f"figures of quality {delimiter} {headed}", lines_of([*columns, *figures], delimiter, head), truth,
+            1 + headed, meant={"--columns": "name=1,easting=2,northing=3,height=4,code=5,sigma_h=6,sigma_v=7"},
+        )  # fmt: skip
+    truth, columns = whole(244)
+    angles = [[f"{value:.9f}" for value in values] for values in (truth.latitude, truth.longitude)]
+    text = lines_of([truth.names, *angles, *columns[1:4]], ",", ["Name", "Latitude", "Longitude", *usual[1:4]])
+    yield shape("degrees and plan", text, truth, 2)
+    for height, headed in itertools.product((-3.0, -120.0, 0.4, 3500.0), (True, False)):
+        truth, columns = whole(int(abs(height)), height)
+        text = lines_of(columns, ",", usual if headed else None)
+        yield shape(f"height {height} {headed}", text, truth, 1 + headed, meant=every)
+    for zero in ("0.000", ""):
+        truth, columns = whole(260, 4.0)
+        columns[3] = [zero if i in (3, 9, 20) else word for i, word in enumerate(columns[3])]
+        yield shape(
+            f"low heights and {zero!r}",
+            lines_of(columns, ",", usual),
+            truth,
+            2,
+            skip=(3, 9, 20),
+            meant={"--no-value": "0"},
+        )
+    for head in (
+        ["POINT_ID", "EASTING_M", "NORTHING_M", "ELEVATION_M", "FEATURE_CODE"], ["pt", "e_m", "n_m", "h_m", "c"],
+        ["ptName", "eastingM", "northingM", "elevM", "desc"], ["Point-ID", "East.", "North.", "Elev.", "Desc."],
+        ["PointID", "XEast", "YNorth", "ZElev", "Code"], ["numéro", "X (m)", "Y (m)", "Z (m)", "code"],
+        ["punt", "coord. E", "coord. N", "cota (m)", "descripción"], ["PT#", "EAST", "NORTH", "ELEV", "DESC"],
+        ["id", "x_coord", "y_coord", "z_coord", "remarks"],
+        ["Punkt", "E [UTM32]", "N [UTM32]", "Höhe (DHHN2016)", "Art"],
+        ["n", "E (m)", "N (m)", "H (m)", "D"],
+    ):  # fmt: skip
+        truth, columns = whole(hash_of(head[0]))
+        yield shape(
+            f"header {head[0]}", lines_of(columns, ",", head), truth, 2, codes=by_line(truth.codes, 2), meant=every
+        )
+    for encoding in ("utf-16-be", "utf-32", "iso8859-15"):
+        truth, columns = whole(297)
+        columns[4] = ["Schlöße"] * N
+        mark = "\ufeff" if encoding == "utf-16-be" else ""
+        yield shape(f"encoding {encoding}", mark + lines_of(columns, ",", usual), truth, 2, encoding)
+    for line, unit in (("# Units: US survey feet", "us-ft"), ("# units = metres", "m"), ("# Heights in cm", "cm")):
+        truth = site(hash_of(line))
+        plan = "m" if line.startswith("# Heights") else unit
+        text = lines_of([truth.names, decimals(truth.east, plan, 4), decimals(truth.north, plan, 4),
+                         decimals(truth.height, unit, 4)], ",", usual[:4])  # fmt: skip
+        yield shape(f"comment {line}", f"{line}\n{text}", truth, 3, crs=None, meant={"--unit": unit})
+    for delimiter in (":", "/", "~", "^"):
+        truth, columns = whole(315)
+        yield shape(f"seldom {delimiter}", lines_of(columns[:4], delimiter, usual[:4]), truth, 2)
+    truth, columns = whole(314, -5.0)
+    minus = [word.replace("-", "\u2212") for word in columns[3]]
+    yield shape("a minus sign of print", lines_of([*columns[:3], minus], ";", usual[:4]), truth, 2)
+    truth, columns = whole(313)
+    text = lines_of(
+        [truth.names, ["rem"] * N, truth.codes, *columns[1:4]], ";", ["Name", "Remark", "Code", *usual[1:4]]
+    )
+    yield shape("a remark before the code", text, truth, 2, codes=by_line(truth.codes, 2))
+
+
 def every_shape() -> List[Shape]:
     """All families."""
-    families = (plain, units, markers, times, codes, signs, fixed_places, thousands, degrees, poles)
+    families = (plain, units, markers, times, codes, signs, fixed_places, thousands, degrees, poles, odd)
     return [shape for family in families for shape in family()]

@@ -29,7 +29,7 @@ def places_of_answers(error: QuestionError, path: PathLike, options: IntakeOptio
         return error
     with tempfile.TemporaryDirectory(prefix="survey") as folder:
         head = _head_of(Path(path), Path(folder))
-        return error.looked_up(lambda answer: answer_place(lambda said: look(head, said), options, answer))
+        return error.looked_up(lambda one: one.place or answer_place(lambda said: look(head, said), options, one))
 
 
 def answer_place(look: Callable[[IntakeOptions], Message], options: IntakeOptions, answer: Answer) -> Optional[Message]:

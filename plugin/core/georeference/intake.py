@@ -29,7 +29,7 @@ from .area import AreaCheck, check_area
 from .axes import axes_said, flat, has_heights
 from .crs_doubt import doubts, project_doubt, said_in_file
 from .intake_area import area_said, checked_file, corrected_file, swapped_aside
-from .intake_heights import kind_of_heights, sent_separations, with_heights
+from .intake_heights import kind_of_heights, sent_separations, which_datum, with_heights
 from .intake_options import IntakeOptions
 from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
@@ -154,13 +154,10 @@ def take_in(
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
-        read = _read(path, options, share)
-        own, said = read.own_crs, options
-        if own is not None:
-            if options.source_crs not in (None, own):
-                raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
-            said = replace(options, source_crs=own)
-        each.append(_take_one(read, read.log, said))
+        try:
+            each.append(_take_file(path, options, share))
+        except QuestionError as error:
+            raise (places_of_answers(error, path, options, where_it_lies) if options.ask else error) from None
     each += [_take_one(read, False, replace(options, source_crs=crs)) for read, crs in layers]
     return _together(each, options)
 
@@ -168,12 +165,15 @@ def take_in(
 # One file
 
 
-def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
-    """A file as it stands. Raises QuestionError with the place of each answer."""
-    try:
-        return _read_so(path, options, progress)
-    except QuestionError as error:
-        raise (places_of_answers(error, path, options, where_it_lies) if options.ask else error) from None
+def _take_file(path: PathLike, options: IntakeOptions, progress: Progress) -> _One:
+    """A file read and brought to where it belongs."""
+    read = _read(path, options, progress)
+    own = read.own_crs
+    if own is not None:
+        if options.source_crs not in (None, own):
+            raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
+        options = replace(options, source_crs=own)
+    return _take_one(read, read.log, options)
 
 
 def where_it_lies(path: PathLike, options: IntakeOptions) -> Message:
@@ -182,7 +182,7 @@ def where_it_lies(path: PathLike, options: IntakeOptions) -> Message:
     return place
 
 
-def _read_so(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
+def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
     source = options.source_crs
     plan = options.crs if source is None or source.is_geographic else source
     said = {each.name: getattr(options.given, each.name) for each in fields(Given)}
@@ -278,6 +278,8 @@ def _placed(
     above = levelled and len(options.crs.sub_crs_list) > 1  # type: ignore[union-attr]
     if above and options.wanted is HeightKind.ELLIPSOIDAL:
         raise SurveyError(AGAINST_CRS, crs=crs_name(options.crs))
+    if above and kind is HeightKind.UNKNOWN and options.separation is None and not log:
+        raise QuestionError(read.points.source, [which_datum(options.crs)])
     # Those that a separation of the user's is for must not be changed by PROJ as well.
     told = HeightKind.UNKNOWN if levelled and not by_proj else kind
     positions = replace(read.geographic, heights=told)

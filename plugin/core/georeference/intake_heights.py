@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import List, Tuple
+from typing import Any, List, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
+from ..points.questions import Answer, Question, Topic
 from .heights import ReceiverSeparation, ellipsoidal_heights, orthometric_heights
 from .intake_options import IntakeOptions
-from .record import Georeference, Step
+from .record import Georeference, Step, crs_name
 
 ALREADY = Text(
     "intake.already",
@@ -39,6 +40,17 @@ AGAINST_HEADER = Text(
     QT_TRANSLATE_NOOP(
         "core", "{file}: its heights are taken as {heights}, as said, though the file itself says {found}."
     ),
+)
+
+WHICH_DATUM = Text(
+    "intake.which_datum",
+    QT_TRANSLATE_NOOP(
+        "core", "nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level"
+    ),
+)
+AS_LEVELS = Text("intake.as_levels", QT_TRANSLATE_NOOP("core", "heights of {crs} already, taken as they are"))
+FROM_ELLIPSOID = Text(
+    "intake.from_ellipsoid", QT_TRANSLATE_NOOP("core", "heights above the ellipsoid, brought to those of {crs}")
 )
 
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
@@ -84,3 +96,13 @@ def with_heights(
     done = change(read.points, separation)
     records.append(done.record)
     return replace(read, points=done.points), wanted
+
+
+def which_datum(crs: Any) -> Question:
+    """What heights beside degrees are of, where the CRS wanted counts heights from a level of its own."""
+    name = crs_name(crs)
+    answers = (
+        Answer("--heights-are", HeightKind.ORTHOMETRIC.value, message(AS_LEVELS, crs=name)),
+        Answer("--heights-are", HeightKind.ELLIPSOIDAL.value, message(FROM_ELLIPSOID, crs=name)),
+    )
+    return Question(Topic.HEIGHT_KIND, message(WHICH_DATUM, crs=name), answers)

@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
-from typing import List, Optional, Tuple
+from typing import FrozenSet, List, Optional, Tuple
 
 from .number_marks import is_number
+from .said_units import said_by
 from .source import TextSource
+from .vocabulary import each
+from .words import Word, fold
 
 #: A comment in use among other files stands above the data.
 _ABOVE = 20
@@ -39,6 +42,43 @@ def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
     if len(signed) * 2 > len(points):
         return ("" if any(line.startswith("# ") for line in signed) else "# "), 0
     return "#", len(signed)
+
+
+def units_said(source: TextSource, mark: str) -> Tuple[Word, Word]:
+    """The units of coordinates and of heights that comment lines above the data say, as header words would."""
+    plan, heights = Word(), Word()
+    for number, text in source.each_line() if mark else ():
+        if number > _ABOVE:
+            break
+        if not text.strip().startswith(mark):
+            continue
+        for part in re.split(r"[;,.](?:\s|$)", text):
+            tokens = fold(part).split()
+            said = _unit_after(tokens, _COORDINATES)
+            plan, heights = (said, said) if said.unit is not None else (plan, heights)
+            said = _unit_after(tokens, _HEIGHTS)
+            heights = said if said.unit is not None else heights
+    return plan, heights
+
+
+_COORDINATES = frozenset(each("unit units einheit einheiten unite unites unidad unidades coordinates koordinaten"))
+_HEIGHTS = frozenset(each("height heights elevation elevations hohe hohen hoehen altitude altitudes cota cotas levels"))
+_BETWEEN = frozenset(each("in are is as of the all lengths length und and unit units einheit en sont son sind"))
+
+
+def _unit_after(tokens: List[str], heads: FrozenSet[str]) -> Word:
+    """The unit right behind one of ``heads``, but for words that say nothing."""
+    at = next((i for i, token in enumerate(tokens) if token in heads), None)
+    if at is None:
+        return Word()
+    rest = tokens[at + 1 :]
+    while rest and rest[0] in _BETWEEN:
+        rest = rest[1:]
+    for count in (3, 2, 1):
+        said = said_by(rest[:count])
+        if said.unit is not None and len(rest) >= count:
+            return Word(unit=said.unit, vague=said.vague)
+    return Word()
 
 
 def _like_a_point(line: str) -> bool:

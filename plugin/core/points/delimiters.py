@@ -20,6 +20,8 @@ _SELDOM = ("|", "/", "^", "~", ":", "*", "&", "_", "@")
 FIXED = "fixed"
 #: The coordinates of a line stand among its first fields.
 _LOOKED_AT = 50
+#: Words of a header that are looked at to find out whether it fits.
+_WORDS = 200
 #: Degrees, minutes, seconds and a letter, and one more.
 _ANGLE_WEIGHT = 5
 _STEADY = 0.9
@@ -89,7 +91,8 @@ def _score(rows: List[List[str]], delimiter: str) -> _Score:
 def header_fits(rows: Sequence[Sequence[str]]) -> bool:
     """Whether a line above the numbers names all three coordinates, and most lines have numbers or angles there."""
     for at, row in enumerate(rows[:HEADER_WITHIN]):
-        if sum(is_value(field) for field in row) >= 2:
+        row = row[:_WORDS]
+        if sum(is_value(field) for field in row[:_LOOKED_AT]) >= 2:
             return False
         roles = roles_of_header(row) if len(row) >= 3 else {}
         places = [roles[role][0] for role in coordinates_of(roles) if role in roles]

@@ -41,8 +41,9 @@ class Column:
 
     ``numeric``, ``sexagesimal``, ``clock``: shares of the fields that hold something; ``letters``: those
     beside angles; ``decimals``: most common number of decimals; ``distinct``: share of different fields;
-    ``filled``: share of fields that hold something, more than a word for no value; ``whole``: only whole numbers;
-    ``only_dates``: share of the clocks and dates that are dates alone.
+    ``filled``: share of fields that hold something, more than a word for no value; ``whole``: whole numbers, but for
+    one in twenty; ``only_dates``: share of the clocks and dates that are dates
+    alone.
     """
 
     place: int
@@ -160,9 +161,14 @@ def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angle
     return Column(
         place, values, tally["filled"] / max(len(fields), 1), tally["numeric"] / filled, tally["sexagesimal"] / filled,
         tally["clock"] / filled, frozenset(letters), max(decimals, key=lambda d: (decimals[d], d), default=0),
-        len({field for field in fields if field}) / filled, set(decimals) == {0},
+        len({field for field in fields if field}) / filled, _whole(decimals),
         tally["dates"] / max(tally["clock"], 1),
     )  # fmt: skip
+
+
+def _whole(decimals: Dict[int, int]) -> bool:
+    """Whether all numbers but one in twenty are whole; ``decimals``: how many have so many decimals."""
+    return decimals.get(0, 0) >= 0.95 * max(sum(decimals.values()), 1)
 
 
 def _fine_seconds(field: str) -> bool:

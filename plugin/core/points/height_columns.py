@@ -7,7 +7,7 @@ from typing import Dict, List, Optional, Sequence, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .features import Column
+from .features import MOST, Column
 from .geographic import HeightKind
 from .questions import Question, Topic
 from .reading import Case, Pair, by_word, word_of
@@ -36,13 +36,25 @@ def settle_height(case: Case, pair: Optional[Pair]) -> Tuple[List[Dict[str, int]
     if not found:
         return [], (), [Question(Topic.COLUMNS, message(NO_HEIGHT), ())]
     worded = any(word_of(case, column.place) for column in found)
-    if len(found) > 1 or worded:
+    if len(found) > 1 or worded or _doubtful(case, pair, found[0]):
         columns = ", ".join(str(column.place + 1) for column in found)
         text = message(WHICH_HEIGHT, columns=columns)
-        if len(found) == 1:
+        if len(found) == 1 and worded:
             text = message(HEIGHT_BY_WORD, columns=columns, word=word_of(case, found[0].place))
         return readings, (), [Question(Topic.HEIGHT, text, ())]
     return readings, (message(ONLY_HEIGHT, column=found[0].place + 1),), []
+
+
+def _doubtful(case: Case, pair: Pair, only: Column) -> bool:
+    """Whether the only column that may be the height is one of whole numbers beside a plan with decimals, or another
+    holds numbers in part of its lines.
+    """
+    if only.whole and (pair.degrees or not (pair.first.whole and pair.second.whole)):
+        return True
+    taken = {place for places in case.named.values() for place in places} | {only.place, *pair.places.values()}
+    return any(
+        0.2 <= column.numeric < MOST and column.decimals > 0 for column in case.columns if column.place not in taken
+    )
 
 
 def _height_candidates(case: Case, pair: Pair) -> List[Column]:

@@ -111,8 +111,9 @@ def _strange(case: Case, places: Sequence[int]) -> Optional[Question]:
 def _of_header(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> Settled:
     """The unit that the header says, unless the user or the CRS says another."""
     given, own = case.look.given, case.own_unit
-    place = next(place for place in (pair.first.place, pair.second.place) if case.words[place].unit is not None)
-    where = {"column": place + 1, "word": word_of(case, place)}
+    places = (pair.first.place, pair.second.place)
+    place = next((each for each in places if each < len(case.words) and case.words[each].unit is not None), places[0])
+    where = {"column": place + 1, "word": word_of(case, place) or said[0].symbol}
     if given.unit is not None and given.unit in said:
         return Settled(given.unit)
     if len(set(said) - set(_FEET)) and len(said) > 1:  # two units for two columns
@@ -129,7 +130,9 @@ def _of_header(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> Settled:
         if case.landing.known and own in lands:
             text = message(SAID_AND_CRS, unit=own.symbol, **where)  # type: ignore[union-attr]
             return Settled(unit, (), (_header_or_options(text, own),))  # type: ignore[arg-type]
-    vague = any(case.words[each].vague for each in (pair.first.place, pair.second.place))
+    vague = any(
+        word.vague for word in (*(case.words[each] for each in places if each < len(case.words)), case.look.above[0])
+    )
     return Settled(unit, reasons, _feet_alike(unit) if vague else ())
 
 
@@ -195,6 +198,7 @@ def unit_of_heights(case: Case, heights: Mapping[str, int], unit: Optional[Lengt
     given = case.look.given
     place = next(iter(heights.values()), len(case.words))
     word = case.words[place] if place < len(case.words) else Word()
+    word = word if word.unit is not None or word.strange else case.look.above[1]
     axes = [] if case.look.crs is None or unit is None else case.look.crs.axis_info
     of_crs = axis_unit(axes[2]) if len(axes) > 2 else None
     said = _foot_of(word, given.height_unit or of_crs or unit)

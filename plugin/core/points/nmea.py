@@ -7,6 +7,7 @@ verified; all sentences of a block at once.
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -127,6 +128,8 @@ def read_log(source: TextSource, heights: HeightKind, given: Given, progress: Pr
     """As :func:`read_nmea`, from text that was loaded already."""
     if heights is HeightKind.UNKNOWN:
         raise ValueError("heights of a receiver are orthometric or ellipsoidal")
+    if source.stood:  # a sentence counts as it was sent
+        source = replace(source, data=source.stood, stood=b"")
     text = np.frombuffer(source.data, np.uint8)
     blocks: List[_Block] = []
     line = 1
@@ -290,7 +293,7 @@ class _LineText:
     """The text of single lines of a source."""
 
     def __init__(self, source: TextSource) -> None:
-        self.data = source.stood or source.data
+        self.data = source.data
         self.ends: Optional[np.ndarray] = None
 
     def __call__(self, line: int) -> str:

@@ -24,7 +24,7 @@ PLAN, DEGREES = ("easting", "northing"), ("longitude", "latitude")
 @dataclass(frozen=True)
 class Look:
     """What recognition looks at: the file's form, its header, and a few hundred lines. ``mapped``: role to place of
-    the columns where the user named them.
+    the columns where the user named them. ``above``: the units that comment lines say, of plan and of heights.
     """
 
     source: TextSource
@@ -37,6 +37,7 @@ class Look:
     crs: Optional[Any]
     given: Given
     mapped: Optional[Dict[str, int]] = None
+    above: Tuple[Word, Word] = (Word(), Word())
 
 
 @dataclass(frozen=True)
@@ -105,8 +106,10 @@ class Case:
         """Units that the header words of easting and northing may mean; a foot is that of the CRS, or either."""
         places = [place for role in PLAN for place in self.named.get(role, [])[:1]] + list(self.xy)
         found = []
-        for place in places:
-            word = self.words[place] if place < len(self.words) else Word()
+        words = [self.words[place] if place < len(self.words) else Word() for place in places]
+        if not any(word.unit is not None for word in words):
+            words = [self.look.above[0]]
+        for word in words:
             feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
             meant = (() if word.unit is None else (word.unit,)) if not word.vague else (
                 (self.own_unit,) if self.own_unit in feet else feet

@@ -17,6 +17,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import find_sides, settle_angles
 from .columns import ROLES, Kind, plain_word
+from .comments import units_said
 from .detect import Form, settle_form
 from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
 from .geographic import HeightKind
@@ -90,7 +91,19 @@ def look_at(
     rows = gather_rows(form.source, first, form.delimiter, form.comment)
     width = max(form.shape.width, len(head.words) if head else 0)
     marks = usual_marks(rows.fields, MOST_LOOKED_AT, decimal)
-    return Look(form.source, form.delimiter, marks, form.comment, head, rows, width, crs, given, mapped)
+    return Look(
+        form.source,
+        form.delimiter,
+        marks,
+        form.comment,
+        head,
+        rows,
+        width,
+        crs,
+        given,
+        mapped,
+        units_said(form.source, form.comment),
+    )
 
 
 def recognise_look(look: Look) -> Recognition:
