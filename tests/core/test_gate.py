@@ -401,3 +401,16 @@ def test_three_records_each_the_outlier_of_one_axis_have_a_mean():
     assert len(stops) == 1
     assert stops[0].mean == pytest.approx(100 + xyz.mean(axis=0))
     assert np.isfinite(stops[0].spread).all()
+
+
+def test_a_stray_that_can_be_placed_is_placed_though_another_cannot(tmp_path):
+    """Far from its zone the projection has no place for a point: the other one must still be there to be taken back."""
+    columns = [column.copy() for column in to_and_fro()]
+    columns[0][7] += 3000
+    columns[0][400] += 9e7
+    options = IntakeOptions(crs=CRS.from_epsg(3035), source_crs=UTM32)
+    done = take_in([write(tmp_path / "a.csv", columns)], options).survey.points
+    assert np.flatnonzero(~done.used).tolist() == [7, 400]
+    assert np.isfinite(done.easting[7])
+    assert not np.isfinite(done.easting[400])
+    assert done.source_line[400] == 402
