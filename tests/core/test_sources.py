@@ -14,7 +14,8 @@ import numpy as np
 import pytest
 from pyproj import CRS
 
-from plugin.core.georeference.intake import IntakeOptions, take_in
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.messages import SurveyError
 from plugin.core.points.decisions import read_decisions
 from plugin.core.points.delimited import read_points
@@ -191,7 +192,7 @@ def test_a_pipe_is_read_whole(tmp_path):
     )
     done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, cwd=Path(__file__).parents[2])
     assert done.returncode == 0, done.stderr
-    assert done.stdout.startswith(f"Points    {61 * len(SITE.names)} from {61 * len(SITE.names) + 1} lines")
+    assert f"\nPoints    {61 * len(SITE.names)} from {61 * len(SITE.names) + 1} lines" in done.stdout
 
 
 def test_a_pipe_of_a_log_is_read_whole(tmp_path):

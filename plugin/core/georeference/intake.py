@@ -28,7 +28,7 @@ from .answer_places import places_of_answers
 from .area import AreaCheck, check_area
 from .axes import axes_said, flat, has_heights
 from .crs_doubt import doubts, project_doubt, said_in_file
-from .intake_area import area_said, checked_file, corrected_file, swapped_aside
+from .intake_area import MANY_SWAPPED, area_said, checked_file, corrected_file, swapped_aside
 from .intake_heights import kind_of_heights, sent_separations, which_datum, with_heights
 from .intake_options import IntakeOptions
 from .place import place_survey
@@ -215,7 +215,7 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
         told = {str(said) for said in done.area.messages}
         notes = (*(said for said in done.messages if str(said) not in told), *notes)
         records = (*done.records, *records)
-    elif any(found.reason is Reason.SWAPPED for found in parted.gate.found):
+    elif sum(len(one.indices) for one in parted.gate.found if one.reason is Reason.SWAPPED) >= MANY_SWAPPED:
         notes = (*notes, *swapped_aside(read))
     return one._replace(
         now=now, read=read, area=area, area_read=before, gate=parted.gate, records=records, notes=notes,

@@ -26,6 +26,8 @@ NOT_APPLICABLE = Text(
         "in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.",
     ),
 )
+#: So many lines put aside as swapped are worth a word on how they would be read.
+MANY_SWAPPED = 10
 READ_SWAPPED = Text(
     "intake.read_swapped",
     QT_TRANSLATE_NOOP(
