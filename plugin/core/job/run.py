@@ -87,6 +87,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         fitted=placed.fitted,
         aside=placed.intake.aside,
         place_messages=placed.messages,
+        where=placed.where,
         accept=settings.accept,
         points=points,
         linework=linework,

@@ -12,7 +12,7 @@ from ..georeference.record import Georeference
 from ..georeference.site import Fitted
 from ..handover.checksums import FileDigest
 from ..linework.join import Linework
-from ..messages import Message
+from ..messages import Message, worst_first
 from ..points.delimited import PointFile
 from ..points.merge import Merged
 from ..points.pointset import PointSet
@@ -59,7 +59,7 @@ class JobResult:
     ``survey``: what was read, of several files merged; ``sources``: each file as read; ``merged``: None for one file.
     ``georeference``: what was done to coordinates, in order; ``fitted``: the fit to control, if there was one;
     ``aside``: what was put aside before all else; ``place_messages``: what was noticed about where points lie;
-    ``accept``: names of the coordinate operations that the user takes.
+    ``where``: that in words; ``accept``: names of the coordinate operations that the user takes.
     ``points``: the points with every decision made. ``decisions_file``: where
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
@@ -98,6 +98,7 @@ class JobResult:
     fitted: Optional[Fitted] = None
     aside: Tuple[Message, ...] = ()
     place_messages: Tuple[Message, ...] = ()
+    where: Optional[Message] = None
     accept: Tuple[str, ...] = ()
     answers: Tuple[Answer, ...] = ()
     others: Tuple[Path, ...] = ()
@@ -121,9 +122,10 @@ class JobResult:
 
     @property
     def remarks(self) -> Tuple[Message, ...]:
-        """All that the stages noticed, in the order of the work."""
+        """All that the stages noticed, the worst first, else in the order of the work."""
         linework = () if self.linework is None else self.linework.messages
         surface = (*self.surface.report.messages, *self.edited.messages)
         place = self.place_messages
         answers = tuple(said for answer in self.answers for said in answer.messages)
-        return (*self.survey.messages, *place, *self.messages, *linework, *surface, *answers, *self.file_messages)
+        every = (*self.survey.messages, *place, *self.messages, *linework, *surface, *answers, *self.file_messages)
+        return tuple(worst_first(every))

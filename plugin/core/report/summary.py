@@ -85,11 +85,14 @@ THINNED_LINE = Text(
     "job.thinned_line",
     QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
+WHERE_LINE = Text("job.where_line", QT_TRANSLATE_NOOP("core", "Site      {place}"))
 PLACED_LINE = Text("job.placed_line", QT_TRANSLATE_NOOP("core", "Place     {statement}"))
-NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
+NOTICED_LINE = Text(
+    "job.noticed_line",
+    QT_TRANSLATE_NOOP("core", "Remarks   {count}, the worst first"),
+    one=QT_TRANSLATE_NOOP("core", "Remarks   one"),
+)
 WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
-
-_REMARKS_SHOWN = 3
 
 
 def summary(result: JobResult, folder: Path) -> List[str]:
@@ -112,17 +115,15 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    where = [] if result.where is None else [message(WHERE_LINE, place=result.where.values["place"])]
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    lines = (
-        [*first_things(result, Words(str)), ""]
-        + [str(line) for line in told]
-        + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
-    )
+    lines = [*map(str, where), *first_things(result, Words(str)), "", *map(str, told)]
+    lines += [f"  {remark}" for remark in remarks]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
 
