@@ -20,6 +20,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.georeference.crs import source_crs
 from ..core.georeference.heights import ConstantSeparation, GridSeparation, Separation
 from ..core.georeference.intake_options import IntakeOptions
+from ..core.georeference.level_shift import parse_level_shifts
 from ..core.points.columns import parse_columns
 from ..core.points.delimiters import FIXED
 from ..core.points.geographic import HeightKind
@@ -70,6 +71,18 @@ def add_georeference_parameters(algorithm: HummockAlgorithm) -> None:
             "hummock",
             "PROJ may have only a ballpark operation, or lack the grid file of a better one. Such an operation is used "
             "only when its name, as the refusal shows it, is written here; several are parted by |.",
+        ),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString(
+            "SHIFT_HEIGHTS", translate("hummock", "Heights shifted from a line on (line:metres)"), optional=True
+        ),
+        translate(
+            "hummock",
+            "Where the check tells that heights change their level at a line of the file and you know which part is "
+            "right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by "
+            "commas. It is recorded like every other change of coordinates.",
         ),
         advanced=True,
     )
@@ -279,6 +292,7 @@ def chosen_options(
         separation=_separation(algorithm, parameters, context),
         accept=tuple(name.strip() for name in text("ACCEPT").split(OPERATIONS_APART) if name.strip()),
         correct=text("CORRECT"),
+        level_shifts=parse_level_shifts(text("SHIFT_HEIGHTS")),
     )
 
 

@@ -128,6 +128,8 @@ def _add_place_options(group: Any) -> None:
     add("--accept", metavar="NAME", action="append", default=[], help=accept)
     correct = "read lines outside the area of use as this cause says, such as swapped; as-read to leave them there"
     add("--correct", metavar="CAUSE", default="", help=correct)
+    shift = "add metres to the heights from a line of the file on, such as 1153:+0.234; several parted by commas"
+    add("--shift-heights", metavar="LINE:METRES", default="", help=shift)
     near = (
         "a place near the site, as 51.45N,9.0E, or a layer there (GeoJSON); a CRS that puts the site elsewhere is told"
     )

@@ -10,6 +10,7 @@ from ..contours.sheet import SheetOptions
 from ..earthwork.materials import EarthFactors
 from ..earthwork.side_slopes import Corner, SideSlopes
 from ..georeference.crs import metres_per_unit, read_crs
+from ..georeference.level_shift import parse_level_shifts
 from ..georeference.similarity import HeightFit
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
 from ..job.exchange import ExchangeQuestion
@@ -69,7 +70,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ),
         edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
         heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),
-        more=tuple(options.survey[1:]), correct=options.correct.strip(), geoid=options.geoid, control=options.control,
+        more=tuple(options.survey[1:]), correct=options.correct.strip(),
+        level_shifts=parse_level_shifts(options.shift_heights), geoid=options.geoid, control=options.control,
         heights_are=HeightKind(options.heights_are) if options.heights_are else None,
         fit=ControlOptions(
             options.control_fit == "space", options.control_fit == "shift", HeightFit(options.control_heights),

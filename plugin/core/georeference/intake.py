@@ -31,6 +31,7 @@ from .crs_doubt import doubts, project_doubt, said_in_file
 from .intake_area import MANY_SWAPPED, area_said, checked_file, corrected_file, swapped_aside
 from .intake_heights import kind_of_heights, sent_separations, which_datum, with_heights
 from .intake_options import IntakeOptions
+from .level_shift import shift_levels
 from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
@@ -79,6 +80,12 @@ NOTHING_TO_CORRECT = Text(
     "intake.nothing_to_correct",
     QT_TRANSLATE_NOOP(
         "core", "No point lies outside the area of use of its CRS, so '{name}' is not applied; leave --correct out."
+    ),
+)
+ONE_FILE = Text(
+    "intake.one_file",
+    QT_TRANSLATE_NOOP(
+        "core", "Heights are shifted from a line of one file on; read that file by itself, then the others with it."
     ),
 )
 WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
@@ -151,6 +158,8 @@ def take_in(
     if not paths and not layers:
         raise SurveyError(NOTHING)
     check_upright(options.crs, str(paths[0]) if paths else layers[0][0].points.source)
+    if options.level_shifts and len(paths) + len(layers) > 1:
+        raise SurveyError(ONE_FILE)
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
@@ -203,6 +212,9 @@ def _sent(options: IntakeOptions) -> HeightKind:
 def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     """A file corrected on the user's word, then behind the gate: what is put aside tells nothing of where the others
     lie."""
+    shifted = shift_levels(read.points, options.level_shifts) if options.level_shifts else None
+    if shifted is not None:
+        read = replace(read, points=shifted.points)
     mended = corrected_file(read, options)
     parted = part_file(read if mended is None else replace(read, points=mended[1].points))
     one = _bring(parted.kept, log, options)
@@ -217,6 +229,8 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
         records = (*done.records, *records)
     elif sum(len(one.indices) for one in parted.gate.found if one.reason is Reason.SWAPPED) >= MANY_SWAPPED:
         notes = (*notes, *swapped_aside(read))
+    if shifted is not None:
+        records = (shifted.record, *records)
     return one._replace(
         now=now, read=read, area=area, area_read=before, gate=parted.gate, records=records, notes=notes,
         corrected=one.corrected or mended is not None,

@@ -15,6 +15,7 @@ from ..points.said_units import AngleForm
 from ..units import LengthUnit
 from .crs import read_crs, source_crs
 from .heights import ConstantSeparation, GridSeparation, Separation
+from .level_shift import LevelShift
 from .position import Landmark
 
 NOT_A_SEPARATION = Text(
@@ -33,7 +34,8 @@ class IntakeOptions:
     heights of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
     ``separation`` is given, else as they are. ``accept``: names of coordinate operations taken though better ones
     are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to points that lie outside the
-    area of use; ``as-read`` to leave them there. ``landmarks``: what is known beside the survey: layers of the project,
+    area of use; ``as-read`` to leave them there. ``level_shifts``: added to the heights of a file from a line on.
+    ``landmarks``: what is known beside the survey: layers of the project,
     control. ``project``: the CRS of the project. ``ask``: refuse what only the user can say of the area of use, else
     only tell it.
     """
@@ -60,6 +62,7 @@ class IntakeOptions:
     separation: Optional[Separation] = None
     accept: Tuple[str, ...] = ()
     correct: str = ""
+    level_shifts: Tuple[LevelShift, ...] = ()
     landmarks: Tuple[Landmark, ...] = ()
     project: Optional[Any] = None
     ask: bool = True

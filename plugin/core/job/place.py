@@ -142,4 +142,5 @@ def _intake_options(settings: JobSettings, crs: Optional[Any]) -> IntakeOptions:
         separation=None if geoid is None else parse_separation(geoid),
         accept=settings.accept,
         correct=settings.correct,
+        level_shifts=settings.level_shifts,
     )

@@ -8,6 +8,7 @@ from typing import Optional, Protocol, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
+from ..georeference.level_shift import LevelShift
 from ..georeference.site import ControlOptions, GroundOptions
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..points.geographic import HeightKind
@@ -57,7 +58,8 @@ class JobSettings:
 
     Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
-    ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
+    ``accept``, ``correct``, ``level_shifts``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a
+    file with a grid.
     ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
     ``fit`` says. ``ground``: to or from distances on the ground. ``base_was``, ``base_is``: positions of the base as
     it was used and as it is, see :func:`.georeference.base_shift.parse_position`. ``near``: places near the site, in
@@ -102,6 +104,7 @@ class JobSettings:
     heights_are: Optional[HeightKind] = None
     geoid: Optional[str] = None
     correct: str = ""
+    level_shifts: Tuple[LevelShift, ...] = ()
     control: Optional[Path] = None
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None

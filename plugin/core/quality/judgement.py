@@ -52,7 +52,7 @@ def judge(
     which none is on the surface.
     """
     covered = coverage(tin, points, limits, progress)
-    claims = state_claims(points, check)
+    claims = state_claims(points, check, checks)
     if claims.against:
         return Judgement(covered, None, None, claims)
     accuracy = _accuracy(tin, points, checks, wanted_cm)
