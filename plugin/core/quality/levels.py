@@ -190,6 +190,7 @@ def _gain(met: _Meetings, sign: np.ndarray, rest: np.ndarray) -> Tuple[np.ndarra
     sure = np.where(met.slack == 0, own, np.nan)
     few = np.count_nonzero(np.isfinite(sure), axis=1) < 3
     sure[few] = own[few]
+    sure[~np.isfinite(sure).any(axis=1)] = 0.0
     offset = np.nan_to_num(np.nanmedian(sure, axis=1)) if len(own) else np.zeros(0)
     for _ in range(3):
         near = (sign != 0) & (np.abs(own - offset[:, None]) < _CAP * met.sigma + met.slack)
