@@ -14,6 +14,7 @@ import numpy as np
 import pytest
 from pyproj import CRS
 
+from plugin.core.__main__ import main
 from plugin.core.georeference.intake import take_in
 from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.messages import SurveyError
@@ -320,3 +321,28 @@ def test_cells_that_a_spreadsheet_would_run_are_text_and_come_back(tmp_path):
     assert again.name.tolist() == read.name.tolist()
     assert again.code.tolist() == read.code.tolist()
     assert len(read_decisions(tmp_path / "points.csv")) == len(names)
+
+
+def test_the_command_line_refuses_with_the_option_that_mends_it(tmp_path, capsys):
+    columns = columns_of(SITE)
+    heights = [f"{value - 88:.3f}" for value in SITE.height]
+    heights[5] = heights[17] = "0.000"
+    path = tmp_path / "a.csv"
+    rows = [columns["name"], columns["easting"], columns["northing"], heights]
+    path.write_text(lines_of(rows, ",", ["name", "easting", "northing", "height"]), encoding="utf-8")
+    words = [str(path), "--crs", "EPSG:25832", "--interval", "0.25", "--out", str(tmp_path / "out")]
+    assert main(words) == 2
+    said = capsys.readouterr().err.strip().split("\n")[-1]
+    typed = re.findall(r"--no-value [a-z0-9]+", said)
+    assert typed == ["--no-value 0", "--no-value none"]
+    assert main([*words, *typed[0].split()]) == 0
+    assert capsys.readouterr().out.startswith(f"Points    {len(heights) - 2} from")
+    assert main([*words, *typed[1].split()]) == 0
+    assert capsys.readouterr().out.startswith(f"Points    {len(heights)} from")
+
+
+@pytest.mark.parametrize(("words", "wrong"), [("--pole-height two", "no length"), ("--pole-height 99", "no length")])
+def test_lengths_of_poles_are_lengths(tmp_path, capsys, words, wrong):
+    out = ["--crs", "local", "--interval", "1", "--out", str(tmp_path)]
+    assert main([str(tmp_path / "a.csv"), *out, *words.split()]) == 2
+    assert wrong in capsys.readouterr().err
