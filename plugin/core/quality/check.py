@@ -382,53 +382,6 @@ def _put_levels(marks: _Marks, walk: Walk, levels: Levels, found: Features) -> N
             marks.put(index, Reason.POLE_HEIGHT, Status.FLAGGED, OFF_GROUND, part.offset, score)
 
 
-def _excursions(walk: Walk, sigma: float, explained: np.ndarray) -> Excursions:
-    passes = make_passes(make_points(walk.x, walk.y, walk.z))
-    _, noise = noise_at(passes)
-    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_excursions(walk, passes, jumps, noise, sigma, explained)
-
-
-def _explained(found: Features, walk: Walk) -> np.ndarray:
-    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
-    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
-    line = found.on_line[walk.index]
-    by = np.zeros(len(walk))
-    by[line >= 0] = np.abs(size)[line[line >= 0]]
-    near = found.explained[walk.index]
-    for shift in (1, 2, 3):
-        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
-        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
-    return np.where(near, by, 0.0)
-
-
-def _levelled(points: PointSet, walk: Walk, levels: Levels) -> PointSet:
-    """The points with the walk's heights brought to one level."""
-    height = points.height.copy()
-    height[walk.index] -= levels.offset
-    return replace(points, height=height)
-
-
-def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
-    """The coded points and lines, and the strong lines that were found without codes."""
-    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
-    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
-    for line in breaklines(found).lines:
-        xyz.append(line.xyz - origin)
-        steps = np.arange(start, start + len(line.xyz) - 1)
-        pairs.append(np.column_stack([steps, steps + 1]))
-        start += len(line.xyz)
-    return Fixed(np.vstack(xyz), np.vstack(pairs))
-
-
-def _put_levels(marks: _Marks, walk: Walk, levels: Levels) -> None:
-    """Reject what is off between two parts that agree; tell of the rest, whose parts may each be right."""
-    for part in levels.parts:
-        index = walk.index[part.first : part.last]
-        status = Status.REJECTED if part.returned and 2 * (part.last - part.first) < len(walk) else Status.FLAGGED
-        marks.put(index, Reason.POLE_HEIGHT, status, OFF_GROUND, part.offset, abs(part.offset) / part.sigma)
-
-
 def _measured(
     marks: _Marks, walk: Walk, good: np.ndarray, fixed: Fixed
 ) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
