@@ -8,10 +8,10 @@ from typing import List, Optional, Tuple
 import numpy as np
 
 from ..features.find import find_features
+from ..features.found import Features, breaklines
 from ..features.jumps import jumps_at_gates
 from ..features.passes import make_passes, noise_at
 from ..features.segments import cut_into_segments
-from ..features.found import Features, breaklines
 from ..linework.codes import CodeTable
 from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
@@ -20,10 +20,10 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status, make_points
 from ..progress import Progress, part, silent
-from .coded import find_spikes
-from .excursions import Excursions, find_excursions
-from .crossings import breaks, find_level_meetings, find_meetings
 from .beside import Beside, look_beside
+from .coded import find_line_faults
+from .crossings import breaks, find_level_meetings, find_meetings
+from .excursions import Excursions, find_excursions
 from .ground import ground_net, pass_distance
 from .levels import Levels, find_levels
 from .noise import usual_noise
@@ -90,9 +90,27 @@ BEYOND = Text(
     ),
     one=QT_TRANSLATE_NOOP("core", "The point of line {line} is beyond the tolerances '{set}' ({reasons})."),
 )
-SPIKE = Text(
-    "quality.spike",
-    QT_TRANSLATE_NOOP("core", "The coded point of line {line} stands {size:+.3f} m off its line on either side."),
+OFF_LINE = Text(
+    "quality.off_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it."
+    ),
+)
+PERHAPS_OFF_LINE = Text(
+    "quality.perhaps_off_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps "
+        "there: look at it.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.",
+    ),
 )
 OVERRIDDEN = Text(
     "quality.overridden",
@@ -103,6 +121,7 @@ OVERRIDDEN = Text(
 )
 
 _ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
+_USUAL_NOISE = 0.015  # m, where the survey does not tell
 _PAUSE = 60.0  # seconds without a record that end a run
 
 
@@ -197,7 +216,7 @@ def check_survey(
     _put_stops(marks, stops)
     progress(0.1, "quality")
     noise, runs, passes = _walked(marks, walk, _fixed(points, constraints, origin), part(progress, 0.1, 0.95))
-    _put_spikes(marks, constraints, noise)
+    _put_lines(marks, walk, origin, constraints, noise, passes)
     marks.findings.sort(key=lambda each: int(each.indices[0]))
     done, messages = _decided(marks, decisions)
     progress(1.0, "quality")
@@ -410,12 +429,18 @@ def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:
                 marks.put(walk.index[group], Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, size, score)
 
 
-def _put_spikes(marks: _Marks, constraints: Constraints, noise: Optional[Repeatability]) -> None:
-    level = noise.white if noise is not None and np.isfinite(noise.white) else 0.015
-    spikes = find_spikes(constraints, level)
-    for index, size, sigma, gross in zip(spikes.index, spikes.size, spikes.sigma, spikes.gross):
-        status = Status.REJECTED if gross else Status.FLAGGED
-        marks.put(np.array([index]), Reason.OFF_LINE, status, SPIKE, float(size), float(abs(size) / sigma))
+def _put_lines(
+    marks: _Marks, walk: Walk, origin: np.ndarray, constraints: Constraints, noise: Optional[Repeatability],
+    passes: float,
+) -> None:  # fmt: skip
+    """Mark the runs of points off their coded line."""
+    white = noise.white if noise is not None and np.isfinite(noise.white) else _USUAL_NOISE
+    total = noise.total if noise is not None and np.isfinite(noise.total) else 1.2 * white
+    good = marks.status[walk.index] == Status.USED
+    ground = np.column_stack([walk.x, walk.y, walk.z])[good] + np.append(origin, 0.0)
+    for fault in find_line_faults(constraints, ground, white, total, passes):
+        status, text = (Status.REJECTED, OFF_LINE) if fault.sure else (Status.FLAGGED, PERHAPS_OFF_LINE)
+        marks.put(fault.index, Reason.OFF_LINE, status, text, fault.offset, abs(fault.offset) / fault.sigma)
 
 
 def _decided(marks: _Marks, decisions: Optional[Decisions]) -> Tuple[PointSet, Tuple[Message, ...]]:
