@@ -172,8 +172,8 @@ def _over_ground(station: np.ndarray, sides: List[_Held], noise: float) -> Heigh
         nearer = np.where(a.off * b.off <= 0, 0.0, np.where(np.abs(a.off) < np.abs(b.off), a.off, b.off))
         off = np.where(agree | ~np.isfinite(va + vb), mean, nearer)
         doubt = np.minimum(a.sigma, b.sigma)
-    white = max(noise, robust_sigma(np.diff(off)) / np.sqrt(2))
     drift = max(noise, min(each.drift for each in sides))
+    white = max(noise, min(robust_sigma(np.diff(off)) / np.sqrt(2), drift))
     return Heights(station, off, np.minimum(doubt, 10.0), white, drift, 0.01)
 
 

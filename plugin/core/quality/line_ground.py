@@ -3,7 +3,8 @@
 On either side the ground is taken as a profile along the line plus a section across it, the same all along: heights of a
 kerb, a ditch's sides or a crossfall are in the section, hills and hollows in the profile. Both are piecewise linear and
 fitted together by least squares with weights that leave outliers little say (iteratively reweighted, Huber 1964); the
-profile's second derivative and the section's breaks are held to what ground does. The line's own heights play no part.
+profile's second derivative and the section's breaks are held to what ground does, a drive's few bends costing no more
+than others. The line's own heights play no part.
 """
 
 from __future__ import annotations
@@ -123,23 +124,27 @@ def _fit(along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarra
     across = _ACROSS[: int(np.searchsorted(_ACROSS, aside.max())) + 1]
     level = float(np.median(z))
     design = np.hstack([_hats((along - low) / _KNOT, count), _section(aside, across)])
-    prior = _prior(count, across)
+    bends, section = _bends(count), _section_prior(count, across)
     band = np.searchsorted(_BANDS, aside)
     spread = np.full(len(_BANDS) + 1, noise)
-    weight = np.ones(len(z))
+    weight, even = np.ones(len(z)), np.ones(len(bends))
     for _ in range(_ROUNDS):
         own = weight / spread[band] ** 2
-        normal = design.T @ (own[:, None] * design) + prior
+        normal = design.T @ (own[:, None] * design) + section
+        normal[:count, :count] += bends.T @ (even[:, None] * bends)
         solved = np.linalg.solve(normal, design.T @ (own * (z - level)))
         residual = z - level - design @ solved
         for k in range(len(spread)):
             some = residual[band == k]
             spread[k] = max(noise, robust_sigma(some)) if len(some) >= _FEWEST else 3 * noise
         weight = 1 / np.maximum(1.0, np.abs(residual) / (_HUBER * spread[band]))
-    asked = np.hstack([_hats((station - low) / _KNOT, count), np.zeros((len(station), design.shape[1] - count))])
-    variance = np.einsum("ij,ij->i", asked, np.linalg.solve(normal, asked.T).T)
+        even = 1 / np.maximum(1.0, np.abs(bends @ solved[:count]) / _HUBER)
     # What the whole side is up or down by is taken off with the line's usual difference to it.
-    return Side(level + asked @ solved, np.sqrt(variance))
+    asked = np.hstack([_hats((station - low) / _KNOT, count), np.zeros((len(station), design.shape[1] - count))])
+    height = level + asked @ solved
+    asked[:, :count] -= asked[:, :count].mean(axis=0)
+    variance = np.einsum("ij,ij->i", asked, np.linalg.solve(normal, asked.T).T)
+    return Side(height, np.sqrt(variance))
 
 
 def _hats(place: np.ndarray, count: int) -> np.ndarray:
@@ -163,15 +168,19 @@ def _section(aside: np.ndarray, across: np.ndarray) -> np.ndarray:
     return result[:, 1:]
 
 
-def _prior(count: int, across: np.ndarray) -> np.ndarray:
-    """What is known of profile and section before: bends are small, slopes of the section below 1 or so."""
+def _bends(count: int) -> np.ndarray:
+    """Second differences (count - 2, count) of the profile, in what they usually are."""
     rows = np.zeros((count - 2, count))
     at = np.arange(count - 2)
     rows[at, at], rows[at, at + 1], rows[at, at + 2] = 1, -2, 1
-    profile = rows.T @ rows / (_BEND * _KNOT**2) ** 2 + np.eye(count) / _UNKNOWN**2
+    return rows / (_BEND * _KNOT**2)
+
+
+def _section_prior(count: int, across: np.ndarray) -> np.ndarray:
+    """What is known of the section before: its slopes change by 1 or so at most."""
     slope = np.diff(np.eye(len(across)), axis=0) / np.diff(across)[:, None]
     section = (np.vstack([slope[:1], np.diff(slope, axis=0)]) / _BREAK)[:, 1:]
     result = np.zeros((count + len(across) - 1,) * 2)
-    result[:count, :count] = profile
+    result[:count, :count] = np.eye(count) / _UNKNOWN**2
     result[count:, count:] = section.T @ section
     return result

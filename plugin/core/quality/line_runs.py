@@ -11,6 +11,7 @@ _WINDOW = 5  # points on either side of a run that tell where the line goes
 _LONGEST = 80  # points of a run
 _MOST = 30  # runs of one line
 _CLEAR = 4.5  # standard deviations
+_APART = 5.0  # m along the line at which the ground's errors are independent
 _STEP = 2  # points on either side of an end that tell how it steps
 _STEEP = 0.5  # of the offset: a step
 _SURE = 3.0  # standard deviations of a step
@@ -65,12 +66,11 @@ def find_runs(heights: Heights, least: float) -> List[Run]:
     for _ in range(_MOST):
         taken = np.append(0, np.cumsum(~free))
         open_ = taken[end] == taken[start]
-        offset, sigma = _offsets(heights, z, start[open_], end[open_])
-        score = np.abs(offset) / sigma
-        score[np.abs(offset) < least] = 0
-        if not len(score) or score.max() < _CLEAR:
+        offset, sigma, gain = _offsets(heights, z, start[open_], end[open_])
+        gain[(np.abs(offset) < least) | (np.abs(offset) < _CLEAR * sigma)] = -np.inf
+        if not len(gain) or gain.max() == -np.inf:
             break
-        best = int(np.argmax(score))
+        best = int(np.argmax(gain))
         a, b, by = int(start[open_][best]), int(end[open_][best]), float(offset[best])
         steps = _steps(heights, z, a, b, by)
         if any(step is True for step in steps):
@@ -87,21 +87,27 @@ def _candidates(k: int) -> Tuple[np.ndarray, np.ndarray]:
     return start, start + np.repeat(size, k - size + 1)
 
 
-def _offsets(heights: Heights, z: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Offset (c,) of each run from a straight line through it and the points beside it, and its standard deviation."""
+def _offsets(
+    heights: Heights, z: np.ndarray, start: np.ndarray, end: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Offset (c,) of each run from a straight line through it and the points beside it, and its standard deviation.
+
+    And what it makes better: the sum of squares it takes away, less what is left beyond the noise.
+    """
     k, u = len(z), heights.station
-    sums = np.vstack([np.zeros(5), np.cumsum(np.column_stack([np.ones(k), u, z, u * u, u * z]), axis=0)])
+    columns = np.column_stack([np.ones(k), u, z, u * u, u * z, z * z])
+    sums = np.vstack([np.zeros(6), np.cumsum(columns, axis=0)])
     low, high = np.maximum(start - _WINDOW, 0), np.minimum(end + _WINDOW, k)
     middle = (u[start] + u[end - 1]) / 2
 
     def moments(a: np.ndarray, b: np.ndarray) -> np.ndarray:
-        n, su, sz, suu, suz = (sums[b] - sums[a]).T
+        n, su, sz, suu, suz, szz = (sums[b] - sums[a]).T
         shifted: np.ndarray = np.stack(
-            [n, su - middle * n, sz, suu - 2 * middle * su + middle**2 * n, suz - middle * sz]
+            [n, su - middle * n, sz, suu - 2 * middle * su + middle**2 * n, suz - middle * sz, szz]
         )
         return shifted
 
-    n, su, sz, suu, suz = moments(low, high)
+    n, su, sz, suu, suz, szz = moments(low, high)
     ni, sui, szi = moments(start, end)[:3]
     variance = heights.white**2
     normal = np.empty((len(start), 3, 3))
@@ -112,10 +118,15 @@ def _offsets(heights: Heights, z: np.ndarray, start: np.ndarray, end: np.ndarray
     normal[:, 1, 1] += variance / heights.slope**2
     normal[:, 2, 2] += 1e-9
     inverse = np.linalg.inv(normal)
-    offset = np.einsum("ci,ic->c", inverse[:, 2], np.stack([sz, suz, szi]))
+    right = np.stack([sz, suz, szi], axis=1)
+    solved = np.einsum("cij,cj->ci", inverse, right)
+    offset = solved[:, 2]
+    left = np.maximum((szz - np.sum(solved * right, axis=1)) / variance - n, 0.0)
+    gain = offset**2 / (variance * inverse[:, 2, 2]) - left
     doubt = np.append(0.0, np.cumsum(heights.doubt**2))
-    shared = (doubt[end] - doubt[start]) / (end - start)
-    return offset, np.sqrt(variance * inverse[:, 2, 2] + shared)
+    length = u[end - 1] - u[start]
+    shared = (doubt[end] - doubt[start]) / (end - start) / (1 + length / _APART)
+    return offset, np.sqrt(variance * inverse[:, 2, 2] + shared), gain
 
 
 def _steps(heights: Heights, z: np.ndarray, a: int, b: int, offset: float) -> Tuple[object, object]:
