@@ -25,9 +25,10 @@ _FEWEST = 5  # points of a line
 _KNOWN = 0.06  # m: ground of which more is in doubt says nothing of a point
 _SHARE = 0.5  # of a line's points over known ground: it is held to the ground, else to itself
 _OFF = 0.6  # of the offset: a side says off
-_CLEAR = 2.5  # standard deviations
+_CLEAR, _BOTH, _ALIKE = 2.5, 1.8, 2.0  # standard deviations: of one side, of each of both, between the two
 _NOT = 0.4  # of the offset: a side says ground
-_TOUCHES = 0.06  # m: a line this near to the ground of one side lies on it
+_APART = 0.4  # of the larger: what two sides may differ by
+_FREE = 0.15  # m: a line this high over both sides is no ground, but a wall's top, which may step as it likes
 _GAP = 1.3  # of the height of a kerb: what lowering it may make, at most
 _GROSS = 0.25  # m; no kerb stone or gully makes such a spike at one point of a line
 _OWN_SLOPE = 0.3  # usual slope of a line
@@ -52,17 +53,17 @@ class LineFault:
 class _Held:
     """A line's points held to one side: ``off`` (k,) over the ground less what is usual, ``sigma`` (k,) of it.
 
-    ``usual``: m, the line's usual height over that side.
+    ``drift``: how it scatters, m. ``rise``: the line's usual height over what is right beside it, m.
     """
 
     off: np.ndarray
     sigma: np.ndarray
-    usual: float
     drift: float
+    rise: float
 
-    @property
-    def touches(self) -> bool:
-        return abs(self.usual) < _TOUCHES
+    def lowers(self, offset: float) -> bool:
+        """Whether a run off by ``offset`` may be a kerb that is lowered there."""
+        return offset * self.rise < 0 and abs(offset) < _GAP * abs(self.rise)
 
 
 def find_line_faults(
@@ -120,7 +121,7 @@ def _parts(xy: np.ndarray) -> List[np.ndarray]:
 def _faults_of(
     xyz: np.ndarray, points: np.ndarray, around: Around, number: int, reach: float, noise: float, total: float
 ) -> List[LineFault]:
-    sides = [_hold(xyz[:, 2], side) for side in sides_of(xyz[:, :2], around, number, reach, noise)]
+    sides = [_hold(xyz[:, 2], side) for side in sides_of(xyz, around, number, reach, noise)]
     known = [each for each in sides if each is not None]
     station = stations_of(xyz[:, :2])
     if known:
@@ -141,7 +142,7 @@ def _hold(z: np.ndarray, side: Side) -> Optional[_Held]:
         return None
     off = z - side.height
     usual, drift = _usual(off[known])
-    return _Held(off - usual, side.sigma, usual, drift)
+    return _Held(off - usual, side.sigma, drift, side.rise if np.isfinite(side.rise) else usual)
 
 
 def _usual(values: np.ndarray) -> Tuple[float, float]:
@@ -194,28 +195,29 @@ def _bends(station: np.ndarray, z: np.ndarray) -> np.ndarray:
 
 def _judge(run: Run, sides: List[_Held], white: float) -> Optional[bool]:
     """True: off for sure. False: to be looked at. None: let be."""
-    some = slice(run.start, run.end)
-    off, ground, touching = 0, 0, 0
-    for side in sides:
-        says = float(np.median(side.off[some]))
-        sigma = float(np.sqrt(np.median(side.sigma[some]) ** 2 + white**2 / (run.end - run.start) + side.drift**2))
-        if says * run.offset > 0 and abs(says) > max(_OFF * abs(run.offset), _CLEAR * sigma):
-            off += 1
-            touching += side.touches
-        elif abs(says) < _NOT * abs(run.offset) and sigma < _NOT * abs(run.offset):
-            ground += 1
-    if ground or not off:
+    some, size = slice(run.start, run.end), abs(run.offset)
+    says = np.array([float(np.median(side.off[some])) for side in sides])
+    sigma = np.array([_doubt(side, some, white) for side in sides])
+    if np.any((np.abs(says) < _NOT * size) & (sigma < _NOT * size)):
         return None
-    if (off == 2 and touching) or (touching and run.steep == run.inner):
+    off = (says * run.offset > 0) & (np.abs(says) > np.maximum(_OFF * size, (_CLEAR if len(sides) == 1 else _BOTH) * sigma))
+    spread = float(np.ptp(says))
+    agree = spread < max(_APART * np.abs(says).max(), _ALIKE * float(np.hypot(*sigma)) if len(sides) > 1 else 0.0)
+    if (
+        off.all()
+        and agree
+        and not all(side.rise > _FREE for side in sides)
+        and (len(sides) == 2 or run.steep == run.inner and not sides[0].lowers(run.offset))
+    ):
         return True
-    if not touching and any(_lowers(run.offset, side.usual) for side in sides):
+    if any(side.lowers(float(said)) for side, said in zip(sides, says)):
         return None
-    return False
+    return False if off.any() or run.steep == run.inner else None
 
 
-def _lowers(offset: float, usual: float) -> bool:
-    """Whether a run off by ``offset`` may be a kerb of height ``usual`` that is lowered there."""
-    return offset * usual < 0 and abs(offset) < _GAP * abs(usual)
+def _doubt(side: _Held, some: slice, white: float) -> float:
+    own = white**2 / (some.stop - some.start)
+    return float(np.sqrt(np.median(side.sigma[some]) ** 2 + own + side.drift**2))
 
 
 def _alone(run: Run) -> Optional[bool]:

@@ -23,8 +23,11 @@ _ACROSS = np.array([0.0, 0.2, 0.4, 0.6, 0.9, 1.3, 1.8, 2.5, 3.3, 4.2])  # m: kno
 _BREAK = 0.7  # usual change of its slope at a knot
 _BANDS = np.array([0.25, 0.5, 1.0, 1.8, 3.0])  # m: points of one band across the line scatter alike
 _BEYOND = 3.0  # m before and behind the line
+_NEAR = 0.7  # m: right beside the line
 _FEWEST = 6  # points on a side
-_HUBER = 1.5
+_HUBER = 2.5  # standard deviations from which a point says less
+_KINK = 0.8  # usual bends from which one costs less
+_ASIDE = 0.03  # of the distance to the line, m: what the ground there does otherwise than at the line
 _ROUNDS = 8
 _UNKNOWN = 1e3  # m
 
@@ -33,11 +36,13 @@ _UNKNOWN = 1e3  # m
 class Side:
     """Height (k,) of the ground at a line's vertices, carried on from one side of it, and its standard deviation (m).
 
-    inf where nothing is known. Only differences along the line are meant: the section takes up any constant.
+    inf where nothing is known. Only differences along the line are meant: the section takes up any constant. ``rise``:
+    how high (m) the line usually lies over what is right beside it there, nan where nothing is.
     """
 
     height: np.ndarray
     sigma: np.ndarray
+    rise: float
 
 
 @dataclass(frozen=True)
@@ -56,17 +61,21 @@ def stations_of(xy: np.ndarray) -> np.ndarray:
     return np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
 
 
-def sides_of(xy: np.ndarray, around: Around, line: int, reach: float, noise: float) -> Tuple[Side, Side]:
-    """The ground to the left and to the right of line number ``line`` through ``xy`` (k, 2).
+def sides_of(xyz: np.ndarray, around: Around, line: int, reach: float, noise: float) -> Tuple[Side, Side]:
+    """The ground to the left and to the right of line number ``line`` through ``xyz`` (k, 3).
 
     ``reach``: m to either side; ``noise``: standard deviation of a height, m.
     """
-    station = stations_of(xy)
+    xy, station = xyz[:, :2], stations_of(xyz[:, :2])
     along, aside, z = _beside(xy, station, around, line, reach)
-    return (
-        _fit(along[aside > 0], aside[aside > 0], z[aside > 0], station, noise),
-        _fit(along[aside < 0], -aside[aside < 0], z[aside < 0], station, noise),
-    )
+    own = np.interp(along, station, xyz[:, 2]) - z
+    sides = []
+    for way in (1, -1):
+        some = way * aside > 0
+        near = own[some & (way * aside < _NEAR)]
+        height, sigma = _fit(along[some], way * aside[some], z[some], station, noise)
+        sides.append(Side(height, sigma, float(np.median(near)) if len(near) >= _FEWEST else float("nan")))
+    return sides[0], sides[1]
 
 
 def _beside(
@@ -115,10 +124,12 @@ def _project(
     return station[segment] + inside, np.sign(v) * away, away
 
 
-def _fit(along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarray, noise: float) -> Side:
-    """The profile at ``station`` (k,) from points ``along`` and ``aside`` (n,) of the line."""
+def _fit(
+    along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarray, noise: float
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Height and standard deviation of the profile at ``station`` (k,) from points ``along`` and ``aside`` (n,) of the line."""
     if len(z) < _FEWEST:
-        return Side(np.zeros(len(station)), np.full(len(station), np.inf))
+        return np.zeros(len(station)), np.full(len(station), np.inf)
     low = min(float(along.min()), 0.0)
     count = max(int(np.ceil((max(float(along.max()), station[-1]) - low) / _KNOT)), 2) + 1
     across = _ACROSS[: int(np.searchsorted(_ACROSS, aside.max())) + 1]
@@ -127,9 +138,10 @@ def _fit(along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarra
     bends, section = _bends(count), _section_prior(count, across)
     band = np.searchsorted(_BANDS, aside)
     spread = np.full(len(_BANDS) + 1, noise)
+    other = (_ASIDE * aside) ** 2
     weight, even = np.ones(len(z)), np.ones(len(bends))
     for _ in range(_ROUNDS):
-        own = weight / spread[band] ** 2
+        own = weight / (spread[band] ** 2 + other)
         normal = design.T @ (own[:, None] * design) + section
         normal[:count, :count] += bends.T @ (even[:, None] * bends)
         solved = np.linalg.solve(normal, design.T @ (own * (z - level)))
@@ -137,14 +149,14 @@ def _fit(along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarra
         for k in range(len(spread)):
             some = residual[band == k]
             spread[k] = max(noise, robust_sigma(some)) if len(some) >= _FEWEST else 3 * noise
-        weight = 1 / np.maximum(1.0, np.abs(residual) / (_HUBER * spread[band]))
-        even = 1 / np.maximum(1.0, np.abs(bends @ solved[:count]) / _HUBER)
+        weight = 1 / np.maximum(1.0, np.abs(residual) / (_HUBER * np.sqrt(spread[band] ** 2 + other)))
+        even = 1 / np.maximum(1.0, np.abs(bends @ solved[:count]) / _KINK)
     # What the whole side is up or down by is taken off with the line's usual difference to it.
     asked = np.hstack([_hats((station - low) / _KNOT, count), np.zeros((len(station), design.shape[1] - count))])
     height = level + asked @ solved
     asked[:, :count] -= asked[:, :count].mean(axis=0)
     variance = np.einsum("ij,ij->i", asked, np.linalg.solve(normal, asked.T).T)
-    return Side(height, np.sqrt(variance))
+    return height, np.sqrt(variance)
 
 
 def _hats(place: np.ndarray, count: int) -> np.ndarray:
