@@ -75,6 +75,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         limits=CoverageOptions(max_radius=settings.max_gap),
         repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
+        constraints=edited.constraints,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(

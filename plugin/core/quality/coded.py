@@ -15,7 +15,7 @@ import numpy as np
 
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from .line_ground import Around, Side, sides_of, stations_of
-from .line_runs import Heights, Run, find_runs
+from .line_runs import Heights, Run, find_runs, settle
 from .noise import robust_sigma
 from .walk import plain_tree
 
@@ -126,13 +126,18 @@ def _faults_of(
     station = stations_of(xyz[:, :2])
     if known:
         heights = _over_ground(station, known, noise)
-        judged = [(run, _judge(run, known, heights.white)) for run in find_runs(heights, COUNTS * total)]
+        judged = [(run, _judge(run, known, heights.white)) for run in _runs(heights, xyz[:, 2], total)]
     else:
         heights = _over_itself(station, xyz[:, 2], noise)
-        judged = [(run, _alone(run)) for run in find_runs(heights, COUNTS * total)]
+        judged = [(run, _alone(run)) for run in _runs(heights, xyz[:, 2], total)]
     return [
         LineFault(points[run.start : run.end], run.offset, run.sigma, sure) for run, sure in judged if sure is not None
     ]
+
+
+def _runs(heights: Heights, z: np.ndarray, total: float) -> List[Run]:
+    found = (settle(run, heights.station, z) for run in find_runs(heights, COUNTS * total))
+    return [run for run in found if run is not None]
 
 
 def _hold(z: np.ndarray, side: Side) -> Optional[_Held]:
@@ -200,7 +205,9 @@ def _judge(run: Run, sides: List[_Held], white: float) -> Optional[bool]:
     sigma = np.array([_doubt(side, some, white) for side in sides])
     if np.any((np.abs(says) < _NOT * size) & (sigma < _NOT * size)):
         return None
-    off = (says * run.offset > 0) & (np.abs(says) > np.maximum(_OFF * size, (_CLEAR if len(sides) == 1 else _BOTH) * sigma))
+    off = (says * run.offset > 0) & (
+        np.abs(says) > np.maximum(_OFF * size, (_CLEAR if len(sides) == 1 else _BOTH) * sigma)
+    )
     spread = float(np.ptp(says))
     agree = spread < max(_APART * np.abs(says).max(), _ALIKE * float(np.hypot(*sigma)) if len(sides) > 1 else 0.0)
     if (

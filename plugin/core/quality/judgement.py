@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Optional
 
+from ..linework.constraints import Constraints
 from ..messages import SurveyError
 from ..points.pointset import PointSet
 from ..surface.tin import Tin
@@ -36,15 +37,16 @@ def judge(
     limits: CoverageOptions = CoverageOptions(),  # noqa: B008  frozen
     repeat_sigma: Optional[float] = None,
     unit: LengthUnit = LengthUnit.METRE,
+    constraints: Constraints = Constraints(),  # noqa: B008  frozen
 ) -> Judgement:
     """Judge the surface ``tin`` made from ``points``, which has their indices as sources.
 
     ``checks``: independent check points; where None the survey's own check shots, if it has any, for an internal
     check. ``wanted_cm``: vertical class to be met. ``repeat_sigma``: standard deviation of one height from repeats, m.
-    ``unit``: of the contour interval. Raises SurveyError for limits out of range and for independent check points of
+    ``unit``: of the contour interval. ``constraints``: the lines of the surface. Raises SurveyError for limits out of range and for independent check points of
     which none is on the surface.
     """
-    covered = coverage(tin, points, limits)
+    covered = coverage(tin, points, limits, constraints)
     accuracy = _accuracy(tin, points, checks, wanted_cm)
     tested = accuracy is not None and accuracy.comparison.checks.independent and accuracy.non_vegetated is not None
     interval = supported_interval(

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import List, Tuple
+from dataclasses import dataclass, replace
+from typing import List, Optional, Tuple
 
 import numpy as np
 
@@ -14,6 +14,9 @@ _CLEAR = 4.5  # standard deviations
 _APART = 5.0  # m along the line at which the ground's errors are independent
 _STEP = 2  # points on either side of an end that tell how it steps
 _STEEP = 0.5  # of the offset: a step
+_AROUND, _FAR, _NEAR = 8, 4, 2  # points: that tell the line's slope; an end may move outwards, inwards
+_OWN_STEP = 0.4  # of the offset: a step of the line's own heights
+_BETTER = 1.5  # times the step at which an end was found
 _SURE = 3.0  # standard deviations of a step
 
 
@@ -78,6 +81,33 @@ def find_runs(heights: Heights, least: float) -> List[Run]:
             z[a:b] -= by
         free[a:b] = False
     return sorted(found, key=lambda run: run.start)
+
+
+def settle(run: Run, station: np.ndarray, z: np.ndarray) -> Optional[Run]:
+    """The run with its ends where the line's own heights ``z`` (k,) step the most; None where they step nowhere.
+
+    A drive or a fault of the ground beside makes a run too, but the line goes on there as before.
+    """
+    k, way = len(z), np.sign(run.offset)
+    low, high = max(run.start - _AROUND, 0), min(run.end + _AROUND, k)
+    length = np.maximum(np.diff(station), 1e-9)
+    rise = np.diff(z)
+    slope = float(np.median(rise[low : high - 1] / length[low : high - 1]))
+    step = np.append(0.0, way * (rise - slope * length))  # onto each point from the one before
+    ends, clear = [], []
+    for at, back, ahead, sign in ((run.start, _FAR, _NEAR, 1), (run.end, _NEAR, _FAR, -1)):
+        if at in (0, k):
+            ends.append(at)
+            continue
+        places = np.arange(max(at - back, 1), min(at + ahead, k - 1) + 1)
+        best = int(places[np.argmax(sign * step[places])])
+        best = best if sign * step[best] > _BETTER * sign * step[at] else at
+        stepped = sign * step[best] > _OWN_STEP * abs(run.offset)
+        ends.append(best if stepped else at)
+        clear.append(bool(stepped))
+    if not any(clear) or ends[0] >= ends[1]:
+        return None
+    return replace(run, start=ends[0], end=ends[1])
 
 
 def _candidates(k: int) -> Tuple[np.ndarray, np.ndarray]:
