@@ -21,7 +21,8 @@ def test_a_stretch_inside_runs_straight_between_its_good_ends():
     xyz[2:4, 2] = 9.0
     (bridge,) = bridges_of(xyz, np.array([1, 1, 0, 0, 1, 1, 1], bool), False)
     assert (bridge.before, bridge.after, bridge.left_out.tolist()) == (1, 4, [2, 3])
-    assert bridge.carried and bridge.length == pytest.approx(6.0)
+    assert bridge.carried
+    assert bridge.length == pytest.approx(6.0)
     assert bridge.xyz[:, 1].tolist() == [0, 0, 0, 0]
     assert bridge.xyz[:, 2] == pytest.approx([0.1, 0.2, 0.3, 0.4])
 
@@ -30,8 +31,10 @@ def test_ends_are_short_and_told_so():
     start, end = bridges_of(straight(6), np.array([0, 0, 1, 1, 1, 0], bool), False)
     assert (start.before, start.after, start.length) == (-1, 2, pytest.approx(4.0))
     assert (end.before, end.after, end.length) == (4, -1, pytest.approx(2.0))
-    assert not start.carried and not end.carried
-    assert np.isnan(start.xyz[:-1, 2]).all() and np.isnan(end.xyz[1:, 2]).all()
+    assert not start.carried
+    assert not end.carried
+    assert np.isnan(start.xyz[:-1, 2]).all()
+    assert np.isnan(end.xyz[1:, 2]).all()
 
 
 def test_a_ring_is_carried_over_its_first_point():
@@ -47,7 +50,8 @@ def test_places_that_are_not_known_do_not_hinder():
     xyz = straight(4)
     xyz[1] = np.nan
     (bridge,) = bridges_of(xyz, np.array([1, 0, 1, 1], bool), False)
-    assert np.isfinite(bridge.xyz).all() and bridge.length == pytest.approx(4.0)
+    assert np.isfinite(bridge.xyz).all()
+    assert bridge.length == pytest.approx(4.0)
     xyz = straight(4)
     xyz[3, :2] = np.nan
     (bridge,) = bridges_of(xyz, np.array([1, 1, 1, 0], bool), False)
@@ -96,7 +100,8 @@ def test_a_rejected_close_still_closes():
     xyz = [[0, 0, 0], [4, 0, 0], [6, 2, 0], [4, 4, 0], [0, 4, 0]]
     work = join(["BD 1", "BD 1", "BD 1", "BD 1", "BD 1 CLOSE"], [4], xyz)
     (line,) = work.constraints.lines
-    assert line.closed and line.points.tolist() == [0, 1, 2, 3]
+    assert line.closed
+    assert line.points.tolist() == [0, 1, 2, 3]
     assert line.bridged == pytest.approx(np.hypot(4, 4))
 
 

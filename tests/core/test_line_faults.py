@@ -112,7 +112,7 @@ def test_a_clean_street_with_a_drive_keeps_its_kerbs(apart, seed):
     street = Street(seed=seed, apart=apart, drive=21.0 + 3 * seed)
     rejected, flagged = marked(street.check(), street)
     assert len(rejected) == 0
-    assert len(flagged) <= 3
+    assert len(flagged) <= max(2, 5 / apart)  # no more than the drive's own, which may be looked at
 
 
 @pytest.mark.parametrize("sides", [(-4.0, 0.5), (0.3, 8.0)])
@@ -169,7 +169,8 @@ def test_no_dam_is_left_where_points_of_the_ditch_are_rejected():
     work = join_lines(check.points, TABLE)
     (line,) = [each for each in work.constraints.lines if each.label.startswith("DB")]
     (bridge,) = line.bridges
-    assert bridge.carried and np.isin(run, bridge.left_out).all()
+    assert bridge.carried
+    assert np.isin(run, bridge.left_out).all()
     ends = street.uv[[bridge.before, bridge.after], 0]
     assert bridge.length == pytest.approx(abs(np.diff(ends)[0]), abs=0.05)
     tin = build_surface(work.points, work.constraints).tin
@@ -180,4 +181,5 @@ def test_no_dam_is_left_where_points_of_the_ditch_are_rejected():
     again = coverage(tin, work.points, constraints=work.constraints).walk_again
     on_line = again.extra["line"] == line.label
     assert on_line.any()
-    assert again.easting[on_line].min() > 500_000 + ends.min() and again.easting[on_line].max() < 500_000 + ends.max()
+    assert again.easting[on_line].min() > 500_000 + ends.min()
+    assert again.easting[on_line].max() < 500_000 + ends.max()

@@ -1,8 +1,8 @@
 """Coded lines held to what passes them: runs of points that stand off their line and off the ground beside it.
 
-A line is not ground like any other: a kerb's foot lies off the ground on one side by the kerb, a wall's top on both. So
-each line is held to the ground to its left and to its right (:mod:`.line_ground`), less the difference it usually has to
-either. Other lines beside it, a kerb's top beside its foot, count as that ground. A lift moves a run of points against
+A line is not ground like any other: a kerb's foot lies off the ground on one side by the kerb, a wall's top on both.
+So each line is held to the ground to its left and to its right (:mod:`.line_ground`), less the difference it usually
+has to either. Other lines beside it, a kerb's top beside its foot, count as that ground. A lift moves a run of points against
 both sides and steps at its ends; a dropped kerb or a drive moves it against one side only, a ramp does not step.
 """
 
@@ -30,6 +30,7 @@ _NOT = 0.4  # of the offset: a side says ground
 _APART = 0.4  # of the larger: what two sides may differ by
 _FREE = 0.15  # m: a line this high over both sides is no ground, but a wall's top, which may step as it likes
 _GAP = 1.3  # of the height of a kerb: what lowering it may make, at most
+_DRIVE = 8.0  # m: no drive is wider (common practice, no source)
 _GROSS = 0.25  # m; no kerb stone or gully makes such a spike at one point of a line
 _OWN_SLOPE = 0.3  # usual slope of a line
 _NARROW, _WIDE = 2.0, 4.0  # m: how far beside a line the ground is asked
@@ -54,12 +55,14 @@ class _Held:
     """A line's points held to one side: ``off`` (k,) over the ground less what is usual, ``sigma`` (k,) of it.
 
     ``drift``: how it scatters, m. ``rise``: the line's usual height over what is right beside it, m.
+    ``seen``: (k,) bool, a pass has points right beside.
     """
 
     off: np.ndarray
     sigma: np.ndarray
     drift: float
     rise: float
+    seen: np.ndarray
 
     def lowers(self, offset: float) -> bool:
         """Whether a run off by ``offset`` may be a kerb that is lowered there."""
@@ -126,7 +129,7 @@ def _faults_of(
     station = stations_of(xyz[:, :2])
     if known:
         heights = _over_ground(station, known, noise)
-        judged = [(run, _judge(run, known, heights.white)) for run in _runs(heights, xyz[:, 2], total)]
+        judged = [(run, _judge(run, known, heights)) for run in _runs(heights, xyz[:, 2], total)]
     else:
         heights = _over_itself(station, xyz[:, 2], noise)
         judged = [(run, _alone(run)) for run in _runs(heights, xyz[:, 2], total)]
@@ -147,7 +150,7 @@ def _hold(z: np.ndarray, side: Side) -> Optional[_Held]:
         return None
     off = z - side.height
     usual, drift = _usual(off[known])
-    return _Held(off - usual, side.sigma, drift, side.rise if np.isfinite(side.rise) else usual)
+    return _Held(off - usual, side.sigma, drift, side.rise if np.isfinite(side.rise) else usual, side.seen)
 
 
 def _usual(values: np.ndarray) -> Tuple[float, float]:
@@ -198,11 +201,11 @@ def _bends(station: np.ndarray, z: np.ndarray) -> np.ndarray:
     return result
 
 
-def _judge(run: Run, sides: List[_Held], white: float) -> Optional[bool]:
+def _judge(run: Run, sides: List[_Held], heights: Heights) -> Optional[bool]:
     """True: off for sure. False: to be looked at. None: let be."""
     some, size = slice(run.start, run.end), abs(run.offset)
     says = np.array([float(np.median(side.off[some])) for side in sides])
-    sigma = np.array([_doubt(side, some, white) for side in sides])
+    sigma = np.array([_doubt(side, some, heights.white) for side in sides])
     if np.any((np.abs(says) < _NOT * size) & (sigma < _NOT * size)):
         return None
     off = (says * run.offset > 0) & (
@@ -210,14 +213,13 @@ def _judge(run: Run, sides: List[_Held], white: float) -> Optional[bool]:
     )
     spread = float(np.ptp(says))
     agree = spread < max(_APART * np.abs(says).max(), _ALIKE * float(np.hypot(*sigma)) if len(sides) > 1 else 0.0)
-    if (
-        off.all()
-        and agree
-        and not all(side.rise > _FREE for side in sides)
-        and (len(sides) == 2 or run.steep == run.inner and not sides[0].lowers(run.offset))
-    ):
-        return True
-    if any(side.lowers(float(said)) for side, said in zip(sides, says)):
+    lowered = any(side.lowers(float(said)) for side, said in zip(sides, says))
+    if off.all() and agree and not all(side.rise > _FREE for side in sides):
+        # What may be a kerb that is lowered is off only where it is longer than a drive and passes went by.
+        long = heights.station[run.end - 1] - heights.station[run.start] > _DRIVE
+        told = long and len(sides) == 2 and all(side.seen[some].any() for side in sides)
+        return told if lowered else len(sides) == 2 or run.steep == run.inner
+    if lowered:
         return None
     return False if off.any() or run.steep == run.inner else None
 

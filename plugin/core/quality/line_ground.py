@@ -1,7 +1,7 @@
 """The ground to the left and right of a line, as the points of other visits beside it give it.
 
-On either side the ground is taken as a profile along the line plus a section across it, the same all along: heights of a
-kerb, a ditch's sides or a crossfall are in the section, hills and hollows in the profile. Both are piecewise linear and
+On either side the ground is taken as a profile along the line plus a section across it, the same all along: heights of
+a kerb, a ditch's sides or a crossfall are in the section, hills and hollows in the profile. Both are piecewise linear and
 fitted together by least squares with weights that leave outliers little say (iteratively reweighted, Huber 1964); the
 profile's second derivative and the section's breaks are held to what ground does, a drive's few bends costing no more
 than others. The line's own heights play no part.
@@ -24,6 +24,7 @@ _BREAK = 0.7  # usual change of its slope at a knot
 _BANDS = np.array([0.25, 0.5, 1.0, 1.8, 3.0])  # m: points of one band across the line scatter alike
 _BEYOND = 3.0  # m before and behind the line
 _NEAR = 0.7  # m: right beside the line
+_PASSING, _BY = 1.5, 0.6  # m across and along: a pass beside a vertex
 _FEWEST = 6  # points on a side
 _HUBER = 2.5  # standard deviations from which a point says less
 _KINK = 0.8  # usual bends from which one costs less
@@ -37,12 +38,14 @@ class Side:
     """Height (k,) of the ground at a line's vertices, carried on from one side of it, and its standard deviation (m).
 
     inf where nothing is known. Only differences along the line are meant: the section takes up any constant. ``rise``:
-    how high (m) the line usually lies over what is right beside it there, nan where nothing is.
+    how high (m) the line usually lies over what is right beside it there, nan where nothing is. ``seen``: (k,) bool, a
+    pass has points right beside the vertex.
     """
 
     height: np.ndarray
     sigma: np.ndarray
     rise: float
+    seen: np.ndarray
 
 
 @dataclass(frozen=True)
@@ -67,27 +70,39 @@ def sides_of(xyz: np.ndarray, around: Around, line: int, reach: float, noise: fl
     ``reach``: m to either side; ``noise``: standard deviation of a height, m.
     """
     xy, station = xyz[:, :2], stations_of(xyz[:, :2])
-    along, aside, z = _beside(xy, station, around, line, reach)
+    along, aside, z, walked = _beside(xy, station, around, line, reach)
     own = np.interp(along, station, xyz[:, 2]) - z
     sides = []
     for way in (1, -1):
         some = way * aside > 0
         near = own[some & (way * aside < _NEAR)]
         height, sigma = _fit(along[some], way * aside[some], z[some], station, noise)
-        sides.append(Side(height, sigma, float(np.median(near)) if len(near) >= _FEWEST else float("nan")))
+        rise = float(np.median(near)) if len(near) >= _FEWEST else float("nan")
+        passing = np.sort(along[some & walked & (way * aside < _PASSING)])
+        sides.append(Side(height, sigma, rise, _near(station, passing)))
     return sides[0], sides[1]
+
+
+def _near(station: np.ndarray, passing: np.ndarray) -> np.ndarray:
+    """Mask (k,) of the vertices near one of the sorted distances ``passing`` along the line."""
+    at = np.searchsorted(passing, station)
+    around = np.concatenate([[-np.inf], passing, [np.inf]])
+    mask: np.ndarray = np.minimum(station - around[at], around[at + 1] - station) < _BY
+    return mask
 
 
 def _beside(
     xy: np.ndarray, station: np.ndarray, around: Around, line: int, reach: float
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Distance along the line, distance to its left, and height of the points of other visits beside it."""
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Distance along the line, distance to its left, and height of the points of other visits beside it, and whether
+    they are of the walk.
+    """
     places, segment = _spread(xy, station, max(0.5, reach / 4))
     near = around.tree.query_ball_point(places, reach + 0.5)
     found = np.unique(np.concatenate([np.asarray(each, np.int64) for each in near]))
     found = found[around.line[found] != line]
     if not len(found):
-        return np.empty(0), np.empty(0), np.empty(0)
+        return np.empty(0), np.empty(0), np.empty(0), np.empty(0, bool)
     point = around.xyz[found]
     _, nearest = cKDTree(places).query(point[:, :2], k=min(3, len(places)))
     best = np.full(len(found), np.inf)
@@ -97,7 +112,7 @@ def _beside(
         better = away < best
         best[better], along[better], aside[better] = away[better], u[better], v[better]
     fits = (np.abs(aside) <= reach) & (along >= -_BEYOND) & (along <= station[-1] + _BEYOND) & (aside != 0)
-    return along[fits], aside[fits], point[fits, 2]
+    return along[fits], aside[fits], point[fits, 2], around.line[found[fits]] < 0
 
 
 def _spread(xy: np.ndarray, station: np.ndarray, apart: float) -> Tuple[np.ndarray, np.ndarray]:
@@ -127,7 +142,7 @@ def _project(
 def _fit(
     along: np.ndarray, aside: np.ndarray, z: np.ndarray, station: np.ndarray, noise: float
 ) -> Tuple[np.ndarray, np.ndarray]:
-    """Height and standard deviation of the profile at ``station`` (k,) from points ``along`` and ``aside`` (n,) of the line."""
+    """Height and standard deviation of the profile at ``station`` (k,) from points ``along`` and ``aside`` (n,)."""
     if len(z) < _FEWEST:
         return np.zeros(len(station)), np.full(len(station), np.inf)
     low = min(float(along.min()), 0.0)
