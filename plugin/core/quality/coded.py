@@ -1,9 +1,10 @@
 """Coded lines held to what passes them: runs of points that stand off their line and off the ground beside it.
 
-A line is not ground like any other: a kerb's foot lies off the ground on one side by the kerb, a wall's top on both.
-So each line is held to the ground to its left and to its right (:mod:`.line_ground`), less the difference it usually
-has to either. Other lines beside it, a kerb's top beside its foot, count as that ground. A lift moves a run of points against
-both sides and steps at its ends; a dropped kerb or a drive moves it against one side only, a ramp does not step.
+A line is not ground like any other: a kerb's foot lies off the ground on one side by the kerb, a wall's top on
+both. So each line is held to the ground to its left and to its right (:mod:`.line_ground`), less the difference it
+usually has to either. Other lines beside it, a kerb's top beside its foot, count as that ground. A lift moves a run
+of points against both sides and steps at its ends; a dropped kerb or a drive moves it against one side only, a ramp
+does not step.
 """
 
 from __future__ import annotations

@@ -43,7 +43,9 @@ def judge(
 
     ``checks``: independent check points; where None the survey's own check shots, if it has any, for an internal
     check. ``wanted_cm``: vertical class to be met. ``repeat_sigma``: standard deviation of one height from repeats, m.
-    ``unit``: of the contour interval. ``constraints``: the lines of the surface. Raises SurveyError for limits out of range and for independent check points of
+    ``unit``: of the contour interval. ``constraints``: the lines of the surface.
+
+    Raises SurveyError for limits out of range and for independent check points of
     which none is on the surface.
     """
     covered = coverage(tin, points, limits, constraints)

@@ -1,10 +1,10 @@
 """The ground to the left and right of a line, as the points of other visits beside it give it.
 
-On either side the ground is taken as a profile along the line plus a section across it, the same all along: heights of
-a kerb, a ditch's sides or a crossfall are in the section, hills and hollows in the profile. Both are piecewise linear and
-fitted together by least squares with weights that leave outliers little say (iteratively reweighted, Huber 1964); the
-profile's second derivative and the section's breaks are held to what ground does, a drive's few bends costing no more
-than others. The line's own heights play no part.
+On either side the ground is taken as a profile along the line plus a section across it, the same all along: heights
+of a kerb, a ditch's sides or a crossfall are in the section, hills and hollows in the profile. Both are piecewise
+linear and fitted together by least squares with weights that leave outliers little say (iteratively reweighted,
+Huber 1964); the profile's second derivative and the section's breaks are held to what ground does, a drive's few
+bends costing no more than others. The line's own heights play no part.
 """
 
 from __future__ import annotations
