@@ -77,6 +77,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
         progress=part(progress, 0.65, 0.7),
+        constraints=edited.constraints,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(

@@ -221,7 +221,7 @@ def _refined(
             offsets, gains = _gain(met, _sign(met, lows, highs), rest)
             top = int(np.argmax(gains))
             low, high, offset, gain = int(lows[top]), int(highs[top]), float(offsets[top]), float(gains[top])
-    if 0 < low and high < n:
+    if low > 0 and high < n:
         low, high, offset, gain = _shrunk(met, rest, places, low, high, offset, gain)
     return low, high, offset, gain
 
