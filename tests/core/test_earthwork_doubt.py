@@ -5,15 +5,12 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from plugin.core.earthwork.doubt import (
-    SurfaceDoubt,
-    derivatives,
-    doubt_of_pieces,
-    volume_doubt,
-)
+from plugin.core.earthwork.doubt import doubt_of_pieces, volume_doubt
+from plugin.core.earthwork.following import derivatives
 from plugin.core.earthwork.overlay import Pieces, Triangles, common_pieces
 from plugin.core.earthwork.plane import Plane, plane_pieces
 from plugin.core.earthwork.roughness import ground_departure
+from plugin.core.earthwork.side import SurfaceDoubt
 from plugin.core.earthwork.volume import volume_between, volumes_by_piece
 from plugin.core.messages import SurveyError
 from tests.core.earthworks import square, surface

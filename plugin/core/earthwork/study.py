@@ -17,7 +17,8 @@ from .comparison import Comparison
 from .depth_grid import DepthGrid, depth_grid
 from .depth_polygons import depth_polygons
 from .depths import DepthClass, usual_limits, volumes_in_depths
-from .doubt import SurfaceDoubt, VolumeDoubt, doubt_of_pieces
+from .doubt import VolumeDoubt, doubt_of_pieces
+from .side import SurfaceDoubt
 from .haul import MassDiagram, mass_diagram
 from .layers import Layer, LayerVolumes, layers_in_cut
 from .materials import EarthFactors, EarthSheet, StrippedVolume, earth_sheet, strip_pieces, truck_loads
