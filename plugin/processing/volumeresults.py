@@ -23,7 +23,7 @@ from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
 from .algorithm import HummockAlgorithm, page_language, report
-from .certainty import first_certainty, offset_sigma, second_certainty
+from .certainty import first_certainty, given_offset, offset_sigma, second_certainty
 from .depthstyles import dress_depth_raster, dress_depths
 from .drawnsource import parts_of
 from .earthmaterials import chosen_earth
@@ -124,7 +124,7 @@ def add_table_output(algorithm: HummockAlgorithm, label: str = "") -> None:
         translate(
             "hummock",
             "Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: "
-            "random, drift, systematic and surface model.",
+            "random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.",
         ),
     )
 
@@ -138,6 +138,10 @@ def volume_numbers() -> List[Tuple[str, str]]:
         ("FILL_95", translate("hummock", "± of fill, 95 % (m³)")),
         ("NET", translate("hummock", "Fill less cut (m³)")),
         ("NET_95", translate("hummock", "± of fill less cut, 95 % (m³)")),
+        ("CUT_TRIANGLES", translate("hummock", "Cut of the triangles as they are (m³)")),
+        ("FILL_TRIANGLES", translate("hummock", "Fill of the triangles as they are (m³)")),
+        ("NET_TRIANGLES", translate("hummock", "Fill less cut of the triangles as they are (m³)")),
+        ("OFFSET_OFF", translate("hummock", "Height offset that was taken off (m)")),
         ("CUT_AREA", translate("hummock", "Area of cut (m²)")),
         ("FILL_AREA", translate("hummock", "Area of fill (m²)")),
         ("AREA", translate("hummock", "Area compared (m²)")),
@@ -185,6 +189,7 @@ def chosen_study(
         existing=first_certainty(algorithm, parameters, context),
         design=second_certainty(algorithm, parameters, context) if second else Certainty(),
         offset_sigma=offset_sigma(algorithm, parameters, context),
+        offset=given_offset(algorithm, parameters, context) if second else None,
         limits=chosen_limits(algorithm, parameters, context),
         factors=earth.factors,
         truck=earth.truck,
@@ -222,20 +227,31 @@ def classes_of(study: Study) -> List[int]:
     return [*range(-count, 0), *range(1, count + 1)]
 
 
+def offset_off(study: Study) -> float:
+    """Metres taken off the heights of the second surface."""
+    if study.settling is not None:
+        return study.settling.unchanged.offset
+    return study.options.offset or 0.0
+
+
 def study_numbers(study: Study) -> Dict[str, float]:
     volume, doubt = study.volume, study.doubt
     return {
-        "CUT": volume.cut,
+        "CUT": doubt.cut.value,
         "CUT_95": doubt.cut.half_95,
-        "FILL": volume.fill,
+        "FILL": doubt.fill.value,
         "FILL_95": doubt.fill.half_95,
-        "NET": volume.net,
+        "NET": doubt.net.value,
         "NET_95": doubt.net.half_95,
+        "CUT_TRIANGLES": study.measured.cut,
+        "FILL_TRIANGLES": study.measured.fill,
+        "NET_TRIANGLES": study.measured.net,
+        "OFFSET_OFF": offset_off(study),
         "CUT_AREA": volume.cut_area,
         "FILL_AREA": volume.fill_area,
         "AREA": volume.common_area,
-        "MEAN_CUT": volume.cut / volume.cut_area if volume.cut_area > 0 else 0.0,
-        "MEAN_FILL": volume.fill / volume.fill_area if volume.fill_area > 0 else 0.0,
+        "MEAN_CUT": doubt.cut.value / volume.cut_area if volume.cut_area > 0 else 0.0,
+        "MEAN_FILL": doubt.fill.value / volume.fill_area if volume.fill_area > 0 else 0.0,
         "FIRST_ONLY": volume.existing_only,
         "SECOND_ONLY": volume.design_only,
     }
@@ -253,6 +269,12 @@ def tell(study: Study, feedback: QgsProcessingFeedback) -> None:
     for name, text in texts.items():
         doubt = getattr(study.doubt, name)
         feedback.pushInfo(shown(text, value=doubt.value, half=doubt.half_95, area=areas[name]))
+    if study.two_surveys:
+        raw = study.measured
+        text = translate(
+            "hummock", "The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³."
+        )
+        feedback.pushInfo(shown(text, cut=raw.cut, fill=raw.fill, net=raw.net))
     feedback.pushInfo(
         translate(
             "hummock",
@@ -335,10 +357,12 @@ def write_table(
         return {}
     for each in study.regions:
         part = each.part
-        write_volumes(part.name, each.doubt, (part.cut_area, part.fill_area, part.common_area), sink)
+        areas = (part.cut_area, part.fill_area, part.common_area)
+        write_volumes(part.name, each.doubt, areas, sink, each.measured)
     volume = study.volume
     whole = translate("hummock", "all of the ground compared")
-    write_volumes(whole, study.doubt, (volume.cut_area, volume.fill_area, volume.common_area), sink)
+    areas = (volume.cut_area, volume.fill_area, volume.common_area)
+    write_volumes(whole, study.doubt, areas, sink, study.measured)
     return {"TABLE": place}
 
 

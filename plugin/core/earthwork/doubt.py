@@ -1,14 +1,17 @@
 """How sure a volume is: noise of the points, heights of the surveys, and ground between the points.
 
-Cut and fill between two noisy surfaces are too large, since noise makes both where there is neither. What noise
-makes of them (:mod:`.noise_share`) is taken off, so that over ground that did not change they come to 0 on average; they
-may then be a little below 0, which says the same as a little above. Net keeps what the triangles say.
+Cut and fill between two noisy surfaces are too large, since noise makes both where there is neither
+(:mod:`.noise_share`). Between two surveys that excess is taken off, so that over ground that did not change cut and
+fill come to 0 on average; they may then be a little below 0, which says the same as a little above. Net keeps what the
+triangles say. Against a design or level cut and fill stay as they are and the excess is told: a design is often made
+from the very surface it is compared with, and shares its errors where they meet.
 
 Five parts of doubt, each a standard deviation of cut, fill and net, taken as independent of each other:
 
-* *random*: noise of each point's height, independent from point to point. A volume follows the heights by the integral of
-  each vertex's share in the surface over the cut (or fill) area, and variances add by its square (law of propagation
-  of uncertainty, JCGM 100:2008, section 5.1). Where nothing changed noise goes into cut and fill by halves.
+* *random*: noise of each point's height, independent from point to point. A volume follows the heights by the integral
+  of each vertex's share in the surface over the cut (or fill) area, and variances add by its square (law of
+  propagation of uncertainty, JCGM 100:2008, section 5.1). Where nothing changed noise goes into cut and fill by
+  halves.
 * *drift*: what points recorded within minutes have in common (:mod:`.drift_field`).
 * *systematic*: one unknown offset between the heights of both surveys, times the area. An offset that was found
   from unchanged ground is made of that ground's heights, and its doubt is in the other parts.
@@ -24,22 +27,25 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import chain
-from typing import Dict, Iterable, List, Optional, Sequence, Tuple
+from typing import Iterable, List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
-from .following import Derivatives, Following
+from .following import Following
 from .noise_share import noise_share, part_of_fill
 from .overlay import Pieces, common_pieces
 from .places import Places, parts_by_depth
 from .side import NoiseModel, Side, SurfaceDoubt
-from .small_depths import Sampled, Settling, sampled, small_depth_sds
-from .unchanged import Unchanged
+from .small_depths import Settling, sampled, small_depth_sds
 from .volume import sum_volumes
 
 NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
+
+#: What small depths can add to the doubt of cut or fill where all noise is one, in standard deviations of it.
+_MOST_SMALL = 0.9
+_LITTLE = 0.1  # of the rest of the doubt: what is smaller is left out
 
 BAD_OFFSET = Text(
     "earthwork.offset_sigma",
@@ -81,8 +87,9 @@ class Doubt:
 @dataclass(frozen=True)
 class VolumeDoubt:
     """``cut``, ``fill`` and ``net`` (fill less cut) with their doubts. ``noise_excess``: m³ by which noise makes cut
-    and fill of the triangles each too large, which is taken off in ``cut`` and ``fill``; ``point_share``: part of the
-    random variance of net that the existing surface has."""
+    and fill of the triangles each too large; of two surveys it is off ``cut`` and ``fill``. ``point_share``: part of
+    the random variance of net that the existing surface has.
+    """
 
     cut: Doubt
     fill: Doubt
@@ -95,7 +102,7 @@ def volume_doubt(
     existing: Tin,
     design: Tin,
     existing_doubt: SurfaceDoubt,
-    design_doubt: SurfaceDoubt = SurfaceDoubt(),
+    design_doubt: SurfaceDoubt = SurfaceDoubt(),  # noqa: B008  frozen
     offset_sigma: float = 0.0,
 ) -> VolumeDoubt:
     """The doubts of the volume between two surfaces.
@@ -113,7 +120,7 @@ def doubt_of_pieces(
     existing: Tin,
     design: Optional[Tin],
     existing_doubt: SurfaceDoubt,
-    design_doubt: SurfaceDoubt = SurfaceDoubt(),
+    design_doubt: SurfaceDoubt = SurfaceDoubt(),  # noqa: B008  frozen
     offset_sigma: float = 0.0,
     existing_only: Iterable[Pieces] = (),
     design_only: Iterable[Pieces] = (),
@@ -128,11 +135,16 @@ def doubt_of_pieces(
 
 
 def doubt_of_parts(
-    parts: Parts, model: NoiseModel, offset_sigma: float, settling: Optional[Settling] = None
+    parts: Parts,
+    model: NoiseModel,
+    offset_sigma: float,
+    settling: Optional[Settling] = None,
+    two_surveys: bool = False,
 ) -> VolumeDoubt:
     """The same of pieces that both surfaces have, that only the existing one has, and only the design.
 
     ``settling``: what the unchanged ground of the whole comparison says, whose offset is off already in the pieces.
+    ``two_surveys``: take off what noise makes of cut and fill.
     """
     if not (np.isfinite(offset_sigma) and offset_sigma >= 0):
         raise SurveyError(BAD_OFFSET, value=offset_sigma)
@@ -145,14 +157,16 @@ def doubt_of_parts(
         summed.add(group, own)
     fill_area = summed.clear_fill + summed.near_area[1]
     moved = settling if settling is not None and not settling.unchanged.given else None
-    random, drift, ground = summed.variances(moved, (volume.common_area - fill_area, fill_area))
     size = 1.0 if settling is None else settling.size
+    random, drift, ground = summed.variances(moved, (volume.common_area - fill_area, fill_area))
     small = np.zeros(3)
-    if summed.near:
+    areas = (volume.cut_area, volume.fill_area, volume.cut_area + volume.fill_area)
+    linear = np.sqrt(random.sum(axis=0) + drift.sum(axis=0) + ground + (offset_sigma * np.array(areas)) ** 2)
+    if settling is not None or summed.most_small > _LITTLE * linear[:2].min():
         taken = [sampled(group, model, own, scale) for group, own in zip(groups, own_sides)]
         small = small_depth_sds(taken, model, summed.clear_fill, volume.common_area, settling)
-    areas = (volume.cut_area, volume.fill_area, volume.cut_area + volume.fill_area)
-    values = (volume.cut - summed.excess, volume.fill - summed.excess, volume.net)
+    off = summed.excess if two_surveys else 0.0
+    values = (volume.cut - off, volume.fill - off, volume.net)
     cut, fill, net = (
         Doubt(
             float(value), size * float(np.sqrt(r)), float(offset_sigma * area), size * float(np.sqrt(m)),
@@ -178,7 +192,7 @@ class _Sums:
         self.near_area = np.zeros(2)
         self.excess = 0.0
         self.clear_fill = 0.0
-        self.near = False
+        self.most_small = 0.0
 
     def add(self, pieces: Iterable[Pieces], sides: Sequence[Side]) -> None:
         own = [f for f, side in zip(self.following, self.model.sides) if any(side is each for each in sides)]
@@ -198,13 +212,14 @@ class _Sums:
         for row, weight in enumerate((part - 1, part)):
             self.ground[row] += np.bincount(near.patch, near.area * weight * near.ground, self.model.patches)
             self.near_area[row] += float(np.sum(near.area * np.abs(weight)))
-        self.near = True
+        self.most_small += _MOST_SMALL * float(near.area @ sd)
 
     def variances(self, settling: Optional[Settling], areas: Tuple[float, float]) -> Tuple[np.ndarray, ...]:
-        """Random and drift variances, each (sides, 3), and of the ground (3,), of cut, fill and net, of noise as stated.
+        """Random and drift variances, each (sides, 3), and of the ground (3,), of cut, fill and net, of noise as
+        stated.
 
-        ``areas`` of cut and fill: an offset that was found follows the heights of the unchanged ground; it lowers fill by
-        the area of fill, and raises cut by that of cut.
+        ``areas`` of cut and fill: an offset that was found follows the heights of the unchanged ground; it lowers fill
+        by the area of fill, and raises cut by that of cut.
         """
         rows: List[List[np.ndarray]] = [[], []]
         ground = np.zeros(3)

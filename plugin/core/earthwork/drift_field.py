@@ -28,7 +28,9 @@ class DriftField:
     def __init__(
         self, tin: Tin, drift: float, length: float, time: Optional[np.ndarray], seconds: float = DRIFT_TIME
     ) -> None:
-        """``length``: side of the squares, metres; ``time``: (n,) seconds of the vertices, nan where unknown, or None."""
+        """``length``: side of the squares, metres; ``time``: (n,) seconds of the vertices, nan where unknown, or
+        None.
+        """
         self.drift = drift
         if time is not None and np.any(np.isfinite(time)):
             group = np.floor(_all_known(tin, time) / (seconds / _BINS)).astype(np.int64)

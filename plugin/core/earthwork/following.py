@@ -17,7 +17,8 @@ from .polygons import moments, positive_parts
 class Derivatives:
     """How volumes follow heights: m³ for each metre that a vertex rises, and areas by triangle.
 
-    ``cut``, ``fill``: (n,) by vertex of one surface; ``cut_area``, ``fill_area``: (m,) square metres by triangle, of pieces.
+    ``cut``, ``fill``: (n,) by vertex of one surface; ``cut_area``, ``fill_area``: (m,) square metres by triangle, of
+    pieces.
     """
 
     cut: np.ndarray
@@ -105,5 +106,3 @@ def _shares(triangles: Triangles, t: np.ndarray, x: np.ndarray, y: np.ndarray) -
         at_first = dx * (y[:, 0] - ty[:, a]) - dy * (x[:, 0] - tx[:, a])
         weights[:, corner] = (area * at_first + dx * by_y - dy * by_x) / double
     return area, weights
-
-

@@ -1,12 +1,13 @@
 """How much of a measured cut or fill is made by noise alone.
 
-Where depth is d and noise has the standard deviation s, measured fill max(0, D) is too large by s e(|d| / s) on average,
-e(r) = pdf(r) - r (1 - cdf(r)) of the standard normal distribution (the mean of the larger of 0 and a normal variable), and cut
-by as much. It is largest, 0.399 s, where nothing changed, and none where the change is large. d is not known, only D
-= d + noise, and e(|D| / s) comes to 41 % of the excess where nothing changed. So a function c of D / s is taken whose
-mean is right:
+Where depth is d and noise has the standard deviation s, measured fill max(0, D) is too large by s e(|d| / s) on
+average, e(r) = pdf(r) - r (1 - cdf(r)) of the standard normal distribution (the mean of the larger of 0 and a normal
+variable), and cut by as much. It is largest, 0.399 s, where nothing changed, and none where the change is large. d is
+not known, only D = d + noise, and e(|D| / s) comes to 41 % of the excess where nothing changed. So a function c of D /
+s is taken whose mean is right:
 
-    c(z) = ALPHA exp(-z²) + BETA exp(-z² / 4),  E c(r + Z) = ALPHA exp(-r² / 3) / sqrt(3) + BETA exp(-r² / 6) sqrt(2 / 3)
+    c(z) = ALPHA exp(-z²) + BETA exp(-z² / 4),  E c(r + Z) = ALPHA exp(-r² / 3) / sqrt(3) + BETA exp(-r² / 6) sqrt(2 /
+    3)
 
 ALPHA and BETA follow from two conditions: the mean is e(0) where nothing changed, and over ground that crosses from cut
 to fill at an even slope (all r alike) the means add up to the excess. Between these, where all of some ground

@@ -37,8 +37,9 @@ class SidePlaces:
 
 @dataclass(frozen=True)
 class Places:
-    """q places, each of which stands for ``area`` (m²) of ground: ``depth`` there, its standard deviation ``sd`` (m), the
-    ``patch`` of ground and what that makes of the depth (``ground``, m), and each surface there."""
+    """q places, each of which stands for ``area`` (m²) of ground: ``depth`` there, its standard deviation ``sd`` (m),
+    the ``patch`` of ground and what that makes of the depth (``ground``, m), and each surface there.
+    """
 
     area: np.ndarray
     depth: np.ndarray
@@ -51,8 +52,8 @@ class Places:
         return len(self.area)
 
     def take(self, which: np.ndarray) -> Places:
-        columns = (each[which] for each in (self.area, self.depth, self.sd, self.patch, self.ground))
-        return Places(*columns, by_side=tuple(each.take(which) for each in self.by_side))
+        area, depth, sd, patch, ground = (v[which] for v in (self.area, self.depth, self.sd, self.patch, self.ground))
+        return Places(area, depth, sd, patch, ground, tuple(each.take(which) for each in self.by_side))
 
     def matrix(self, model: NoiseModel) -> csr_matrix:
         """(q, columns) of the depth's noise in one draw of :meth:`NoiseModel.draws`."""
@@ -117,5 +118,6 @@ def joined(parts: Sequence[Places]) -> Places:
     for several in zip(*(part.by_side for part in parts)):
         columns = zip(*((each.triangle, each.vertex, each.share) for each in several))
         sides.append(SidePlaces(several[0].side, *(np.concatenate(column) for column in columns)))
-    columns = zip(*((p.area, p.depth, p.sd, p.patch, p.ground) for p in parts))
-    return Places(*(np.concatenate(column) for column in columns), by_side=tuple(sides))
+    each = zip(*((p.area, p.depth, p.sd, p.patch, p.ground) for p in parts))
+    area, depth, sd, patch, ground = (np.concatenate(column) for column in each)
+    return Places(area, depth, sd, patch, ground, tuple(sides))

@@ -26,12 +26,12 @@ def ground_departure(tin: Tin, sigma: float = 0.0) -> Departure:
 
     At each inner vertex the height is compared with the plane through its neighbours (least squares), which lies as
     far off as a straight line of the neighbours' distance would. What neighbouring vertices depart by in common is how
-    the ground bends there; the spread of the rest over the whole surface, less the part that noise ``sigma`` (m) of the
-    heights makes, is its roughness; where vertices depart by far more than that (walls, steps, edges) their own
-    departures count. All are taken to grow with the square of the half-width up to the median distance of neighbours, and
-    bends up to four times that; beyond, in proportion. The half-widths asked for are those of the triangles' edges (m, 3), or any others, for
-    which the surface's usual departure stands. Where a survey offers repeated walks or check points, departures found
-    from those are better.
+    the ground bends there; the spread of the rest over the whole surface, less the part that noise ``sigma`` (m) of
+    the heights makes, is its roughness; where vertices depart by far more than that (walls, steps, edges) their own
+    departures count. All are taken to grow with the square of the half-width up to the median distance of neighbours,
+    and bends up to four times that; beyond, in proportion. The half-widths asked for are those of the triangles' edges
+    (m, 3), or any others, for which the surface's usual departure stands. Where a survey offers repeated walks or
+    check points, departures found from those are better.
     """
     found = _neighbour_residuals(tin)
     if len(found.residual) == 0:
@@ -86,7 +86,9 @@ def _about(tin: Tin, vertex: np.ndarray, value: np.ndarray, rounds: int = 4) -> 
 
 @dataclass(frozen=True)
 class _Residuals:
-    """Of inner vertices (k,): the number, height less the plane of the neighbours, their mean distance, gain of noise."""
+    """Of inner vertices (k,): the number, height less the plane of the neighbours, their mean distance, gain of
+    noise.
+    """
 
     vertex: np.ndarray
     residual: np.ndarray

@@ -155,9 +155,13 @@ class NoiseModel:
         result: np.ndarray = np.clip((cell[:, 1] * self._across + cell[:, 0]).astype(np.int64), 0, self.patches - 1)
         return result
 
-    def ground_at(self, triangles: Sequence[np.ndarray], shares: Sequence[np.ndarray], sides: Sequence[Side]) -> np.ndarray:
+    def ground_at(
+        self, triangles: Sequence[np.ndarray], shares: Sequence[np.ndarray], sides: Sequence[Side]
+    ) -> np.ndarray:
         """What ground between the points makes of the depth (q,), metres, at places of some ``sides``."""
-        rough = [(side, t, share) for side, t, share in zip(sides, triangles, shares) if side.doubt.departure is not None]
+        rough = [
+            (side, t, share) for side, t, share in zip(sides, triangles, shares) if side.doubt.departure is not None
+        ]
         total = np.zeros(len(triangles[0]))
         if not rough:
             return total

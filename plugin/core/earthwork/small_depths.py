@@ -1,7 +1,7 @@
 """What noise does to volumes where depths are no larger than itself, beyond what follows the heights in proportion.
 
-Noise of both surfaces is drawn many times, always from the same seed, and cut and fill are found from it as they are from
-the surfaces themselves: offset and size of noise from the unchanged ground, the share of noise taken off. From
+Noise of both surfaces is drawn many times, always from the same seed, and cut and fill are found from it as they are
+from the surfaces themselves: offset and size of noise from the unchanged ground, the share of noise taken off. From
 each result goes what follows the heights in proportion, whose doubt is known in closed form; the spread of the rest is
 asked for.
 """
@@ -9,7 +9,7 @@ asked for.
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Iterable, Iterator, List, Optional, Sequence, Tuple
+from typing import Iterable, Iterator, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -23,7 +23,8 @@ DRAWS = 160
 MOST_PLACES = 60_000  # in which noise is drawn; of more, about so many are picked
 
 _SEED = 20_130  # any; the same input gives the same numbers
-_BLOCK = 20
+_BLOCKS = (20, 10, 5, 2)  # draws at once; each goes into DRAWS
+_MOST_NUMBERS = 5_000_000  # drawn at once
 _STEPS = 2
 _WIDE = 4.0  # times the noise stated, where unchanged ground is looked for
 
@@ -61,10 +62,10 @@ def sampled(
 class Settling:
     """What unchanged ground says of two surveys, and what it would have said with other noise.
 
-    ``unchanged``: what it says; ``model``: of the comparison. By draw: ``offsets`` (DRAWS,) in metres, less what follows
-    the heights in proportion, which is ``weights`` (by column of noise); ``scales`` (DRAWS,) over what was stated;
-    ``size``: of the noise that is drawn. ``calm``: what the mean depth of the unchanged ground takes of each vertex (by side), and of each patch
-    of ground (last).
+    ``unchanged``: what it says; ``model``: of the comparison. By draw: ``offsets`` (DRAWS,) in metres, less what
+    follows the heights in proportion, which is ``weights`` (by column of noise); ``scales`` (DRAWS,) over what was
+    stated; ``size``: of the noise that is drawn. ``calm``: what the mean depth of the unchanged ground takes of each
+    vertex (by side), and of each patch of ground (last).
     """
 
     unchanged: Unchanged
@@ -75,12 +76,24 @@ class Settling:
     weights: np.ndarray
     calm: Tuple[np.ndarray, ...]
 
+    @property
+    def offset_sigma(self) -> float:
+        """Standard deviation (m) of the offset that was found; 0 of one that was given."""
+        if self.unchanged.given:
+            return 0.0
+        variance = float(np.sum(self.calm[-1] ** 2))
+        for side, weights in zip(self.model.sides, self.calm):
+            variance += float(np.sum((weights * side.sigma) ** 2)) + side.drift.variance(weights)
+        return float(np.sqrt(self.size**2 * variance + self.offsets.var(ddof=1)))
+
 
 def noise_draws(model: NoiseModel) -> Iterator[np.ndarray]:
-    """Noise (columns, _BLOCK), as often as makes DRAWS; the same whenever it is asked for."""
+    """Noise (columns, k), as often as makes DRAWS, a few at once; the same whenever it is asked for."""
     random = np.random.default_rng(_SEED)
-    for _ in range(DRAWS // _BLOCK):
-        yield model.draws(random, _BLOCK)
+    vertices = sum(len(side.sigma) for side in model.sides) + model.patches
+    block = next(size for size in _BLOCKS if size * vertices <= _MOST_NUMBERS or size == _BLOCKS[-1])
+    for _ in range(DRAWS // block):
+        yield model.draws(random, block)
 
 
 def settle(
@@ -94,8 +107,8 @@ def settle(
     found = sampled(pieces, model, model.sides, _WIDE)
     if found is None:
         return None
-    places = found.places
-    unchanged = find_unchanged(places, compared * found.share, offset)
+    places = replace(found.places, area=found.places.area / found.share)
+    unchanged = find_unchanged(places, compared, offset)
     if unchanged is None:
         return None
     depth = places.depth - unchanged.offset
@@ -105,27 +118,26 @@ def settle(
     noise = places.matrix(model)
     linear = noise.T @ (weight / weight.sum())
     base = settled(depth, sd) / unchanged.scale
-    offsets, scales, plain = [], [], []
+    middles, sizes, plain = [], [], []
     for drawn in noise_draws(model):
         each = base[:, None] + noise @ drawn
-        middle, size = np.zeros(each.shape[1]), np.ones(each.shape[1])
-        if offset is None:
-            middle = linear @ drawn
+        proportional = linear @ drawn if offset is None else np.zeros(drawn.shape[1])
+        middle, size = proportional, np.ones(drawn.shape[1])
         for _ in range(_STEPS):
             if offset is None:
                 middle = next_offset(places.area, each, places.sd, middle, size)
             size = next_scale(places.area, each - middle, places.sd, size)
-        offsets.append(middle)
-        plain.append(linear @ drawn if offset is None else 0 * middle)
-        scales.append(size)
-    scale = np.concatenate(scales)
-    size = unchanged.scale / float(scale.mean())
-    beyond = size * (np.concatenate(offsets) - np.concatenate(plain))
+        middles.append(middle)
+        plain.append(proportional)
+        sizes.append(size)
+    scale = np.concatenate(sizes)
+    drawn_size = unchanged.scale / float(scale.mean())
+    beyond = drawn_size * (np.concatenate(middles) - np.concatenate(plain))
     weight = weight / weight.sum()
     ground = np.bincount(places.patch, weight * places.ground, model.patches)
     quiet_ground = (*(each.sums(weight) for each in places.by_side), ground)
     return Settling(
-        unchanged, model, size, size * scale, beyond, linear if offset is None else 0 * linear, quiet_ground
+        unchanged, model, drawn_size, drawn_size * scale, beyond, linear if offset is None else 0 * linear, quiet_ground
     )
 
 
@@ -154,8 +166,10 @@ def small_depth_sds(
         base, part, noise = settled(places.depth, sd), part_of_fill(places.depth, sd), places.matrix(model)
         fill_area += float(np.sum(places.area * part)) / found.share
         square = np.zeros(len(places))
-        for k, drawn in enumerate(noise_draws(model)):
-            own = slice(k * _BLOCK, (k + 1) * _BLOCK)
+        done = 0
+        for drawn in noise_draws(model):
+            own = slice(done, done + drawn.shape[1])
+            done = own.stop
             shift = beyond[own] if settling is None else beyond[own] + size * (settling.weights @ drawn)
             each = base[:, None] + size * (noise @ drawn) - shift
             rest = np.maximum(each, 0) - noise_share(each, scales[own] * places.sd[:, None])

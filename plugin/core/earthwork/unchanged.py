@@ -38,13 +38,11 @@ _GAIN = _MIDDLE * _DENSITY / _INSIDE * (_MIDDLE**2 - _SQUARE) / _SQUARE
 @dataclass(frozen=True)
 class Unchanged:
     """``offset``: by how much the later survey is higher (m). ``scale``: of the noise over what was stated.
-    ``area``: of the ground that may be unchanged, m², and its ``share`` of all that is compared. ``given``: whether the
-    offset was given, not found."""
+    ``area``: of the ground that may be unchanged, m². ``given``: whether the offset was given, not found."""
 
     offset: float
     scale: float
     area: float
-    share: float
     given: bool = False
 
 
@@ -68,10 +66,13 @@ def find_unchanged(places: Places, compared: float, offset: Optional[float] = No
         scale = new
         if done:
             break
-    calm = float(area[np.abs(depth - middle) < _CALM * scale * sd].sum())
-    if abs(middle) > LARGEST_OFFSET and offset is None or calm < max(LEAST_AREA, LEAST_SHARE * compared):
+    quiet = calm(depth - middle, scale * sd)
+    agrees = float(area[quiet].sum())
+    if agrees < max(LEAST_AREA, LEAST_SHARE * compared) or scale * float(np.median(sd[quiet])) > LARGEST_OFFSET:
         return None
-    return Unchanged(middle, scale, calm, calm / compared, offset is not None)
+    if offset is None and abs(middle) > LARGEST_OFFSET:
+        return None
+    return Unchanged(middle, scale, agrees, offset is not None)
 
 
 def _densest(area: np.ndarray, depth: np.ndarray, sd: np.ndarray) -> float:
