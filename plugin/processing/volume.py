@@ -18,6 +18,7 @@ from .parameters import number, optional_number
 from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm
 from .versions import POLYGON_SOURCE
+from .volumenumbers import volume_numbers
 from .volumeresults import (
     add_depth_options,
     add_depth_outputs,
@@ -25,7 +26,6 @@ from .volumeresults import (
     check_raster_path,
     chosen_study,
     tell,
-    volume_numbers,
     write_results,
     write_table,
 )

@@ -37,6 +37,7 @@ from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
 from .versions import ANY_FIELD, MESH_SOURCE, MULTIPOLYGON, NO_GEOMETRY, POLYGON_SOURCE, TABLE_SOURCE
 from .volumelayers import class_fields, class_values, layer_fields, write_layers
+from .volumenumbers import volume_numbers
 from .volumeresults import (
     add_depth_options,
     add_depth_outputs,
@@ -46,7 +47,6 @@ from .volumeresults import (
     class_texts,
     classes_of,
     tell,
-    volume_numbers,
     write_results,
     write_table,
 )

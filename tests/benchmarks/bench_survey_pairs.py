@@ -10,8 +10,9 @@ from __future__ import annotations
 import sys
 import time
 
-from tests.core.survey_pairs import Pairs, score
+from tests.core.survey_pairs import Pairs, Score, score
 
+PART = 100  # pairs, after which is told how they stand
 CASES = {
     "white": Pairs("rolling", 36.0),
     "white, flat": Pairs("flat", 36.0),
@@ -33,17 +34,23 @@ def main() -> None:
     count = int(sys.argv[1]) if len(sys.argv) > 1 else 1000
     for name in sys.argv[2:] or CASES:
         start = time.process_time()
-        found = score(CASES[name], count)
-        seconds = (time.process_time() - start) / count
-        print(f"{name}: {count} pairs, {seconds:.2f} s of processor time each")
-        for k, kind in enumerate(("cut", "fill", "net")):
-            error = found.errors[:, k]
-            print(
-                f"  {kind:4}  triangles {found.measured[:, k].mean():+7.2f}  told {error.mean():+6.2f} m³  "
-                f"spread {error.std(ddof=1):5.2f}  inside {100 * found.inside[k]:5.1f} %  "
-                f"width {found.width[k]:.2f}",
-                flush=True,
-            )
+        found = score(CASES[name], min(count, PART))
+        tell(name, found, time.process_time() - start)
+        for first in range(PART, count, PART):
+            found = found.with_more(score(CASES[name], min(PART, count - first), first))
+            tell(name, found, time.process_time() - start)
+
+
+def tell(name: str, found: Score, seconds: float) -> None:
+    count = len(found.errors)
+    print(f"{name}: {count} pairs, {seconds / count:.2f} s of processor time each")
+    for k, kind in enumerate(("cut", "fill", "net")):
+        error = found.errors[:, k]
+        print(
+            f"  {kind:4}  triangles {found.measured[:, k].mean():+7.2f}  told {error.mean():+6.2f} m³  "
+            f"spread {error.std(ddof=1):5.2f}  inside {100 * found.inside[k]:5.1f} %  width {found.width[k]:.2f}",
+            flush=True,
+        )
 
 
 if __name__ == "__main__":

@@ -93,6 +93,13 @@ class Score:
         """How many times as wide (3,) as the spread of the results the interval usually is."""
         return np.median(self.sigmas, axis=0) / self.errors.std(axis=0, ddof=1)
 
+    def with_more(self, other: Score) -> Score:
+        return Score(
+            np.vstack([self.errors, other.errors]),
+            np.vstack([self.sigmas, other.sigmas]),
+            np.vstack([self.measured, other.measured]),
+        )
+
 
 def score(pairs: Pairs, count: int, first: int = 0) -> Score:
     errors, sigmas, measured = [], [], []

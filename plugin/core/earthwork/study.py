@@ -17,7 +17,7 @@ from .comparison import Comparison
 from .depth_grid import DepthGrid, depth_grid
 from .depth_polygons import depth_polygons
 from .depths import DepthClass, usual_limits, volumes_in_depths
-from .doubt import NORMAL_95, Parts, VolumeDoubt, doubt_of_parts
+from .doubt import Parts, VolumeDoubt, doubt_of_parts
 from .haul import MassDiagram, mass_diagram
 from .layers import Layer, LayerVolumes, layers_in_cut
 from .materials import EarthFactors, EarthSheet, StrippedVolume, earth_sheet, strip_pieces, truck_loads
@@ -27,7 +27,7 @@ from .regions import PartVolume, RegionVolumes, pieces_by_region, volumes_in_reg
 from .roughness import ground_departure
 from .side import NoiseModel, SurfaceDoubt
 from .small_depths import Settling, settle
-from .unchanged import LARGEST_OFFSET
+from .surveys import NOISE_OFF, said_of_surveys
 from .volume import Volume
 from .zero_line import lines_of_no_depth
 
@@ -37,45 +37,6 @@ SMALL_DEPTHS = Text(
         "core",
         "Much of the ground is no deeper than the noise of the points: noise alone makes about {excess:.1f} m³ of cut "
         "and as much fill. The net volume is not touched by it.",
-    ),
-)
-NOISE_OFF = Text(
-    "earthwork.noise_off",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so "
-        "that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.",
-    ),
-)
-OFFSET_FOUND = Text(
-    "earthwork.offset_found",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged "
-        "from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.",
-    ),
-)
-OFFSET_GIVEN = Text(
-    "earthwork.offset_given",
-    QT_TRANSLATE_NOOP(
-        "core", "{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off."
-    ),
-)
-NO_UNCHANGED_GROUND = Text(
-    "earthwork.no_unchanged_ground",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and "
-        "{design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the "
-        "offset if you know it.",
-    ),
-)
-NOISE_DIFFERS = Text(
-    "earthwork.noise_differs",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; "
-        "intervals and the share of noise rest on what they do differ by.",
     ),
 )
 NOT_ALL_COMPARED = Text(
@@ -97,7 +58,6 @@ OVERLAPPING = Text(
 _MOST_BARS = 40  # on each side of the histogram
 _MAP_CELLS = 600_000
 _SMALLEST_EXCESS = 0.02  # share of cut or fill from which noise is worth a word
-_USUAL_SCALE = (0.7, 1.5)  # of noise that differs from what is stated, from which it is worth a word
 
 
 @dataclass(frozen=True)
@@ -370,28 +330,13 @@ def _regions(
     return volumes, tuple(found)
 
 
-def _of_surveys(found: Study, names: Dict[str, str]) -> List[Message]:
-    """Offset and noise, as unchanged ground tells them."""
-    options, settling = found.options, found.settling
-    if found.two_surveys and settling is None and options.offset is None:
-        return [message(NO_UNCHANGED_GROUND, most=LARGEST_OFFSET, sigma=options.offset_sigma, **names)]
-    if options.offset is not None and found.comparison.design_tin is not None:
-        said = [message(OFFSET_GIVEN, offset=options.offset, **names)]
-    elif settling is not None:
-        unchanged, half = settling.unchanged, NORMAL_95 * settling.offset_sigma
-        said = [message(OFFSET_FOUND, offset=unchanged.offset, half=half, area=unchanged.area, **names)]
-    else:
-        return []
-    if settling is not None and not _USUAL_SCALE[0] <= settling.size <= _USUAL_SCALE[1]:
-        said.append(message(NOISE_DIFFERS, scale=settling.size))
-    return said
-
-
 def _messages(found: Study) -> Tuple[Message, ...]:
     said: List[Message] = []
     volume, excess = found.volume, found.doubt.noise_excess
     names: Dict[str, str] = {"existing_name": found.existing_name, "design_name": found.design_name}
-    said += _of_surveys(found, names)
+    options, against_surface = found.options, found.comparison.design_tin is not None
+    if found.two_surveys or (options.offset is not None and against_surface):
+        said += said_of_surveys(found.comparison.names, found.settling, options.offset, options.offset_sigma)
     if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
         said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
     if excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
