@@ -36,6 +36,8 @@ def volume_numbers() -> List[Tuple[str, str]]:
 
 def offset_off(study: Study) -> float:
     """Metres taken off the heights of the second surface."""
+    if study.comparison.design_tin is None:
+        return 0.0
     if study.settling is not None:
         return study.settling.unchanged.offset
     return study.options.offset or 0.0

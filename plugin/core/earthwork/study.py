@@ -339,8 +339,10 @@ def _messages(found: Study) -> Tuple[Message, ...]:
         said += said_of_surveys(found.comparison.names, found.settling, options.offset, options.offset_sigma)
     if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
         said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
-    if excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
-        said.append(message(NOISE_OFF if found.two_surveys else SMALL_DEPTHS, excess=excess))
+    if found.two_surveys and abs(excess) > 0.05:
+        said.append(message(NOISE_OFF, excess=excess))
+    elif excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
+        said.append(message(SMALL_DEPTHS, excess=excess))
     if found.volumes is not None and found.volumes.overlaps:
         overlaps = found.volumes.overlaps
         names_told = "; ".join(overlap.name for overlap in overlaps)
