@@ -23,6 +23,7 @@ from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
 from .exportlandxml import ExportLandXml
+from .findlines import FindLines
 from .fitcontrol import FitControl
 from .flatareas import FindFlatAreas
 from .flowarrows import DrawArrows
@@ -60,6 +61,7 @@ ALGORITHMS = (
     FitControl,
     GroundAndGrid,
     CheckSurvey,
+    FindLines,
     BuildSurface,
     InspectSurface,
     CheckCoverage,

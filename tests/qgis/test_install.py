@@ -17,6 +17,7 @@ ALGORITHMS = {
         "fitcontrol",
         "groundgrid",
         "checksurvey",
+        "findlines",
         "buildsurface",
         "inspectsurface",
         "coverage",

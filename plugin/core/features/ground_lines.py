@@ -43,12 +43,12 @@ class LineStatus(str, Enum):
 class GroundLine:
     """One line that the points show, or that was drawn by hand beside such lines.
 
-    ``parts``: foot and top of a step, or the one line of another kind, (k, 3) each: easting, northing, height in metres.
-    ``found_as``: the parts as they were found, none of a line that was not. ``step``, ``sigma_step``: height of a step
-    and its standard deviation; ``bend``: change of slope; ``sigma_plan``, ``sigma_height``: usual standard deviations
-    along the line; ``bridged``: length where nothing was found; all in metres, nan where unknown. ``evidence``,
-    ``passes``: as of :class:`.FoundLine`. ``automatic``: status by the evidence, ``status``: what counts; ``by_hand``:
-    it was decided, or the parts were drawn, by hand.
+    ``parts``: foot and top of a step, or the one line of another kind, (k, 3) each: easting, northing, height in
+    metres. ``found_as``: the parts as they were found, none of a line that was not. ``step``, ``sigma_step``: height of
+    a step and its standard deviation; ``bend``: change of slope; ``sigma_plan``, ``sigma_height``: usual standard
+    deviations along the line; ``bridged``: length where nothing was found; all in metres, nan where unknown.
+    ``evidence``, ``passes``: as of :class:`.FoundLine`. ``automatic``: status by the evidence, ``status``: what counts;
+    ``by_hand``: it was decided, or the parts were drawn, by hand.
     """
 
     kind: FoundKind

@@ -46,7 +46,8 @@ def replay(
             lines.append(with_status(line, decision.status))
         elif number not in replaced:
             replaced.add(number)
-            lines.append(replace(line, parts=decision.parts, status=decision.status, by_hand=True))
+            drawn = replace(line, parts=decision.parts, found_as=decision.found_as)
+            lines.append(with_status(drawn, decision.status))
     lost = [decision for number, decision in enumerate(decisions) if number not in owner]
     return (*lines, *lost), (message(NOT_AGAIN, count=len(lost)),) if lost else ()
 

@@ -183,11 +183,15 @@ def given_line(
     states = [one.value for one in LineStatus]
     status = LineStatus(_word(file, number, values, "status", states, LineStatus.USED.value))
     automatic = LineStatus(_word(file, number, values, "found", states, LineStatus.PROPOSED.value))
-    found_as = _course_of(str(values.get("found_as") or ""))
+    told = str(values.get("found_as") or "")
+    found_as = _course_of(told)
     if found_as and _same_plan(parts, found_as):
-        parts, said = found_as, []
+        parts = found_as
     else:
         parts, said = _with_heights(file, number, parts)
+    said: List[Message] = []
+    if told and not found_as:  # cut off, as shapefiles do: nobody can say that the course was changed
+        found_as = tuple(parts)
     reshaped = not same_parts(tuple(parts), found_as)
     line = GroundLine(
         kind=kind, parts=tuple(parts), found_as=found_as, step=_real(values, "step_m"),
@@ -237,4 +241,3 @@ def _with_heights(file: str, number: int, parts: Sequence[np.ndarray]) -> Tuple[
         filled += int(bare.sum())
     said = [message(HEIGHTS_BETWEEN, file=file, number=number, count=filled)] if filled else []
     return result, said
-

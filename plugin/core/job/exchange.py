@@ -62,7 +62,11 @@ class ExchangeFiles:
             write_landxml(LandXml(result.crs, (LandSurface(name, tin, lines),), points), written[-1])
         if self.dxf:
             written.append(folder / "surface.dxf")
-            named = [line for line in lines if line.label]
-            drawn = [*constraint_lines(line for line in lines if not line.label), *found_lines(named), *contour_lines(result.contours)]
+            named, plain = ([line for line in lines if bool(line.label) is own] for own in (True, False))
+            drawn = [
+                *constraint_lines(plain),
+                *found_lines(named),
+                *contour_lines(result.contours),
+            ]
             write_dxf(Drawing(result.crs, tin, drawn, points), written[-1])
         return written

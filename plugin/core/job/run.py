@@ -70,9 +70,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
     constraints = _constraints(linework, found)
     progress(0.35, "surface")
-    surface, edited = build_surface_with_edits(
-        points, constraints, settings.surface, edits, part(progress, 0.35, 0.65)
-    )
+    surface, edited = build_surface_with_edits(points, constraints, settings.surface, edits, part(progress, 0.35, 0.65))
     progress(0.65, "quality")
     quality = judge(
         surface.tin,

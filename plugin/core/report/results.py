@@ -130,4 +130,5 @@ class JobResult:
         surface = (*self.surface.report.messages, *self.edited.messages)
         place = self.place_messages
         answers = tuple(said for answer in self.answers for said in answer.messages)
-        return (*self.survey.messages, *place, *self.messages, *linework, *ground, *surface, *answers, *self.file_messages)
+        lines = (*linework, *ground)
+        return (*self.survey.messages, *place, *self.messages, *lines, *surface, *answers, *self.file_messages)
