@@ -60,8 +60,9 @@ class FindLines(HummockAlgorithm):
             "hummock",
             "<p>Looks for what passes share: <b>steps</b> (kerb, wall, edge of paving), each with a foot and a top, "
             "and <b>changes of slope</b> (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its "
-            "height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: "
-            "the decimal logarithm of how many times less than once so orderly a line is expected by chance.</p>"
+            "height of step or change of slope, its doubt in plan and height, how many passes show it, and its "
+            "evidence: the decimal logarithm of how many times less than once so orderly a line is expected by "
+            "chance.</p>"
             "<p>Lines with strong evidence get the status <b>used</b>: “Build the surface” holds to them when you give "
             "it this layer. The others are <b>proposed</b>. <b>You decide:</b> change the status to used, proposed or "
             "rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or "

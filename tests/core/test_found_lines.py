@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import csv
 import dataclasses
 import json
+import pathlib
 
 import numpy as np
 import pytest
@@ -12,7 +14,7 @@ import simulated_lines as simulated
 from plugin.core.__main__ import make_parser
 from plugin.core.arguments.settings import job_settings
 from plugin.core.features.find import find_features
-from plugin.core.features.found import FoundKind
+from plugin.core.features.found import Features, FoundKind, FoundLine
 from plugin.core.features.ground_lines import (
     GroundLine,
     LineStatus,
@@ -378,3 +380,34 @@ def test_lines_of_the_ground_that_are_coded_too_are_dropped(street):
     kept, said = without_doubles(found, known)
     assert not kept
     assert said[0].values["count"] == len(found) > 0
+
+
+def test_a_line_in_doubt_says_where_one_more_pass_tells_most():
+    x = np.arange(0.0, 21.0, 2.0)
+    some = {"kind": FoundKind.TOP, "easting": x, "northing": x * 0, "height": x * 0, "top": np.empty((0, 3)),
+            "sigma_height": x * 0 + 0.01, "step": np.nan, "sigma_step": np.nan, "bend": 0.3, "passes": 5,
+            "evidence": 3.0, "strong": False}  # fmt: skip
+    doubt = np.where(x == 6.0, 0.3, 0.1)
+    whole = FoundLine(**some, sigma_plan=doubt, bridged=np.zeros(10, bool))
+    gap = FoundLine(**some, sigma_plan=doubt, bridged=np.isin(np.arange(10), [0, 6, 7]))
+    lines = ground_lines(Features((whole, gap), np.empty(0, int), np.empty(0, bool), np.empty(0, bool), 0.01))
+    assert [line.status for line in lines] == [LineStatus.PROPOSED] * 2
+    assert [line.cross_at for line in lines] == [(6.0, 0.0), (14.0, 0.0)]
+    assert lines[1].bridged == pytest.approx(6.0)
+
+
+def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
+    """The demo stores its kerbs as coded points every 3 m and no pass crosses them often enough: nothing is claimed."""
+    demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "survey.csv"
+    with open(demo, encoding="utf-8", newline="") as file:
+        rows = list(csv.reader(file))
+    for row in rows[1:]:
+        if len(row) > 4 and not row[0].startswith("#"):
+            row[4] = ""
+    with open(tmp_path / "bare.csv", "w", encoding="utf-8", newline="") as file:
+        csv.writer(file, lineterminator="\n").writerows(rows)
+    result = job(tmp_path / "bare.csv", tmp_path / "out", "--no-codes")
+    used = result.ground_lines.of_status(LineStatus.USED)
+    written = [path.name for path in result.files]
+    assert ("lines_found.geojson" in written) == bool(result.ground_lines.lines)
+    assert (breakline_edges(result) > 0) == bool(used)

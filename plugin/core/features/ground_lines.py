@@ -48,7 +48,8 @@ class GroundLine:
     a step and its standard deviation; ``bend``: change of slope; ``sigma_plan``, ``sigma_height``: usual standard
     deviations along the line; ``bridged``: length where nothing was found; all in metres, nan where unknown.
     ``evidence``, ``passes``: as of :class:`.FoundLine`. ``automatic``: status by the evidence, ``status``: what counts;
-    ``by_hand``: it was decided, or the parts were drawn, by hand.
+    ``by_hand``: it was decided, or the parts were drawn, by hand. ``cross_at``: easting and northing of the place where
+    one more pass across would tell most.
     """
 
     kind: FoundKind
@@ -65,6 +66,7 @@ class GroundLine:
     automatic: LineStatus = LineStatus.PROPOSED
     status: LineStatus = LineStatus.PROPOSED
     by_hand: bool = False
+    cross_at: Tuple[float, float] = (float("nan"), float("nan"))
 
     @property
     def length(self) -> float:
@@ -114,7 +116,22 @@ def _ground_line(line: FoundLine) -> GroundLine:
         passes=line.passes,
         automatic=status,
         status=status,
+        cross_at=_least_known(line),
     )
+
+
+def _least_known(line: FoundLine) -> Tuple[float, float]:
+    """The middle of the longest stretch that is bridged, or the vertex whose place is in most doubt."""
+    xy = np.column_stack([line.easting, line.northing])
+    run = np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
+    edge = np.flatnonzero(np.diff(np.concatenate([[False], line.bridged, [False]]).astype(np.int8)))
+    if len(edge):
+        first, last = edge[::2], edge[1::2]
+        longest = int(np.argmax(run[last] - run[first]))
+        at = (run[first[longest]] + run[last[longest]]) / 2
+    else:
+        at = run[int(np.argmax(line.sigma_plan))]
+    return float(np.interp(at, run, xy[:, 0])), float(np.interp(at, run, xy[:, 1]))
 
 
 def same_parts(a: Sequence[np.ndarray], b: Sequence[np.ndarray], within: float = 0.006) -> bool:

@@ -185,11 +185,11 @@ def given_line(
     automatic = LineStatus(_word(file, number, values, "found", states, LineStatus.PROPOSED.value))
     told = str(values.get("found_as") or "")
     found_as = _course_of(told)
+    said: List[Message] = []
     if found_as and _same_plan(parts, found_as):
         parts = found_as
     else:
         parts, said = _with_heights(file, number, parts)
-    said: List[Message] = []
     if told and not found_as:  # cut off, as shapefiles do: nobody can say that the course was changed
         found_as = tuple(parts)
     reshaped = not same_parts(tuple(parts), found_as)

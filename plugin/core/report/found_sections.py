@@ -19,6 +19,7 @@ from .remarks import messages_list
 from .results import JobResult
 
 _SHOWN = 60
+_PASSES = 20
 
 
 def found_lines_section(result: JobResult, words: Words) -> Section:
@@ -31,6 +32,7 @@ def found_lines_section(result: JobResult, words: Words) -> Section:
     body = _lead(found, say)
     if found.lines:
         body += _map(result, found, say) + _table(found, plan_unit(result.crs), say)
+        body += _crossings(found, plan_unit(result.crs), say)
     return "found_lines", title, body + _needs(say) + messages_list(found.messages, say)
 
 
@@ -105,6 +107,25 @@ def _row(i: int, line: GroundLine, unit: LengthUnit, say: Words) -> Tuple[str, .
         number(line.evidence, 1),
         status,
     )
+
+
+def _crossings(found: GroundLines, unit: LengthUnit, say: Words) -> str:
+    """Where one more pass would settle the lines that are in doubt."""
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.",
+    )
+    told = [
+        say(
+            text,
+            number=i,
+            easting=number(line.cross_at[0] / unit.metres, 1),
+            northing=number(line.cross_at[1] / unit.metres, 1),
+        )
+        for i, line in enumerate(found.lines, start=1)
+        if line.status is LineStatus.PROPOSED and np.isfinite(line.cross_at).all()
+    ]
+    return markup.bullets(told[:_PASSES]) if told else ""
 
 
 def _needs(say: Words) -> str:
