@@ -89,8 +89,11 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         if not picture.exists():
             return self.help_text()
         address = QUrl.fromLocalFile(str(picture)).toString()
-        said = translate("hummock", "On the demo survey:")
-        return f'{self.help_text()}<p>{said}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+        return f'{self.help_text()}<p>{self.picture_shows()}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+
+    def picture_shows(self) -> str:
+        """What the picture in the help is of."""
+        return translate("hummock", "On the demo survey:")
 
     def tags(self) -> List[str]:
         return [word.strip() for word in self.words().split(",")]
