@@ -204,6 +204,7 @@ def _parameter_label(option: str) -> str:
         "decisions": translate("hummock", "Decisions"),
         "delimiter": translate("hummock", "Separator"),
         "encoding": translate("hummock", "Text encoding"),
+        "found-lines": translate("hummock", "Lines with your decisions"),
         "geoid": translate("hummock", "Geoid separation"),
         "ground-origin": translate("hummock", "Origin"),
         "heights": translate("hummock", "Heights wanted"),

@@ -10,6 +10,7 @@ import pathlib
 import numpy as np
 import pytest
 import simulated_lines as simulated
+from pyproj import CRS
 
 from plugin.core.__main__ import make_parser
 from plugin.core.arguments.settings import job_settings
@@ -199,6 +200,17 @@ def test_what_was_not_touched_is_no_decision(file):
     assert [line.by_hand for line in lines] == [False, False]
     np.testing.assert_allclose(lines[0].parts[1], step().parts[1], atol=1e-3)
     assert (lines[0].passes, lines[0].step, lines[1].bend) == (9, pytest.approx(0.12), pytest.approx(0.4))
+
+
+def test_a_file_in_feet_holds_the_same_metres(tmp_path):
+    crs = CRS("EPSG:2263")  # U.S. survey feet
+    write_found_lines([step()], crs, tmp_path / "feet.geojson")
+    told = json.loads((tmp_path / "feet.geojson").read_text(encoding="utf-8"))
+    first = told["features"][0]["geometry"]["coordinates"][0][0]
+    assert first == pytest.approx([2 * 3937 / 1200, 10 * 3937 / 1200, 10 * 3937 / 1200], abs=1e-4)
+    line = read_found_lines(tmp_path / "feet.geojson", crs).lines[0]
+    assert not line.by_hand
+    np.testing.assert_allclose(line.parts[1], step().parts[1], atol=1e-3)
 
 
 def test_another_status_is_a_decision(file):
