@@ -19,6 +19,7 @@ from .checkline import CheckLine
 from .checksurvey import CheckSurvey
 from .contours import DrawContours
 from .contoursheet import ContourSheet
+from .correctbase import CorrectBase
 from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
@@ -59,6 +60,7 @@ ALGORITHMS = (
     PlanWalk,
     ImportPoints,
     FitControl,
+    CorrectBase,
     GroundAndGrid,
     CheckSurvey,
     FindLines,

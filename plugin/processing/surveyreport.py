@@ -32,6 +32,7 @@ from ..core.contours.geojson import crs_member
 from ..core.job.run import run_job
 from ..core.job.settings import JobSettings
 from ..core.points.decisions import Decisions
+from ..core.points.given import parse_answers
 from ..core.points.pointset import Status
 from ..core.points.table import write_points
 from ..core.progress import part, silent
@@ -132,8 +133,18 @@ class SurveyReport(HummockAlgorithm):
             advanced=True,
         )
         self.add(
-            unit_choice("FILE_UNIT", translate("hummock", "Unit of easting and northing"), None, True),
-            translate("hummock", "The unit in the file. Empty: that of the CRS."),
+            unit_choice("FILE_UNIT", translate("hummock", "Unit of easting and northing"), None, True, of_files=True),
+            translate("hummock", "The unit in the file. Empty: as its header says, else that of the CRS."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterString(
+                "ANSWERS", translate("hummock", "Answers to what the file leaves open"), optional=True
+            ),
+            translate(
+                "hummock",
+                "As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.",
+            ),
             advanced=True,
         )
         self.add(decisions_file(), translate("hummock", "Points to use, flag or reject, by their line."))
@@ -276,6 +287,7 @@ class SurveyReport(HummockAlgorithm):
         for option, name in (("interval-unit", "UNIT"), ("unit", "FILE_UNIT")):
             unit = chosen_unit(self, parameters, name, context)
             words += [] if unit is None else [f"--{option}={unit.value}"]
+        words += parse_answers(self.parameterAsString(parameters, "ANSWERS", context))
         for option, name in (("decisions", "DECISIONS"), ("check-points", "CHECKS_FILE"), ("codes", "CODES"),
                              ("columns", "COLUMNS"), ("rules", "RULES"), ("pad-level", "PAD_LEVEL")):  # fmt: skip
             given = self.parameterAsString(parameters, name, context).strip()

@@ -14,6 +14,7 @@ ALGORITHMS = {
     f"hummock:{name}"
     for name in (
         "importpoints",
+        "correctbase",
         "fitcontrol",
         "groundgrid",
         "checksurvey",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import csv
 import json
 from math import isfinite
 from typing import Any, Dict, Iterable, Iterator, List, Optional, Tuple
@@ -14,7 +13,7 @@ from ..earthwork.basin import Basin
 from ..earthwork.depth_polygons import UNCHANGED
 from ..earthwork.doubt import VolumeDoubt
 from ..earthwork.study import Study
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..surface.dissolve import LabelledPolygon
 from ..units import heights_to_crs_units, to_crs_units
 
@@ -68,7 +67,7 @@ def write_storage(basin: Basin, path: PathLike) -> None:
 
 def _write(path: PathLike, head: Iterable[str], rows: Iterable[Tuple[Any, ...]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(head)
         writer.writerows(rows)
 

@@ -75,6 +75,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     quality = judge(
         surface.tin,
         edited.points,
+        check=check,
         checks=checks,
         wanted_cm=settings.accuracy_class,
         limits=CoverageOptions(max_radius=settings.max_gap),
@@ -91,6 +92,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         fitted=placed.fitted,
         aside=placed.intake.aside,
         place_messages=placed.messages,
+        where=placed.where,
         accept=settings.accept,
         points=points,
         linework=linework,

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import csv
 from dataclasses import dataclass, field
 from typing import List, Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet, make_points
 from ..progress import Progress, silent
@@ -170,7 +169,7 @@ def write_places(places: PointSet, path: PathLike) -> None:
     plan = [to_crs_units(each, places.crs) for each in (places.easting, places.northing)]
     columns = [*plan, heights_to_crs_units(places.height, places.crs)]
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(("name", "easting", "northing", "height"))
         for name, *numbers in zip(places.name.tolist(), *(column.tolist() for column in columns)):
             writer.writerow((name, *("" if number != number else f"{number:.3f}" for number in numbers)))

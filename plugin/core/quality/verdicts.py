@@ -45,6 +45,8 @@ _NEARBY = 1.6  # distances of the passes
 _LIKE = 2.0  # times as large, at most, is the like
 _HUGE = 8.0  # standard deviations of a height: a jump of that size needs no step fitted to more points
 _AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
+_WANDERS = 1.06  # of the noise new at every point: a height's, before it is known how far heights wander
+_COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
 _ENDS = 4  # points of a stretch that has two ends
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
@@ -87,20 +89,26 @@ def decide(
     """
     parts = _parts(walk, suspects, edges, scale, net, beside)
     size = parts.end - parts.start
-    large = np.abs(parts.level) >= COUNTS * scale.total
+    large = np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
-    seen = (parts.off >= 2) | (
-        (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
-    )
+    # A long stretch that does not step at either end may run along a kerb, which all meetings see.
+    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1))
+    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
+    seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = sharp | (parts.searched & (parts.steep == 2) & (size <= _SHORT))
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
-    unsure = sharp | parts.searched | ((parts.steep >= 1) & (parts.beside > _AGAINST))
-    flagged = large & ~rejected & ~told & unsure & (~denied | doubted)
+    plain = (parts.steep == 2) & (parts.beside > _TELLS) & (parts.shared == 0) | (parts.off > parts.ground)
+    plain |= (parts.steep >= 1) & (parts.beside > _AGAINST) & (parts.shared <= 1)
+    huge = np.abs(parts.level) > _HUGE * scale.total
+    unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
+    # Where many such things are seen twice the ground is like that.
+    common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
+    flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
     for k in np.flatnonzero(rejected | flagged).tolist():

@@ -32,6 +32,7 @@ from .verdicts import decide
 from .walk import Walk, walking_time
 
 _ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
+_PASSES = 3  # that share a line which explains what departs
 _REACH = 3  # points on either side of a crossing that a line explains
 
 
@@ -63,10 +64,11 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     walk = replace(walk, z=walk.z - levels.offset)
     progress(0.05, "quality")
     found = find_features(_levelled(points, walk), progress=part(progress, 0.05, 0.25))
-    levels = replace(levels, parts=_but_along(levels.parts, walk, found))
-    whole = _with_found(fixed, found, walk, points)
+    shared = _shared(found)
+    levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
+    whole = _with_found(fixed, shared, walk, points)
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
-    suspects = _decided(walk, suspects, passes, found)
+    suspects = _decided(walk, suspects, passes, shared)
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
     if not np.isfinite(noise.total) and suspects.doubtful.any():
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
@@ -92,6 +94,14 @@ def _levelled(points: PointSet, walk: Walk) -> PointSet:
     height = points.height.copy()
     height[walk.index] = walk.z
     return replace(points, height=height)
+
+
+def _shared(found: Features) -> Features:
+    """The lines but for those that one or two passes alone show: a pass on another level looks like one."""
+    few = np.array([line.passes < _PASSES for line in found.lines] + [False])
+    lines = tuple(replace(line, strong=line.strong and line.passes >= _PASSES) for line in found.lines)
+    alone = few[found.on_line]
+    return replace(found, lines=lines, on_line=np.where(alone, -1, found.on_line), explained=found.explained & ~alone)
 
 
 def _but_along(parts: Tuple[Level, ...], walk: Walk, found: Features) -> Tuple[Level, ...]:

@@ -12,6 +12,7 @@ from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .check_sections import check_section, repeatability_section
+from .first_things import first_things
 from .found_sections import found_lines_section
 from .input_sections import coordinates_section, linework_section, survey_section
 from .labels import Words, number, plain
@@ -19,7 +20,6 @@ from .markup import Section
 from .output_sections import cautions_section, contours_section, files_section, method_section
 from .point_sections import points_section
 from .quality_sections import accuracy_section, coverage_section, doubts_section
-from .remarks import say_message
 from .results import JobResult
 from .surface_sections import findings_section, surface_section
 
@@ -76,7 +76,7 @@ def report_html(result: JobResult, words: Words, language: str = "en") -> str:
     sections += [section for answer in result.answers for section in answer.sections(words)]
     sections += [make(result, words) for make in SECTIONS]
     lead = markup.paragraph(_lead(result, file, words))
-    lead += markup.bullets(say_message(one, words) for one in result.aside) if result.aside else ""
+    lead += markup.bullets(first_things(result, words))
     lead += markup.caution([words(CAUTION)])
     lead += markup.contents(words(CONTENTS), [(anchor, name) for anchor, name, _ in sections])
     main = "".join(markup.section(*section) for section in sections)

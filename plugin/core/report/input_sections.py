@@ -181,8 +181,12 @@ def coordinates_section(result: JobResult, words: Words) -> Section:
     west, south, east, north = (value / unit.metres for value in tin.bounds)
     low, high = (value / height.metres for value in tin.height_range)
     span = QT_TRANSLATE_NOOP("core", "{low} to {high} {unit}")
+    place = [] if result.where is None else [
+        (say(QT_TRANSLATE_NOOP("core", "where the survey lies")), say_message(result.where.values["place"], say))
+    ]  # fmt: skip
     rows = [
         (say(QT_TRANSLATE_NOOP("core", "coordinate system")), system),
+        *place,
         (
             say(QT_TRANSLATE_NOOP("core", "easting of the surface")),
             say(span, low=number(west, 3), high=number(east, 3), unit=unit.symbol),

@@ -13,7 +13,7 @@ from ..georeference.record import Georeference
 from ..georeference.site import Fitted
 from ..handover.checksums import FileDigest
 from ..linework.join import Linework
-from ..messages import Message
+from ..messages import Message, worst_first
 from ..points.delimited import PointFile
 from ..points.merge import Merged
 from ..points.pointset import PointSet
@@ -60,7 +60,7 @@ class JobResult:
     ``survey``: what was read, of several files merged; ``sources``: each file as read; ``merged``: None for one file.
     ``georeference``: what was done to coordinates, in order; ``fitted``: the fit to control, if there was one;
     ``aside``: what was put aside before all else; ``place_messages``: what was noticed about where points lie;
-    ``accept``: names of the coordinate operations that the user takes.
+    ``where``: that in words; ``accept``: names of the coordinate operations that the user takes.
     ``points``: the points with every decision made. ``decisions_file``: where
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read;
     ``ground_lines``: lines that the points show, None where not looked for.
@@ -101,6 +101,7 @@ class JobResult:
     fitted: Optional[Fitted] = None
     aside: Tuple[Message, ...] = ()
     place_messages: Tuple[Message, ...] = ()
+    where: Optional[Message] = None
     accept: Tuple[str, ...] = ()
     answers: Tuple[Answer, ...] = ()
     others: Tuple[Path, ...] = ()
@@ -124,11 +125,12 @@ class JobResult:
 
     @property
     def remarks(self) -> Tuple[Message, ...]:
-        """All that the stages noticed, in the order of the work."""
+        """All that the stages noticed, the worst first, else in the order of the work."""
         linework = () if self.linework is None else self.linework.messages
         ground = () if self.ground_lines is None else self.ground_lines.messages
         surface = (*self.surface.report.messages, *self.edited.messages)
         place = self.place_messages
         answers = tuple(said for answer in self.answers for said in answer.messages)
         lines = (*linework, *ground)
-        return (*self.survey.messages, *place, *self.messages, *lines, *surface, *answers, *self.file_messages)
+        every = (*self.survey.messages, *place, *self.messages, *lines, *surface, *answers, *self.file_messages)
+        return tuple(worst_first(every))

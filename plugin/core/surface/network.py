@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from typing import Tuple
+from dataclasses import dataclass, field, replace
+from typing import Optional, Tuple
 
 import numpy as np
 
 from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
+from .cells import runs
 from .predicates import LIMIT
 from .tin import GRID
+from .touching import met
 
 TOO_FAR = Text(
     "too_far_apart",
@@ -49,9 +51,9 @@ LINE_WITHOUT_PLACE = Text(
 
 @dataclass(frozen=True)
 class Duplicate:
-    """Several heights given for one plan position (equal to 0.1 mm); the surface takes their mean.
+    """Several heights given for one plan position (equal to 0.1 mm), a survey point's among them.
 
-    ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
+    The surface takes their mean. ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
     """
 
     easting: float
@@ -71,6 +73,8 @@ class Network:
     nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
     ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
     ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
+    ``touches``: (t, 2) segments and vertices they met as given or whose cells they run through, None if not known.
+    ``shared``: vertex, line and height (s, 3) of the vertices of lines that share a place, but not with a survey point.
     """
 
     x: np.ndarray
@@ -83,15 +87,22 @@ class Network:
     soft: np.ndarray
     rings: Tuple[Tuple[LineKind, np.ndarray], ...]
     origin: np.ndarray
+    touches: Optional[np.ndarray] = None
+    shared: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
 
     def part(self, which: np.ndarray) -> Network:
         """The same vertices with the segments of a mask ``which``."""
+        touches = self.touches
+        if touches is not None:
+            touches = touches[which[touches[:, 0]]]
+            touches = np.column_stack([(np.cumsum(which) - 1)[touches[:, 0]], touches[:, 1]])
         return replace(
             self,
             segments=self.segments[which],
             kind=self.kind[which],
             line=self.line[which],
             soft=self.soft[which],
+            touches=touches,
         )
 
 
@@ -129,7 +140,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
     if len(plan) == 0:
         raise SurveyError(TOO_FEW, file=points.source, count=0)
-    _check_places(points, used, constraints)
+    _check_places(points, used, constraints, plan)
     origin = local_origin(plan)
     check_extent(plan, points.source)
     grid = to_grid(plan, origin)
@@ -140,9 +151,15 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     vertex, x, y, z, first, duplicates = _join(grid, height, source, points, origin)
     if np.count_nonzero(np.isfinite(z)) < 3:
         raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
-    segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
+    of_line = vertex[len(used) :]
+    without = np.isnan(corners[:, 2])
+    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :], without)
     soft |= np.isnan(z[segments]).any(axis=1)
-    return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+    touches = met(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
+    lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
+    shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths))
+    shared = shared[first[shared[:, 0].astype(np.int64)] < 0]
+    return Network(x, y, z, first, segments, kind, line, soft, rings, origin, touches, shared), duplicates
 
 
 def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
@@ -153,10 +170,12 @@ def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
     return np.asarray(mask)
 
 
-def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
+def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints, plan: np.ndarray) -> None:
     lost = used[~(np.isfinite(points.easting[used]) & np.isfinite(points.northing[used]))]
     if len(lost):
         raise SurveyError(NO_PLACE, file=points.source, line=int(points.source_line[lost[0]]), others=len(lost) - 1)
+    if np.all(np.isfinite(plan)):
+        return
     for i, line in enumerate(constraints.lines):
         lost = np.flatnonzero(~np.isfinite(line.xyz[:, :2]).all(axis=1))
         if len(lost):
@@ -219,29 +238,37 @@ def _merge_heights(
     lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
     columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
     found = map(Duplicate, *(c.tolist() for c in columns), lines)
-    # Lines that share a vertex of one height are joined on purpose: nothing to report.
-    kept = [d for d in found if d.highest > d.lowest or np.count_nonzero(d.source_lines) > 1]
+    # Lines alone: told where lines meet. A point and lines of one height: joined on purpose.
+    points_there = np.add.reduceat(of_point.astype(np.int64), start).tolist()
+    kept = [d for d, n in zip(found, points_there) if n > (d.highest == d.lowest)]
     return tuple(sorted(kept, key=lambda d: d.source_lines))
 
 
 def _segments(
-    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
-    pairs, kind, number, soft, rings = [], [], [], [], []
-    start = 0
-    for i, line in enumerate(constraints.lines):
-        chain = vertex[start : start + len(line.xyz)]
-        without = np.isnan(line.xyz[:, 2])
-        place = grid[start : start + len(line.xyz)]
-        start += len(line.xyz)
-        if line.closed and len(chain):
-            chain, without = np.append(chain, chain[0]), np.append(without, without[0])
-            rings.append((line.kind, place))
-        step = chain[:-1] != chain[1:]
-        pairs.append(np.column_stack([chain[:-1], chain[1:]])[step])
-        soft.append((without[:-1] | without[1:])[step])
-        kind.append(np.full(int(step.sum()), int(line.kind), np.uint8))
-        number.append(np.full(int(step.sum()), i, np.int64))
-    if not pairs:
-        return np.empty((0, 2), np.int64), np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
-    return (*(np.concatenate(column) for column in (pairs, kind, number, soft)), tuple(rings))  # type: ignore[return-value]
+    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray, without: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
+    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings.
+
+    Of all corners one after another: ``vertex`` (c,), ``grid`` (c, 2) and the mask ``without`` (c,) of those without
+    a height.
+    """
+    length = np.array([len(line.xyz) for line in constraints.lines], np.int64)
+    closed = np.array([line.closed for line in constraints.lines], bool) & (length > 0)
+    kinds = np.array([int(line.kind) for line in constraints.lines], np.uint8)
+    first, count = np.cumsum(length) - length, length + closed  # a ring comes back to its first corner
+    line = np.repeat(np.arange(len(count)), count)
+    corner = (first[line] + runs(np.zeros(len(count), np.int64), count) % np.maximum(length, 1)[line]).astype(np.int64)
+    step = np.flatnonzero((np.diff(line) == 0) & (np.diff(vertex[corner]) != 0))
+    ends = np.column_stack([corner[step], corner[step + 1]])
+    number = line[step]
+    soft = np.any(without[ends], axis=1)
+    rings = tuple((constraints.lines[i].kind, grid[first[i] : first[i] + length[i]]) for i in np.flatnonzero(closed))
+    return vertex[ends], ends, kinds[number], number, soft, rings
+
+
+def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray) -> np.ndarray:
+    """Vertex, line and height (s, 3) of the corners of lines that share their vertex with others, in that order."""
+    known = np.flatnonzero(np.isfinite(height))
+    order = known[np.lexsort((height[known], line[known], vertex[known]))]
+    some = order[np.bincount(vertex[order], minlength=1)[vertex[order]] > 1]
+    return np.column_stack([vertex[some], line[some], height[some]])
