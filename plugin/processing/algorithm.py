@@ -89,8 +89,11 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         if not picture.exists():
             return self.help_text()
         address = QUrl.fromLocalFile(str(picture)).toString()
-        said = translate("hummock", "On the demo survey:")
-        return f'{self.help_text()}<p>{said}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+        return f'{self.help_text()}<p>{self.picture_shows()}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+
+    def picture_shows(self) -> str:
+        """What the picture in the help is of."""
+        return translate("hummock", "On the demo survey:")
 
     def tags(self) -> List[str]:
         return [word.strip() for word in self.words().split(",")]
@@ -205,6 +208,7 @@ def _parameter_label(option: str) -> str:
         "decisions": translate("hummock", "Decisions"),
         "delimiter": translate("hummock", "Separator"),
         "encoding": translate("hummock", "Text encoding"),
+        "found-lines": translate("hummock", "Lines with your decisions"),
         "geoid": translate("hummock", "Geoid separation"),
         "ground-origin": translate("hummock", "Origin"),
         "heights": translate("hummock", "Heights wanted"),

@@ -7,6 +7,7 @@ from typing import Mapping
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.messages import QT_TRANSLATE_NOOP
+from ..core.report.found_words import KIND_NAMES
 from ..core.report.remarks import REASONS
 
 translate = QCoreApplication.translate
@@ -14,6 +15,12 @@ translate = QCoreApplication.translate
 STATUSES = {
     "used": QT_TRANSLATE_NOOP("hummock", "Used"),
     "flagged": QT_TRANSLATE_NOOP("hummock", "Flagged (used)"),
+    "rejected": QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
+}
+
+LINE_STATUSES = {
+    "used": QT_TRANSLATE_NOOP("hummock", "Used"),
+    "proposed": QT_TRANSLATE_NOOP("hummock", "Proposed (not in the surface)"),
     "rejected": QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
 }
 
@@ -49,6 +56,17 @@ def finding_tip() -> str:
     """HTML for what a check found: the status it gives, and the finding in words."""
     statuses = {word: translate("hummock", text) for word, text in STATUSES.items()}
     return f"<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% {escaped(_TEXT_FIELD)} %]"
+
+
+def found_line_tip() -> str:
+    """HTML for a line that the points show: status, number and kind, and what tells of it."""
+    statuses = {word: translate("hummock", text) for word, text in LINE_STATUSES.items()}
+    kinds = {kind.value: translate("core", text) for kind, text in KIND_NAMES.items()}
+    kind = _word_of(kinds, '"kind"')
+    told = translate("hummock", "{passes} passes, evidence {evidence}, {length} m").format(
+        passes='[% "passes" %]', evidence='[% round("evidence", 1) %]', length=_metres("length_m", 1)
+    )
+    return f'<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% "number" %] [% {kind} %]<br>{told}'
 
 
 def circle_tip() -> str:

@@ -24,6 +24,7 @@ from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
 from .exportlandxml import ExportLandXml
+from .findlines import FindLines
 from .fitcontrol import FitControl
 from .flatareas import FindFlatAreas
 from .flowarrows import DrawArrows
@@ -62,6 +63,7 @@ ALGORITHMS = (
     CorrectBase,
     GroundAndGrid,
     CheckSurvey,
+    FindLines,
     BuildSurface,
     InspectSurface,
     CheckCoverage,

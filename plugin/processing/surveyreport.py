@@ -154,6 +154,16 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "As “Check the survey” does."),
         )
         add_tilt_choice(self)
+        self.add(
+            QgsProcessingParameterBoolean("FIND_LINES", translate("hummock", "Find lines of the ground"), True),
+            translate("hummock", "As “Find lines of the ground” does; those with strong evidence are breaklines."),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "FOUND_LINES", translate("hummock", "Lines with your decisions"), [LINE_SOURCE], optional=True
+            ),
+            translate("hummock", "The output of “Find lines of the ground”, with what you decided in it."),
+        )
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
 
     def _add_product_parameters(self) -> None:
@@ -283,12 +293,20 @@ class SurveyReport(HummockAlgorithm):
             given = self.parameterAsString(parameters, name, context).strip()
             given = "" if any(word.startswith(f"--{option}=") for word in words) else given
             words += [f"--{option}={given}"] if given else []
-        for option, name in (("line", "ROAD"), ("pad", "PAD"), ("inlets", "INLETS"), ("regions", "REGIONS")):
+        for option, name in (
+            ("found-lines", "FOUND_LINES"),
+            ("line", "ROAD"),
+            ("pad", "PAD"),
+            ("inlets", "INLETS"),
+            ("regions", "REGIONS"),
+        ):
             path = self._as_geojson(parameters, name, crs, context, feedback)
             words += [f"--{option}={path}"] if path else []
         for option, name in (("against", "AGAINST"), ("since", "SINCE")):
             mesh = self.parameterAsMeshLayer(parameters, name, context)
             words += [] if mesh is None else [f"--{option}={mesh.source()}"]
+        find = self.parameterAsBool(parameters, "FIND_LINES", context)
+        words += [] if find else ["--found-lines=no"]  # the last one counts
         words += ["--water"] if self.parameterAsBool(parameters, "WATER", context) else []
         edge = optional_number(self, parameters, "MAX_RIM_EDGE", context)
         words += [] if edge is None else [f"--rim-edge={edge:.12g}"]

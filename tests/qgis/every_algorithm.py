@@ -145,6 +145,7 @@ def cases(small: Small) -> Dict[str, Dict[str, Any]]:
             "INPUT": small.points, "OUTPUT": "checked.gpkg", "FINDINGS": "findings.shp", "RUNS": "runs.csv",
             "SAVE_TOLERANCES": "sets.json",
         },
+        "findlines": {"INPUT": small.points, "OUTPUT": "lines.gpkg"},
         "buildsurface": {
             "INPUT": small.points, "MAX_RIM_EDGE": 12.0, "OUTPUT": "surface.2dm", "TRIANGLES": "triangles.gpkg",
             "LINES": "lines.geojson", "EDIT_REPORT": "edits.csv", "EDITS_OUT": "edits.json",

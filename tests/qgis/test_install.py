@@ -18,6 +18,7 @@ ALGORITHMS = {
         "fitcontrol",
         "groundgrid",
         "checksurvey",
+        "findlines",
         "buildsurface",
         "inspectsurface",
         "coverage",

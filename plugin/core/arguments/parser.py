@@ -184,6 +184,9 @@ def _add_surface_options(group: Any) -> None:
     def limit(name: str, unit: str, text: str) -> None:
         group.add_argument(name, metavar=unit, type=positive(name), help=f"{text} (default: none)")
 
+    words = "lines that the points show: a GeoJSON file of them with your decisions, such as lines_found.geojson of an "
+    words += "earlier run, or no to look for none (default: found anew, those with strong evidence are breaklines)"
+    group.add_argument("--found-lines", metavar="FILE|no", help=words)
     group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
     limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
     limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from pathlib import Path
 from typing import Any, Dict, Optional, Tuple
 
 from ..contours.lines import ContourOptions
@@ -80,6 +81,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         base_was=options.base_was, base_is=options.base_is, near=tuple(options.near),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
+        find_lines=options.found_lines != "no",
+        found_lines=None if options.found_lines in (None, "no") else Path(options.found_lines),
         tilt_compensated={"yes": True, "no": False}.get(options.tilt_compensated),
         questions=(*_questions(options), *_exchange(options)),
     )  # fmt: skip

@@ -56,6 +56,9 @@ class JobSettings:
     ``accuracy_class``: vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured
     point, metres, None for what the passes make usual.
 
+    ``find_lines``: look for lines of the ground that the points show; ``found_lines``: file of such lines with
+    decisions.
+
     Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
     ``accept``, ``correct``, ``level_shifts``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a
@@ -117,5 +120,7 @@ class JobSettings:
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None
+    find_lines: bool = True
+    found_lines: Optional[Path] = None
     others: Tuple[Path, ...] = ()
     questions: Tuple[Question, ...] = ()
