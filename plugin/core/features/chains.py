@@ -16,13 +16,13 @@ NEIGHBOURS, KEPT = 14, 4
 LONGEST_LINK = 14.0
 #: Least sine of the angle between a pass and the line.
 LEAST_SINE = 0.3
-#: Sharpest turn of a chain (cosine), and the curvature (1/m) that costs one standard deviation.
-LEAST_COSINE, CURVATURE = 0.2, 0.08
+#: Sharpest turn of a chain (cosine), the curvature (1/m) that is one standard deviation, and the freedom of turns
+#: (Student's distribution: corners are rare, not impossible).
+LEAST_COSINE, CURVATURE, FREEDOM = 0.2, 0.04, 3.0
 #: Rounds in which links hear how well those after them go on.
 ROUNDS = 10
 #: Decades that a link costs for each of its usual lengths it is longer than usual.
 SKIP_COST = 1.2
-_LN10 = np.log(10.0)
 
 
 @dataclass(frozen=True)
@@ -133,7 +133,7 @@ def turns(found: Candidates, links: Links) -> Tuple[np.ndarray, np.ndarray, np.n
     place = [found.sigma[k] ** 2 for k in (links.a[into], links.b[into], links.b[out])]
     var = place[0] / l1**2 + place[1] * (1 / l1 + 1 / l2) ** 2 + place[2] / l2**2
     var = var + (CURVATURE * (l1 + l2) / 2) ** 2
-    return into, out, angle**2 / (2 * var) / _LN10
+    return into, out, (FREEDOM + 1) / 2 * np.log10(1 + angle**2 / (FREEDOM * var))
 
 
 def chain(found: Candidates, walked: float) -> List[np.ndarray]:
