@@ -20,7 +20,9 @@ LEAST_SINE = 0.3
 #: (Student's distribution: corners are rare, not impossible).
 LEAST_COSINE, CURVATURE, FREEDOM = 0.2, 0.04, 3.0
 #: Rounds in which links hear how well those after them go on.
-ROUNDS = 10
+ROUNDS = 12
+#: What comes one usual length of link later counts so much (share).
+FADE = 0.9
 #: Decades that a link costs for each of its usual lengths it is longer than usual.
 SKIP_COST = 1.2
 
@@ -137,7 +139,7 @@ def turns(found: Candidates, links: Links) -> Tuple[np.ndarray, np.ndarray, np.n
 
 
 def chain(found: Candidates, walked: float) -> List[np.ndarray]:
-    """Lists of candidates that follow each other along a line, each at least three long."""
+    """Lists of candidates that follow each other along a line, two or more."""
     if len(found) < 3:
         return []
     links = make_links(found)
@@ -155,24 +157,26 @@ def _values(links: Links, gain: np.ndarray, into: np.ndarray, out: np.ndarray, c
     order = np.argsort(into, kind="stable")
     into, out, cost = into[order], out[order], cost[order]
     starts = np.flatnonzero(np.append(True, np.diff(into) != 0)) if len(into) else np.empty(0, np.int64)
-    own = gain[links.b] - _skipped(len(gain), links)
+    lengths = _usual_lengths(len(gain), links)
+    own = gain[links.b] - SKIP_COST * np.minimum(lengths - 1, 3.0)
+    fade = FADE ** np.minimum(lengths, 4.0)
     value = own.copy()
     for _ in range(ROUNDS):
         if not len(into):
             break
         after = np.maximum.reduceat(value[out] - cost, starts)
         value = own.copy()
-        value[into[starts]] += np.maximum(after, 0)
+        value[into[starts]] += fade[into[starts]] * np.maximum(after, 0)
     return value
 
 
-def _skipped(m: int, links: Links) -> np.ndarray:
-    """What each directed link costs for the passes it may skip, by the shortest link on the same side of its ends."""
+def _usual_lengths(m: int, links: Links) -> np.ndarray:
+    """How many usual lengths long each directed link is: by the shortest link on the same side of its ends."""
     key = 2 * links.a + links.left
     shortest = np.full(2 * m, np.inf)
     np.minimum.at(shortest, key, links.long)
     usual = np.maximum(shortest[key], shortest[key[links.back]])
-    result: np.ndarray = SKIP_COST * np.minimum(links.long / usual - 1, 3.0)
+    result: np.ndarray = links.long / usual
     return result
 
 
@@ -203,7 +207,7 @@ def _mutual(m: int, links: Links, value: np.ndarray, into: np.ndarray, out: np.n
 
 
 def _paths(m: int, a: np.ndarray, b: np.ndarray) -> List[np.ndarray]:
-    """Paths and rings (first repeated at the end) of links, at least three candidates long."""
+    """Paths and rings (first repeated at the end) of links."""
     beside: List[List[int]] = [[] for _ in range(m)]
     for i, j in zip(a.tolist(), b.tolist()):
         beside[i].append(j)
@@ -226,6 +230,5 @@ def _paths(m: int, a: np.ndarray, b: np.ndarray) -> List[np.ndarray]:
                 break
             path.append(here)
             seen[here] = True
-        if len(path) >= 3:
-            result.append(np.array(path))
+        result.append(np.array(path))
     return result

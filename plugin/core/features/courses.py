@@ -125,6 +125,8 @@ def bridge_courses(nodes: Nodes, courses: List[Course]) -> List[Course]:
         return courses
     number, place, out, kind, size, side = [], [], [], [], [], []
     for i, course in enumerate(courses):
+        if len(course.nodes) < 2:
+            continue
         up = side_of(nodes, course)
         usual = float(np.median(nodes.size[course.nodes]))
         for k, turn in ((course.nodes, -1), (course.nodes[::-1], 1)):

@@ -28,6 +28,8 @@ from .verdict import regular, shadows
 
 #: Fewer points tell of no line.
 FEWEST = 60
+#: Decades that a pass costs which crosses a line and shows nothing.
+MISSED = 0.6
 
 
 @dataclass(frozen=True)
@@ -89,6 +91,7 @@ def find_features(
     if not courses:
         return nothing_found(len(points), usual)
     nodes, courses, read = read_gaps(passes, jumps, nodes, courses)
+    evidence = evidence - MISSED * np.array([np.count_nonzero(read[course.nodes]) for course in courses])
     alone = ~shadows(nodes, courses, evidence)
     strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, read, options.strong_bend)
     courses = [course for course, keep in zip(courses, alone) if keep]
@@ -104,5 +107,5 @@ def find_features(
 def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
-    courses = close_courses(nodes, courses, 3.0)
+    courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
     return [Course(c.nodes[::-1], c.closed) if side_of(nodes, c) < 0 else c for c in courses]

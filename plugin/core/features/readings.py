@@ -13,7 +13,7 @@ from .jumps import Jumps
 from .nodes import Nodes, join_nodes
 from .passes import Passes
 
-#: A link longer than so many usual ones, and than so many metres, is looked at.
+#: A link longer than so many short ones (their first quartile), and than so many metres, is looked at.
 LONG_LINK, LEAST_GAP = 1.5, 1.5
 #: Doubt (m) of the place of a line that is only bridged.
 LOOSE = 0.25
@@ -27,7 +27,7 @@ def read_gaps(
     for number, course in enumerate(courses):
         k = np.append(course.nodes, course.nodes[:1]) if course.closed else course.nodes
         long = np.hypot(np.diff(nodes.x[k]), np.diff(nodes.y[k]))
-        gaps = np.flatnonzero(long > max(LONG_LINK * float(np.median(long)), LEAST_GAP))
+        gaps = np.flatnonzero(long > max(LONG_LINK * float(np.quantile(long, 0.25)), LEAST_GAP))
         start.append(k[gaps])
         end.append(k[gaps + 1])
         course_of.append(np.full(len(gaps), number))
