@@ -9,11 +9,12 @@ import numpy as np
 
 from .candidates import STEP
 from .courses import Course
+from .groups import neighbours
 from .heights import DRIFT, measured, smooth
 from .jumps import Jumps
 from .nodes import Nodes
 from .passes import Passes
-from .placing import Placed, Places, neighbours, place_lines
+from .placing import Placed, Places, place_lines
 from .segments import Segments
 
 #: Nodes of a ring that are repeated at its ends, so that it is placed as a ring.

@@ -11,11 +11,11 @@ from .jumps import Jumps, side_line
 from .passes import Passes
 
 #: Gates looked at on either side of the one a step was found in.
-BESIDE = 2
+BESIDE = 1
 
 
 def gate_chances(passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candidates) -> Tuple[np.ndarray, np.ndarray]:
-    """Ends (m, 6) of five gates along the pass from each candidate's place, metres, and the chance (m, 5) of each.
+    """Ends (m, 4) of three gates along the pass from each candidate's place, metres, and the chance (m, 3) of each.
 
     Lines through the points well before and well behind say how likely each point between is foot or top. All chances
     are 0 where the candidate is no step.
