@@ -89,9 +89,7 @@ def _to_the_end(passes: Passes, run: Run) -> Run:
     for a, b, end in more:
         where = 0 if end == 0 else len(point)
         point, other = np.insert(point, where, a), np.insert(other, where, b)
-        run = Run(
-            run.kind, point, other, np.insert(run.size, where, run.size[end]), np.insert(run.decades, where, 0.0)
-        )
+        run = Run(run.kind, point, other, np.insert(run.size, where, run.size[end]), np.insert(run.decades, where, 0.0))
     return run
 
 

@@ -111,7 +111,7 @@ def solve_offsets(
 
 
 def corner_weights(bending: Bending, square: np.ndarray, turning: np.ndarray) -> np.ndarray:
-    """How little a sharp turn counts (n,): Student's distribution by reweighting. ``turning``: (n,) squared, a metre."""
+    """How little a sharp turn counts (n,): Student's distribution by reweighting. ``turning``: (n,) as squared, a m."""
     return (FREEDOM + 1) / (FREEDOM + np.where(bending.inner, square / bending.reach, 0.0) / turning)
 
 

@@ -32,7 +32,7 @@ class Beside:
 def look_beside(passes: Passes) -> Beside:
     """The nearest points of other passes on both sides, every few points of the walk."""
     q = len(passes)
-    stride = max(1, int(round(EVERY / passes.spacing)))
+    stride = max(1, round(EVERY / passes.spacing))
     at = np.arange(stride // 2, q, stride)
     none = Beside(at, np.full((len(at), 2), -1), np.full((len(at), 2), np.inf), np.zeros((len(at), 2)))
     if len(at) < 3:

@@ -33,12 +33,11 @@ APART = 1.5
 class Drawn:
     """v vertices of one course, higher ground to the left.
 
-    ``node``: (v,) the node each stands at or comes after; ``at_node``: (v,) bool. ``foot, top``: (v, 3) local metres,
+    ``row``: (v,) number in the course of the node each stands at or comes after. ``foot, top``: (v, 3) local metres,
     alike at a bend; ``plan, height, step``: (v,) standard deviations of the place, the foot's height and the step.
     """
 
-    node: np.ndarray
-    at_node: np.ndarray
+    row: np.ndarray
     foot: np.ndarray
     top: np.ndarray
     plan: np.ndarray
@@ -72,7 +71,7 @@ def draw_courses(
     half = np.where(is_step, _half_face(own, placed), 0.0)
     values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])
     vertices = _curves(counts, placed, values)
-    return _by_course(counts, lists, courses, vertices)
+    return _by_course(counts, courses, vertices)
 
 
 def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
@@ -88,7 +87,7 @@ def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
 
 
 def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.ndarray, ...]:
-    """Vertices of all lines: number of the node before, whether at it, place, left normal and values (v, 6)."""
+    """Vertices of all lines: number of the node at or before each, place, left normal and values (v, 6)."""
     n = len(placed.x)
     before, after = neighbours(counts)
     number = np.arange(n)
@@ -119,31 +118,20 @@ def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.
     direction = (1 - u) * tangent[node] + u * tangent[next_node]
     direction /= np.maximum(np.hypot(direction[:, 0], direction[:, 1]), 1e-9)[:, None]
     left = np.column_stack([-direction[:, 1], direction[:, 0]])
-    return node, t == 0, place, left, (1 - u) * values[node] + u * values[next_node]
+    return node, place, left, (1 - u) * values[node] + u * values[next_node]
 
 
-def _by_course(
-    counts: np.ndarray, lists: List[np.ndarray], courses: List[Course], vertices: Tuple[np.ndarray, ...]
-) -> List[Drawn]:
-    node, at_node, place, left, values = vertices
+def _by_course(counts: np.ndarray, courses: List[Course], vertices: Tuple[np.ndarray, ...]) -> List[Drawn]:
+    node, place, left, values = vertices
     height, step, half, plan, height_sigma, step_sigma = values.T
     foot = np.column_stack([place - half[:, None] * left, height])
     top = np.column_stack([place + half[:, None] * left, height + step])
     start = np.cumsum(counts) - counts
     result = []
-    for course, k, first in zip(courses, lists, start.tolist()):
-        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, len(k) - 1)
+    for course, count, first in zip(courses, counts.tolist(), start.tolist()):
+        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, count - 1)
         a, b = np.searchsorted(node, [first + low, first + high])
         some = slice(a, b + 1)
-        result.append(
-            Drawn(
-                k[node[some] - first],
-                at_node[some],
-                foot[some],
-                top[some],
-                plan[some],
-                height_sigma[some],
-                step_sigma[some],
-            )  # fmt: skip
-        )
+        parts = (foot, top, plan, height_sigma, step_sigma)
+        result.append(Drawn(node[some] - first - low, *(part[some] for part in parts)))
     return result

@@ -13,7 +13,7 @@ from .alongside import find_runs
 from .beside import look_beside
 from .candidates import find_candidates
 from .chains import chain
-from .courses import Course, bridge_courses, close_courses, merge_courses, side_of
+from .courses import Course, bridge_courses, close_courses, merge_courses, sides_of
 from .drawn import draw_courses
 from .evidence import crowds, evidence_of
 from .found import Features, nothing_found
@@ -38,8 +38,8 @@ class FeatureOptions:
 
     ``least_step``: metres; lower steps are not looked for. ``least_bend``: change of slope, metres a metre, that is
     looked for; ``strong_bend``: that a breakline needs (a bank of 1:3 has 0.33). ``strong``: evidence (see
-    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so many
-    passes must share a line.
+    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so many passes
+    must share a line.
     """
 
     least_step: float = 0.03
@@ -108,4 +108,5 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
     courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
-    return [Course(c.nodes[::-1], c.closed) if side_of(nodes, c) < 0 else c for c in courses]
+    up = sides_of(nodes, courses)
+    return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]

@@ -19,8 +19,8 @@ _SAMPLE = 20_000
 
 @dataclass(frozen=True)
 class Side:
-    """The line through the points on one side of g gates, at a place: its height, slope, the variance of both (in units of
-    the variance of a height), their covariance, and the number of points."""
+    """The line through the points on one side of g gates, at a place: its height, slope, the variance of both (in units
+    of the variance of a height), their covariance, and the number of points."""
 
     height: np.ndarray
     slope: np.ndarray

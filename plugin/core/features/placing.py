@@ -134,7 +134,7 @@ def _propagate(
 def _moments(
     places: Places, gates: np.ndarray, mean: np.ndarray, var: np.ndarray
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Mean and variance (n,) of normal distributions seen through the gates or beside the places, and their log mass."""
+    """Mean and variance (n,) of normal distributions seen through gates or beside places, and log masses."""
     result_mean, result_var, foretold = mean.copy(), var.copy(), np.zeros(len(mean))
     g = np.flatnonzero(gates)
     if len(g):
@@ -164,9 +164,7 @@ def _through_gates(
     return mean + sd * m1, np.maximum(var * (m2 - m1**2), 1e-6), np.log(total)
 
 
-def _beside_places(
-    sigma: np.ndarray, mean: np.ndarray, var: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _beside_places(sigma: np.ndarray, mean: np.ndarray, var: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     parts: List[np.ndarray] = []
     for share, doubt in ((1 - STRAY, sigma**2), (STRAY, STRAY_SIGMA**2 + sigma**2)):
         both = var + doubt
@@ -177,5 +175,3 @@ def _beside_places(
     middle = weight * parts[1] + (1 - weight) * parts[4]
     spread = weight * (parts[2] + parts[1] ** 2) + (1 - weight) * (parts[5] + parts[4] ** 2) - middle**2
     return middle, np.maximum(spread, 1e-6), np.log(total)
-
-

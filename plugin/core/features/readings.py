@@ -7,8 +7,9 @@ from typing import List, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
-from .courses import Course
+from .courses import Course, listed
 from .gates import BESIDE
+from .groups import group_quantile, neighbours
 from .jumps import Jumps
 from .nodes import Nodes, join_nodes
 from .passes import Passes
@@ -23,16 +24,19 @@ def read_gaps(
     passes: Passes, jumps: Jumps, nodes: Nodes, courses: List[Course]
 ) -> Tuple[Nodes, List[Course], np.ndarray]:
     """The courses with a node wherever a pass crosses a long link; and which nodes (n,) are such readings."""
-    start, end, course_of, place = [], [], [], []
-    for number, course in enumerate(courses):
-        k = np.append(course.nodes, course.nodes[:1]) if course.closed else course.nodes
-        long = np.hypot(np.diff(nodes.x[k]), np.diff(nodes.y[k]))
-        gaps = np.flatnonzero(long > max(LONG_LINK * float(np.quantile(long, 0.25)), LEAST_GAP))
-        start.append(k[gaps])
-        end.append(k[gaps + 1])
-        course_of.append(np.full(len(gaps), number))
-        place.append(gaps)
-    a, b = np.concatenate(start), np.concatenate(end)
+    every = listed(courses)
+    _, after = neighbours(every.counts)
+    last = after == np.arange(len(after))
+    closed = np.array([course.closed for course in courses], bool)[every.of]
+    # A ring's last node is linked to its first.
+    start = np.cumsum(every.counts) - every.counts
+    after = np.where(last & closed, start[every.of], after)
+    k, onward = every.k, every.k[after]
+    long = np.hypot(nodes.x[onward] - nodes.x[k], nodes.y[onward] - nodes.y[k])
+    linked = after != np.arange(len(after))
+    usual = group_quantile(long[linked], every.of[linked], len(courses), 0.25)
+    gaps = np.flatnonzero(linked & (long > np.maximum(LONG_LINK * usual, LEAST_GAP)[every.of]))
+    a, b = k[gaps], onward[gaps]
     read = np.zeros(len(nodes), bool)
     if not len(a):
         return nodes, courses, read
@@ -40,7 +44,7 @@ def read_gaps(
     if not len(link):
         return nodes, courses, read
     new = _readings(passes, jumps, nodes, a[link], b[link], gate, share)
-    own, where = np.concatenate(course_of)[link], np.concatenate(place)[link]
+    own, where = every.of[gaps][link], (gaps - start[every.of[gaps]])[link]
     order = np.lexsort((share, where, own))
     added = len(nodes) + np.arange(len(link))
     result = list(courses)
