@@ -18,8 +18,8 @@ NEAR = 1.0
 PARALLEL = 0.85
 #: Decades that one place of a run counts at most: those of one run do not tell independently.
 MOST_DECADES = 0.8
-#: So many places in a row make a run; so many others may lie between.
-LEAST_RUN, MOST_MISSED = 4, 2
+#: So many places make a run; so many others may lie between two of them, and such a share of all must be of it.
+LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 2, 0.6
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
 GOES_ON = 0.6
 #: Points by which a run is drawn on beyond its last place.
@@ -184,4 +184,4 @@ def _runs(passes: Passes, beside: Beside, t: np.ndarray) -> List[np.ndarray]:
         return []
     apart = (np.diff(has) > MOST_MISSED + 1) | (np.diff(passes.leg[beside.at[has]]) != 0)
     parts = np.split(has, np.flatnonzero(apart) + 1)
-    return [part for part in parts if len(part) >= LEAST_RUN and len(part) >= 0.6 * (part[-1] - part[0] + 1)]
+    return [part for part in parts if len(part) >= LEAST_RUN and len(part) >= LEAST_SHARE * (part[-1] - part[0] + 1)]

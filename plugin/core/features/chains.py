@@ -11,7 +11,7 @@ from scipy.spatial import cKDTree
 from .candidates import STEP, Candidates
 
 #: Neighbours looked at for each candidate, and kept to its left and to its right.
-NEIGHBOURS, KEPT = 14, 4
+NEIGHBOURS, KEPT = 12, 4
 #: Longest link, metres.
 LONGEST_LINK = 14.0
 #: Least sine of the angle between a pass and the line.
@@ -80,16 +80,15 @@ def _pairs_of_kind(found: Candidates, which: np.ndarray) -> Tuple[np.ndarray, np
     good = (np.abs(side_a) > LEAST_SINE) & (np.abs(side_b) > LEAST_SINE) & _alike(found, a, b)
     side = found.side
     good &= side_a * side[a] * side_b * side[b] >= 0
-    a, b, long, left = a[good], b[good], long[good], side_a[good] > 0
-    # The nearest few on either side of the pass.
-    order = np.lexsort((long, left, a))
-    a, b, left = a[order], b[order], left[order]
-    new = np.append(True, (np.diff(a) != 0) | (np.diff(left.astype(np.int8)) != 0)) if len(a) else np.empty(0, bool)
-    start = np.flatnonzero(new)
-    place = np.arange(len(a)) - np.repeat(start, np.diff(np.append(start, len(a))))
+    a, b, left = a[good], b[good], side_a[good] > 0
+    # The nearest few on either side of the pass; they come by a and by distance.
+    start = np.searchsorted(a, a)
+    lefts = np.cumsum(left)
+    before = np.append(0, lefts)[start]
+    place = np.where(left, lefts - before - 1, np.arange(len(a)) - start - (lefts - before))
     a, b = a[place < KEPT], b[place < KEPT]
-    low, high = np.minimum(a, b), np.maximum(a, b)
-    key = np.unique(low * len(found) + high)
+    key = np.sort(np.minimum(a, b) * len(found) + np.maximum(a, b))
+    key = key[np.append(True, np.diff(key) > 0)] if len(key) else key
     return key // len(found), key % len(found)
 
 
@@ -117,25 +116,54 @@ def _directed(found: Candidates, low: np.ndarray, high: np.ndarray) -> Links:
     return Links(a[order], b[order], ux[order], uy[order], long[order], left[order], place[back[order]])
 
 
-def turns(found: Candidates, links: Links) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Pairs of directed links (into and out of a candidate), and what their turn costs in decades."""
-    m = len(found)
-    start = np.searchsorted(links.a, np.arange(m + 1))
-    degree = np.diff(start)[links.b]
-    into = np.repeat(np.arange(len(links.a)), degree)
-    offset = np.arange(len(into)) - np.repeat(np.cumsum(degree) - degree, degree)
-    out = start[links.b[into]] + offset
+@dataclass(frozen=True)
+class Turns:
+    """Ways through candidates, sorted by candidate and by the link they come in on: links ``into`` and ``out`` (t,),
+    and the ``cost`` of the turn in decades. ``by_link, by_middle``: where each link's and each candidate's ways begin."""
+
+    into: np.ndarray
+    out: np.ndarray
+    cost: np.ndarray
+    by_link: np.ndarray
+    by_middle: np.ndarray
+
+
+def make_turns(found: Candidates, links: Links) -> Turns:
+    """All ways from a link into another on the other side of the pass."""
+    start = np.searchsorted(links.a, np.arange(len(found) + 1))
+    degree = np.diff(start)[links.a]
+    first = np.repeat(np.arange(len(links.a)), degree)
+    offset = np.arange(len(first)) - np.repeat(np.cumsum(degree) - degree, degree)
+    out = start[links.a[first]] + offset
     # In on one side of the pass, out on the other.
-    cosine = links.ux[into] * links.ux[out] + links.uy[into] * links.uy[out]
-    good = (links.left[links.back[into]] != links.left[out]) & (cosine > LEAST_COSINE)
-    into, out = into[good], out[good]
-    sine = links.ux[into] * links.uy[out] - links.uy[into] * links.ux[out]
-    angle = np.arctan2(sine, cosine[good])
-    l1, l2 = links.long[into], links.long[out]
-    place = [found.sigma[k] ** 2 for k in (links.a[into], links.b[into], links.b[out])]
+    cosine = -links.ux[first] * links.ux[out] - links.uy[first] * links.uy[out]
+    good = (links.left[first] != links.left[out]) & (cosine > LEAST_COSINE)
+    first, out, cosine = first[good], out[good], cosine[good]
+    sine = links.uy[first] * links.ux[out] - links.ux[first] * links.uy[out]
+    square = (sine / np.maximum(cosine, LEAST_COSINE)) ** 2
+    l1, l2 = links.long[first], links.long[out]
+    place = [found.sigma[k] ** 2 for k in (links.b[first], links.a[first], links.b[out])]
     var = place[0] / l1**2 + place[1] * (1 / l1 + 1 / l2) ** 2 + place[2] / l2**2
     var = var + (CURVATURE * (l1 + l2) / 2) ** 2
-    return into, out, (FREEDOM + 1) / 2 * np.log10(1 + angle**2 / (FREEDOM * var))
+    cost = (FREEDOM + 1) / 2 * np.log10(1 + square / (FREEDOM * var))
+    return Turns(links.back[first], out, cost, _starts(first), _starts(links.a[first]))
+
+
+def _starts(sorted_numbers: np.ndarray) -> np.ndarray:
+    """Where each run of equal numbers begins."""
+    if not len(sorted_numbers):
+        return np.empty(0, np.int64)
+    return np.flatnonzero(np.append(True, np.diff(sorted_numbers) != 0))
+
+
+def _best(values: np.ndarray, starts: np.ndarray) -> np.ndarray:
+    """The number of the first greatest value of each run."""
+    if not len(starts):
+        return np.empty(0, np.int64)
+    most = np.maximum.reduceat(values, starts)
+    run = np.repeat(np.arange(len(starts)), np.diff(np.append(starts, len(values))))
+    equal = np.flatnonzero(values == most[run])
+    return equal[_starts(run[equal])]
 
 
 def chain(found: Candidates, walked: float) -> List[np.ndarray]:
@@ -145,28 +173,26 @@ def chain(found: Candidates, walked: float) -> List[np.ndarray]:
     links = make_links(found)
     if not len(links.a):
         return []
-    into, out, cost = turns(found, links)
+    turns = make_turns(found, links)
     gain = np.clip(-np.log10(density(found, walked)), 0.3, 2.0)
-    value = _values(links, gain, into, out, cost)
-    kept = _mutual(len(found), links, value, into, out, cost)
+    value = _values(links, gain, turns)
+    kept = _mutual(len(found), links, value, turns)
     return _paths(len(found), links.a[kept], links.b[kept])
 
 
-def _values(links: Links, gain: np.ndarray, into: np.ndarray, out: np.ndarray, cost: np.ndarray) -> np.ndarray:
+def _values(links: Links, gain: np.ndarray, turns: Turns) -> np.ndarray:
     """What each directed link and the best chain after it are worth, in decades."""
-    order = np.argsort(into, kind="stable")
-    into, out, cost = into[order], out[order], cost[order]
-    starts = np.flatnonzero(np.append(True, np.diff(into) != 0)) if len(into) else np.empty(0, np.int64)
     lengths = _usual_lengths(len(gain), links)
     own = gain[links.b] - SKIP_COST * np.minimum(lengths - 1, 3.0)
     fade = FADE ** np.minimum(lengths, 4.0)
-    value = own.copy()
+    value: np.ndarray = own.copy()
+    if not len(turns.into):
+        return value
+    into = turns.into[turns.by_link]
     for _ in range(ROUNDS):
-        if not len(into):
-            break
-        after = np.maximum.reduceat(value[out] - cost, starts)
+        after = np.maximum.reduceat(value[turns.out] - turns.cost, turns.by_link)
         value = own.copy()
-        value[into[starts]] += fade[into[starts]] * np.maximum(after, 0)
+        value[into] += fade[into] * np.maximum(after, 0)
     return value
 
 
@@ -180,28 +206,21 @@ def _usual_lengths(m: int, links: Links) -> np.ndarray:
     return result
 
 
-def _mutual(m: int, links: Links, value: np.ndarray, into: np.ndarray, out: np.ndarray, cost: np.ndarray) -> np.ndarray:
+def _mutual(m: int, links: Links, value: np.ndarray, turns: Turns) -> np.ndarray:
     """Numbers of directed links (one of each pair) that both their ends choose."""
     # A candidate chooses one link to the left and one to the right, or a single one at the end of a line.
-    through = value[links.back[into]] + value[out] - cost
-    middle = links.b[into]
-    best = np.full(m, -1)
-    order = np.lexsort((through, middle))
-    last = np.flatnonzero(np.append(np.diff(middle[order]) != 0, True)) if len(order) else np.empty(0, np.int64)
-    chosen = order[last]
-    best[middle[chosen]] = chosen
-    single_order = np.lexsort((value, links.a))
-    single_last = np.flatnonzero(np.append(np.diff(links.a[single_order]) != 0, True))
-    single = single_order[single_last]
-    alone = np.full(m, -1)
-    alone[links.a[single]] = single
+    through = value[links.back[turns.into]] + value[turns.out] - turns.cost
+    best = _best(through, turns.by_middle)
+    worth = np.full(m, -np.inf)
+    worth[links.b[turns.into[best]]] = through[best]
+    single = _best(value, _starts(links.a))
+    single = single[value[single] > worth[links.a[single]]]
+    worth[links.a[single]] = np.inf
+    best = best[worth[links.b[turns.into[best]]] < np.inf]
     choice = np.zeros(len(links.a), bool)
-    has = best >= 0
-    worth = np.where(has, through[np.maximum(best, 0)] if len(through) else 0, -np.inf)
-    double = has & (worth >= np.where(alone >= 0, value[np.maximum(alone, 0)], -np.inf))
-    choice[links.back[into[best[double]]]] = True
-    choice[out[best[double]]] = True
-    choice[alone[~double & (alone >= 0)]] = True
+    choice[links.back[turns.into[best]]] = True
+    choice[turns.out[best]] = True
+    choice[single] = True
     kept = np.flatnonzero(choice & choice[links.back])
     return kept[links.a[kept] < links.b[kept]]
 
