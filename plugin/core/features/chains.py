@@ -118,8 +118,11 @@ def _directed(found: Candidates, low: np.ndarray, high: np.ndarray) -> Links:
 
 @dataclass(frozen=True)
 class Turns:
-    """Ways through candidates, sorted by candidate and by the link they come in on: links ``into`` and ``out`` (t,),
-    and the ``cost`` of the turn in decades. ``by_link, by_middle``: where each link's and each candidate's ways begin."""
+    """Ways through candidates, sorted by candidate and by the link they come in on.
+
+    ``into, out``: (t,) links; ``cost``: (t,) of the turn in decades; ``by_link, by_middle``: where the ways of each link
+    and of each candidate begin.
+    """
 
     into: np.ndarray
     out: np.ndarray
@@ -226,28 +229,28 @@ def _mutual(m: int, links: Links, value: np.ndarray, turns: Turns) -> np.ndarray
 
 
 def _paths(m: int, a: np.ndarray, b: np.ndarray) -> List[np.ndarray]:
-    """Paths and rings (first repeated at the end) of links."""
-    beside: List[List[int]] = [[] for _ in range(m)]
-    for i, j in zip(a.tolist(), b.tolist()):
-        beside[i].append(j)
-        beside[j].append(i)
-    seen = [False] * m
+    """Paths and rings (first repeated at the end) of links; no candidate has more than two."""
+    start, end = np.append(a, b), np.append(b, a)
+    order = np.argsort(start, kind="stable")
+    start, end = start[order], end[order]
+    second = np.append(False, start[1:] == start[:-1]) if len(start) else np.empty(0, bool)
+    one, two = np.full(m, -1), np.full(m, -1)
+    one[start[~second]], two[start[second]] = end[~second], end[second]
+    tips = np.flatnonzero((one >= 0) & (two < 0)).tolist() + np.flatnonzero(two >= 0).tolist()
+    this, that = one.tolist(), two.tolist()
+    seen = bytearray(m)
     result = []
-    ends = [i for i in range(m) if len(beside[i]) == 1] + [i for i in range(m) if len(beside[i]) == 2]
-    for first in ends:
+    for first in tips:
         if seen[first]:
             continue
-        path, here, before = [first], first, -1
-        seen[first] = True
-        while True:
-            onward = [j for j in beside[here] if j != before]
-            if not onward:
-                break
-            before, here = here, onward[0]
-            if here == first:
-                path.append(first)
-                break
+        path, before, here = [first], first, this[first]
+        seen[first] = 1
+        while here >= 0 and here != first:
             path.append(here)
-            seen[here] = True
+            seen[here] = 1
+            onward = this[here] if this[here] != before else that[here]
+            before, here = here, onward
+        if here == first:
+            path.append(first)
         result.append(np.array(path))
     return result

@@ -38,8 +38,8 @@ class FeatureOptions:
 
     ``least_step``: metres; lower steps are not looked for. ``least_bend``: change of slope, metres a metre, that is
     looked for; ``strong_bend``: that a breakline needs (a bank of 1:3 has 0.33). ``strong``: evidence (see
-    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so many passes
-    must share a line.
+    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so
+    many passes must share a line.
     """
 
     least_step: float = 0.03
@@ -72,10 +72,11 @@ def find_features(
     parts = [nodes_of_candidates(passes, found, edges, chance)]
     courses = [Course(k) for k in chain(found, float(passes.s[-1]))]
     progress(0.5, "features")
+    start = len(found)
     for run in find_runs(passes, noise, look_beside(passes), options.least_step):
-        start = sum(len(part) for part in parts)
         parts.append(nodes_of_run(passes, run))
         courses.append(Course(np.arange(start, start + len(run.point))))
+        start += len(run.point)
     nodes = join_nodes(parts)
     progress(0.6, "features")
     courses = _settle(nodes, courses)

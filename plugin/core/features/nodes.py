@@ -20,10 +20,10 @@ class Nodes:
     """n places where a line may run.
 
     ``kind, x, y, sigma, t``: as of ``Candidates``, ``size`` unsigned. ``ex, ey``: (n,) direction across the line in
-    which the place is free; the ground rises along it at a step, or is steeper there at a one-sided bend where ``sided``.
+    which the place is free; the ground rises along it at a step, or is steeper there at a bend where ``sided``.
     ``edges, chance``: gates as of ``Places``. ``leg``: (n,) number of the pass. ``point, other``: (n,) walk points
     before and after the place (of two passes where ``along``). ``along``: (n,) bool, from a run along the line.
-    ``decades``: (n,) what a place of a run tells; 0 for candidates.
+    ``decades``: (n,) what a place of a run tells; 0 for candidates. ``fine``: (n,) bool, the size is well measured.
     """
 
     kind: np.ndarray
