@@ -120,7 +120,7 @@ def _directed(found: Candidates, low: np.ndarray, high: np.ndarray) -> Links:
 class Turns:
     """Ways through candidates, sorted by candidate and by the link they come in on.
 
-    ``into, out``: (t,) links; ``cost``: (t,) of the turn in decades; ``by_link, by_middle``: where the ways of each link
+    ``into, out``: (t,) links; ``cost``: (t,) of the turn, decades; ``by_link, by_middle``: where the ways of each link
     and of each candidate begin.
     """
 

@@ -19,6 +19,7 @@ BRIDGE, OFF, OFF_SHARE = 15.0, 0.35, 0.10
 END_NODES = 5
 #: A course of so many nodes, and so many times as long as the gap between its ends, may be a ring.
 LEAST_RING, RING_SHARE = 8, 6.0
+_SMALL = 20_000  # so many distances are sooner computed than looked for
 
 
 @dataclass(frozen=True)
@@ -103,10 +104,10 @@ def _root(parent: List[int], i: int) -> int:
 def _union(nodes: Nodes, courses: List[Course]) -> Course:
     """One course from several, the longest first."""
     base, closed = courses[0].nodes, courses[0].closed
-    others = np.unique(np.concatenate([c.nodes for c in courses[1:]]))
-    others = others[~np.isin(others, base)]
+    others = np.concatenate([c.nodes for c in courses[1:]])
     line = np.column_stack([nodes.x[base], nodes.y[base]])
-    place = np.append(0.0, np.cumsum(np.hypot(*np.diff(line, axis=0).T)))
+    step = line[1:] - line[:-1]
+    place = np.append(0.0, np.cumsum(np.hypot(step[:, 0], step[:, 1])))
     where, away = along(line, np.column_stack([nodes.x[others], nodes.y[others]]))
     near = away < 2 * SAME_LINE
     every = np.append(base, others[near])
@@ -119,18 +120,22 @@ def along(line: np.ndarray, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
 
     Looked for on the two links at the nearest vertex.
     """
-    legs = np.diff(line, axis=0)
+    legs = line[1:] - line[:-1]
     long = np.maximum(np.hypot(legs[:, 0], legs[:, 1]), 1e-9)
     start = np.append(0.0, np.cumsum(long))
     last = len(legs) - 1
-    nearest = cKDTree(line).query(xy)[1]
+    if len(line) * len(xy) < _SMALL:
+        nearest = ((xy[:, None, 0] - line[:, 0]) ** 2 + (xy[:, None, 1] - line[:, 1]) ** 2).argmin(axis=1)
+    else:
+        nearest = cKDTree(line).query(xy)[1]
     best, where = np.full(len(xy), np.inf), np.zeros(len(xy))
     for link in (np.clip(nearest - 1, 0, last), np.clip(nearest, 0, last)):
         unit = legs[link] / long[link][:, None]
         off = xy - line[link]
         t = (off * unit).sum(axis=1)
         t = np.clip(t, np.where(link == 0, -np.inf, 0.0), np.where(link == last, np.inf, long[link]))
-        away = np.hypot(*(off - t[:, None] * unit).T)
+        rest = off - t[:, None] * unit
+        away = np.hypot(rest[:, 0], rest[:, 1])
         better = away < best
         best[better], where[better] = away[better], (start[link] + t)[better]
     return where, best

@@ -13,14 +13,14 @@ from .alongside import find_runs
 from .beside import look_beside
 from .candidates import find_candidates
 from .chains import chain
-from .courses import Course, bridge_courses, close_courses, merge_courses, sides_of
+from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of
 from .drawn import draw_courses
 from .evidence import crowds, evidence_of
 from .found import Features, nothing_found
 from .gates import gate_chances
 from .handed_on import hand_on
 from .jumps import jumps_at_gates
-from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_run
+from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
 from .passes import make_passes, noise_at
 from .readings import read_gaps
 from .segments import cut_into_segments
@@ -72,11 +72,10 @@ def find_features(
     parts = [nodes_of_candidates(passes, found, edges, chance)]
     courses = [Course(k) for k in chain(found, float(passes.s[-1]))]
     progress(0.5, "features")
-    start = len(found)
-    for run in find_runs(passes, noise, look_beside(passes), options.least_step):
-        parts.append(nodes_of_run(passes, run))
-        courses.append(Course(np.arange(start, start + len(run.point))))
-        start += len(run.point)
+    runs = find_runs(passes, noise, look_beside(passes), options.least_step)
+    parts.append(nodes_of_runs(passes, runs))
+    end = len(found) + np.cumsum(runs.counts)
+    courses += [Course(np.arange(a, b)) for a, b in zip((end - runs.counts).tolist(), end.tolist())]
     nodes = join_nodes(parts)
     progress(0.6, "features")
     courses = _settle(nodes, courses)
@@ -84,9 +83,7 @@ def find_features(
         return nothing_found(len(points), usual)
     evidence = evidence_of(nodes, crowds(nodes), courses)
     kept = evidence >= options.proposed
-    kept &= np.array(
-        [len(np.unique(nodes.leg[c.nodes])) >= options.least_passes or nodes.along[c.nodes].any() for c in courses]
-    )
+    kept &= _shared(nodes, courses, options.least_passes)
     courses = [course for course, keep in zip(courses, kept) if keep]
     evidence = evidence[kept]
     if not courses:
@@ -111,3 +108,12 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
     up = sides_of(nodes, courses)
     return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
+
+
+def _shared(nodes: Nodes, courses: List[Course], least: int) -> np.ndarray:
+    """Mask of the courses that so many passes cross, or that one walks along."""
+    every = listed(courses)
+    pairs = np.unique(np.column_stack([every.of, nodes.leg[every.k]]), axis=0)
+    along = np.bincount(every.of, weights=nodes.along[every.k], minlength=len(courses)) > 0
+    result: np.ndarray = (np.bincount(pairs[:, 0], minlength=len(courses)) >= least) | along
+    return result

@@ -40,17 +40,21 @@ def hand_on(
     shared = np.bincount(pairs[:, 0], minlength=len(courses))
     bridged = _bridged(nodes, every, read, np.array([course.closed for course in courses], bool))
     start = np.cumsum(every.counts) - every.counts
+    of_vertex = np.repeat(np.arange(len(drawn)), [len(d.plan) for d in drawn])
+    rise = np.concatenate([d.top[:, 2] - d.foot[:, 2] for d in drawn])
+    steps = group_median(rise, of_vertex, len(drawn))
+    doubts = group_median(np.concatenate([d.step for d in drawn]), of_vertex, len(drawn))
     lines = tuple(
         _line(passes.origin, kinds[i], courses[i], drawn[i], bridged[start[i] + drawn[i].row[:-1] % every.counts[i]],
-              float(sizes[i]), int(shared[i]), float(evidence[i]), bool(strong[i]))
+              (float(sizes[i]), float(steps[i]), float(doubts[i])), int(shared[i]), float(evidence[i]), bool(strong[i]))
         for i in range(len(courses))
     )  # fmt: skip
     return Features(lines, *_marks(len(points), passes, nodes, k, of, strong), noise)
 
 
 def _line(
-    origin: np.ndarray, kind: FoundKind, course: Course, drawn: Drawn, bridged: np.ndarray, size: float, passes: int,
-    evidence: float, strong: bool,
+    origin: np.ndarray, kind: FoundKind, course: Course, drawn: Drawn, bridged: np.ndarray,
+    sizes: Tuple[float, float, float], passes: int, evidence: float, strong: bool,
 ) -> FoundLine:  # fmt: skip
     foot, top = drawn.foot + origin, drawn.top + origin
     step = kind == FoundKind.STEP
@@ -62,9 +66,9 @@ def _line(
         top=top if step else np.empty((0, 3)),
         sigma_plan=drawn.plan,
         sigma_height=drawn.height,
-        step=float(np.median((drawn.top - drawn.foot)[:, 2])) if step else float("nan"),
-        sigma_step=float(np.median(drawn.step)) if step else float("nan"),
-        bend=float("nan") if step else size,
+        step=sizes[1] if step else float("nan"),
+        sigma_step=sizes[2] if step else float("nan"),
+        bend=float("nan") if step else sizes[0],
         passes=passes,
         evidence=evidence,
         strong=strong,

@@ -45,13 +45,12 @@ def read_gaps(
         return nodes, courses, read
     new = _readings(passes, jumps, nodes, a[link], b[link], gate, share)
     own, where = every.of[gaps][link], (gaps - start[every.of[gaps]])[link]
-    order = np.lexsort((share, where, own))
-    added = len(nodes) + np.arange(len(link))
-    result = list(courses)
-    for number in np.unique(own).tolist():
-        mine = order[own[order] == number]
-        nodes_of = np.insert(courses[number].nodes, where[mine] + 1, added[mine])
-        result[number] = Course(nodes_of, courses[number].closed)
+    place = np.append(np.arange(len(every.k)), start[own] + where + 0.5)
+    order = np.lexsort((np.append(np.zeros(len(every.k)), share), place))
+    k = np.append(every.k, len(nodes) + np.arange(len(link)))[order]
+    counts = every.counts + np.bincount(own, minlength=len(courses))
+    parts = np.split(k, np.cumsum(counts)[:-1])
+    result = [Course(part, course.closed) for part, course in zip(parts, courses)]
     return join_nodes([nodes, new]), result, np.append(read, np.ones(len(link), bool))
 
 
