@@ -10,7 +10,7 @@ from scipy.spatial import cKDTree
 from .passes import Passes
 
 #: Every so many metres of the walk it is asked what lies beside.
-EVERY = 2.0
+EVERY = 2.5
 #: Neighbours looked at, and how far they may lie (m).
 NEIGHBOURS, FARTHEST = 16, 8.0
 
