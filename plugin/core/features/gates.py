@@ -28,8 +28,8 @@ def gate_chances(passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candida
     s0 = passes.s[g] + (passes.s[np.minimum(g + 1, q - 1)] - passes.s[g]) / 2
     sigma = noise[g]
     low, high = jumps.low[g], jumps.high[g]
-    behind = side_line(passes, sigma, s0, low, np.maximum(g, low), jumps.reach, ahead=False)
-    ahead = side_line(passes, sigma, s0, np.minimum(g + 2, high), high, jumps.reach, ahead=True)
+    behind = side_line(passes, sigma, s0, low, np.maximum(g, low), ahead=False)
+    ahead = side_line(passes, sigma, s0, np.minimum(g + 2, high), high, ahead=True)
     told = (behind.count >= 2) & (ahead.count >= 2)
     log = np.zeros((len(k), wide))
     for j in range(-BESIDE + 1, BESIDE + 1):  # points that a near gate puts on the other side

@@ -63,8 +63,8 @@ def _beside_gates(
         start = np.where((passes.s[np.clip(g + j, 0, q - 1)] <= s) & (start == g + j), g + j + 1, start)
     low, high = jumps.low[g], jumps.high[g]
     sigma = noise[g]
-    behind = side_line(passes, sigma, s, low, np.maximum(end, low + 1), jumps.reach, ahead=False)
-    ahead = side_line(passes, sigma, s, np.minimum(start, high - 1), high, jumps.reach, ahead=True)
+    behind = side_line(passes, sigma, s, low, np.maximum(end, low + 1), ahead=False)
+    ahead = side_line(passes, sigma, s, np.minimum(start, high - 1), high, ahead=True)
     rises = nodes.ex[k] * passes.ex[g] + nodes.ey[k] * passes.ey[g] > 0
     b, a = behind.height_var * sigma**2, ahead.height_var * sigma**2
     return (
