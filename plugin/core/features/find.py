@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List
+from typing import List, Tuple
 
 import numpy as np
 
@@ -22,14 +22,14 @@ from .handed_on import hand_on
 from .jumps import jumps_at_gates
 from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
 from .passes import make_passes, noise_at
-from .readings import read_gaps
+from .readings import read_courses
 from .segments import cut_into_segments
 from .verdict import regular, shadows
 
 #: Fewer points tell of no line.
 FEWEST = 60
-#: Decades that a pass costs which crosses a line and shows nothing.
-MISSED = 0.6
+#: Courses that have so few decades less than it takes are looked at more closely.
+READ_MORE = 4.0
 
 
 @dataclass(frozen=True)
@@ -82,22 +82,22 @@ def find_features(
     if not courses:
         return nothing_found(len(points), usual)
     evidence = evidence_of(nodes, crowds(nodes), courses)
-    kept = evidence >= options.proposed
-    kept &= _shared(nodes, courses, options.least_passes)
-    courses = [course for course, keep in zip(courses, kept) if keep]
-    evidence = evidence[kept]
+    courses, evidence = _kept(courses, evidence, evidence >= options.proposed - READ_MORE)
     if not courses:
         return nothing_found(len(points), usual)
-    nodes, courses, read = read_gaps(passes, jumps, nodes, courses)
-    evidence = evidence - MISSED * np.array([np.count_nonzero(read[course.nodes]) for course in courses])
+    nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
+    kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
+    courses, evidence = _kept(courses, evidence, kept)
+    if not courses:
+        return nothing_found(len(points), usual)
     alone = ~shadows(nodes, courses, evidence)
-    strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, read, options.strong_bend)
+    strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, bridging, options.strong_bend)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")
     drawn = draw_courses(passes, noise, jumps, segments, nodes, courses)
     progress(0.95, "features")
-    result = hand_on(points, passes, nodes, courses, read, drawn, evidence, strong, usual)
+    result = hand_on(points, passes, nodes, courses, bridging, drawn, evidence, strong, usual)
     progress(1.0, "features")
     return result
 
@@ -110,10 +110,15 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
 
 
-def _shared(nodes: Nodes, courses: List[Course], least: int) -> np.ndarray:
-    """Mask of the courses that so many passes cross, or that one walks along."""
+def _kept(courses: List[Course], evidence: np.ndarray, keep: np.ndarray) -> Tuple[List[Course], np.ndarray]:
+    return [course for course, kept in zip(courses, keep) if kept], evidence[keep]
+
+
+def _shared(nodes: Nodes, courses: List[Course], bridging: np.ndarray, least: int) -> np.ndarray:
+    """Mask of the courses that so many passes show, or that one walks along."""
     every = listed(courses)
-    pairs = np.unique(np.column_stack([every.of, nodes.leg[every.k]]), axis=0)
-    along = np.bincount(every.of, weights=nodes.along[every.k], minlength=len(courses)) > 0
+    k, of = every.k[~bridging[every.k]], every.of[~bridging[every.k]]
+    pairs = np.unique(np.column_stack([of, nodes.leg[k]]), axis=0)
+    along = np.bincount(of, weights=nodes.along[k], minlength=len(courses)) > 0
     result: np.ndarray = (np.bincount(pairs[:, 0], minlength=len(courses)) >= least) | along
     return result
