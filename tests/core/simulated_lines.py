@@ -50,6 +50,10 @@ class Site:
     what: str
     spike: np.ndarray = field(default_factory=lambda: np.zeros(0, bool))
 
+    def points_xy(self) -> np.ndarray:
+        """Local places (n, 2) of the points."""
+        return np.column_stack([self.points.easting, self.points.northing]) - ORIGIN
+
 
 # --- ground -----------------------------------------------------------------------------------------
 
