@@ -11,7 +11,7 @@ from .banded import Layout, make_layout, solve
 from .groups import neighbours
 
 #: The turnings of so many vertices on either side are alike in a curve.
-NEAR = 3
+NEAR = 6
 #: Freedom of the turnings: the smaller, the more a corner is left to itself.
 FREEDOM = 4.0
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Dict, List, Tuple
+from typing import Dict, List
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -19,7 +19,6 @@ BRIDGE, OFF, OFF_SHARE = 15.0, 0.35, 0.10
 END_NODES = 5
 #: A course of so many nodes, and so many times as long as the gap between its ends, may be a ring.
 LEAST_RING, RING_SHARE = 8, 6.0
-_SMALL = 20_000  # so many distances are sooner computed than looked for
 
 
 @dataclass(frozen=True)
@@ -88,10 +87,11 @@ def merge_courses(nodes: Nodes, courses: List[Course]) -> List[Course]:
     for i in range(len(courses)):
         groups.setdefault(_root(parent, i), []).append(i)
     long = lengths_of(nodes, courses)
-    return [
-        courses[g[0]] if len(g) == 1 else _union(nodes, [courses[i] for i in sorted(g, key=lambda i: -long[i])])
-        for g in groups.values()
-    ]
+    alone = [courses[g[0]] for g in groups.values() if len(g) == 1]
+    several = [sorted(g, key=lambda i: -long[i]) for g in groups.values() if len(g) > 1]
+    bases = [courses[g[0]] for g in several]
+    rests = [np.concatenate([courses[i].nodes for i in g[1:]]) for g in several]
+    return alone + _unions(nodes, bases, rests)
 
 
 def _root(parent: List[int], i: int) -> int:
@@ -101,44 +101,40 @@ def _root(parent: List[int], i: int) -> int:
     return i
 
 
-def _union(nodes: Nodes, courses: List[Course]) -> Course:
-    """One course from several, the longest first."""
-    base, closed = courses[0].nodes, courses[0].closed
-    others = np.concatenate([c.nodes for c in courses[1:]])
-    line = np.column_stack([nodes.x[base], nodes.y[base]])
-    step = line[1:] - line[:-1]
-    place = np.append(0.0, np.cumsum(np.hypot(step[:, 0], step[:, 1])))
-    where, away = along(line, np.column_stack([nodes.x[others], nodes.y[others]]))
-    near = away < 2 * SAME_LINE
-    every = np.append(base, others[near])
-    order = np.argsort(np.append(place, where[near]), kind="stable")
-    return Course(every[order], closed)
-
-
-def along(line: np.ndarray, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Metres (m,) along a path (k, 2) of the places abreast of ``xy`` (m, 2), ends drawn on; and distances (m,).
-
-    Looked for on the two links at the nearest vertex.
-    """
-    legs = line[1:] - line[:-1]
-    long = np.maximum(np.hypot(legs[:, 0], legs[:, 1]), 1e-9)
-    start = np.append(0.0, np.cumsum(long))
-    last = len(legs) - 1
-    if len(line) * len(xy) < _SMALL:
-        nearest = ((xy[:, None, 0] - line[:, 0]) ** 2 + (xy[:, None, 1] - line[:, 1]) ** 2).argmin(axis=1)
-    else:
-        nearest = cKDTree(line).query(xy)[1]
-    best, where = np.full(len(xy), np.inf), np.zeros(len(xy))
-    for link in (np.clip(nearest - 1, 0, last), np.clip(nearest, 0, last)):
-        unit = legs[link] / long[link][:, None]
-        off = xy - line[link]
-        t = (off * unit).sum(axis=1)
-        t = np.clip(t, np.where(link == 0, -np.inf, 0.0), np.where(link == last, np.inf, long[link]))
-        rest = off - t[:, None] * unit
-        away = np.hypot(rest[:, 0], rest[:, 1])
+def _unions(nodes: Nodes, bases: List[Course], rests: List[np.ndarray]) -> List[Course]:
+    """Each base with the nodes of its rest that lie beside it or go on from its ends, in the order along it."""
+    if not bases:
+        return []
+    every = listed(bases)
+    rest = np.concatenate(rests)
+    group = np.repeat(np.arange(len(rests)), [len(r) for r in rests])
+    x, y = nodes.x[every.k], nodes.y[every.k]
+    _, after = neighbours(every.counts)
+    number = np.arange(len(every.k))
+    # Bases lie on floors of their own.
+    tree = cKDTree(np.column_stack([x, y, 1e4 * every.of]))
+    nearest = tree.query(np.column_stack([nodes.x[rest], nodes.y[rest], 1e4 * group]))[1]
+    start = np.cumsum(every.counts) - every.counts
+    place, best = np.zeros(len(rest)), np.full(len(rest), np.inf)
+    for link in (np.maximum(nearest - 1, start[group]), nearest):
+        link = np.where(after[link] == link, link - 1, link)
+        dx, dy = x[link + 1] - x[link], y[link + 1] - y[link]
+        long = np.maximum(np.hypot(dx, dy), 1e-9)
+        ox, oy = nodes.x[rest] - x[link], nodes.y[rest] - y[link]
+        share = (ox * dx + oy * dy) / long**2
+        first, last = link == start[group], after[link + 1] == link + 1
+        within = np.clip(share, np.where(first, -np.inf, 0.0), np.where(last, np.inf, 1.0))
+        away = np.hypot(ox - within * dx, oy - within * dy)
         better = away < best
-        best[better], where[better] = away[better], (start[link] + t)[better]
-    return where, best
+        best[better], place[better] = away[better], (link + within)[better]
+    near = best < 2 * SAME_LINE
+    k = np.append(every.k, rest[near])
+    of = np.append(every.of, group[near])
+    order = np.lexsort((np.append(number, place[near]), of))
+    counts = np.bincount(of, minlength=len(bases))
+    end = np.cumsum(counts)
+    k = k[order]
+    return [Course(k[b - n : b], base.closed) for n, b, base in zip(counts.tolist(), end.tolist(), bases)]
 
 
 @dataclass(frozen=True)

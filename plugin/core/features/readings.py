@@ -49,10 +49,11 @@ def read_courses(
     Gives the nodes, the courses, which nodes (n,) only bridge, and the evidence with what the readings tell.
     """
     bridging = np.zeros(len(nodes), bool)
-    for find, least in ((_gaps, -np.inf), (_beyond, GOES_ON), (_beyond, GOES_ON)):
+    tree = cKDTree(np.column_stack([passes.x, passes.y]), compact_nodes=False, balanced_tree=False)
+    for find, least in ((_gaps, -np.inf), (_beyond, GOES_ON)):
         every = listed(courses)
         where = find(nodes, courses, every)
-        link, gate, share = _crossings(passes, nodes, where)
+        link, gate, share = _crossings(passes, tree, nodes, where)
         if not len(link):
             continue
         size = group_median(nodes.size[every.k], every.of, len(courses))[where.of[link]]
@@ -76,8 +77,9 @@ def _with_nodes(courses: List[Course], every: Listed, of: np.ndarray, key: np.nd
     order = np.argsort(np.append(np.arange(len(every.k)), key), kind="stable")
     k = np.append(every.k, number + np.arange(len(of)))[order]
     counts = every.counts + np.bincount(of, minlength=len(courses))
-    parts = np.split(k, np.cumsum(counts)[:-1])
-    return [Course(part, course.closed) for part, course in zip(parts, courses)]
+    end = np.cumsum(counts)
+    bounds = zip((end - counts).tolist(), end.tolist())
+    return [Course(k[a:b], course.closed) for (a, b), course in zip(bounds, courses)]
 
 
 def _links(nodes: Nodes, courses: List[Course], every: Listed) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -120,12 +122,13 @@ def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     return Stretches(a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some])
 
 
-def _crossings(passes: Passes, nodes: Nodes, where: Stretches) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+def _crossings(
+    passes: Passes, tree: cKDTree, nodes: Nodes, where: Stretches
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Stretches (c,) that the walk crosses, the gate there, and the share of the stretch before it."""
     none = np.empty(0, np.int64)
     if not len(where.of):
         return none, none, np.empty(0)
-    tree = cKDTree(np.column_stack([passes.x, passes.y]), compact_nodes=False, balanced_tree=False)
     along = where.b - where.a
     reach = np.hypot(along[:, 0], along[:, 1]) / 2 + passes.spacing
     near = tree.query_ball_point((where.a + where.b) / 2, reach)
