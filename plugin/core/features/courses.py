@@ -13,6 +13,8 @@ from .nodes import Nodes
 
 #: Nodes of two courses so near (m) are of the same line.
 SAME_LINE = 0.45
+#: Nodes of different passes so near to each other (m) say the same.
+TOO_NEAR = 0.5
 #: Gaps up to this (m) are bridged where both ends agree, and how far an end may be off (m, and m a metre of gap).
 BRIDGE, OFF, OFF_SHARE = 15.0, 0.35, 0.10
 #: Nodes that tell the direction of an end.
@@ -131,10 +133,22 @@ def _unions(nodes: Nodes, bases: List[Course], rests: List[np.ndarray]) -> List[
     k = np.append(every.k, rest[near])
     of = np.append(every.of, group[near])
     order = np.lexsort((np.append(number, place[near]), of))
+    k, of = k[order], of[order]
+    apart = _apart(nodes, k, of)
+    k, of = k[apart], of[apart]
     counts = np.bincount(of, minlength=len(bases))
     end = np.cumsum(counts)
-    k = k[order]
     return [Course(k[b - n : b], base.closed) for n, b, base in zip(counts.tolist(), end.tolist(), bases)]
+
+
+def _apart(nodes: Nodes, k: np.ndarray, of: np.ndarray) -> np.ndarray:
+    """Mask of nodes without those that stand at nearly the same place of their course as a surer one beside."""
+    result = np.ones(len(k), bool)
+    close = (of[1:] == of[:-1]) & (np.hypot(np.diff(nodes.x[k]), np.diff(nodes.y[k])) < TOO_NEAR)
+    surer = nodes.sigma[k[:-1]] <= nodes.sigma[k[1:]]
+    result[1:][close & surer] = False
+    result[:-1][close & ~surer] = False
+    return result
 
 
 @dataclass(frozen=True)

@@ -70,8 +70,29 @@ def draw_courses(
         # What the pass shares cancels in the step; foot and top together lie best about their middle.
     half = np.where(is_step, _half_face(own, placed), 0.0)
     values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])
-    vertices = _curves(counts, placed, values)
-    return _by_course(counts, courses, vertices)
+    onward = _onward(counts, placed)
+    row = np.arange(len(k)) - np.repeat(np.cumsum(counts) - counts, counts)
+    line = np.repeat(np.arange(len(counts)), counts)[onward]
+    placed = Placed(*(getattr(placed, name)[onward] for name in ("x", "y", "nx", "ny", "sigma", "corner")))
+    vertices = _curves(np.bincount(line, minlength=len(counts)), placed, values[onward])
+    return _by_course(counts, courses, row[onward], line, vertices)
+
+
+def _onward(counts: np.ndarray, placed: Placed) -> np.ndarray:
+    """Numbers of the placed nodes at which no line turns back; of two that do the less sure is left out."""
+    kept = np.arange(len(placed.x))
+    line = np.repeat(np.arange(len(counts)), counts)
+    for _ in range(4):
+        before, after = neighbours(np.bincount(line[kept], minlength=len(counts)))
+        x, y, sigma = placed.x[kept], placed.y[kept], placed.sigma[kept]
+        ax, ay, bx, by = x - x[before], y - y[before], x[after] - x, y[after] - y
+        back = ax * bx + ay * by < 0
+        worst = back & ~(back[before] & (sigma[before] > sigma)) & ~(back[after] & (sigma[after] >= sigma))
+        worst &= (before != np.arange(len(x))) & (after != np.arange(len(x)))
+        if not worst.any():
+            break
+        kept = kept[~worst]
+    return kept
 
 
 def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
@@ -121,17 +142,23 @@ def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.
     return node, place, left, (1 - u) * values[node] + u * values[next_node]
 
 
-def _by_course(counts: np.ndarray, courses: List[Course], vertices: Tuple[np.ndarray, ...]) -> List[Drawn]:
+def _by_course(
+    counts: np.ndarray, courses: List[Course], row: np.ndarray, line: np.ndarray, vertices: Tuple[np.ndarray, ...]
+) -> List[Drawn]:
+    """The vertices of each course: ``row, line`` are those of the nodes that the vertices count."""
     node, place, left, values = vertices
     height, step, half, plan, height_sigma, step_sigma = values.T
     foot = np.column_stack([place - half[:, None] * left, height])
     top = np.column_stack([place + half[:, None] * left, height + step])
-    start = np.cumsum(counts) - counts
+    own, at = line[node], row[node]
+    bounds = np.searchsorted(own, np.arange(len(counts) + 1))
     result = []
-    for course, count, first in zip(courses, counts.tolist(), start.tolist()):
-        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, count - 1)
-        a, b = np.searchsorted(node, [first + low, first + high])
-        some = slice(a, b + 1)
+    for i, course in enumerate(courses):
+        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, len(course.nodes) - 1)
+        some = slice(*(bounds[i] + np.searchsorted(at[bounds[i] : bounds[i + 1]], [low, high + 1])))
+        if course.closed:  # it ends where it began
+            end = bounds[i] + int(np.searchsorted(at[bounds[i] : bounds[i + 1]], high))
+            some = slice(some.start, end + 1)
         parts = (foot, top, plan, height_sigma, step_sigma)
-        result.append(Drawn(node[some] - first - low, *(part[some] for part in parts)))
+        result.append(Drawn(at[some] - low, *(part[some] for part in parts)))
     return result
