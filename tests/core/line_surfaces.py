@@ -11,7 +11,8 @@ from scipy.spatial import cKDTree
 
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.contours.trace import trace_contours
-from plugin.core.features.found import Features, breaklines
+from plugin.core.features.breaklines import breaklines
+from plugin.core.features.found import Features
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.surface.build import SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule

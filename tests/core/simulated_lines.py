@@ -537,7 +537,7 @@ class Score:
     steps: int
     doubt: float
 
-    def __add__(self, other: "Score") -> "Score":
+    def __add__(self, other: Score) -> Score:
         return Score(*(getattr(self, k) + getattr(other, k) for k in self.__dataclass_fields__))
 
     def told(self) -> str:
