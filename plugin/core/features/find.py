@@ -30,6 +30,8 @@ from .verdict import regular, shadows
 FEWEST = 60
 #: Courses that have so few decades less than it takes are looked at more closely.
 READ_MORE = 4.0
+#: Decades that a strong line has for each pass that crosses it; chance finds less order in more passes.
+EACH_PASS = 0.55
 
 
 @dataclass(frozen=True)
@@ -91,7 +93,8 @@ def find_features(
     if not courses:
         return nothing_found(len(points), usual)
     alone = ~shadows(nodes, courses, evidence)
-    strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, bridging, options.strong_bend)
+    enough = evidence >= np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
+    strong = enough & regular(passes, segments, nodes, courses, bridging, options.strong_bend, enough)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")
@@ -122,3 +125,10 @@ def _shared(nodes: Nodes, courses: List[Course], bridging: np.ndarray, least: in
     along = np.bincount(of, weights=nodes.along[k], minlength=len(courses)) > 0
     result: np.ndarray = (np.bincount(pairs[:, 0], minlength=len(courses)) >= least) | along
     return result
+
+
+def _crossed(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> np.ndarray:
+    """Candidates of crossing passes in each course."""
+    every = listed(courses)
+    across = ~bridging[every.k] & ~nodes.along[every.k]
+    return np.bincount(every.of[across], minlength=len(courses))

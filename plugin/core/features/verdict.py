@@ -8,7 +8,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .alongside import LEAST_RUN
-from .candidates import CONCAVE, STEEP_STEP, STEP
+from .candidates import CONCAVE, CONVEX, STEEP_STEP, STEP
 from .courses import Course, listed
 from .groups import group_mean, group_median
 from .nodes import Nodes
@@ -23,6 +23,8 @@ SHARP = 0.62
 STEADY_STEP, STEADY_BEND = 0.35, 0.40
 #: Where so large a share of a line's bends have three points on both sides, their sizes differ no more than this.
 WELL_SHARE, STEADY_WELL = 0.4, 0.14
+#: A bend goes along with another if so many of its nodes (share) have one so near (m).
+COMPANION, COMPANION_SHARE = 4.5, 0.6
 #: A bend so near a step (m) is its foot or top.
 SHADOW = 0.7
 
@@ -49,9 +51,13 @@ def _slope(passes: Passes, nodes: Nodes, skip: int, ahead: bool) -> np.ndarray:
 
 
 def regular(
-    passes: Passes, segments: Segments, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float
-) -> np.ndarray:
-    """Mask (lines,) of the courses whose sizes are steady and whose bends are large and sharp enough."""
+    passes: Passes, segments: Segments, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float,
+    enough: np.ndarray,
+) -> np.ndarray:  # fmt: skip
+    """Mask (lines,) of the courses whose sizes are steady and whose bends are large and sharp enough.
+
+    ``enough``: (lines,) bool, the evidence is.
+    """
     many = len(courses)
     every = listed(courses)
     there = ~read[every.k]
@@ -75,6 +81,25 @@ def regular(
     walked = np.bincount(of[own.along], minlength=many) >= LEAST_RUN
     bends = walked | (~smooth & steady & (usual >= strong_bend))
     result: np.ndarray = np.where(steps, unsteady <= STEADY_STEP, bends)
+    # A bend that is large and sharp and goes along with a regular one the other way is the rest of that ditch or bank.
+    rest = ~steps & ~smooth & (usual >= strong_bend) & ~result
+    return result | (rest & _companions(nodes, courses, result & enough))
+
+
+def _companions(nodes: Nodes, courses: List[Course], sure: np.ndarray) -> np.ndarray:
+    """Mask (lines,) of the bends most of whose nodes lie near a ``sure`` course of bends the other way."""
+    every = listed(courses)
+    kind = nodes.kind[every.k]
+    result = np.zeros(len(courses), bool)
+    xy = np.column_stack([nodes.x[every.k], nodes.y[every.k]])
+    for own, other in ((CONVEX, CONCAVE), (CONCAVE, CONVEX)):
+        base = sure[every.of] & (kind == other)
+        asked = np.flatnonzero(kind == own)
+        if not base.any() or not len(asked):
+            continue
+        away = cKDTree(xy[base]).query(xy[asked], distance_upper_bound=COMPANION)[0]
+        share = group_mean(np.isfinite(away).astype(float), every.of[asked], len(courses))
+        result |= np.nan_to_num(share) >= COMPANION_SHARE
     return result
 
 
