@@ -106,7 +106,7 @@ def rounded(corners: np.ndarray, radius: float) -> np.ndarray:
 
 
 class Street:
-    """A carriageway inside kerbs. ``outline``: closed path of the kerbs, foot of the face; ground rises outside."""
+    """A carriageway inside kerbs. ``outlines``: closed paths of the kerbs' feet; ground rises outside."""
 
     def __init__(self, base: Ground, outlines: List[np.ndarray], height: float, face: float, random: np.random.Generator,
                  lowered: int = 0, width: float = 3.5) -> None:  # fmt: skip
@@ -363,7 +363,9 @@ def ditch(seed: int, walk: str = "across", between: float = 5.0, spacing: float 
     points, walked, white, spike = record(walks, ground, random)
     lines = []
     u = np.linspace(-length, length, 4000)
-    offsets = [("top", edge), ("top", -edge)] + ([("valley", 0.0)] if floor == 0 else [("toe", floor), ("toe", -floor)])
+    # Who walks along a narrow bottom walks its middle.
+    middle = floor == 0 or walk != "across"
+    offsets = [("top", edge), ("top", -edge)] + ([("valley", 0.0)] if middle else [("toe", floor), ("toe", -floor)])
     for kind, v in offsets:
         line = place(u, v)
         lines.append(TrueLine(kind, line, np.zeros(len(u)), asked_where(line, walks, 1.6 * between)))

@@ -24,7 +24,7 @@ LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 2, 0.6
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
 GOES_ON = 0.6
 #: Points by which a run is drawn on beyond its last place.
-_FURTHER = 8
+_FURTHER = 24
 #: Doubt (m) that a walker stays on the line.
 ON_LINE = 0.1
 
@@ -86,7 +86,7 @@ def _to_the_ends(passes: Passes, runs: Runs) -> Runs:
         bend = runs.kind[row] != STEP
         same = passes.ex[i] * passes.ex[j] + passes.ey[i] * passes.ey[j] > 0
         turn = np.where(bend | same, way, -way)
-        inner = row - way
+        inner = row - way * (LEAST_RUN - 1)
         along = (passes.z[runs.point[inner]] - passes.z[i]) / np.maximum(np.abs(runs.point[inner] - i), 1)
         ok = np.ones(many, bool)
         last = np.zeros(many, np.int64)

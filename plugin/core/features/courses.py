@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Dict, List
+from typing import Dict, List, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -71,19 +71,24 @@ def merge_courses(nodes: Nodes, courses: List[Course]) -> List[Course]:
     if len(courses) < 2:
         return courses
     every = listed(courses)
-    k, of = every.k, every.of
+    k, place = _samples(nodes, every)
+    of = every.of[k]
+    own = every.k[k]
     # Kinds lie on floors of their own.
-    tree = cKDTree(np.column_stack([nodes.x[k], nodes.y[k], 100.0 * nodes.kind[k]]))
+    tree = cKDTree(np.column_stack([place, 100.0 * nodes.kind[own]]))
     pairs = tree.query_pairs(SAME_LINE, output_type="ndarray")
-    agree = of[pairs[:, 0]] != of[pairs[:, 1]]
-    pairs = pairs[agree]
-    a, b = k[pairs[:, 0]], k[pairs[:, 1]]
+    pairs = pairs[of[pairs[:, 0]] != of[pairs[:, 1]]]
+    a, b = own[pairs[:, 0]], own[pairs[:, 1]]
     same = nodes.ex[a] * nodes.ex[b] + nodes.ey[a] * nodes.ey[b] > 0
-    agree = same | ~(nodes.sided[a] & nodes.sided[b])
-    both = np.sort(np.column_stack([of[pairs[agree, 0]], of[pairs[agree, 1]]]), axis=1)
-    key, count = np.unique(both, axis=0, return_counts=True)
+    pairs = pairs[same | ~(nodes.sided[a] & nodes.sided[b])]
+    # Two nodes of each beside the other make them the same line.
+    n = len(courses)
+    met = np.concatenate([(of[one] * n + of[other]) * len(every.k) + k[one] for one, other in (pairs.T, pairs.T[::-1])])
+    key, count = np.unique(np.unique(met) // len(every.k), return_counts=True)
+    key = key[count >= 2]
+    key = key[np.isin(key % n * n + key // n, key)]
     parent = list(range(len(courses)))
-    for i, j in key[count >= 2].tolist():
+    for i, j in zip((key // n).tolist(), (key % n).tolist()):
         parent[_root(parent, i)] = _root(parent, j)
     groups: Dict[int, List[int]] = {}
     for i in range(len(courses)):
@@ -94,6 +99,18 @@ def merge_courses(nodes: Nodes, courses: List[Course]) -> List[Course]:
     bases = [courses[g[0]] for g in several]
     rests = [np.concatenate([courses[i].nodes for i in g[1:]]) for g in several]
     return alone + _unions(nodes, bases, rests)
+
+
+def _samples(nodes: Nodes, every: Listed) -> Tuple[np.ndarray, np.ndarray]:
+    """Places (s, 2) of the listed nodes and, along runs, between them; and the listed node (s,) of each."""
+    _, after = neighbours(every.counts)
+    k, onward = every.k, every.k[after]
+    dx, dy = nodes.x[onward] - nodes.x[k], nodes.y[onward] - nodes.y[k]
+    run = nodes.along[k] & nodes.along[onward] & (nodes.leg[k] == nodes.leg[onward])
+    pieces = np.where(run, np.clip(np.ceil(np.hypot(dx, dy) / SAME_LINE), 1, 20), 1).astype(np.int64)
+    row = np.repeat(np.arange(len(k)), pieces)
+    share = (np.arange(len(row)) - np.repeat(np.cumsum(pieces) - pieces, pieces)) / pieces[row]
+    return row, np.column_stack([nodes.x[k[row]] + share * dx[row], nodes.y[k[row]] + share * dy[row]])
 
 
 def _root(parent: List[int], i: int) -> int:
