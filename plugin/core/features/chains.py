@@ -29,8 +29,11 @@ SKIP_COST = 1.2
 
 @dataclass(frozen=True)
 class Links:
-    """Directed links between candidates, sorted by where they start: from ``a`` to ``b``, ``ux, uy`` unit direction,
-    ``long`` metres, ``back`` the number of the same link the other way, ``left`` of the pass of ``a``."""
+    """Directed links between candidates, sorted by where they start, those to the right of the pass first.
+
+    ``a, b``: from and to; ``ux, uy``: unit direction; ``long``: metres; ``left``: to the left of the pass of ``a``;
+    ``back``: the number of the same link the other way.
+    """
 
     a: np.ndarray
     b: np.ndarray
@@ -110,7 +113,7 @@ def _directed(found: Candidates, low: np.ndarray, high: np.ndarray) -> Links:
     long = np.hypot(dx, dy)
     ux, uy = dx / long, dy / long
     left = found.ex[a] * uy - found.ey[a] * ux > 0
-    order = np.argsort(a, kind="stable")
+    order = np.argsort(2 * a + left, kind="stable")
     place = np.empty(len(order), np.int64)
     place[order] = np.arange(len(order))
     return Links(a[order], b[order], ux[order], uy[order], long[order], left[order], place[back[order]])
@@ -133,14 +136,14 @@ class Turns:
 
 def make_turns(found: Candidates, links: Links) -> Turns:
     """All ways from a link into another on the other side of the pass."""
-    start = np.searchsorted(links.a, np.arange(len(found) + 1))
-    degree = np.diff(start)[links.a]
-    first = np.repeat(np.arange(len(links.a)), degree)
-    offset = np.arange(len(first)) - np.repeat(np.cumsum(degree) - degree, degree)
-    out = start[links.a[first]] + offset
     # In on one side of the pass, out on the other.
+    start = np.searchsorted(2 * links.a + links.left, np.arange(2 * len(found) + 1))
+    opposite = 2 * links.a + ~links.left
+    degree = np.diff(start)[opposite]
+    first = np.repeat(np.arange(len(links.a)), degree)
+    out = np.arange(len(first)) + np.repeat(start[opposite] - np.cumsum(degree) + degree, degree)
     cosine = -links.ux[first] * links.ux[out] - links.uy[first] * links.uy[out]
-    good = (links.left[first] != links.left[out]) & (cosine > LEAST_COSINE)
+    good = cosine > LEAST_COSINE
     first, out, cosine = first[good], out[good], cosine[good]
     sine = links.uy[first] * links.ux[out] - links.ux[first] * links.uy[out]
     square = (sine / np.maximum(cosine, LEAST_COSINE)) ** 2

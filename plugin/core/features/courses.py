@@ -107,7 +107,7 @@ def _samples(nodes: Nodes, every: Listed) -> Tuple[np.ndarray, np.ndarray]:
     k, onward = every.k, every.k[after]
     dx, dy = nodes.x[onward] - nodes.x[k], nodes.y[onward] - nodes.y[k]
     run = nodes.along[k] & nodes.along[onward] & (nodes.leg[k] == nodes.leg[onward])
-    pieces = np.where(run, np.clip(np.ceil(np.hypot(dx, dy) / SAME_LINE), 1, 20), 1).astype(np.int64)
+    pieces = np.where(run, np.clip(np.ceil(np.hypot(dx, dy) / (2 * SAME_LINE)), 1, 20), 1).astype(np.int64)
     row = np.repeat(np.arange(len(k)), pieces)
     share = (np.arange(len(row)) - np.repeat(np.cumsum(pieces) - pieces, pieces)) / pieces[row]
     return row, np.column_stack([nodes.x[k[row]] + share * dx[row], nodes.y[k[row]] + share * dy[row]])

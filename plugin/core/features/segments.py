@@ -17,8 +17,8 @@ from .passes import Passes
 PRICE, SLOPE_PRICE = 10.0, 4.0
 #: Most points of a piece; longer ones are cut where nothing breaks.
 LONGEST = 12
-_INNER, _LEAD = 72, 20
-_BLOCKS = 192
+_INNER, _LEAD = 144, 16
+_BLOCKS = 96
 
 
 @dataclass(frozen=True)
