@@ -18,8 +18,7 @@ from plugin.core.surface.build import SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.tin import Tin
-
-from .simulated_lines import ORIGIN, Site
+from tests.core.simulated_lines import ORIGIN, Site
 
 BESIDE = 1.0  # m from a kerb
 SMALL = 3.0  # m, length of a small closed contour

@@ -13,7 +13,7 @@ from .groups import neighbours
 #: The turnings of so many vertices on either side are alike in a curve.
 NEAR = 6
 #: Freedom of the turnings: the smaller, the more a corner is left to itself.
-FREEDOM = 4.0
+FREEDOM = 2.0
 
 
 @dataclass(frozen=True)

@@ -15,6 +15,7 @@ from .jumps import Jumps
 from .nodes import Nodes
 from .passes import Passes
 from .placing import Placed, Places, place_lines
+from .readings import MOST_AGAINST
 from .segments import Segments
 
 #: Nodes of a ring that are repeated at its ends, so that it is placed as a ring.
@@ -46,8 +47,9 @@ class Drawn:
 
 
 def draw_courses(
-    passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course]
-) -> List[Drawn]:
+    passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course],
+    bridging: np.ndarray,
+) -> List[Drawn]:  # fmt: skip
     """Each course, which has the higher ground on its left, as vertices."""
     if not courses:
         return []
@@ -60,13 +62,15 @@ def draw_courses(
     before, _ = neighbours(counts)
     run = np.cumsum(np.hypot(placed.x - placed.x[before], placed.y - placed.y[before]))
     drift = (DRIFT * noise[own.point]) ** 2
-    height, height_sigma = smooth(counts, run, foot, foot_var + drift)
+    height, height_sigma = smooth(counts, run, foot, foot_var + drift, np.zeros(len(k), bool))
     step, step_sigma = np.zeros(len(k)), np.zeros(len(k))
     is_step = own.kind == STEP
     if is_step.any():
         steps = np.array([n for n, nodes_of in zip(counts.tolist(), lists) if nodes.kind[nodes_of[0]] == STEP])
         var = (foot_var + top_var)[is_step]
-        step[is_step], step_sigma[is_step] = smooth(steps, run[is_step], (top - foot)[is_step], var)
+        step[is_step], step_sigma[is_step] = smooth(
+            steps, run[is_step], (top - foot)[is_step], var, (bridging & (nodes.decades <= -MOST_AGAINST))[k][is_step]
+        )
         # What the pass shares cancels in the step; foot and top together lie best about their middle.
     half = np.where(is_step, _half_face(own, placed), 0.0)
     values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])

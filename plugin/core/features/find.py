@@ -98,7 +98,7 @@ def find_features(
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")
-    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses)
+    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses, bridging)
     progress(0.95, "features")
     result = hand_on(points, passes, nodes, courses, bridging, drawn, evidence, strong, usual)
     progress(1.0, "features")

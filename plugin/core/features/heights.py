@@ -20,6 +20,8 @@ DRIFT = 0.5
 BENDINGS = np.array([1e-7, 3e-6, 1e-4, 3e-3])
 #: Freedom of the heights' distribution, and rounds of reweighting.
 HEIGHT_FREEDOM, ROUNDS = 6.0, 4
+#: A height that is held counts so many times.
+HOLD = 5.0
 
 
 def measured(
@@ -88,10 +90,13 @@ def _at_bends(
     return total / weight, 1 / weight
 
 
-def smooth(counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def smooth(
+    counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndarray, held: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
     """Heights (n,) along lines smoothed as their own scatter allows, and standard deviations.
 
-    ``counts``: nodes of each line; ``run``: (n,) metres along them. Each change of slope and each height has Student's
+    ``counts``: nodes of each line; ``run``: (n,) metres along them; ``held``: (n,) bool, not to be smoothed away: what
+    a pass shows where a line is bridged. Each change of slope and each height has Student's
     distribution, so that a ramp, or a single wrong height, stays what it is.
     """
     many, n, lines = len(BENDINGS), len(run), len(counts)
@@ -103,7 +108,8 @@ def smooth(counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndar
     at = (np.tile(run, many), zero)
     bending = make_bending(copies, at, (zero, zero + 1), at)
     turning = np.repeat(BENDINGS, n)
-    heavy, weight = np.ones(many * n), np.ones(many * n)
+    held = np.tile(held, many)
+    heavy, weight = np.ones(many * n), np.where(held, HOLD, 1.0)
     for _ in range(ROUNDS):
         stiff = np.where(bending.inner, heavy / (turning * bending.reach), 0.0)
         precision = weight / doubt
@@ -114,6 +120,7 @@ def smooth(counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndar
         off = (known - foretold) ** 2 / (doubt + 1 / cavity)
         score = -0.5 * (HEIGHT_FREEDOM + 1) * np.log1p(off / HEIGHT_FREEDOM) - 0.5 * np.log(doubt + 1 / cavity)
         weight = (HEIGHT_FREEDOM + 1) / (HEIGHT_FREEDOM + (known - mean) ** 2 / doubt)
+        weight[held] = HOLD
     share = shares(score, line, lines, many)
     mean, spread = mean.reshape(many, n), spread.reshape(many, n)
     middle = (share * mean).sum(axis=0)

@@ -23,7 +23,8 @@ class Nodes:
     which the place is free; the ground rises along it at a step, or is steeper there at a bend where ``sided``.
     ``edges, chance``: gates as of ``Places``. ``leg``: (n,) number of the pass. ``point, other``: (n,) walk points
     before and after the place (of two passes where ``along``). ``along``: (n,) bool, from a run along the line.
-    ``decades``: (n,) what a place of a run tells; 0 for candidates. ``fine``: (n,) bool, the size is well measured.
+    ``decades``: (n,) what a place of a run or a reading tells; 0 for candidates. ``fine``: (n,) bool, the size is
+    well measured.
     """
 
     kind: np.ndarray

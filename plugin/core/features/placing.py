@@ -26,7 +26,7 @@ CURVES_FROM = 2
 TURNINGS = np.array([1e-5, 1.5e-4, 2e-3, 3e-2])
 _USUAL = 2
 #: Chance that a place is no place of this line, and how far it may then be off (m).
-STRAY, STRAY_SIGMA = 0.03, 0.6
+STRAY, STRAY_SIGMA = 0.01, 0.6
 #: A turn that counts less than this is a corner.
 CORNER = 0.35
 

@@ -31,14 +31,18 @@ _LN10 = float(np.log(10.0))
 
 @dataclass(frozen=True)
 class Stretches:
-    """g stretches to look at: from ``a`` to ``b`` (g, 2), of course ``of``, next to nodes ``k`` (g, 2) on whose passes
-    nothing more is looked for; ``key``: (g,) where in the list of all nodes what is found belongs."""
+    """g stretches to look at.
+
+    ``a, b``: (g, 2) ends; ``of``: (g,) the course; ``k``: (g, 2) nodes on whose passes nothing more is looked for;
+    ``key``: (g,) where in the list of all nodes what is found belongs; ``way``: (g,) 1 along the course, -1 against it.
+    """
 
     a: np.ndarray
     b: np.ndarray
     of: np.ndarray
     k: np.ndarray
     key: np.ndarray
+    way: np.ndarray
 
 
 def read_courses(
@@ -54,6 +58,8 @@ def read_courses(
         every = listed(courses)
         where = find(nodes, courses, every)
         link, gate, share = _crossings(passes, tree, nodes, where)
+        clear = jumps.told[gate] & np.isfinite(jumps.size[gate])
+        link, gate, share = link[clear], gate[clear], share[clear]
         if not len(link):
             continue
         size = group_median(nodes.size[every.k], every.of, len(courses))[where.of[link]]
@@ -103,7 +109,9 @@ def _gaps(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     after, long, usual = _links(nodes, courses, every)
     gaps = np.flatnonzero(long > np.maximum(LONG_LINK * usual, LEAST_GAP)[every.of])
     k = np.column_stack([every.k[gaps], every.k[after[gaps]]])
-    return Stretches(_places(nodes, k[:, 0]), _places(nodes, k[:, 1]), every.of[gaps], k, gaps + 0.25)
+    return Stretches(
+        _places(nodes, k[:, 0]), _places(nodes, k[:, 1]), every.of[gaps], k, gaps + 0.25, np.ones(len(gaps))
+    )
 
 
 def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
@@ -116,10 +124,12 @@ def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     is_step = (nodes.kind[k] == STEP) & ~np.repeat([course.closed for course in courses], 2)
     reach = GO_ON * np.maximum(usual, LEAST_GAP)[of]
     # Towards an end the key falls: what is first met comes last in order, but only one is taken.
-    key = row + np.tile([-0.75, 0.25], len(courses))
+    key, way = row + np.tile([-0.75, 0.25], len(courses)), np.tile([-1.0, 1.0], len(courses))
     some = np.flatnonzero(is_step & np.isfinite(reach))
     a = ends.at[some]
-    return Stretches(a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some])
+    return Stretches(
+        a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some], way[some]
+    )
 
 
 def _crossings(
@@ -158,7 +168,9 @@ def _readings(
     n = len(link)
     like = where.k[link, 0]
     step = nodes.kind[like] == STEP
-    turn = np.where(passes.ex[gate] * nodes.ex[like] + passes.ey[gate] * nodes.ey[like] < 0, -1.0, 1.0)
+    # A course has the higher ground on its left.
+    ux, uy = (where.b - where.a)[link].T * where.way[link]
+    turn = np.where(ux * passes.ey[gate] - uy * passes.ex[gate] < 0, -1.0, 1.0)
     at, rise = gate, np.full(n, -np.inf)
     for shift in (0, -1, 1):
         beside = np.clip(gate + shift, 0, len(passes) - 2)
@@ -189,5 +201,5 @@ def _readings(
         kind=nodes.kind[like], x=x, y=y, ex=ex * turn, ey=ey * turn, size=np.where(seen, rise, size),
         t=np.where(seen, np.abs(rise) / sigma, 0.1), sigma=np.full(n, LOOSE), sided=nodes.sided[like],
         edges=edges, chance=chance, leg=passes.leg[at], point=at, other=after, along=np.zeros(n, bool),
-        decades=zero, fine=np.zeros(n, bool),
+        decades=told, fine=np.zeros(n, bool),
     ), told  # fmt: skip

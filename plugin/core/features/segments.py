@@ -84,8 +84,8 @@ def _cut_blocks(passes: Passes, noise: np.ndarray, blocks: np.ndarray, new: np.n
     end = np.full(len(blocks), rows - 1)
     while len(end):
         begin = end - length[end, column] + 1
-        mark = (begin >= _LEAD) & (begin < _LEAD + _INNER)
-        new[np.minimum(raw[begin[mark], column[mark]], q - 1)] = True
+        at = raw[begin, column]
+        new[at[(begin >= _LEAD) & (begin < _LEAD + _INNER) & (at < q)]] = True
         end = begin - 1
         keep = end >= _LEAD
         end, column = end[keep], column[keep]
