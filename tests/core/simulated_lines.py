@@ -527,8 +527,8 @@ class Score:
     """Lengths in metres: asked for, found of it, strong lines, and of these the false part; walked.
 
     ``squares``: sum of squared distances from the true line over ``placed`` samples of what was found; ``step_squares``
-    and ``steps``: of the errors of the step's height where the line is not bridged. ``doubt``: sum of squared stated doubts of the
-    place.
+    and ``steps``: of the errors of the step's height where the line is not bridged. ``doubt``: sum of squared stated
+    doubts of the place.
     """
 
     asked: float

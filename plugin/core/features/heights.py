@@ -19,7 +19,7 @@ DRIFT = 0.5
 #: Squared change of slope for each metre that heights along a line may have.
 BENDINGS = np.array([1e-7, 3e-6, 1e-4, 3e-3])
 #: Freedom of the heights' distribution, and rounds of reweighting.
-HEIGHT_FREEDOM, ROUNDS = 6.0, 4
+HEIGHT_FREEDOM, ROUNDS = 6.0, 3
 #: A height that is held counts so many times.
 HOLD = 5.0
 

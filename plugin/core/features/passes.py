@@ -58,7 +58,7 @@ def make_passes(points: PointSet) -> Passes:
     """The legs of the points that are not rejected and have finite coordinates."""
     index = np.flatnonzero(points.used & np.isfinite(points.easting + points.northing + points.height))
     xyz = np.column_stack([points.easting[index], points.northing[index], points.height[index]])
-    origin = np.floor(np.median(xyz, axis=0)) if len(xyz) else np.zeros(3)
+    origin = np.floor(np.median(xyz[:: 1 + len(xyz) // 1000], axis=0)) if len(xyz) else np.zeros(3)
     x, y, z = (xyz - origin).T.copy()
     step = np.hypot(np.diff(x), np.diff(y))
     spacing = median_step(step)
