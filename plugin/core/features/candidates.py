@@ -195,7 +195,7 @@ def _edges(passes: Passes, noise: np.ndarray, segments: Segments, least_step: fl
         every = _placed(
             passes, kind, np.minimum(last, point), passes.s[point] - step * back, bend, t, sigma, behind, ahead
         )
-        clear = (size >= least_step) & (size >= 2.5 * noise[point]) & (led | (size >= 2 * least_step))
+        clear = (size >= least_step) & (size >= 2.5 * noise[point]) & (led | (size >= 3 * least_step))
         parts.append(every.take(clear))
     return together(parts)
 

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
-from typing import List, Tuple
+from typing import Tuple
 
 import numpy as np
-
-from ..linework.constraints import ConstraintLine, Constraints, LineKind, make_line
 
 
 class FoundKind(str, Enum):
@@ -103,16 +101,3 @@ def nothing_found(n: int, noise: float = float("nan")) -> Features:
     """No line among ``n`` points."""
     none = np.zeros(n, bool)
     return Features((), np.full(n, -1, np.int64), none, none.copy(), noise)
-
-
-def breaklines(features: Features) -> Constraints:
-    """The strong lines as breaklines with heights: foot and top of a step, the line itself of another kind."""
-    lines: List[ConstraintLine] = []
-    for number, line in enumerate(features.lines):
-        if not line.strong:
-            continue
-        label = f"{line.kind.value} {number + 1}"
-        lines.append(make_line(LineKind.BREAKLINE, line.foot, label))
-        if len(line.top):
-            lines.append(make_line(LineKind.BREAKLINE, line.top, label))
-    return Constraints(tuple(lines))
