@@ -128,7 +128,7 @@ def noise_at(passes: Passes) -> Tuple[float, np.ndarray]:
     over_all = float(np.quantile(size, _RANK)) / _RANK_SIGMA
     for _ in range(2):
         over_all = float(np.quantile(size[size <= _CLEAR * over_all], _RANK)) / _RANK_SIGMA if over_all > 0 else 0.0
-    over_all = max(over_all, 1e-4)
+    over_all = max(over_all, _LEAST)
     whole = len(size) // _BLOCK * _BLOCK
     if whole < 2 * _BLOCK:
         return over_all, np.full(q, over_all)
@@ -138,6 +138,7 @@ def noise_at(passes: Passes) -> Tuple[float, np.ndarray]:
     return over_all, np.interp(np.arange(q), middle, np.maximum(wide, over_all))
 
 
+_LEAST = 0.002  # m; no receiver repeats better, and made-up heights without noise have no lines
 _RANK = 0.35
 _RANK_SIGMA = 0.4538  # the 0.35 quantile of the absolute value of a standard normal variable
 _BLOCK = 64
