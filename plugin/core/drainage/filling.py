@@ -8,7 +8,7 @@ both. The ground beyond the rim and in inlets is lower than everything: a pond t
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Callable, List, Tuple
+from typing import Callable, Dict, List, Tuple
 
 import numpy as np
 
@@ -56,7 +56,7 @@ def fill_ground(flow: Flow) -> Filling:
     names = np.append(np.setdiff1d(np.unique(summit[np.append(flow.used, True)]), [n]), n)
     number = np.full(n + 1, -1, np.int64)
     number[names] = np.arange(len(names))
-    filling = _grown(names, number[summit[:n]], number, found, below, flow.rank)
+    filling = _grown(names, number[summit[:n]], number, found, below, flow.rank, flow.tin.vertices[:, 2])
     return replace(filling, over=_past_level_ground(flow, filling, below))
 
 
@@ -185,91 +185,124 @@ def _past_level_ground(flow: Flow, filling: Filling, below: np.ndarray) -> np.nd
     """``filling.over`` led on to where the ground is lower than the brim, or to the rim or an inlet.
 
     A brim on level ground may have its shortest way down on the side the water comes from, so the vertex beyond the
-    saddle isn't always past it. Level ground is left by the lowest neighbours in the order of ``Flow.rank``, and by
-    the saddles of hollows that are none but for that order.
+    saddle isn't always past it. Level ground is left by the lowest neighbours in the order of ``Flow.rank``.
     """
-    height, rank = np.append(flow.tin.vertices[:, 2], np.nan), flow.rank
-    outside, lowest = len(rank), height[lowest_vertices(flow, filling)]
-    shut = (filling.parent >= 0) & ~filling.open[filling.parent]
-    level_top = _last_while(filling, (lowest[filling.parent] == lowest) & shut)
+    height, outside = np.append(flow.tin.vertices[:, 2], np.nan), len(flow.rank)
     over, brim = filling.over.copy(), height[filling.saddle]
     active = np.flatnonzero((over >= 0) & (height[over] == brim))
-    limit = rank[filling.saddle[active]]
     while len(active):
-        at = over[active]
-        after = below[at]
-        pit = np.flatnonzero(after == at)
-        top = level_top[filling.ground[at[pit]]]
-        before = rank[filling.saddle[top]] < limit[pit]
-        after[pit] = np.where(filling.over[top] >= 0, filling.over[top], filling.saddle[top])
-        after[pit[~before]] = outside
-        limit[pit] = rank[filling.saddle[top]]
-        on = np.flatnonzero(after != outside)
-        over[active[on]] = after[on]
-        on = on[height[after[on]] == brim[active[on]]]
-        active, limit = active[on], limit[on]
+        after = below[over[active]]
+        on = np.flatnonzero((after != outside) & (after != over[active]))
+        active = active[on]
+        over[active] = after[on]
+        active = active[height[over[active]] == brim[active]]
     return over
 
 
-def _grown(names, ground, number, found, below, rank) -> Filling:  # type: ignore[no-untyped-def]
-    """The tree, grown join by join. All that meet at one saddle become one node."""
+def _grown(names, ground, number, found, below, rank, height) -> Filling:  # type: ignore[no-untyped-def]
+    """The tree, grown level by level. All that meet at one level, directly or through others, become one node."""
     grounds, outside = len(names), len(below) - 1
-    tree = _Tree([-1] * grounds, [-1] * grounds, [-1] * grounds, [False] * grounds, [*rank[names[:-1]].tolist(), -1])
-    tree.open[-1] = True
+    open_, lowest = [False] * (grounds - 1) + [True], [*rank[names[:-1]].tolist(), -1]
+    hollow = [*height[names[:-1]].tolist(), -np.inf]
+    tree = _Tree([-1] * grounds, [-1] * grounds, [-1] * grounds, open_, lowest, hollow)
     top = list(range(grounds))  # the node that the root ground of each group is in by now
     group = list(range(grounds))
-    node = last = -1
     rows = zip(
         number[found.one].tolist(), number[found.other].tolist(), number[found.saddle_summit].tolist(),
-        found.saddle.tolist(), found.beyond.tolist(), below[found.saddle].tolist(),
+        found.saddle.tolist(), found.beyond.tolist(), below[found.saddle].tolist(), height[found.saddle].tolist(),
     )  # fmt: skip
-    met: List[Tuple[int, int]] = []  # nodes that meet at the saddle, and the vertex at which water enters each
-    for one, other, own, vertex, beyond, under in rows:
+    met: List[Tuple[int, int, _Saddle]] = []  # root grounds that meet at the level, and where
+    level = -np.inf
+    for one, other, own, vertex, beyond, under, now in rows:
+        if now != level:
+            _join_groups(tree, top, group, met, level)
+            met, level = [], now
         a, b = _root(group, own), _root(group, other if own == one else one)
-        if vertex != last:
-            tree.join(met, node, last)
-            node, last = tree.add(), vertex
-            met = [(top[a], -1 if under == outside else under)]
-            top[a] = node
-        met.append((top[b], -1 if beyond == outside else beyond))
-        group[b] = a
-    tree.join(met, node, last)
+        ways = (-1 if under == outside else under, -1 if beyond == outside else beyond)
+        met.append((a, b, (vertex, *ways)))
+    _join_groups(tree, top, group, met, level)
     return Filling(
         names, ground, np.array(tree.parent), np.array(tree.saddle), np.array(tree.open), np.array(tree.over)
     )
 
 
+_Saddle = Tuple[int, int, int]  # its vertex, and those at which water over it enters the one and the other ground
+
+
+def _join_groups(
+    tree: _Tree, top: List[int], group: List[int], met: List[Tuple[int, int, _Saddle]], level: float
+) -> None:
+    """Join the groups of grounds that ``met`` at one level: a node for all that hang together."""
+    for a, b, _ in met:
+        group[_root(group, b)] = _root(group, a)
+    parts: Dict[int, _Meeting] = {}
+    for a, b, (vertex, into_a, into_b) in met:
+        meeting = parts.setdefault(_root(group, a), _Meeting({}, {}))
+        for root, entry in ((a, into_a), (b, into_b)):
+            meeting.saddles.setdefault(top[root], []).append(vertex)
+            meeting.entries.setdefault(vertex, {})[top[root]] = entry
+    for root, meeting in parts.items():
+        top[root] = tree.join(meeting, level)
+
+
+@dataclass(frozen=True)
+class _Meeting:
+    """Nodes that meet at one level: the ``saddles`` of each, and by saddle the vertex at which water over it enters
+    each node there. Saddles and nodes make a tree."""
+
+    saddles: Dict[int, List[int]]
+    entries: Dict[int, Dict[int, int]]
+
+
 @dataclass(frozen=True)
 class _Tree:
-    """A ``Filling`` in the making, as lists; ``lowest``: rank of the lowest vertex of each node, -1 when open."""
+    """A ``Filling`` in the making, as lists; ``lowest``: rank of the lowest vertex of each node, -1 when open;
+    ``floor``: its height."""
 
     parent: List[int]
     saddle: List[int]
     over: List[int]
     open: List[bool]
     lowest: List[int]
+    floor: List[float]
 
-    def add(self) -> int:
-        """A new node's number."""
-        for values in (self.parent, self.saddle, self.over, self.lowest):
-            values.append(-1)
-        self.open.append(False)
-        return len(self.parent) - 1
+    def join(self, meeting: _Meeting, level: float) -> int:
+        """Make nodes that meet at a ``level`` one, and return its number.
 
-    def join(self, met: List[Tuple[int, int]], node: int, saddle: int) -> None:
-        """Make nodes that have ``met`` at a saddle one ``node``; each comes with the vertex at which water enters it.
-
-        Of several, all spill to the one where water leaves the surface or, if none does, to the deepest.
+        All spill to the one where water leaves the surface or, if none does, to the deepest, which spills to the
+        second; over the saddles on the way there. A node as high as the level holds nothing: it is passed by.
         """
-        if not met:
-            return
-        deepest = min(met, key=lambda each: self.lowest[each[0]])
-        second = min((each for each in met if each is not deepest), key=lambda each: self.lowest[each[0]])
-        for child, _ in met:
-            self.parent[child], self.saddle[child] = node, saddle
-            self.over[child] = (second if child == deepest[0] else deepest)[1]
-            self.open[node] = self.open[node] or self.open[child]
-        self.lowest[node] = self.lowest[deepest[0]]
+        node = len(self.parent)
+        first, second = sorted(meeting.saddles, key=lambda each: self.lowest[each])[:2]
+        ways = self._ways(meeting, first, level)
+        if not self.open[first]:
+            ways[first] = self._ways(meeting, second, level)[first]
+        for child in meeting.saddles:
+            self.parent[child] = node
+            self.saddle[child], self.over[child] = ways.get(child, (next(iter(meeting.entries)), -1))
+        for values in (self.parent, self.saddle, self.over):
+            values.append(-1)
+        self.open.append(self.open[first])
+        self.lowest.append(self.lowest[first])
+        self.floor.append(self.floor[first])
+        return node
+
+    def _ways(self, meeting: _Meeting, goal: int, level: float) -> Dict[int, Tuple[int, int]]:
+        """For each node but the ``goal`` its saddle on the way there, and the vertex where the water enters a node."""
+        ways: Dict[int, Tuple[int, int]] = {}
+        passed, todo = set(), [goal]
+        for node in todo:
+            for saddle in meeting.saddles[node]:
+                if saddle in passed:
+                    continue
+                passed.add(saddle)
+                entries = meeting.entries[saddle]
+                entry = entries[node] if node == goal or self.floor[node] < level else ways[node][1]
+                for other in entries:
+                    if other != node:
+                        ways[other] = (saddle, entry)
+                        todo.append(other)
+        return ways
 
 
 def _root(group: List[int], member: int) -> int:

@@ -167,17 +167,17 @@ def _node_of_vertices(flow: Flow, filling: Filling) -> np.ndarray:
     node = filling.ground.copy()
     node[node < 0] = filling.grounds - 1  # in no triangle
     last = len(filling.parent) - 1
-    join = np.append(flow.rank, np.iinfo(np.int64).max)[filling.saddle]
-    join[-1] = np.iinfo(np.int64).max
+    z = flow.tin.vertices[:, 2]
+    join = np.append(z, np.inf)[filling.saddle]
     jumps = [np.where(filling.parent < 0, last, filling.parent)]
     while np.any(jumps[-1] != last):
         jumps.append(jumps[-1][jumps[-1]])
     for jump in reversed(jumps):
         # Go up while the node left is still joined at or before the vertex: those passed are too, as joins rise.
         further = jump[node]
-        passed = (join[node] <= flow.rank) & (join[further] <= flow.rank)
+        passed = (join[node] <= z) & (join[further] <= z)
         node = np.where(passed, further, node)
-    return np.where(join[node] <= flow.rank, jumps[0][node], node)
+    return np.where(join[node] <= z, jumps[0][node], node)
 
 
 def _subtree_sums(filling: Filling, values: np.ndarray) -> np.ndarray:
@@ -259,7 +259,7 @@ def _measured(
     covered += np.bincount(part.pond[whole], part.plan_area[whole], k)
     # Triangles wholly under water in a pond are so in its parents: a slab of water more on each.
     full_volume = np.bincount(part.pond[whole], held[whole], k)
-    for child in np.argsort(level, kind="stable") if k else ():
+    for child in np.argsort(node):  # parts before what they are part of, also where levels are equal
         over = parent[child]
         if over >= 0:
             rise = full_volume[child] + covered[child] * (level[over] - level[child])
