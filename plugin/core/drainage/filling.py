@@ -297,7 +297,9 @@ class _Tree:
                     continue
                 passed.add(saddle)
                 entries = meeting.entries[saddle]
-                entry = entries[node] if node == goal or self.floor[node] < level else ways[node][1]
+                entry = entries[node]
+                if node != goal and self.floor[node] >= level:  # on with its water, be it off the surface at its saddle
+                    entry = ways[node][1] if ways[node][1] >= 0 else ways[node][0]
                 for other in entries:
                     if other != node:
                         ways[other] = (saddle, entry)

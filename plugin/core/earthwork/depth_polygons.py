@@ -12,8 +12,9 @@ from .comparison import Comparison
 from .depths import depth_steps
 from .overlay import Pieces
 from .partition import Partition, make_partition
+from .polygons import FLAT
 from .uncovered import outline
-from .zero_line import FLAT, level_edges, lines_of_no_depth
+from .zero_line import level_edges, lines_of_no_depth
 
 UNCHANGED = 0
 
@@ -49,6 +50,8 @@ def _class_lines(comparison: Comparison, steps: Sequence[float]) -> List[np.ndar
     for step in steps[1:]:
         for depth in (-step, step):
             lines += [line[:, :2] for line in lines_of_no_depth(_lowered(comparison.pieces(), depth))]
+            for part in _lowered(comparison.pieces(), depth):  # around layers of just that depth
+                lines.extend(level_edges(part)[:, :, :2] + part.origin)
     return lines
 
 
@@ -56,7 +59,7 @@ def _lowered(pieces: Iterable[Pieces], by: float) -> Iterable[Pieces]:
     """Pieces whose depth is 0 where it was ``by``."""
     for part in pieces:
         depth = part.second_height - part.first_height
-        some = np.flatnonzero((depth.min(axis=1) <= by) & (depth.max(axis=1) >= by))
+        some = np.flatnonzero((depth.min(axis=1) <= by + FLAT) & (depth.max(axis=1) >= by - FLAT))
         if len(some):
             part = part.take(some)
             yield replace(part, second_height=part.second_height - by)
@@ -71,8 +74,8 @@ def _compared(comparison: Comparison, partition: Partition, outlines: int) -> np
 
 
 def _classes(depth: np.ndarray, steps: Sequence[float]) -> np.ndarray:
-    """Class number (q,) of depths, as labels."""
-    size = np.searchsorted(np.asarray(steps), np.abs(depth), "left")
+    """Class number (q,) of depths, as labels; a depth at a limit is in the shallower class."""
+    size = np.searchsorted(np.asarray(steps) + FLAT, np.abs(depth), "left")
     result: np.ndarray = np.where(np.abs(depth) < FLAT, UNCHANGED, np.sign(depth) * np.maximum(size, 1)).astype(
         np.int64
     )

@@ -6,7 +6,7 @@ from typing import Tuple
 
 import numpy as np
 
-from ..surface.cells import box_pairs
+from ..surface.boxes import box_pairs
 from ..surface.tin import Tin
 
 _ON_LINE = 2e-5  # a place so near to a line (m) is on it but for rounding
@@ -24,11 +24,9 @@ def split_at(segments: np.ndarray, places: np.ndarray, within: float = _ON_LINE)
     """Segments (s, 2, 2) cut at the places (q, 2) that lie on them, ``within`` so many metres, and which each is of."""
     if len(segments) == 0 or len(places) == 0:
         return segments, np.arange(len(segments))
-    shift = np.minimum(segments.reshape(-1, 2).min(axis=0), places.min(axis=0)) - 1
-    low, high = segments.min(axis=1) - shift - within, segments.max(axis=1) - shift + within
-    cell = max(1e-2, float(np.median((high - low).max(axis=1))))
-    found = []
-    for i, j in box_pairs(low, high, places - shift, places - shift, cell):
+    low, high = segments.min(axis=1) - within, segments.max(axis=1) + within
+    found = [(np.empty(0, np.int64), np.empty(0), np.empty(0, np.int64))]
+    for i, j in box_pairs(low, high, places, places):
         a, step = segments[i, 0], segments[i, 1] - segments[i, 0]
         length = np.maximum(np.hypot(*step.T), 1e-300)
         to = places[j] - a

@@ -15,7 +15,7 @@ from typing import List, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..surface.cells import box_pairs
+from ..surface.boxes import box_pairs
 from .polygons import areas, clip
 
 BAD_RUN = Text(
@@ -88,8 +88,8 @@ class Facets:
         if len(self) == 0 or len(xy) == 0:
             return best, np.full(len(xy), np.nan)
         low, high = self.boxes()
-        order_p, order_f = [], []
-        for p, f in _box_pairs(xy, xy, low, high):
+        order_p, order_f = [best[:0]], [best[:0]]
+        for p, f in box_pairs(xy, xy, low, high):
             inside = np.ones(len(p), bool)
             for edge in range(4):
                 inside &= _side(self, f, edge, xy[p, :1], xy[p, 1:])[:, 0] >= -_SHORT
@@ -213,12 +213,6 @@ def crease_lines(facets: Facets) -> np.ndarray:
     return _visible(facets, segments[long], own[long])
 
 
-def _box_pairs(low: np.ndarray, high: np.ndarray, other_low: np.ndarray, other_high: np.ndarray):  # type: ignore[no-untyped-def]
-    shift = np.minimum(low.min(axis=0), other_low.min(axis=0)) - 1
-    cell = max(1e-3, float(np.median((other_high - other_low).max(axis=1))))
-    return box_pairs(low - shift, high - shift, other_low - shift, other_high - shift, cell)
-
-
 def _side(facets: Facets, f: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
     """Metres by which places (k, m) are inside an edge of facets ``f`` (k,)."""
     after = (edge + 1) % 4
@@ -232,7 +226,7 @@ def _meetings(facets: Facets) -> Tuple[np.ndarray, np.ndarray]:
     """Segments where two overlapping facets are of one height, and the first facet of each."""
     low, high = facets.boxes()
     segments, own = [np.empty((0, 2, 2))], [np.empty(0, np.int64)]
-    for i, j in _box_pairs(low, high, low, high):
+    for i, j in box_pairs(low, high, low, high):
         i, j = i[i < j], j[i < j]
         x, y = facets.x[i], facets.y[i]
         for edge in range(4):
@@ -261,7 +255,7 @@ def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarra
     low, high = segments.min(axis=1), segments.max(axis=1)
     f_low, f_high = facets.boxes()
     hidden: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
-    for s, f in _box_pairs(low, high, f_low, f_high):
+    for s, f in box_pairs(low, high, f_low, f_high):
         s, f = s[own[s] != f], f[own[s] != f]
         x, y = segments[s][:, :, 0], segments[s][:, :, 1]
         begin, end = np.zeros(len(s)), np.ones(len(s))

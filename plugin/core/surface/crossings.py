@@ -18,6 +18,7 @@ import numpy as np
 
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
+from .boxes import box_pairs
 from .cells import candidate_pairs
 from .network import Network
 from .predicates import orientation
@@ -104,8 +105,8 @@ def crossing_pairs(network: Network) -> Tuple[np.ndarray, np.ndarray]:
     if len(s) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64)
     found = []
-    ends_x, ends_y = np.column_stack([x[s], x[t]]), np.column_stack([y[s], y[t]])
-    for i, j in candidate_pairs(ends_x, ends_y, ends_x, ends_y, _cell(ends_x, ends_y)):
+    low, high = (np.column_stack([side(v[s], v[t]) for v in (x, y)]) for side in (np.minimum, np.maximum))
+    for i, j in box_pairs(low, high, low, high):
         forward = i < j
         i, j = i[forward], j[forward]
         i, j = (v[_cross(x, y, s[i], t[i], s[j], t[j])] for v in (i, j))
