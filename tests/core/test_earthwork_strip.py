@@ -117,7 +117,7 @@ def test_what_the_user_must_mend():
     with pytest.raises(SurveyError, match=r"covers 0\.00 to 40\.00"):
         grade_strip(flat(), STRAIGHT, level_profile(13, 40), LEVEL)
     tight = np.array([[40, 40], [45, 40], [45, 43], [40, 43.0]]) + ORIGIN
-    with pytest.raises(SurveyError, match="folds over itself"):
+    with pytest.raises(SurveyError, match="no room inside the bend"):
         strip(tight, level_profile(13, 13), LEVEL, flat())
     with pytest.raises(SurveyError, match="widths above 0"):
         HalfSection(((0.0, 0.02),))

@@ -8,10 +8,15 @@ import pytest
 from plugin.core.earthwork.comparison import Comparison
 from plugin.core.earthwork.depth_polygons import depth_polygons
 from plugin.core.earthwork.depths import volumes_in_depths
+from plugin.core.earthwork.pads import PadDesign, grade_pads
+from plugin.core.earthwork.plane import Plane
+from plugin.core.earthwork.side_slopes import Corner, SideSlopes
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.earthwork.zero_line import zero_line
 from plugin.core.surface.tin import Tin
-from tests.core.surfaces import random_tin
+from tests.core.earthworks import square, surface
+from tests.core.graded_raster import check_sound
+from tests.core.surfaces import ORIGIN, random_tin
 from tests.core.tied_earth import UNIT, between, tied_pair
 
 COUNT = int(os.environ.get("HUMMOCK_TIES", "200"))
@@ -82,3 +87,41 @@ def test_coincident_surfaces_are_neither_cut_nor_fill():
     assert (found.cut, found.fill, found.cut_area, found.fill_area) == (0, 0, 0, 0)
     assert found.common_area > 9000
     assert zero_line(*planes) == ()
+
+
+MITRE = SideSlopes(2, 2, Corner.MITRE)
+
+
+def pad_of(west, east, level=15.0):
+    ring = np.array([[west, 40], [east, 40], [east, 60], [west, 60.0]]) + ORIGIN
+    return PadDesign("pad", (ring,), Plane(level), MITRE)
+
+
+def test_a_slope_on_ground_that_is_graded_so_already():
+    """A pad graded once more moves nothing; drawn out by 10 m, what is new is a prism: its other slopes lie on the
+    old ones."""
+    bare = surface(square(100, 10.0))
+    once = grade_pads(bare, [pad_of(40, 60)]).finished
+    again = grade_pads(once, [pad_of(40, 60)])
+    assert again.volume.cut + again.volume.fill == pytest.approx(0, abs=1e-4)
+    assert again.volume.cut_area + again.volume.fill_area == pytest.approx(0, abs=0.1)
+    check_sound(again.finished, bare.plan_area)
+    wider = grade_pads(once, [pad_of(40, 70)])
+    assert wider.volume.fill == pytest.approx(10 * (20 + 2 * 5) * 5, rel=1e-5)
+    assert wider.volume.cut == pytest.approx(0, abs=1e-3)
+    assert wider.volume.fill_area == pytest.approx(50 * 40 - (20 * 20 + 3 * 300), rel=1e-3)
+    check_sound(wider.finished, bare.plan_area)
+    assert wider.messages == ()
+
+
+def test_slopes_beside_parallel_ground():
+    """Ground that falls as steeply as the slope of fill: it never meets the ground there, which is told; one that
+    falls a little less does."""
+    for fall, codes in ((0.5, {"earthwork.no_daylight"}), (0.3, set())):
+        x = np.array([0.0, 0, 40, 40, 100, 100])
+        y = np.array([0.0, 100, 0, 100, 0, 100])
+        z = 10 - fall * np.maximum(0, x - 40)
+        ground = surface(np.column_stack([x, y, z]), [np.array([[40, 0, 10], [40, 100, 10.0]])])
+        found = grade_pads(ground, [pad_of(30, 50, 11.0)])
+        assert {m.text.code for m in found.messages} == codes
+        check_sound(found.finished, ground.plan_area)

@@ -49,8 +49,8 @@ def tied_pair(seed: int) -> Tuple[Tin, Tin]:
 
 @dataclass
 class Between:
-    """In whole metres and ``UNIT``: cut and fill by class, least deep first, and areas; ``border``: segments between cut
-    and fill, as float places."""
+    """In whole metres and ``UNIT``: volumes and areas by class, ``common`` area; ``crossing``: length of the lines
+    between cut and fill."""
 
     volume: Dict[int, Fraction] = field(default_factory=dict)
     area: Dict[int, Fraction] = field(default_factory=dict)
@@ -135,7 +135,9 @@ def _add(found: Between, edges, polygon, one, other, limits) -> None:  # type: i
     steps = [0, *limits, 10**6]
     for sign in (1, -1):
         for k, (low, high) in enumerate(zip(steps[:-1], steps[1:]), 1):
-            part = cut_to(cut_to(polygon, lambda p: sign * p[2] - low), lambda p: high - sign * p[2])
+            part = cut_to(
+                cut_to(polygon, lambda p, s=sign, v=low: s * p[2] - v), lambda p, s=sign, v=high: v - s * p[2]
+            )
             if area_of(part) == 0 or all(sign * p[2] == low for p in part):  # of just a limit: the shallower class
                 continue
             found.volume[sign * k] = found.volume.get(sign * k, Fraction(0)) + sign * integral_of(part, 2)

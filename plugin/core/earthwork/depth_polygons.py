@@ -14,7 +14,7 @@ from .overlay import Pieces
 from .partition import Partition, make_partition
 from .polygons import FLAT
 from .uncovered import outline
-from .zero_line import level_edges, lines_of_no_depth
+from .zero_line import ends_of_depth
 
 UNCHANGED = 0
 
@@ -35,23 +35,23 @@ def depth_polygons(comparison: Comparison, limits: Sequence[float]) -> Tuple[Lab
     tin = partition.tin
     label = np.full(len(tin.triangles), np.iinfo(np.int64).min)
     which = np.flatnonzero(compared)
-    middle = tin.corners()[which][:, :, :2].mean(axis=1) + tin.origin
-    depth = comparison.depth_at(middle)
-    label[which] = np.where(np.isnan(depth), label[which], _classes(depth, steps))
+    corner = tin.corners()[which][:, :, :2] + tin.origin
+    # A depth may come to a limit at a place or along a line within its class: the deepest of three places counts.
+    places = (corner + corner.mean(axis=1, keepdims=True)) / 2
+    depth = comparison.depth_at(places.reshape(-1, 2)).reshape(-1, 3)
+    lost = np.isnan(depth)
+    size = np.where(lost, -1.0, np.abs(depth))
+    deepest = np.take_along_axis(depth, np.argmax(size, axis=1)[:, None], axis=1)[:, 0]
+    label[which] = np.where(lost.all(axis=1), label[which], _classes(np.nan_to_num(deepest), steps))
     return tuple(polygon for polygon in dissolve(tin, label) if polygon.label > np.iinfo(np.int64).min)
 
 
 def _class_lines(comparison: Comparison, steps: Sequence[float]) -> List[np.ndarray]:
     """Lines (k, 2) in the CRS between classes, and around ground that stays as it is."""
-    pieces = comparison.pieces()
-    lines = [line[:, :2] for line in lines_of_no_depth(pieces)]
-    for part in comparison.pieces():
-        lines.extend(level_edges(part)[:, :, :2] + part.origin)
+    lines = ends_of_depth(comparison.pieces())
     for step in steps[1:]:
         for depth in (-step, step):
-            lines += [line[:, :2] for line in lines_of_no_depth(_lowered(comparison.pieces(), depth))]
-            for part in _lowered(comparison.pieces(), depth):  # around layers of just that depth
-                lines.extend(level_edges(part)[:, :, :2] + part.origin)
+            lines += ends_of_depth(_lowered(comparison.pieces(), depth))
     return lines
 
 

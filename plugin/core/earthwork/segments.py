@@ -12,9 +12,21 @@ from ..surface.tin import Tin
 _ON_LINE = 2e-5  # a place so near to a line (m) is on it but for rounding
 
 
+def _edges_once(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
+    """Triangle (e,) and side (e,) of all edges, each once."""
+    return np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))  # type: ignore[return-value]
+
+
+def rim_edges(tin: Tin) -> np.ndarray:
+    """Mask (e,) of the edges, as in :func:`edge_segments`, that are at the rim."""
+    triangle, side = _edges_once(tin)
+    mask: np.ndarray = tin.neighbours[triangle, side] < 0
+    return mask
+
+
 def edge_segments(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
     """Segments (e, 2, 2) in the CRS of all edges, each once, and their kinds (e,)."""
-    triangle, side = np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))
+    triangle, side = _edges_once(tin)
     ends = [tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]]
     segments: np.ndarray = np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
     return segments, tin.edge_kind[triangle, side]

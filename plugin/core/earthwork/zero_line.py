@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Dict, Iterable, List, Tuple
+from typing import Dict, Iterable, Iterator, List, Tuple
 
 import numpy as np
 
@@ -34,6 +34,18 @@ def lines_of_no_depth(pieces: Iterable[Pieces]) -> Tuple[np.ndarray, ...]:
         cut.append(_level_edges_of(part, -depth)[:, ::-1] + origin)
     between = _on_both(np.concatenate(fill), np.concatenate(cut))
     return chained(_long(np.concatenate([between, *crossed])))
+
+
+def ends_of_depth(pieces: Iterable[Pieces]) -> List[np.ndarray]:
+    """Lines (k, 2) in the CRS of no depth, and around ground where the surfaces coincide."""
+    around: List[np.ndarray] = []
+
+    def noted() -> Iterator[Pieces]:
+        for part in pieces:
+            around.extend(level_edges(part)[:, :, :2] + part.origin)
+            yield part
+
+    return [line[:, :2] for line in lines_of_no_depth(noted())] + around
 
 
 def _crossings(pieces: Pieces, depth: np.ndarray) -> np.ndarray:

@@ -24,16 +24,16 @@ def box_pairs(
 ) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
     """Pairs (i, j) of boxes A[i] and B[j] that overlap or touch, each once.
 
-    ``*_low``, ``*_high``: south-west and north-east corners, (k, 2); points are boxes of no size. Yields arrays in parts
-    of about ``pairs`` candidates; memory is a small multiple of the boxes and of ``pairs``.
+    ``*_low``, ``*_high``: south-west and north-east corners, (k, 2); points are boxes of no size. Yields arrays in
+    parts of about ``pairs`` candidates; memory is a small multiple of the boxes and of ``pairs``.
     """
     if len(a_low) == 0 or len(b_low) == 0:
         return
     low = np.minimum(a_low.min(axis=0), b_low.min(axis=0))
     extent = float((np.maximum(a_high.max(axis=0), b_high.max(axis=0)) - low).max())
     sizes = [(high - least).max(axis=1) for least, high in ((a_low, a_high), (b_low, b_high))]
-    middle = min((float(np.median(size)) for size in sizes if np.any(size > 0)), default=1.0)
-    cell = max(middle, extent / _FINEST, np.finfo(float).tiny)
+    middle = min([float(np.median(size)) for size in sizes if np.any(size > 0)] or [1.0])
+    cell: float = max(middle, extent / _FINEST, 1e-300)
     deepest = -int(np.floor(np.log(cell * _FINEST / max(extent, cell)) / np.log(_STEP)))
     with np.errstate(divide="ignore"):
         # up to twice the cell in size
