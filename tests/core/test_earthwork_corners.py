@@ -98,6 +98,8 @@ def random_line(rng):
                 places.append(at)
     line = np.array(places)
     line = line[np.append(True, np.hypot(*np.diff(line, axis=0).T) > 0.05)]
+    if line_length(line) < 5:
+        return random_line(rng)
     return np.round(line - (line.min(axis=0) + line.max(axis=0)) / 2 + SIDE / 2, 3)
 
 

@@ -267,14 +267,10 @@ def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarra
     s, begin, end = (np.concatenate(c) for c in zip(*hidden)) if hidden else (own[:0], low[:0, 0], low[:0, 0])
     clear = np.ones(len(segments), bool)
     clear[s] = False
-    parts = [segments[clear]]
-    order = np.lexsort((begin, s))
-    for group in np.split(order, np.flatnonzero(np.diff(s[order])) + 1) if len(order) else []:
-        a, b = segments[s[group[0]]]
-        for t0, t1 in _rest(begin[group], end[group]):
-            if (t1 - t0) * np.hypot(*(b - a)) > _SHORT:
-                parts.append(np.array([[a + t0 * (b - a), a + t1 * (b - a)]]))
-    return np.concatenate(parts)
+    of, t0, t1 = _rest(s, begin, end)
+    a, step = segments[of, 0], segments[of, 1] - segments[of, 0]
+    parts = np.stack([a + t0[:, None] * step, a + t1[:, None] * step], axis=1)
+    return np.concatenate([segments[clear], parts[(t1 - t0) * np.hypot(*step.T) > _SHORT]])
 
 
 def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -288,17 +284,18 @@ def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) ->
     return begin, end
 
 
-def _rest(begin: np.ndarray, end: np.ndarray) -> List[Tuple[float, float]]:
-    """What intervals, sorted by their beginnings, leave of 0..1."""
-    found: List[Tuple[float, float]] = []
-    at = 0.0
-    for low, high in zip(begin.tolist(), end.tolist()):
-        if low > at:
-            found.append((at, low))
-        at = max(at, high)
-    if at < 1:
-        found.append((at, 1.0))
-    return found
+def _rest(of: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """What intervals (k,) leave of the 0..1 they are ``of`` (k,): the number, beginning and end of each rest."""
+    order = np.lexsort((begin, of))
+    of, begin, end = of[order], begin[order], end[order]
+    first = np.append(True, np.diff(of) != 0)[: len(of)]
+    rank = 2.0 * np.cumsum(first)  # apart, so that one running maximum serves all
+    covered = np.maximum.accumulate(end + rank) - rank
+    before = np.where(first, 0.0, np.append(0.0, covered[:-1])[: len(of)])
+    last = np.append(first[1:], True)[: len(of)]
+    gap, after = np.flatnonzero(begin > before), np.flatnonzero(last & (covered < 1))
+    beginnings, ends = np.append(before[gap], covered[after]), np.append(begin[gap], np.ones(len(after)))
+    return np.append(of[gap], of[after]), beginnings, ends
 
 
 def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray]) -> float:
