@@ -100,8 +100,8 @@ def add_slope_parameters(algorithm: HummockAlgorithm) -> None:
         QgsProcessingParameterEnum("CORNERS", translate("hummock", "Outer corners"), shapes, defaultValue=0),
         translate(
             "hummock",
-            "Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; "
-            "mitred ones carry both slopes on.",
+            "Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 "
+            "degrees; mitred ones carry both slopes on.",
         ),
         advanced=True,
     )
