@@ -17,8 +17,8 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.handover.mesh import read_2dm
 from ..core.handover.projection import read_prj
+from ..core.handover.recent_meshes import recent_2dm
 from ..core.messages import SurveyError
 from ..core.surface.tin import Tin
 from .algorithm import HummockAlgorithm, tell
@@ -55,7 +55,7 @@ class SurfaceAlgorithm(HummockAlgorithm):
         """As QGIS does it, but a mesh file that cannot be used is refused with the reason."""
         try:
             for path in self._unread_meshes(parameters, context):
-                read_2dm(path)
+                recent_2dm(path)
         except SurveyError as error:
             return False, tell(error.message)
         return super().checkParameterValues(parameters, context)
@@ -95,7 +95,7 @@ class SurfaceAlgorithm(HummockAlgorithm):
         crs = None if given.isValid() else read_prj(path)
         if crs is None:
             crs = core_crs(given if given.isValid() or layer is None else layer.crs(), path)
-        return read_2dm(Path(path), crs)
+        return recent_2dm(Path(path), crs)
 
 
 def same_crs(source: QgsFeatureSource, tin: Tin, label: str) -> None:

@@ -282,8 +282,13 @@ def test_t_junction_joins() -> None:
         line(LineKind.BREAKLINE, [[0, 5], [10, 5]], 100.0),
         line(LineKind.BREAKLINE, [[7.5, 5], [7.5, 9.5]], 100.0),
     )
-    surface = build_surface(survey(xy), lines(main, side))
+    z = np.full(len(xy), 100.0)
+    z[-1] = 100.3
+    surface = build_surface(survey(xy, z), lines(main, side))
     assert surface.report.conflicts == ()
+    (over,) = surface.report.on_points  # the point keeps its height, and that is told
+    assert (over.first, over.second, over.first_height, over.second_height) == ("#1", "field.csv:123", 100.0, 100.3)
+    assert [said.text.code for said in surface.report.messages] == ["lines_over_points"]
     check_tin(surface.tin)
     marked = edges_of(surface.tin, LineKind.BREAKLINE)
     assert {((4, 5), (4.5, 5)), ((4.5, 5), (5, 5)), ((7, 5), (7.5, 5)), ((7.5, 5), (7.5, 9.5))} <= marked
@@ -721,10 +726,15 @@ def test_a_line_passes_by_its_rejected_points():
     assert surface.report.edges[LineKind.BREAKLINE] == 1
 
 
-def test_lines_without_any_point_may_share_a_place_at_two_heights():
+def test_lines_without_any_point_that_share_a_place_at_two_heights_follow_the_rule():
     none = make_points([], [], [])
     lines = [[[0, 0, 1], [10, 0, 1]], [[0, 0, 2], [0, 10, 1]]]
     constraints = Constraints(tuple(make_line(LineKind.BREAKLINE, np.array(line, float), "BL") for line in lines))
-    surface = build_surface(none, constraints)
-    assert [d.height for d in surface.report.duplicates] == [1.5]
-    assert surface.report.duplicates[0].source_lines == (0, 0)
+    with pytest.raises(SurveyError, match=r"E 0\.000 N 0\.000: BL at 1\.000 m and BL at 2\.000 m"):
+        build_surface(none, constraints)
+    for rule, height in ((CrossingRule.MEAN, 1.5), (CrossingRule.FIRST, 1.0)):
+        surface = build_surface(none, constraints, SurfaceOptions(crossing=rule))
+        assert surface.report.duplicates == ()
+        (met,) = surface.report.conflicts
+        assert (met.first_height, met.second_height) == (1.0, 2.0)
+        assert heights_at(surface.tin, np.zeros((1, 2))) == [height]

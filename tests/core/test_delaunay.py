@@ -155,7 +155,7 @@ def test_sweep_is_a_triangulation(kind: str) -> None:
 def test_pieces_survive_a_qhull_that_fails(monkeypatch: pytest.MonkeyPatch) -> None:
     from plugin.core.surface import pieces
 
-    def no_qhull(points: np.ndarray) -> None:
+    def no_qhull(points: np.ndarray, qhull_options: str) -> None:
         raise pieces.QhullError("precision")
 
     monkeypatch.setattr(pieces, "Delaunay", no_qhull)
@@ -171,7 +171,7 @@ def test_pieces_mend_a_qhull_that_errs(monkeypatch: pytest.MonkeyPatch, damage: 
     from plugin.core.surface import pieces
 
     class Damaged:
-        def __init__(self, points: np.ndarray) -> None:
+        def __init__(self, points: np.ndarray, qhull_options: str) -> None:
             whole = Delaunay(points[:-1] if damage == "leaves_out_point" else points)
             self.simplices, self.neighbors = whole.simplices.copy(), whole.neighbors.copy()
             rim = np.flatnonzero(np.any(self.neighbors < 0, axis=1))

@@ -21,7 +21,7 @@ from scipy.sparse import csr_matrix
 from ..messages import SurveyError
 from ..surface.along import LaidLines, lay_lines
 from ..surface.corridor import corridor
-from ..surface.locate import barycentric, locate
+from ..surface.locate import locate, weights_in
 from ..surface.tin import Tin
 from .texts import NO_SIGMA
 
@@ -131,7 +131,7 @@ def slope_forms(tin: Tin, lines: Sequence[np.ndarray]) -> LinearForms:
     rows, columns, data = [], [], []
     for k, weight in ((0, at_u), (1, at_v)):
         corner = tin.triangles[triangle]
-        share = barycentric(tin.vertices[corner][:, :, :2], laid.xyz[piece + k, :2] - tin.origin)
+        share = weights_in(tin, triangle, laid.xyz[piece + k, :2] - tin.origin)
         rows.append(np.repeat(line, 3))
         columns.append(corner.ravel())
         data.append((share * weight[:, None]).ravel())
@@ -144,7 +144,7 @@ def height_forms(tin: Tin, xy: np.ndarray) -> LinearForms:
     triangle = locate(tin, xy)
     on = np.flatnonzero(triangle >= 0)
     corner = tin.triangles[triangle[on]]
-    share = barycentric(tin.vertices[corner][:, :, :2], np.asarray(xy, float)[on] - tin.origin)
+    share = weights_in(tin, triangle[on], np.asarray(xy, float)[on] - tin.origin)
     entries = (share.ravel(), (np.repeat(on, 3), corner.ravel()))
     return LinearForms(csr_matrix(entries, shape=(len(xy), len(tin.vertices))), (triangle >= 0).astype(float))
 

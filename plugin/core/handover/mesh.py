@@ -28,7 +28,7 @@ from ..surface.network import local_origin, to_grid
 from ..surface.tin import GRID, Tin
 from .digits import to_digits
 from .edges import constrained_edges, mark_edges
-from .mesh_records import BAD_RECORD, ROWS, Records, numbers_of, split_records
+from .mesh_records import BAD_RECORD, ROWS, Records, content_of, numbers_of, split_records
 from .numbering import height_integers, places_of, plan_integers, used_of
 
 PLAN_DECIMALS = 4
@@ -120,7 +120,12 @@ def read_2dm(path: PathLike, crs: Optional[Any] = None) -> Tin:
     boundaries, do not. Raises SurveyError, naming file and line, when the file is missing, cut short or
     damaged, has cells other than triangles, or its triangles overlap at an edge.
     """
-    records = split_records(Path(path))
+    return parse_2dm(content_of(Path(path)), path, crs)
+
+
+def parse_2dm(content: bytes, path: PathLike, crs: Optional[Any] = None) -> Tin:
+    """As :func:`read_2dm`, from the ``content`` of the file ``path``."""
+    records = split_records(Path(path), content)
     number, coordinates = _read_nodes(records)
     triangles = _read_triangles(records, number)
     _check_counts(records)

@@ -63,11 +63,16 @@ _CELLS = (b"E2L", b"E3L", b"E4Q", b"E6T", b"E8Q", b"E9Q")
 _BLANKS = np.isin(np.arange(256), np.frombuffer(b" \t\n\v\f\r", np.uint8))
 
 
-def split_records(path: Path) -> Records:
+def content_of(path: Path) -> bytes:
+    """All of the file. Raises SurveyError when it cannot be read."""
     try:
-        content = path.read_bytes()
+        return path.read_bytes()
     except OSError as error:
         raise SurveyError(NO_FILE, file=str(path), reason=error.strerror or str(error)) from None
+
+
+def split_records(path: Path, content: bytes) -> Records:
+    """The records in the ``content`` of the file ``path``. Raises SurveyError where it is no mesh of triangles."""
     if b"\r" in content:
         content = content.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
     data, begin, end = _lines(content)

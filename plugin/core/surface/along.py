@@ -1,9 +1,9 @@
 """Lay lines on a surface: a vertex wherever they meet an edge of a triangle, so that heights are exact all along.
 
-A line keeps its own vertices and its place in plan. Each segment is cut where it crosses an edge, where
-it runs through a vertex, and at the ends of edges it runs along. Whether the piece between two cuts is on
-the surface is known from the edge crossed; where it isn't (the piece begins and ends at vertices), the
-triangle under its middle is looked up.
+A line keeps its own vertices and its place in plan. Each segment is cut where it crosses an edge, where it runs
+through a vertex, at the ends of edges it runs along, and where it passes a vertex of the rim. The triangle of the
+piece between two cuts is known from the edge crossed, if its middle is in that triangle; else the triangle under its
+middle is looked up.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ import numpy as np
 
 from ..progress import Progress, silent
 from .cells import candidate_pairs
-from .locate import RIM, heights_in, locate
+from .locate import RIM, covers, heights_in, locate
 from .tin import Tin
 
 #: Closer than this (m) counts as one place: a thousandth of the plan grid, and a hundred times the rounding of
@@ -234,30 +234,21 @@ def _near(tin: Tin, segments: _Segments) -> Tin:
 
 
 def _cut(tin: Tin, segments: _Segments) -> Tuple[_Cuts, _Runs]:
-    """Every place where a segment begins, ends or meets an edge, and where it runs along edges."""
+    """Every place where a segment begins, ends, meets an edge or passes a vertex of the rim; runs along edges."""
     edges = _edges(tin)
     segment, edge = _meetings(tin, segments, edges)
     edges = edges.take(edge)
     (left_a, along_a), (left_b, along_b) = (_offsets(segments, segment, tin.vertices[v]) for v in (edges.a, edges.b))
     pairs = _Pairs(segment, edges, left_a, left_b, along_a, along_b)
-    reach = _reach(tin)
-    on_a, on_b = np.abs(left_a) <= reach[edges.a], np.abs(left_b) <= reach[edges.b]
+    on_a, on_b = np.abs(left_a) <= SAME_PLACE, np.abs(left_b) <= SAME_PLACE
     parts = _own_vertices(segments)
     for vertex, on, along in ((edges.a, on_a, along_a), (edges.b, on_b, along_b)):
         inside = on & _within(along, segments.length[segment])
         parts.append(_at_vertices(tin, segments, segment[inside], vertex[inside], along[inside]))
     parts.append(_at_edges(tin, segments, pairs.take(~on_a & ~on_b & (left_a * left_b < 0))))
+    parts += _beside_rim(segments, pairs.take(edges.right < 0))
     along_edges, runs = _along_edges(tin, segments, pairs.take(on_a & on_b), sum(len(p.own) for p in parts))
     return _Cuts.joined([*parts, along_edges]), runs
-
-
-def _reach(tin: Tin) -> np.ndarray:
-    """How near to a line each vertex (n,) counts as on it, metres: those of the rim from farther off."""
-    reach = np.full(len(tin.vertices), SAME_PLACE)
-    triangle, side = np.nonzero(tin.neighbours < 0)
-    reach[tin.triangles[triangle, side]] = RIM
-    reach[tin.triangles[triangle, (side + 1) % 3]] = RIM
-    return reach
 
 
 def _edges(tin: Tin) -> _Edges:
@@ -267,19 +258,26 @@ def _edges(tin: Tin) -> _Edges:
 
 
 def _meetings(tin: Tin, segments: _Segments, edges: _Edges) -> Tuple[np.ndarray, np.ndarray]:
-    """Pairs (segment, edge) that meet or nearly do, each once."""
+    """Pairs (segment, edge) that meet or nearly do, each once; edges of the rim with the strip beside them."""
     if len(edges.a) == 0:
         return np.empty(0, np.int64), np.empty(0, np.int64)
-    low = np.minimum(np.minimum(segments.a, segments.b).min(axis=0), tin.vertices[:, :2].min(axis=0))
+    low = np.minimum(np.minimum(segments.a, segments.b).min(axis=0), tin.vertices[:, :2].min(axis=0)) - 3 * RIM
     a, b = segments.a - low, segments.b - low
     p, q = tin.vertices[edges.a, :2] - low, tin.vertices[edges.b, :2] - low
-    cell = max(2 * float(np.median(np.hypot(*(q - p).T))), float(segments.length.sum()) / _MOST_CELLS, 1e-3)
-    ax, ay, bx, by = (np.column_stack([u[:, axis], v[:, axis]]) for u, v in ((a, b), (p, q)) for axis in (0, 1))
+    length = np.hypot(*(q - p).T)
+    cell = max(2 * float(np.median(length)), float(segments.length.sum()) / _MOST_CELLS, 1e-3)
+    along = (q - p) * (2 * RIM / length)[:, None]
+    out = np.column_stack([along[:, 1], -along[:, 0]])
+    lines = np.stack([a, b], axis=1)
     found = [np.empty(0, np.int64)]
-    for i, j in candidate_pairs(ax, ay, bx, by, cell):
-        left = [_offsets(segments, i, tin.vertices[v[j]])[0] for v in (edges.a, edges.b)]
-        meets = (np.minimum(*left) <= RIM) & (np.maximum(*left) >= -RIM)
-        found.append(np.unique(i[meets] * len(edges.a) + j[meets]))
+    for rim, figure in ((False, (p, q)), (True, (p - along, q + along, q + along + out, p - along + out))):
+        some = np.flatnonzero((edges.right < 0) == rim)
+        corner = np.stack(figure, axis=1)[some]
+        for i, j in candidate_pairs(lines[:, :, 0], lines[:, :, 1], corner[:, :, 0], corner[:, :, 1], cell):
+            j = some[j]
+            left = [_offsets(segments, i, tin.vertices[v[j]])[0] for v in (edges.a, edges.b)]
+            meets = (np.minimum(*left) <= 2 * RIM) & (np.maximum(*left) >= -2 * RIM)
+            found.append(np.unique(i[meets] * len(edges.a) + j[meets]))
     pairs = np.unique(np.concatenate(found))
     return pairs // len(edges.a), pairs % len(edges.a)
 
@@ -323,6 +321,20 @@ def _at_edges(tin: Tin, segments: _Segments, pairs: _Pairs) -> _Cuts:
     after[along >= length - SAME_PLACE] = _UNKNOWN
     no = np.zeros(len(some), bool)
     return _Cuts(segment, along, z0 + share * (z1 - z0), before, after, no, no)
+
+
+def _beside_rim(segments: _Segments, pairs: _Pairs) -> List[_Cuts]:
+    """Cuts where segments pass vertices of the rim; ``pairs``: those with its edges.
+
+    Within twice ``RIM``: then a piece outside whose middle is within ``RIM`` of the rim is beside one edge only.
+    """
+    segment, length = pairs.segment, segments.length[pairs.segment]
+    found = []
+    for left, along in ((pairs.left_a, pairs.along_a), (pairs.left_b, pairs.along_b)):
+        passed = (np.abs(left) <= 2 * RIM) & _within(along, length)
+        at = np.clip(along[passed], 0, length[passed])
+        found.append(_Cuts.plain(segment[passed], at, np.full(len(at), np.nan), False, False))
+    return found
 
 
 def _along_edges(tin: Tin, segments: _Segments, pairs: _Pairs, number: int) -> Tuple[_Cuts, _Runs]:
@@ -381,16 +393,23 @@ def _looked_up(tin: Tin, chain: _Chain) -> _Chain:
     """``chain`` with the triangle of every piece and the height of every place on the surface."""
     pieces = chain.pieces
     triangle, height = chain.triangle.copy(), chain.height.copy()
-    short = chain.distance[pieces + 1] - chain.distance[pieces] <= 2 * RIM  # may be beside the rim only
-    unknown = pieces[(triangle[pieces] == _UNKNOWN) | (short & (triangle[pieces] == -1))]
     if len(tin.triangles) == 0:
-        triangle[unknown] = -1
-    elif len(unknown):
-        triangle[unknown] = locate(tin, (chain.xy[unknown] + chain.xy[unknown + 1]) / 2 + tin.origin)
+        triangle[pieces] = -1
+        return replace(chain, triangle=triangle)
+    middle = (chain.xy[pieces] + chain.xy[pieces + 1]) / 2
+    known = triangle[pieces] >= 0
+    known[known] = covers(tin, triangle[pieces[known]], middle[known])
+    triangle[pieces[~known]] = locate(tin, middle[~known] + tin.origin)
     inside = pieces[triangle[pieces] >= 0]
-    for step in (0, 1):
-        bare = inside[np.isnan(height[inside + step])]
-        height[bare + step] = heights_in(tin, triangle[bare], chain.xy[bare + step])
+    bare = np.unique(np.concatenate([inside, inside + 1]))
+    bare = bare[np.isnan(height[bare])]
+    own = np.full(len(height), -1, np.int64)
+    own[inside + 1], own[inside] = triangle[inside], triangle[inside]
+    there = own[bare].copy()
+    off = np.flatnonzero(~covers(tin, there, chain.xy[bare]))
+    found = locate(tin, chain.xy[bare[off]] + tin.origin)
+    there[off] = np.where(found >= 0, found, there[off])
+    height[bare] = heights_in(tin, there, chain.xy[bare])
     return replace(chain, triangle=triangle, height=height)
 
 

@@ -39,7 +39,8 @@ class PlaceAnswers:
 def ask_surface(tin: Tin, xy: np.ndarray) -> PlaceAnswers:
     """Triangle, height, slope and aspect at places ``xy`` (q, 2) in metres of the CRS.
 
-    On an edge, the triangle of lowest number answers; up to ``locate.RIM`` beside the rim, the rim's triangle.
+    On an edge, the triangle of lowest number answers; up to ``locate.RIM`` beside the rim, that of the nearest edge of
+    the rim.
     """
     xy = np.asarray(xy, float).reshape(-1, 2)
     triangle = locate(tin, xy)

@@ -11,10 +11,12 @@ from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from ..progress import Progress, part, silent
-from .crossings import Conflict, CrossingRule, split_crossings
+from .crossings import CrossingRule, Snapped, split_crossings
 from .delaunay import triangulate
 from .drape import HELD, drape_soft_lines
 from .insert import insert_segments
+from .line_heights import doubtful_heights
+from .meetings import Conflict
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
 from .region import inside_rings, without_long_rim
@@ -42,12 +44,14 @@ DUPLICATE_POSITIONS = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
-        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.",
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to "
+        "{highest:.3f} m.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
         "One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. "
-        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.",
+        "Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to "
+        "{highest:.3f} m.",
     ),
 )
 UNUSED_POINTS = Text(
@@ -58,10 +62,29 @@ UNUSED_POINTS = Text(
 SPLIT_CROSSINGS = Text(
     "crossings_split",
     QT_TRANSLATE_NOOP(
-        "core", "Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m."
+        "core",
+        "Lines cross or meet at {count} places; they were joined there. Largest difference of heights {spread:.3f} m, "
+        "at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.",
     ),
     one=QT_TRANSLATE_NOOP(
-        "core", "Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m."
+        "core",
+        "Lines cross or meet at one place; they were joined there. Difference of heights {spread:.3f} m, "
+        "at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.",
+    ),
+)
+LINES_OVER_POINTS = Text(
+    "lines_over_points",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Lines run through {count} survey points at other heights; the points keep theirs. Largest difference "
+        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
+        "at {second_height:.3f} m.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "A line runs through a survey point at another height; the point keeps its own. Difference "
+        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
+        "at {second_height:.3f} m.",
     ),
 )
 
@@ -74,7 +97,8 @@ class SurfaceOptions:
     their circumscribed circle is wider than ``max_rim_radius`` metres (a hollow outline, see :mod:`.rim`) or than
     ``max_rim_passes`` times the distance of the passes, or the angle opposite their outer edge is wider than
     ``max_rim_angle`` degrees (slivers; 165 is a good value).
-    ``crossing``: the height where breaklines cross; ``crossing_tolerance``: metres up to which ``REFUSE`` joins them.
+    ``crossing``: the height where lines cross or meet; ``crossing_tolerance``: metres up to which ``REFUSE`` joins
+    them.
     """
 
     max_rim_edge: Optional[float] = None
@@ -89,7 +113,8 @@ class SurfaceOptions:
 class SurfaceReport:
     """What went into a surface and what was done on the way.
 
-    ``points_used``: survey points that shaped it; ``duplicates``, ``conflicts``: records; ``outside``: triangles
+    ``points_used``: survey points that shaped it; ``duplicates``, ``conflicts``: records; ``on_points``: lines that
+    run through survey points at other heights; ``outside``: triangles
     dropped by boundary and voids; ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
     ``unused_vertices``: vertices without a triangle; ``messages`` say the same for people.
     """
@@ -104,6 +129,7 @@ class SurfaceReport:
     edges: Mapping[LineKind, int]
     duplicates: Tuple[Duplicate, ...]
     conflicts: Tuple[Conflict, ...]
+    on_points: Tuple[Conflict, ...]
     messages: Tuple[Message, ...]
 
 
@@ -140,7 +166,7 @@ class Triangulation:
 
     ``mesh`` covers the convex hull and shares ``x``, ``y`` with ``network``, which has the heights.
     ``inside`` (m,): within the boundary and outside the voids; ``trimmed`` (m,): peeled off the rim;
-    ``keep`` (m,): what the surface takes.
+    ``keep`` (m,): what the surface takes. ``doubts``: what is to be told of the heights of lines.
     """
 
     mesh: Mesh
@@ -150,6 +176,8 @@ class Triangulation:
     keep: np.ndarray
     duplicates: Tuple[Duplicate, ...]
     conflicts: Tuple[Conflict, ...]
+    on_points: Tuple[Conflict, ...]
+    doubts: Tuple[Message, ...]
 
 
 def triangulate_survey(
@@ -157,14 +185,15 @@ def triangulate_survey(
 ) -> Triangulation:
     """First half of :func:`build_surface`: everything but leaving triangles out. Raises SurveyError as it does."""
     network, duplicates = build_network(points, constraints)
-    mesh, network, conflicts = _triangulate_lines(network, points.source, constraints, options, progress)
+    mesh, network, snapped = _triangulate_lines(network, points, constraints, options, progress)
     inside = inside_rings(mesh, network.rings) if network.rings else np.ones(mesh.triangle_count, bool)
     keep = without_long_rim(mesh, inside, options.max_rim_edge)
     keep = without_hollow_rim(mesh, keep, options.max_rim_radius)
     if options.max_rim_passes is not None:
         keep = without_hollow_rim(mesh, keep, radius_in_passes(mesh, keep, options.max_rim_passes))
     keep = without_rim_slivers(mesh, keep, options.max_rim_angle)
-    return Triangulation(mesh, network, inside, inside & ~keep, keep, duplicates, conflicts)
+    told = duplicates, snapped.conflicts, snapped.on_points, doubtful_heights(points, constraints)
+    return Triangulation(mesh, network, inside, inside & ~keep, keep, *told)
 
 
 def cut_surface(whole: Triangulation, points: PointSet) -> Surface:
@@ -185,26 +214,28 @@ def cut_surface(whole: Triangulation, points: PointSet) -> Surface:
         edges=_edge_counts(tin),
         duplicates=whole.duplicates,
         conflicts=whole.conflicts,
-        messages=_messages(whole.duplicates, whole.conflicts, unused),
+        on_points=whole.on_points,
+        messages=_messages(whole, unused),
     )
     return Surface(tin, report)
 
 
 def _triangulate_lines(
-    network: Network, file: str, constraints: Constraints, options: SurfaceOptions, progress: Progress
-) -> Tuple[Mesh, Network, Tuple[Conflict, ...]]:
-    hard, conflicts = split_crossings(
-        network.part(~network.soft), constraints, options.crossing, options.crossing_tolerance, file
-    )
+    network: Network, points: PointSet, constraints: Constraints, options: SurfaceOptions, progress: Progress
+) -> Tuple[Mesh, Network, Snapped]:
+    file, rule, tolerance = points.source, options.crossing, options.crossing_tolerance
+    hard = network.part(~network.soft)
+    snapped = split_crossings(hard, constraints, rule, tolerance, file, points.source_line)
+    hard = snapped.network
     if not np.any(network.soft):
-        return _triangulate_network(hard, ~hard.soft, file, progress), hard, conflicts
+        return _triangulate_network(hard, ~hard.soft, file, progress), hard, snapped
     both = _with_soft(hard, network)
     around = _triangulate_network(both, ~both.soft, file, part(progress, 0.0, 0.5))
     draped = drape_soft_lines(both, around)
-    draped, _ = split_crossings(draped, constraints, CrossingRule.MEAN, 0.0, file)
+    draped = split_crossings(draped, constraints, CrossingRule.FIRST, 0.0, file).network
     mesh = _triangulate_network(draped, np.ones(len(draped.segments), bool), file, part(progress, 0.5, 1.0))
     mesh.kind &= np.uint8(255 - HELD)
-    return mesh, draped.part(draped.kind != HELD), conflicts
+    return mesh, draped.part(draped.kind != HELD), snapped
 
 
 def _with_soft(hard: Network, network: Network) -> Network:
@@ -229,22 +260,26 @@ def _triangulate_network(network: Network, lines: np.ndarray, file: str, progres
 
 
 def _tin(mesh: Mesh, network: Network, keep: np.ndarray, points: PointSet) -> Tin:
-    corner = mesh.vertex.reshape(-1, 3)[keep]
-    used = np.flatnonzero(np.bincount(corner.ravel(), minlength=len(network.x)))
-    number = np.full(len(network.x), -1, np.int32)
-    number[used] = np.arange(len(used), dtype=np.int32)
-    triangle = np.full(mesh.triangle_count + 1, -1, np.int32)  # the last entry answers for "no twin"
-    triangle[:-1][keep] = np.arange(len(corner), dtype=np.int32)
-    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, mesh.triangle_count).reshape(-1, 3)[keep]
-    grid = np.column_stack([network.x, network.y])[used]
+    corner, kind = mesh.vertex.reshape(-1, 3), mesh.kind.reshape(-1, 3)
+    beyond = np.where(mesh.twin >= 0, mesh.twin // 3, np.int32(-1)).reshape(-1, 3)
+    if not np.all(keep):
+        triangle = np.full(len(keep) + 1, -1, np.int32)  # the last entry answers for "no twin"
+        triangle[:-1][keep] = np.arange(np.count_nonzero(keep), dtype=np.int32)
+        corner, kind, beyond = corner[keep], kind[keep], triangle[beyond[keep]]
+    met = np.zeros(len(network.x), bool)
+    met[corner.ravel()] = True
+    grid, z, source = np.column_stack([network.x, network.y]), network.z, network.source
+    if not np.all(met):
+        number = np.cumsum(met, dtype=np.int32) - np.int32(1)
+        corner, grid, z, source = number[corner], grid[met], z[met], source[met]
     return Tin(
-        vertices=np.column_stack([grid * GRID, network.z[used]]),
-        triangles=number[corner],
-        neighbours=triangle[beyond],
-        edge_kind=mesh.kind.reshape(-1, 3)[keep],
+        vertices=np.column_stack([grid * GRID, z]),
+        triangles=corner,
+        neighbours=beyond,
+        edge_kind=kind,
         grid=grid,
         origin=network.origin,
-        vertex_source=network.source[used],
+        vertex_source=source,
         crs=points.crs,
     )
 
@@ -256,16 +291,18 @@ def _edge_counts(tin: Tin) -> Mapping[LineKind, int]:
     return {kind: int(np.count_nonzero(once & (tin.edge_kind & int(kind) != 0))) for kind in kinds}
 
 
-def _messages(duplicates: Tuple[Duplicate, ...], conflicts: Tuple[Conflict, ...], unused: int) -> Tuple[Message, ...]:
+def _messages(whole: Triangulation, unused: int) -> Tuple[Message, ...]:
     said: List[Message] = []
-    if duplicates:
-        worst = max(duplicates, key=lambda d: d.highest - d.lowest)
+    if whole.duplicates:
+        worst = max(whole.duplicates, key=lambda d: d.highest - d.lowest)
         spread = worst.highest - worst.lowest
-        place = {"easting": worst.easting, "northing": worst.northing}
-        said.append(message(DUPLICATE_POSITIONS, count=len(duplicates), spread=spread, **place))
-    if conflicts:
-        difference = max(abs(c.first_height - c.second_height) for c in conflicts)
-        said.append(message(SPLIT_CROSSINGS, count=len(conflicts), spread=difference))
+        values = {name: getattr(worst, name) for name in ("easting", "northing", "lowest", "highest")}
+        said.append(message(DUPLICATE_POSITIONS, count=len(whole.duplicates), spread=spread, **values))
+    for text, found in ((SPLIT_CROSSINGS, whole.conflicts), (LINES_OVER_POINTS, whole.on_points)):
+        if found:
+            most = max(found, key=lambda c: c.difference)
+            said.append(message(text, count=len(found), spread=most.difference, **vars(most)))
+    said += whole.doubts
     if unused:
         said.append(message(UNUSED_POINTS, count=unused))
     return tuple(said)

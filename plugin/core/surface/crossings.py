@@ -1,44 +1,34 @@
-"""Where lines cross, and what is done about it.
+"""Where lines cross, touch or pass each other, and what is done about it.
 
-Exact: two segments cross if each has its ends strictly on both sides of the other. (A segment that
-runs through a vertex, or ends on another segment, is no crossing; it is split at that vertex when
-it is inserted.) The crossing point is rounded to the plan grid, which bends both segments by up to
-0.07 mm; bent segments are checked again until none cross. Segments that keep crossing lie on each other
-but for that rounding: they are joined at every vertex of one that the other passes within the
-rounding, as in snap rounding (Hobby 1999, "Practical segment intersection with finite precision output").
+Iterated snap rounding on the plan grid (Hobby 1999, "Practical segment intersection with finite precision output";
+Halperin and Packer 2002, "Iterated snap rounding"). Segments that cross get a vertex at the place rounded to the grid.
+A segment that runs through the cell of a vertex is split there: the square of one grid unit about it (half a unit
+each way). What met before anything was rounded, within half a unit, is joined too, so whether a line ends
+on another is not left to rounding. All this is done again until nothing is left to do; then lines meet
+at their vertices only, and none passes another's vertex within half a unit. Decided in whole numbers.
+
+Heights: where lines meet the rule chosen says which counts, and every difference is told with both heights. A survey
+point that a line passes keeps its height.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
-from typing import List, Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .boxes import box_pairs
-from .cells import candidate_pairs
+from .meetings import TOLD, Conflict, Crossings, Meetings, Told, owners_of
 from .network import Network
 from .predicates import orientation
+from .splits import with_splits, with_vertices
 from .tin import GRID
+from .touching import passing, share_along
 
-CROSSING_LINES = Text(
-    "crossing_lines",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: "
-        "{first} at {first_height:.3f} m and {second} at {second_height:.3f} m. "
-        "Mend the lines, or choose a rule for crossings (mean, first).",
-    ),
-    one=QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at "
-        "{first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for "
-        "crossings (mean, first).",
-    ),
-)
 RESTLESS = Text(
     "crossings_do_not_end",
     QT_TRANSLATE_NOOP(
@@ -47,7 +37,7 @@ RESTLESS = Text(
         "them at their crossings makes new ones. Remove one of them.",
     ),
 )
-_ROUNDS = 20
+_ROUNDS = 60
 
 
 class CrossingRule(Enum):
@@ -59,65 +49,159 @@ class CrossingRule(Enum):
 
 
 @dataclass(frozen=True)
-class Conflict:
-    """Two lines that cross: place in the CRS (m), the height of each there, and their labels."""
+class Snapped:
+    """Lines that meet at vertices only.
 
-    easting: float
-    northing: float
-    first: str
-    second: str
-    first_height: float
-    second_height: float
+    ``conflicts``: every crossing, and the other places where lines meet at different heights. ``on_points``: lines
+    that pass survey points at other heights; these have kept theirs.
+    """
+
+    network: Network
+    conflicts: Tuple[Conflict, ...]
+    on_points: Tuple[Conflict, ...]
 
 
 def split_crossings(
-    network: Network, constraints: Constraints, rule: CrossingRule, tolerance: float, file: str
-) -> Tuple[Network, Tuple[Conflict, ...]]:
-    """Split segments where they cross, with a new vertex of the height that ``rule`` says.
+    network: Network, constraints: Constraints, rule: CrossingRule, tolerance: float, file: str,
+    point_lines: Optional[np.ndarray] = None,
+) -> Snapped:  # fmt: skip
+    """Split segments where they cross, meet or pass vertices; heights there as ``rule`` says.
 
-    ``tolerance`` in metres. Returns all crossings met. Raises SurveyError under ``REFUSE`` when heights
-    differ by more.
+    ``tolerance`` in metres. ``point_lines``: the line in the file of each survey point. Raises SurveyError under
+    ``REFUSE`` when heights of lines differ by more.
     """
-    conflicts: List[Conflict] = []
-    for attempt in range(_ROUNDS):
-        first, second = crossing_pairs(network)
-        if len(first) == 0:
-            return network, tuple(conflicts)
+    told = Told(network.origin, constraints, file, point_lines)
+    network = _at_shared_places(network, rule, told)
+    touches = network.touches[np.isfinite(network.z[network.touches[:, 1]])]  # lines without heights shape nothing
+    network = replace(network, touches=np.empty((0, 2), np.int64))
+    fresh = 0  # segments numbered from here on have changed since what they meet was last looked for
+    for _ in range(_ROUNDS if len(network.segments) else 0):
+        passed = np.unique(np.concatenate([_passed(network, fresh), touches]), axis=0)
+        first, second = _apart(network, passed, *crossing_pairs(network, fresh))
         crossing = _cross_at(network, first, second)
-        met = _conflicts(network, constraints, first, second, crossing)
-        conflicts += met
-        worst = [c for c in met if abs(c.first_height - c.second_height) > tolerance]
-        if worst and rule is CrossingRule.REFUSE:
-            c = worst[0]
-            raise SurveyError(CROSSING_LINES, file=file, count=len(worst), **vars(c))
-        crossed = np.unique(network.segments[np.concatenate([first, second])])
-        added = len(network.x)
-        network = _split(network, first, second, crossing, rule)
-        if attempt > 0:
-            network = _join_near(network, np.concatenate([crossed, np.arange(added, len(network.x))]))
-    raise SurveyError(RESTLESS, file=file, easting=conflicts[-1].easting, northing=conflicts[-1].northing)
+        there = len(network.x)
+        network, vertex = with_vertices(network, crossing.x, crossing.y, np.full(len(first), np.nan))
+        meets = _meetings(network, first, second, vertex, passed)
+        told.crossings(network, first, second, crossing)
+        told.meetings(network, meets, there)
+        if rule is CrossingRule.REFUSE:
+            told.refuse(tolerance)
+        if len(meets.segment) == 0:
+            break
+        fresh = len(network.segments) - len(np.unique(meets.segment))
+        network = _with_heights(network, meets, rule)
+        network = with_splits(network, meets.segment, meets.along, meets.vertex)
+        touches = np.empty((0, 2), np.int64)
+    else:
+        if len(network.segments):
+            east, north = (column[network.segments[-1, 0]] * GRID for column in (network.x, network.y))
+            place = {"easting": float(east + network.origin[0]), "northing": float(north + network.origin[1])}
+            raise SurveyError(RESTLESS, file=file, **place)
+    return Snapped(network, tuple(told.conflicts), tuple(told.on_points))
 
 
-def crossing_pairs(network: Network) -> Tuple[np.ndarray, np.ndarray]:
-    """Numbers of segments that properly cross, the earlier first, sorted, each pair once."""
+def _passed(network: Network, fresh: int) -> np.ndarray:
+    """Pairs (p, 2) of segments, from number ``fresh`` on, and vertices whose cells they run through."""
+    known = np.isfinite(network.z)
+    known[network.segments] = True
+    segment, vertex = passing(network.x, network.y, network.segments[fresh:], np.flatnonzero(known))
+    return np.column_stack([segment + fresh, vertex])
+
+
+def _apart(
+    network: Network, passed: np.ndarray, first: np.ndarray, second: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """The pairs of segments that cross, but for those of which one passes an end of the other: they meet there."""
+    n = len(network.x)
+    key = np.sort(passed[:, 0] * n + passed[:, 1])
+    meets = np.zeros(len(first), bool)
+    for one, other in ((first, second), (second, first)):
+        for end in network.segments[other].T:
+            wanted = one * n + end
+            place = np.searchsorted(key, wanted)
+            meets |= np.append(key, -1)[place] == wanted
+    return first[~meets], second[~meets]
+
+
+def _meetings(
+    network: Network, first: np.ndarray, second: np.ndarray, vertex: np.ndarray, passed: np.ndarray
+) -> Meetings:
+    """Crossings (segments ``first``, ``second`` at ``vertex``), what is ``passed``, and who passes the crossings."""
+    more = np.column_stack(passing(network.x, network.y, network.segments, np.unique(vertex)))
+    crossed = [np.column_stack([each, vertex]) for each in (first, second)]
+    segment, at = np.unique(np.concatenate([passed, more, *crossed]), axis=0).T
+    ends = network.segments[segment]
+    other = np.all(ends != at[:, None], axis=1)
+    segment, at, ends = segment[other], at[other], ends[other]
+    along = share_along(network.x, network.y, ends, at)
+    z = network.z[ends]
+    return Meetings(segment, at, along, z[:, 0] + along * (z[:, 1] - z[:, 0]))
+
+
+def _with_heights(network: Network, meets: Meetings, rule: CrossingRule) -> Network:
+    """The heights of the vertices where segments meet, by ``rule``; survey points keep theirs."""
+    owner = owners_of(network)
+    own = np.unique(meets.vertex[np.isfinite(network.z[meets.vertex])])
+    vertex = np.concatenate([own, meets.vertex])
+    line = np.concatenate([owner[own], network.line[meets.segment]])
+    height = np.concatenate([network.z[own], meets.height])
+    passes = np.arange(len(vertex)) >= len(
+        own
+    )  # a line's own vertex speaks for it before what lies between its vertices
+    order = np.lexsort((height, passes, line, vertex))
+    order = order[np.isfinite(height[order]) & (network.source[vertex[order]] < 0)]
+    vertex, line, height = vertex[order], line[order], height[order]
+    once = np.append(True, (np.diff(vertex) != 0) | (np.diff(line) != 0))[: len(vertex)]  # each line has one voice
+    vertex, height = vertex[once], height[once]
+    start = np.flatnonzero(np.append(True, np.diff(vertex) != 0)[: len(vertex)])
+    z = network.z.copy()
+    if rule is CrossingRule.FIRST:
+        z[vertex[start]] = height[start]
+    elif len(start):
+        z[vertex[start]] = np.add.reduceat(height, start) / np.diff(np.append(start, len(vertex)))
+    return replace(network, z=z)
+
+
+def _at_shared_places(network: Network, rule: CrossingRule, told: Told) -> Network:
+    """Vertices of several lines at one place: they have the mean; ``FIRST`` gives them that of the first line."""
+    if len(network.shared) == 0:
+        return network
+    vertex, line, height = (
+        network.shared[:, 0].astype(np.int64),
+        network.shared[:, 1].astype(np.int64),
+        network.shared[:, 2],
+    )
+    start = np.flatnonzero(np.append(True, np.diff(vertex) != 0))
+    first = np.repeat(start, np.diff(np.append(start, len(vertex))))
+    off = np.abs(height - height[first])
+    apart = np.flatnonzero(off > TOLD)
+    told.pairs(network, vertex[apart], line[first[apart]], height[first[apart]], line[apart], height[apart])
+    if rule is not CrossingRule.FIRST:
+        return network
+    z = network.z.copy()
+    z[vertex[start]] = height[start]
+    return replace(network, z=z)
+
+
+def crossing_pairs(network: Network, fresh: int = 0) -> Tuple[np.ndarray, np.ndarray]:
+    """Numbers of segments that properly cross, the earlier first, sorted, each pair once.
+
+    Only pairs of which the later is numbered ``fresh`` or above.
+    """
     s, t = network.segments.T
     x, y = network.x, network.y
     if len(s) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64)
-    found = []
+    found = [np.empty(0, np.int64)]
     low, high = (np.column_stack([side(v[s], v[t]) for v in (x, y)]) for side in (np.minimum, np.maximum))
-    for i, j in box_pairs(low, high, low, high):
+    for i, j in box_pairs(low, high, low[fresh:], high[fresh:]):
+        j = j + fresh
         forward = i < j
         i, j = i[forward], j[forward]
         i, j = (v[_cross(x, y, s[i], t[i], s[j], t[j])] for v in (i, j))
         found.append(i * len(s) + j)
-    both = np.unique(np.concatenate(found)) if found else np.empty(0, np.int64)
+    both = np.unique(np.concatenate(found))
     return both // len(s), both % len(s)
-
-
-def _cell(x: np.ndarray, y: np.ndarray) -> float:
-    length = np.hypot(x[:, 1] - x[:, 0], y[:, 1] - y[:, 0])
-    return float(max(length.mean(), 1.0))
 
 
 def _cross(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> np.ndarray:
@@ -126,122 +210,20 @@ def _cross(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.nda
     return mask
 
 
-@dataclass(frozen=True)
-class _CrossAt:
-    """Crossing places: parameters along both segments, whole-number place, both heights."""
-
-    along_first: np.ndarray
-    along_second: np.ndarray
-    x: np.ndarray
-    y: np.ndarray
-    first_height: np.ndarray
-    second_height: np.ndarray
-
-
-def _cross_at(network: Network, first: np.ndarray, second: np.ndarray) -> _CrossAt:
+def _cross_at(network: Network, first: np.ndarray, second: np.ndarray) -> Crossings:
     (a, b), (c, d) = network.segments[first].T, network.segments[second].T
     x, y, z = network.x, network.y, network.z
     ux, uy, vx, vy = x[b] - x[a], y[b] - y[a], x[d] - x[c], y[d] - y[c]
     wx, wy = x[c] - x[a], y[c] - y[a]
-    area = (ux * vy - uy * vx).astype(float)
-    t, u = (wx * vy - wy * vx) / area, (wx * uy - wy * ux) / area
-    px, py = np.rint(x[a] + t * ux).astype(np.int64), np.rint(y[a] + t * uy).astype(np.int64)
-    return _CrossAt(t, u, px, py, z[a] + t * (z[b] - z[a]), z[c] + u * (z[d] - z[c]))
-
-
-def _conflicts(
-    network: Network, constraints: Constraints, first: np.ndarray, second: np.ndarray, at: _CrossAt
-) -> List[Conflict]:
-    east, north = at.x * GRID + network.origin[0], at.y * GRID + network.origin[1]
-    return [
-        Conflict(
-            float(east[k]), float(north[k]),
-            _label(constraints, int(network.line[i])), _label(constraints, int(network.line[j])),
-            float(at.first_height[k]), float(at.second_height[k]),
-        )
-        for k, (i, j) in enumerate(zip(first, second))
-    ]  # fmt: skip
-
-
-def _label(constraints: Constraints, line: int) -> str:
-    return (constraints.lines[line].label or f"#{line + 1}") if line >= 0 else "-"
-
-
-def _split(network: Network, first: np.ndarray, second: np.ndarray, at: _CrossAt, rule: CrossingRule) -> Network:
-    if rule is CrossingRule.FIRST:  # the line that stands earlier in the constraints
-        earlier = network.line[first] <= network.line[second]
-        height = np.where(earlier, at.first_height, at.second_height)
-    else:
-        height = (at.first_height + at.second_height) / 2
-    network, vertex = with_vertices(network, at.x, at.y, height)
-    return with_splits(
-        network,
-        np.concatenate([first, second]),
-        np.concatenate([at.along_first, at.along_second]),
-        np.concatenate([vertex, vertex]),
-    )
-
-
-def _join_near(network: Network, vertices: np.ndarray) -> Network:
-    """Split segments at those of ``vertices`` that they pass within half a grid step each way (0.07 mm)."""
-    s, t = network.segments.T
-    x, y = network.x, network.y
-    ends_x, ends_y = np.column_stack([x[s], x[t]]) + 3, np.column_stack([y[s], y[t]]) + 3  # no place below 0
-    around_x, around_y = x[vertices][:, None] + [1, 5, 3], y[vertices][:, None] + [2, 2, 6]  # triangles about them
-    found = [np.empty((0, 2), np.int64)]
-    for i, j in candidate_pairs(ends_x, ends_y, around_x, around_y, _cell(ends_x, ends_y)):
-        v = vertices[j]
-        ux, uy = (x[t[i]] - x[s[i]]).astype(float), (y[t[i]] - y[s[i]]).astype(float)
-        beside = orientation(x, y, s[i], t[i], v).astype(float)
-        along = ux * (x[v] - x[s[i]]) + uy * (y[v] - y[s[i]])
-        square = ux * ux + uy * uy
-        near = (2 * beside * beside <= square) & (along > 0) & (along < square) & (v != s[i]) & (v != t[i])
-        found.append(np.column_stack([i, v])[near])
-    segment, vertex = np.unique(np.concatenate(found), axis=0).T
-    a, b = s[segment], t[segment]
-    ux, uy = x[b] - x[a], y[b] - y[a]
-    along = ((x[vertex] - x[a]) * ux + (y[vertex] - y[a]) * uy) / (ux * ux + uy * uy)
-    return with_splits(network, segment, along, vertex)
-
-
-def with_vertices(network: Network, x: np.ndarray, y: np.ndarray, z: np.ndarray) -> Tuple[Network, np.ndarray]:
-    """Add vertices at grid places ``x, y`` (q,); a place that has one keeps it (and its height, if any).
-
-    Returns the network and the vertex of each place. Several heights at a new place: the first counts.
-    """
-    key = np.concatenate([(network.x << 31) | network.y, (x << 31) | y])
-    _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
-    new = np.sort(first[first >= len(network.x)])
-    place = np.arange(len(key))
-    place[new] = len(network.x) + np.arange(len(new))
-    vertex = place[first][inverse.ravel()[len(network.x) :]]
-    new -= len(network.x)
-    added = replace(
-        network,
-        x=np.concatenate([network.x, x[new]]),
-        y=np.concatenate([network.y, y[new]]),
-        z=np.concatenate([network.z, z[new]]),
-        source=np.concatenate([network.source, np.full(len(new), -1, np.int64)]),
-    )
-    bare = np.isnan(added.z[vertex])
-    added.z[vertex[bare][::-1]] = z[bare][::-1]  # `added.z` is a new array: nothing given is changed
-    return added, vertex
-
-
-def with_splits(network: Network, segment: np.ndarray, along: np.ndarray, vertex: np.ndarray) -> Network:
-    """Split ``segment`` numbers at ``vertex``, ordered by ``along`` (0..1); shapes (q,)."""
-    touched = np.unique(segment)
-    number = np.concatenate([segment, touched, touched])
-    position = np.concatenate([along, np.full(len(touched), -1.0), np.full(len(touched), 2.0)])
-    node = np.concatenate([vertex, network.segments[touched, 0], network.segments[touched, 1]])
-    order = np.lexsort((position, number))
-    number, node = number[order], node[order]
-    step = (number[:-1] == number[1:]) & (node[:-1] != node[1:])
-    pieces, of = np.column_stack([node[:-1], node[1:]])[step], number[:-1][step]
-    keep = np.ones(len(network.segments), bool)
-    keep[touched] = False
-    columns = {
-        name: np.concatenate([getattr(network, name)[keep], getattr(network, name)[of]])
-        for name in ("kind", "line", "soft")
-    }
-    return replace(network, segments=np.concatenate([network.segments[keep], pieces]), **columns)
+    area, over, under = ux * vy - uy * vx, wx * vy - wy * vx, wx * uy - wy * ux
+    t, u = over / area.astype(float), under / area.astype(float)
+    place = []
+    for start, step in ((x[a], ux), (y[a], uy)):
+        exact = start + t * step
+        whole = np.rint(exact).astype(np.int64)
+        # near the middle between two grid lines a float can't tell: half up, in Python's whole numbers
+        for k in np.flatnonzero(np.abs(np.abs(exact - whole) - 0.5) < 1e-3):
+            top, bottom = int(over[k]) * int(step[k]), int(area[k])
+            whole[k] = int(start[k]) + (2 * top + bottom) // (2 * bottom)
+        place.append(whole)
+    return Crossings(place[0], place[1], z[a] + t * (z[b] - z[a]), z[c] + u * (z[d] - z[c]))

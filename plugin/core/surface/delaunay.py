@@ -1,7 +1,8 @@
 """The Delaunay triangulation of many points: pieces, sewn, then flipped until exactly right.
 
 Qhull's cost a point grows with the size of one call, so the points are cut into tiles of about equal
-number. The tiles' hulls are disjoint convex polygons; the gaps between them are triangulated from
+number (larger ones where the points are in strings or on curves, so that most would be on the tiles' rims).
+The tiles' hulls are disjoint convex polygons; the gaps between them are triangulated from
 the hulls' corners alone, with the hulls' sides as constraints. The whole is then a valid
 triangulation, and Lawson's flips with exact predicates make it the Delaunay triangulation; with
 the rule for ties in ``Mesh.unlawful`` it is the same one however it was cut.
@@ -10,7 +11,7 @@ the rule for ties in ``Mesh.unlawful`` it is the same one however it was cut.
 from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
-from typing import List, Tuple
+from typing import List, Optional, Sequence, Tuple, Union
 
 import numpy as np
 
@@ -20,46 +21,125 @@ from .mesh import Mesh, following
 from .parts import connected_parts
 from .pieces import triangulate_piece
 
-#: Points of one tile; measured to be about the cheapest for Qhull and the seams together.
+#: Points of one tile where nothing else suits better; about the cheapest for Qhull and the seams together.
 TILE_POINTS = 2000
 _THREADS = 2  # Qhull runs without Python's lock; more threads gain little
+_WHOLE = 12_000  # up to so many points one call is cheaper than tiles and seams
+_FIRST = 16  # one tile in so many is triangulated first, to see whether tiles of this size suit the points
+# Share of a tile's triangles to be changed by its neighbours from which larger tiles are cheaper, and the share that
+# these should have: it falls with the square root of their points.
+_MOST_UNSETTLED, _WANTED_UNSETTLED = 0.3, 0.25
+_NONE = np.empty(0, np.int32)
 
 
-def triangulate(x: np.ndarray, y: np.ndarray, tile_points: int = TILE_POINTS, progress: Progress = silent) -> Mesh:
+def triangulate(x: np.ndarray, y: np.ndarray, tile_points: Optional[int] = None, progress: Progress = silent) -> Mesh:
     """The Delaunay triangulation of distinct points (int64 ``x``, ``y`` in [0, predicates.LIMIT)).
 
     The mesh has no triangles if all points are on one line. Cocircular points follow the rule in
-    :meth:`Mesh.unlawful`; the result does not depend on ``tile_points``.
+    :meth:`Mesh.unlawful`; the result does not depend on ``tile_points``, by default what suits the points.
     """
-    order, bounds = _tiles(x, y, tile_points)
-    tx, ty = x[order], y[order]
-    mesh = _sewn(tx, ty, bounds, tile_points, part(progress, 0.0, 0.6))
-    mesh.legalise(progress=part(progress, 0.6, 0.9))
+    order, mesh = _sewn(x, y, tile_points, part(progress, 0.0, 0.9))
     vertex = order.astype(np.int32)[mesh.vertex]
     progress(1.0, "surface")
     return Mesh(x, y, vertex, mesh.twin)
 
 
+def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Progress) -> Tuple[np.ndarray, Mesh]:
+    """The points in an order (n,) of their own and their triangulation, numbered in that order."""
+    size = tile_points or TILE_POINTS
+    while True:
+        if len(x) <= (tile_points or max(_WHOLE, 2 * size)):
+            return np.arange(len(x)), Mesh(x, y, *_triangulate_tile(x, y))
+        order, bounds = _tiles(x, y, size)
+        tx, ty = x[order], y[order]
+        pieces = _triangulate_tiles(tx, ty, bounds, tile_points is None, progress)
+        if not isinstance(pieces, float):
+            break
+        size = int(size * (pieces / _WANTED_UNSETTLED) ** 2)
+    tiles, alone = _side_by_side(tx, ty, bounds, pieces)
+    mesh, added = _close_gaps(tiles, alone, tile_points)
+    mesh.legalise(added)
+    return order, mesh
+
+
 def _tiles(x: np.ndarray, y: np.ndarray, tile_points: int) -> Tuple[np.ndarray, np.ndarray]:
     """Cut points into columns by x and each column into tiles by y: order (n,) and tile starts (k + 1,)."""
     n = len(x)
-    columns = max(1, round((n / tile_points) ** 0.5))
-    if columns == 1:
-        return np.arange(n), np.array([0, n])
+    columns = max(2, round((n / tile_points) ** 0.5))
     order = np.argsort((x << 31) | y)
-    cuts = np.linspace(0, n, columns + 1).astype(np.int64)
+    cuts = _cuts(x[order], columns)
     bounds = [np.zeros(1, np.int64)]
     for start, end in zip(cuts[:-1], cuts[1:]):
         column = order[start:end]
         order[start:end] = column[np.argsort((y[column] << 31) | x[column])]
-        bounds.append(np.linspace(start, end, columns + 1).astype(np.int64)[1:])
+        bounds.append(start + _cuts(y[order[start:end]], columns)[1:])
     return order, np.concatenate(bounds)
 
 
-def _sewn(x: np.ndarray, y: np.ndarray, bounds: np.ndarray, tile_points: int, progress: Progress) -> Mesh:
-    """Valid triangulation of all points from triangulated tiles ``bounds[i]:bounds[i + 1]``."""
-    pieces = _triangulate_tiles(x, y, bounds, progress)
-    vertex, twin, alone = [], [], []
+def _cuts(value: np.ndarray, parts: int) -> np.ndarray:
+    """Where to cut rising ``value`` (n,) into about equal ``parts``: starts (parts + 1,).
+
+    Each cut is made at the widest step near its place, so that strings of points stay whole.
+    """
+    even = np.linspace(0, len(value), parts + 1).astype(np.int64)
+    reach = len(value) // (4 * parts)
+    for i in range(1, parts):
+        near = value[even[i] - reach - 1 : even[i] + reach + 1]
+        even[i] += np.argmax(np.diff(near)) - reach
+    return even
+
+
+def _triangulate_tile(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Half-edges ``(vertex, twin)`` of the Delaunay triangulation of one tile's points."""
+    mesh = Mesh(x, y, *triangulate_piece(x, y))
+    mesh.legalise()
+    return mesh.vertex, mesh.twin
+
+
+def _triangulate_tiles(
+    x: np.ndarray, y: np.ndarray, bounds: np.ndarray, choosy: bool, progress: Progress
+) -> Union[List[Tuple[np.ndarray, np.ndarray]], float]:
+    """The pieces of all tiles; if it is ``choosy`` and too small a tile, only the share of :func:`_unsettled`."""
+    tiles = [slice(start, end) for start, end in zip(bounds[:-1], bounds[1:])]
+    pieces: List[Tuple[np.ndarray, np.ndarray]] = [(_NONE, _NONE)] * len(tiles)
+    first = range(0, len(tiles), _FIRST)
+    rest = sorted(set(range(len(tiles))) - set(first))
+    pool = ThreadPoolExecutor(_THREADS)
+    try:
+        done = 0
+        for some in (first, rest):
+            for i, piece in zip(some, pool.map(lambda i: _triangulate_tile(x[tiles[i]], y[tiles[i]]), some)):
+                pieces[i] = piece
+                done += 1
+                progress(done / len(tiles), "surface")
+            if choosy and some is first:
+                unsettled = float(np.mean([_unsettled(x[tiles[i]], y[tiles[i]], pieces[i][0]) for i in first]))
+                if unsettled > _MOST_UNSETTLED:
+                    return unsettled
+    finally:  # Python 3.9 is the first with cancel_futures: a cancelled run must not go on in the background
+        pool.shutdown(wait=True, cancel_futures=True)
+    return pieces
+
+
+def _unsettled(x: np.ndarray, y: np.ndarray, vertex: np.ndarray) -> float:
+    """Share of a tile's triangles that its neighbours may change: their circles reach beyond the tile."""
+    if len(vertex) == 0:
+        return 1.0
+    place = x[vertex.reshape(-1, 3)].astype(float) + 1j * y[vertex.reshape(-1, 3)]
+    a, b, c = place.T
+    b, c = b - a, c - a
+    centre = (b * np.abs(c) ** 2 - c * np.abs(b) ** 2) / (b * c.conj() - b.conj() * c)
+    radius, centre = np.abs(centre), centre + a
+    within = (centre.real - radius >= x.min()) & (centre.real + radius <= x.max())
+    within &= (centre.imag - radius >= y.min()) & (centre.imag + radius <= y.max())
+    return 1.0 - float(np.mean(within))
+
+
+def _side_by_side(
+    x: np.ndarray, y: np.ndarray, bounds: np.ndarray, pieces: Sequence[Tuple[np.ndarray, np.ndarray]]
+) -> Tuple[Mesh, np.ndarray]:
+    """All tiles as one mesh, gaps between them; and the points of tiles without triangles."""
+    vertex, twin, alone = [], [], [np.empty(0, np.int64)]
     offset = 0
     for start, end, (piece, piece_twin) in zip(bounds[:-1], bounds[1:], pieces):
         if len(piece) == 0:
@@ -67,31 +147,15 @@ def _sewn(x: np.ndarray, y: np.ndarray, bounds: np.ndarray, tile_points: int, pr
         vertex.append(piece + np.int32(start))
         twin.append(np.where(piece_twin >= 0, piece_twin + np.int32(offset), np.int32(-1)))
         offset += len(piece)
-    tiles = Mesh(x, y, np.concatenate(vertex).astype(np.int32), np.concatenate(twin).astype(np.int32))
-    if len(bounds) == 2:
-        return tiles
-    return _close_gaps(tiles, np.concatenate([*alone, np.empty(0, np.int64)]), tile_points)
+    tiles = Mesh(x, y, np.concatenate(vertex), np.concatenate(twin))
+    return tiles, np.concatenate(alone)
 
 
-def _triangulate_tiles(
-    x: np.ndarray, y: np.ndarray, bounds: np.ndarray, progress: Progress
-) -> List[Tuple[np.ndarray, np.ndarray]]:
-    tiles = list(zip(bounds[:-1], bounds[1:]))
-    if len(tiles) == 1:
-        return [triangulate_piece(x, y)]
-    pieces = []
-    pool = ThreadPoolExecutor(_THREADS)
-    try:
-        for piece in pool.map(lambda tile: triangulate_piece(x[tile[0] : tile[1]], y[tile[0] : tile[1]]), tiles):
-            pieces.append(piece)
-            progress(len(pieces) / len(tiles), "surface")
-    finally:  # Python 3.9 is the first with cancel_futures: a cancelled run must not go on in the background
-        pool.shutdown(wait=True, cancel_futures=True)
-    return pieces
+def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> Tuple[Mesh, np.ndarray]:
+    """Add the triangles between the tiles' hulls; ``alone``: points of tiles without triangles.
 
-
-def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: int) -> Mesh:
-    """Add the triangles between the tiles' hulls; ``alone``: points of tiles without triangles."""
+    Also returns the half-edges of the added triangles: all that may be unlawful.
+    """
     rim = np.flatnonzero(tiles.twin < 0)
     start, end = tiles.vertex[rim], tiles.end(rim)
     joints = np.unique(np.concatenate([start, alone]))
@@ -114,7 +178,7 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: int) -> Mesh:
     twin[rim] = moved_outside
     sewn = moved_outside >= 0
     twin[moved_outside[sewn]] = rim[sewn]
-    return Mesh(tiles.x, tiles.y, vertex, twin)
+    return Mesh(tiles.x, tiles.y, vertex, twin), np.arange(len(tiles.vertex), len(vertex), dtype=np.int32)
 
 
 def _half_edges(mesh: Mesh, start: np.ndarray, end: np.ndarray) -> np.ndarray:

@@ -8,11 +8,11 @@ from typing import Tuple
 import numpy as np
 
 from .cells import candidate_pairs
-from .crossings import with_splits, with_vertices
 from .locate import heights_at
 from .mesh import Mesh, following
 from .network import Network
 from .predicates import orientation
+from .splits import with_splits, with_vertices
 from .tin import GRID, Tin
 
 #: Bit on edges that have to stay while soft lines are inserted, so that the surface keeps its shape.

@@ -60,8 +60,10 @@ def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress
     The mesh must be Delaunay but for marked edges, and is so again afterwards. A segment that
     crosses a marked edge is left out and returned.
     """
-    fan = _Fan(mesh)
     distinct = segments[:, 0] != segments[:, 1]
+    if not np.any(distinct):
+        return []
+    fan = _Fan(mesh)
     a, b = np.array(segments[distinct], np.int64).T
     waiting = _Segments(a, b, kind[distinct])
     crossings: List[Crossing] = []

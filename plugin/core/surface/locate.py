@@ -1,32 +1,55 @@
-"""Which triangle is under a place, and how high is the surface there."""
+"""Which triangle is under a place, and how high is the surface there.
+
+Exact: a place is taken to 2**-16 of the plan grid (1.5 nm, about what coordinates of millions of metres are
+themselves rounded by), and on which side of an edge it lies is decided in whole numbers. So a place in the surface
+always has its triangle, and the shares of the three corners are never negative and right to the last digits, also
+in slivers. Beside the surface the nearest place of the rim answers, up to ``RIM`` away; farther off nothing does.
+"""
 
 from __future__ import annotations
+
+from typing import NamedTuple, Tuple
 
 import numpy as np
 
 from .cells import candidate_pairs
 from .tin import GRID, Tin
 
-#: A place this far (m) beside the rim counts as on it: vertices are rounded to the plan grid, coordinates to floats.
+#: How far (m) beside the rim a place still has the height of the nearest place of the rim: vertices are rounded to
+#: the plan grid, and so are places that a user has on the rim.
 RIM = GRID
+
+_BITS = 16  # a place is a whole number of 2**-16 of the plan grid
+_FRACTION = (1 << _BITS) - 1
+
+
+class _Places(NamedTuple):
+    """Places in units of the plan grid: whole numbers ``x, y`` and ``fx, fy`` of 2**-16 beyond them, all int64 (q,)."""
+
+    x: np.ndarray
+    y: np.ndarray
+    fx: np.ndarray
+    fy: np.ndarray
+
+    def take(self, which: np.ndarray) -> _Places:
+        return _Places(*(column[which] for column in self))
 
 
 def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     """Triangle (q,) int64 under each place ``xy`` (q, 2) in metres of the CRS; -1 outside the surface.
 
-    A place on an edge belongs to the triangle of lowest number; one up to ``RIM`` outside the rim to the rim's
-    triangle; nan places are outside.
+    A place on an edge or a vertex belongs to the triangle of lowest number; one up to ``RIM`` beside the rim to that
+    of the nearest edge of the rim; nan places are outside.
     """
     local = np.asarray(xy, float) - tin.origin
     found = np.full(len(local), len(tin.triangles), np.int64)
     low, high = tin.vertices[:, :2].min(axis=0), tin.vertices[:, :2].max(axis=0)
     near = np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
     corner = tin.vertices[tin.triangles][:, :, :2] - low
-    place = np.maximum(local[near] - low, 0.0)
+    place, whole = np.maximum(local[near] - low, 0.0), _whole(local[near])
     cell = max(1e-3, float(np.sqrt(np.prod(high - low) / max(1, min(len(corner), len(place)) / 2))))
     for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
-        weight = barycentric(corner[t], place[i])
-        within = np.all(weight >= -1e-9, axis=1)
+        within = np.all([side >= 0 for side, _ in _sides(tin, t, whole.take(i))], axis=0)
         np.minimum.at(found, near[i[within]], t[within])
     lost = near[found[near] == len(tin.triangles)]
     found[lost] = _beside_rim(tin, local[lost])
@@ -34,29 +57,11 @@ def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     return found
 
 
-def _beside_rim(tin: Tin, place: np.ndarray) -> np.ndarray:
-    """The triangle of lowest number whose rim edge is within ``RIM`` of each local ``place`` (q, 2), or m."""
-    found = np.full(len(place), len(tin.triangles), np.int64)
-    triangle, edge = np.nonzero(tin.neighbours < 0)
-    low = tin.vertices[:, :2].min(axis=0) - 3 * RIM
-    a = tin.vertices[tin.triangles[triangle, edge], :2] - low
-    b = tin.vertices[tin.triangles[triangle, (edge + 1) % 3], :2] - low
-    place = place - low
-    if len(place) == 0 or len(triangle) == 0:
-        return found
-    around = place[:, None] + RIM * np.array([[-2.0, -1.0], [2.0, -1.0], [0.0, 3.0]])  # holds the circle of radius RIM
-    cell = max(1e-3, float(np.mean(np.hypot(*(b - a).T))))
-    ends = np.stack([a, b], axis=1)
-    for i, k in candidate_pairs(around[:, :, 0], around[:, :, 1], ends[:, :, 0], ends[:, :, 1], cell):
-        along, from_a = b[k] - a[k], place[i] - a[k]
-        t = np.clip(np.sum(along * from_a, axis=1) / np.sum(along * along, axis=1), 0.0, 1.0)
-        close = np.hypot(*(from_a - t[:, None] * along).T) <= RIM
-        np.minimum.at(found, i[close], triangle[k[close]])
-    return found
-
-
 def heights_at(tin: Tin, xy: np.ndarray) -> np.ndarray:
-    """Height (q,) of the surface at each place ``xy`` (q, 2) in metres of the CRS; nan outside."""
+    """Height (q,) of the surface at each place ``xy`` (q, 2) in metres of the CRS.
+
+    Up to ``RIM`` beside the rim that of its nearest place; nan farther off.
+    """
     triangle = locate(tin, xy)
     height = np.full(len(triangle), np.nan)
     on = np.flatnonzero(triangle >= 0)
@@ -67,17 +72,105 @@ def heights_at(tin: Tin, xy: np.ndarray) -> np.ndarray:
 def heights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
     """Heights (k,) at places ``local`` (k, 2), metres from the TIN's origin, each in its ``triangle`` (k,).
 
-    A place a little outside (``RIM``) gets a height of the triangle's near side, not one beyond it.
+    A place beside its triangle gets the height of the triangle's nearest place.
     """
-    corner = tin.vertices[tin.triangles[triangle]]
-    weight = barycentric(corner[:, :, :2], local).clip(0.0)
-    height: np.ndarray = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
+    height: np.ndarray = np.sum(weights_in(tin, triangle, local) * tin.vertices[tin.triangles[triangle], 2], axis=1)
     return height
 
 
+def weights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
+    """Shares (k, 3) of the corners at places as in :func:`heights_in`: never negative, of sum 1."""
+    places = _whole(local)
+    sides = _sides(tin, triangle, places)
+    weight = np.column_stack([side + fraction / (_FRACTION + 1) for side, fraction in sides])[:, [1, 2, 0]]
+    beside = np.flatnonzero(np.any([side < 0 for side, _ in sides], axis=0))
+    weight[beside] = _nearest_weights(tin, triangle[beside], places.take(beside))
+    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
+    return result
+
+
 def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
-    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2)."""
+    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2), in floating point."""
     a, b, c = (corner[:, i] - place for i in range(3))
     weight = np.column_stack([p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0] for p, q in ((b, c), (c, a), (a, b))])
     result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
     return result
+
+
+def covers(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
+    """Mask (k,) of places ``local`` (k, 2), as in :func:`heights_in`, that lie in or on the edge of ``triangle``."""
+    mask: np.ndarray = np.all([side >= 0 for side, _ in _sides(tin, triangle, _whole(local))], axis=0)
+    return mask
+
+
+def _whole(local: np.ndarray) -> _Places:
+    fine = np.rint(local / GRID * (_FRACTION + 1)).astype(np.int64)
+    return _Places(*(fine >> _BITS).T, *(fine & _FRACTION).T)
+
+
+def _sides(tin: Tin, triangle: np.ndarray, places: _Places) -> Tuple[Tuple[np.ndarray, np.ndarray], ...]:
+    """Twice the area between each edge of ``triangle`` (k,) and its place, exact, in units of the grid squared.
+
+    For edges 0, 1, 2 a pair of int64 (k,): the whole part, rounded down (not negative: the place is on the edge or to
+    its left), and 2**-16 beyond it.
+    """
+    corner = tin.triangles[triangle].T
+    x, y = (np.take(column, corner) for column in (tin.grid[:, 0], tin.grid[:, 1]))
+    result = []
+    for i, j in ((0, 1), (1, 2), (2, 0)):
+        ux, uy = x[j] - x[i], y[j] - y[i]
+        beyond = ux * places.fy - uy * places.fx
+        side = ux * (places.y - y[i]) - uy * (places.x - x[i]) + (beyond >> _BITS)
+        result.append((side, beyond & _FRACTION))
+    return tuple(result)
+
+
+def _nearest_weights(tin: Tin, triangle: np.ndarray, places: _Places) -> np.ndarray:
+    """Shares (k, 3) of the corners at the place of each triangle's edges that is nearest to its place."""
+    best = np.full(len(triangle), np.inf)
+    weight = np.zeros((len(triangle), 3))
+    for i, j in ((0, 1), (1, 2), (2, 0)):
+        along, distance = _nearest_on(tin, tin.triangles[triangle, i], tin.triangles[triangle, j], places)
+        nearer = np.flatnonzero(distance < best)
+        best[nearer] = distance[nearer]
+        weight[nearer] = 0.0
+        weight[nearer, i], weight[nearer, j] = 1.0 - along[nearer], along[nearer]
+    return weight
+
+
+def _nearest_on(tin: Tin, a: np.ndarray, b: np.ndarray, places: _Places) -> Tuple[np.ndarray, np.ndarray]:
+    """The nearest place of edges from vertex ``a`` to ``b`` (k,): how far along, 0..1, and its distance, metres."""
+    (ax, ay), (bx, by) = tin.grid[a].T, tin.grid[b].T
+    px, py = places.x - ax + places.fx / (_FRACTION + 1), places.y - ay + places.fy / (_FRACTION + 1)
+    ux, uy = (bx - ax).astype(float), (by - ay).astype(float)
+    along = ((px * ux + py * uy) / (ux * ux + uy * uy)).clip(0.0, 1.0)
+    between = np.abs(ux * py - uy * px) / np.hypot(ux, uy)
+    to_end = np.where(along > 0, np.hypot(px - ux, py - uy), np.hypot(px, py))
+    return along, np.where((along > 0) & (along < 1), between, to_end) * GRID
+
+
+def _beside_rim(tin: Tin, place: np.ndarray) -> np.ndarray:
+    """The triangle of the rim's edge that is nearest to each local ``place`` (q, 2), within ``RIM``, or m.
+
+    Of several edges that are equally near, the triangle of lowest number.
+    """
+    found = np.full(len(place), len(tin.triangles), np.int64)
+    triangle, edge = np.nonzero(tin.neighbours < 0)
+    if len(place) == 0 or len(triangle) == 0:
+        return found
+    low = tin.vertices[:, :2].min(axis=0) - 3 * RIM
+    a, b = tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]
+    ends = np.stack([tin.vertices[a, :2], tin.vertices[b, :2]], axis=1) - low
+    # a triangle around each place that holds the circle of radius RIM
+    around = (place - low)[:, None] + RIM * np.array([[-2.0, -1.0], [2.0, -1.0], [0.0, 3.0]])
+    cell = max(1e-3, float(np.mean(np.hypot(*(ends[:, 1] - ends[:, 0]).T))))
+    whole = _whole(place)
+    best = np.full(len(place), RIM)
+    for i, k in candidate_pairs(around[:, :, 0], around[:, :, 1], ends[:, :, 0], ends[:, :, 1], cell):
+        _, distance = _nearest_on(tin, a[k], b[k], whole.take(i))
+        order = np.lexsort((triangle[k], distance, i))
+        first = order[np.diff(i[order], prepend=-1) != 0]
+        i, k, distance = i[first], k[first], distance[first]
+        nearer = (distance < best[i]) | ((distance == best[i]) & (triangle[k] < found[i]))
+        best[i[nearer]], found[i[nearer]] = distance[nearer], triangle[k[nearer]]
+    return found

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Tuple
 
 import numpy as np
@@ -12,6 +12,7 @@ from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
 from .predicates import LIMIT
 from .tin import GRID
+from .touching import met_as_given
 
 TOO_FAR = Text(
     "too_far_apart",
@@ -49,9 +50,9 @@ LINE_WITHOUT_PLACE = Text(
 
 @dataclass(frozen=True)
 class Duplicate:
-    """Several heights given for one plan position (equal to 0.1 mm); the surface takes their mean.
+    """Several heights given for one plan position (equal to 0.1 mm), a survey point's among them.
 
-    ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
+    The surface takes their mean. ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
     """
 
     easting: float
@@ -71,6 +72,8 @@ class Network:
     nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
     ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
     ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
+    ``touches``: (t, 2) segments and vertices they met as given, before rounding. ``shared``: vertex, line and height
+    (s, 3) of the vertices of lines that share a place, but not with a survey point.
     """
 
     x: np.ndarray
@@ -83,15 +86,20 @@ class Network:
     soft: np.ndarray
     rings: Tuple[Tuple[LineKind, np.ndarray], ...]
     origin: np.ndarray
+    touches: np.ndarray = field(default_factory=lambda: np.empty((0, 2), np.int64))
+    shared: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
 
     def part(self, which: np.ndarray) -> Network:
         """The same vertices with the segments of a mask ``which``."""
+        number = np.cumsum(which) - 1
+        touches = self.touches[which[self.touches[:, 0]]]
         return replace(
             self,
             segments=self.segments[which],
             kind=self.kind[which],
             line=self.line[which],
             soft=self.soft[which],
+            touches=np.column_stack([number[touches[:, 0]], touches[:, 1]]),
         )
 
 
@@ -134,9 +142,14 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     vertex, x, y, z, first, duplicates = _join(grid, height, source, points, origin)
     if np.count_nonzero(np.isfinite(z)) < 3:
         raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
-    segments, kind, line, soft, rings = _segments(constraints, vertex[len(used) :], grid[len(used) :])
+    of_line = vertex[len(used) :]
+    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :])
     soft |= np.isnan(z[segments]).any(axis=1)
-    return Network(x, y, z, first, segments, kind, line, soft, rings, origin), duplicates
+    touches = met_as_given(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
+    lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
+    shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths))
+    shared = shared[first[shared[:, 0].astype(np.int64)] < 0]
+    return Network(x, y, z, first, segments, kind, line, soft, rings, origin, touches, shared), duplicates
 
 
 def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
@@ -205,29 +218,42 @@ def _merge_heights(
     lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
     columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
     found = map(Duplicate, *(c.tolist() for c in columns), lines)
-    # Lines that share a vertex of one height are joined on purpose: nothing to report.
-    kept = [d for d in found if d.highest > d.lowest or np.count_nonzero(d.source_lines) > 1]
+    # Lines alone: told where lines meet. A point and lines of one height: joined on purpose.
+    points_there = np.add.reduceat(of_point.astype(np.int64), start).tolist()
+    kept = [d for d, n in zip(found, points_there) if n > (d.highest == d.lowest)]
     return tuple(sorted(kept, key=lambda d: d.source_lines))
 
 
 def _segments(
     constraints: Constraints, vertex: np.ndarray, grid: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
-    pairs, kind, number, soft, rings = [], [], [], [], []
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
+    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings."""
+    pairs, ends, kind, number, soft, rings = [], [], [], [], [], []
     start = 0
     for i, line in enumerate(constraints.lines):
         chain = vertex[start : start + len(line.xyz)]
         without = np.isnan(line.xyz[:, 2])
-        place = grid[start : start + len(line.xyz)]
+        place, corner = grid[start : start + len(line.xyz)], np.arange(start, start + len(line.xyz))
         start += len(line.xyz)
         if line.closed and len(chain):
-            chain, without = np.append(chain, chain[0]), np.append(without, without[0])
+            chain, without, corner = (np.append(each, each[0]) for each in (chain, without, corner))
             rings.append((line.kind, place))
         step = chain[:-1] != chain[1:]
         pairs.append(np.column_stack([chain[:-1], chain[1:]])[step])
+        ends.append(np.column_stack([corner[:-1], corner[1:]])[step])
         soft.append((without[:-1] | without[1:])[step])
         kind.append(np.full(int(step.sum()), int(line.kind), np.uint8))
         number.append(np.full(int(step.sum()), i, np.int64))
     if not pairs:
-        return np.empty((0, 2), np.int64), np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
-    return (*(np.concatenate(column) for column in (pairs, kind, number, soft)), tuple(rings))  # type: ignore[return-value]
+        none = np.empty((0, 2), np.int64)
+        return none, none, np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
+    columns = (pairs, ends, kind, number, soft)
+    return (*(np.concatenate(column) for column in columns), tuple(rings))  # type: ignore[return-value]
+
+
+def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray) -> np.ndarray:
+    """Vertex, line and height (s, 3) of the corners of lines that share their vertex with others, in that order."""
+    known = np.flatnonzero(np.isfinite(height))
+    order = known[np.lexsort((height[known], line[known], vertex[known]))]
+    some = order[np.bincount(vertex[order], minlength=1)[vertex[order]] > 1]
+    return np.column_stack([vertex[some], line[some], height[some]])

@@ -210,21 +210,26 @@ def _on_rim(tin: Tin, place: np.ndarray, frame: GridFrame) -> _Cells:
         ends = place[a[some]], place[b[some]]
         if turn:  # a flat edge is asked column by column
             ends = tuple(end.imag + 1j * end.real for end in ends)  # type: ignore[assignment]
-        of, line, cross, share = _centres_on(*ends, RIM / frame.cell)
+        of, line, cross, share, off = _centres_on(*ends, RIM / frame.cell)
         row, column = (cross, line) if turn else (line, cross)
         inside = (row >= 0) & (row < frame.rows) & (column >= 0) & (column < frame.columns)
         edge = some[of]
         z0, z1 = tin.vertices[a[edge], 2], tin.vertices[b[edge], 2]
-        found.append([v[inside] for v in (triangle[edge], row, column, z0 + share * (z1 - z0))])
+        found.append([v[inside] for v in (triangle[edge], row, column, z0 + share * (z1 - z0), off)])
     first, second = found
-    triangle, row, column, height = (np.concatenate(both) for both in zip(first, second))
-    return _Cells(triangle, row, column, height, beside=True)
+    triangle, row, column, height, off = (np.concatenate(both) for both in zip(first, second))
+    order = np.lexsort((triangle, off, row * frame.columns + column))
+    nearest = order[np.diff((row * frame.columns + column)[order], prepend=-1) != 0]
+    return _Cells(triangle[nearest], row[nearest], column[nearest], height[nearest], beside=True)
 
 
 def _centres_on(
     start: np.ndarray, end: np.ndarray, tolerance: float
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Centres within ``tolerance`` of edges that are longer upwards than across: edge number, row, column, share."""
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Centres within ``tolerance`` of edges that are longer upwards than across.
+
+    Edge number, row, column, share of the edge's length at the nearest place, distance.
+    """
     low, high = np.minimum(start.imag, end.imag), np.maximum(start.imag, end.imag)
     first = np.ceil(low - tolerance)
     count = np.maximum(np.floor(high + tolerance) - first + 1, 0).astype(np.int64)
@@ -235,8 +240,9 @@ def _centres_on(
     column = np.rint(start.real[of] + rise * edge.real[of])
     to = column + 1j * row - start[of]
     share = ((to * edge[of].conj()).real / np.abs(edge[of]) ** 2).clip(0, 1)
-    on = np.abs(to - share * edge[of]) <= tolerance
-    return of[on], row[on].astype(np.int64), column[on].astype(np.int64), share[on]
+    off = np.abs(to - share * edge[of])
+    on = off <= tolerance
+    return of[on], row[on].astype(np.int64), column[on].astype(np.int64), share[on], off[on]
 
 
 def centres(frame: GridFrame) -> Tuple[np.ndarray, np.ndarray]:

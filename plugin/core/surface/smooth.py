@@ -17,7 +17,7 @@ from typing import Optional
 import numpy as np
 
 from .ask import triangle_gradients
-from .locate import barycentric
+from .locate import weights_in
 from .tin import Tin
 
 
@@ -44,8 +44,7 @@ class CloughTocher:
         number = self._tin.triangles[triangle]
         corner = self._tin.vertices[number]
         gradient = np.where(self.sharp[number][:, :, None], self._own[triangle][:, None], self._mean[number])
-        weight = barycentric(corner[:, :, :2], xy).clip(0.0)  # a little below 0 beside the rim
-        weight /= weight.sum(axis=1, keepdims=True)
+        weight = weights_in(self._tin, triangle, xy)
         # The cubic opposite to corner k holds the places nearest to that edge; turn the triangle so that k is the last.
         turn = (np.argmin(weight, axis=1)[:, None] + np.array([1, 2, 0])) % 3
         weight = np.take_along_axis(weight, turn, 1)

@@ -161,8 +161,7 @@ def _measure(tin: Tin, corners: np.ndarray, fresh: np.ndarray, vertices: np.ndar
     found = locate(local, tin.vertices[vertices, :2])
     height = heights_in(local, found, tin.vertices[vertices, :2])
     over.triangle[vertices] = number[found]
-    # Rounding may let a vertex slip between slivers: it will be kept.
-    over.off[vertices] = np.where(found >= 0, np.abs(tin.vertices[vertices, 2] - height), np.inf)
+    over.off[vertices] = np.abs(tin.vertices[vertices, 2] - height)
 
 
 def _worst(mesh: Mesh, over: _Vertices, vertices: np.ndarray) -> np.ndarray:

@@ -1,0 +1,107 @@
+"""Which vertices segments touch: those they run through on the plan grid, and those they meet as they were given."""
+
+from __future__ import annotations
+
+from typing import Tuple
+
+import numpy as np
+
+from .cells import candidate_pairs, runs
+from .predicates import orientation
+
+_MARKS = 1 << 22  # cells are marked by a number within this
+_REACH = 3  # grid units about a vertex that are looked at: half a cell, and what rounding moves
+
+
+def passing(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertices: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs (segment, vertex) where one of ``segments`` (k, 2) runs through the cell of one of ``vertices`` (v,).
+
+    ``x, y``: (n,) int64. The cell of a vertex is the square of one grid unit about it with its west and south sides,
+    so each place is in one cell. Ends of the segment itself don't count. Exact; each pair once, sorted.
+    """
+    i, v = _candidates(x, y, segments, x[vertices], y[vertices])
+    v = vertices[v]
+    a, b = segments[i].T
+    ux, uy = x[b] - x[a], y[b] - y[a]
+    left, reach = 2 * orientation(x, y, a, b, v), np.abs(ux) + np.abs(uy)
+    # at most through a corner of the cell: only the south-west one belongs to it
+    met = (left < reach) | ((left == reach) & (ux >= 0) & (uy <= 0))
+    met &= (left > -reach) | ((left == -reach) & (ux <= 0) & (uy >= 0))
+    for c in (x, y):
+        met &= (np.minimum(c[a], c[b]) <= c[v]) & (c[v] <= np.maximum(c[a], c[b]))
+    met &= (v != a) & (v != b)
+    pairs = np.unique(i[met] * len(x) + v[met])
+    return pairs // len(x), pairs % len(x)
+
+
+def met_as_given(
+    x: np.ndarray, y: np.ndarray, segments: np.ndarray, ends: np.ndarray, given: np.ndarray, vertex: np.ndarray
+) -> np.ndarray:
+    """Pairs (q, 2) of segments and the vertices they met before anything was rounded: within half a grid unit.
+
+    ``given``: (p, 2) float places in grid units and ``vertex`` (p,) what became of each. ``ends``: (k, 2) the places
+    where each of ``segments`` (k, 2) begins and ends. Each pair once, sorted.
+    """
+    i, p = _candidates(x, y, segments, x[vertex], y[vertex])
+    start = given[ends[i, 0]]
+    u, w = given[ends[i, 1]] - start, given[p] - start
+    square, along = np.sum(u * u, axis=1), np.sum(u * w, axis=1)
+    beside = u[:, 0] * w[:, 1] - u[:, 1] * w[:, 0]
+    met = (4 * beside * beside <= square) & (along > 0) & (along < square)
+    met &= (vertex[p] != segments[i, 0]) & (vertex[p] != segments[i, 1])
+    pairs: np.ndarray = np.unique(np.column_stack([i, vertex[p]])[met], axis=0)
+    return pairs
+
+
+def share_along(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertex: np.ndarray) -> np.ndarray:
+    """How far along its segment (k, 2), 0..1, the foot of each ``vertex`` (k,) is."""
+    a, b = segments.T
+    ux, uy = (x[b] - x[a]).astype(float), (y[b] - y[a]).astype(float)
+    share: np.ndarray = ((x[vertex] - x[a]) * ux + (y[vertex] - y[a]) * uy) / (ux * ux + uy * uy)
+    return share.clip(0.0, 1.0)
+
+
+def _candidates(
+    x: np.ndarray, y: np.ndarray, segments: np.ndarray, px: np.ndarray, py: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs (segment, place) that may be as near as ``_REACH``; ``px, py`` (p,) int64. Some come more than once."""
+    none = np.empty(0, np.int64)
+    if len(segments) == 0 or len(px) == 0:
+        return none, none
+    ends_x, ends_y = x[segments], y[segments]
+    cell = _cell(ends_x, ends_y)
+    near = np.flatnonzero(_marked(ends_x, ends_y, cell, px, py))
+    shift = 2 * _REACH  # no place below 0
+    around_x = px[near][:, None] + shift + np.array([-2, 2, 0]) * _REACH  # a triangle about each place
+    around_y = py[near][:, None] + shift + np.array([-1, -1, 3]) * _REACH
+    found = [(none, none)]
+    found += list(candidate_pairs(ends_x + shift, ends_y + shift, around_x, around_y, float(cell)))
+    i, j = (np.concatenate(column) for column in zip(*found))
+    return i, near[j]
+
+
+def _cell(ends_x: np.ndarray, ends_y: np.ndarray) -> int:
+    """A side of cells (a power of two) that suits the segments: their mean length, or a little less."""
+    length = np.hypot(ends_x[:, 1] - ends_x[:, 0], ends_y[:, 1] - ends_y[:, 0])
+    return int(2 ** np.floor(np.log2(max(length.mean(), 16.0))))
+
+
+def _marked(ends_x: np.ndarray, ends_y: np.ndarray, cell: int, px: np.ndarray, py: np.ndarray) -> np.ndarray:
+    """Mask (p,) of places that may be near a segment: a quick look that spares most of many points the long one."""
+    longest = np.maximum(np.abs(ends_x[:, 1] - ends_x[:, 0]), np.abs(ends_y[:, 1] - ends_y[:, 0]))
+    count = 2 + 2 * longest // cell  # places along each segment, no two farther apart than half a cell each way
+    share = runs(np.zeros(len(count), np.int64), count) / np.repeat(count - 1, count)
+    along = [
+        (np.floor((np.repeat(e[:, 0], count) + share * np.repeat(e[:, 1] - e[:, 0], count)) / cell)).astype(np.int64)
+        for e in (ends_x, ends_y)
+    ]
+    mark = np.zeros(_MARKS, bool)
+    for east in (-1, 0, 1):
+        for north in (-1, 0, 1):
+            mark[_number(along[0] + east, along[1] + north)] = True
+    return np.take(mark, _number(px // cell, py // cell))
+
+
+def _number(column: np.ndarray, row: np.ndarray) -> np.ndarray:
+    number: np.ndarray = (column * 73_856_093 + row * 19_349_663) & (_MARKS - 1)
+    return number
