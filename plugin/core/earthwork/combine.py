@@ -11,6 +11,7 @@ from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..points.pointset import make_points
 from ..surface.along import lay_lines
 from ..surface.ask import triangle_boxes
+from ..surface.boxes import box_pairs
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.dissolve import dissolve
@@ -26,6 +27,7 @@ _FACE = 0.02  # metres in plan that a step takes, since a surface has one height
 _ON_EDGE = 1.5e-4  # an outline vertex so near to an edge was on it before it was rounded to the grid
 _SHIFT, _HELD = 3, 64  # bits: edges of the triangulation that are no lines of the surface are held all the same
 _GROUND_RIM, _DESIGN_RIM = 1, 128  # bits of edges at which ground or design ends
+_CLOSE = 2 * GRID  # metres beside an edge within which a vertex may be joined to it
 _SLIVER = 3 * GRID  # a triangle that is higher than this has its middle clear of what rounding moves
 
 
@@ -48,7 +50,28 @@ def _near(existing: Tin, design: Tin) -> np.ndarray:
     low, high = np.array([west, south]) - existing.origin - 0.5, np.array([east, north]) - existing.origin + 0.5
     least, greatest = triangle_boxes(existing)
     mask: np.ndarray = np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1)
-    return mask
+    while True:
+        squeezed = _squeezed(existing, mask)
+        if len(squeezed) == 0:
+            return mask
+        mask[squeezed] = True
+
+
+def _squeezed(existing: Tin, near: np.ndarray) -> np.ndarray:
+    """Triangles beyond the border of ``near`` (m,) to take in too: across edges that run so close past a vertex that
+    they may be joined to it. So all edges of the border stay as they are."""
+    triangle, side = np.nonzero((existing.neighbours >= 0) & near[:, None] & ~near[existing.neighbours])
+    ends = existing.triangles[triangle, side], existing.triangles[triangle, (side + 1) % 3]
+    vertex = np.unique(existing.triangles[near])
+    a, b, place = (existing.vertices[v, :2] for v in (*ends, vertex))
+    found = [np.empty(0, np.int64)]
+    for i, j in box_pairs(np.minimum(a, b) - _CLOSE, np.maximum(a, b) + _CLOSE, place, place):
+        step, to = b[i] - a[i], place[j] - a[i]
+        beside = np.abs(step[:, 0] * to[:, 1] - step[:, 1] * to[:, 0]) / np.hypot(*step.T)
+        other = (vertex[j] != ends[0][i]) & (vertex[j] != ends[1][i])
+        found.append(i[other & (beside < _CLOSE)])
+    border = np.unique(np.concatenate(found))
+    return np.unique(existing.neighbours[triangle[border], side[border]])
 
 
 def _met(ground: Tin, ring: np.ndarray) -> np.ndarray:
