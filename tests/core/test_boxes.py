@@ -4,12 +4,15 @@ import tracemalloc
 
 import numpy as np
 import pytest
+from shapely import STRtree
+from shapely.geometry import LineString
 
 from plugin.core.earthwork.pad import grade_pad
 from plugin.core.earthwork.side_slopes import SideSlopes
 from plugin.core.earthwork.strip import HalfSection, TypicalSection, grade_strip
 from plugin.core.earthwork.volume import volume_between
 from plugin.core.surface.boxes import box_pairs
+from plugin.core.surface.cells import candidate_pairs
 from tests.core.graded_raster import Wanted, cells, graded, heights
 from tests.core.surfaces import ORIGIN, delaunay_tin, random_tin
 
@@ -107,3 +110,22 @@ def test_a_hollow_arc_of_many_vertices():
     moved = graded(before, x, y, [Wanted(ring, (102.0, 0.0, 0.0), 2.0, 2.0)]) - before
     assert found.volume.cut == pytest.approx(-np.nansum(np.minimum(moved, 0)) * 0.04, rel=5e-3)
     assert found.volume.fill == pytest.approx(np.nansum(np.maximum(moved, 0)) * 0.04, rel=5e-3)
+
+
+def test_figures_of_unlike_sizes_stay_in_memory():
+    """Segments: 20,000 of a metre and 300 of 10 km over the same ground, against GEOS; cells of their usual size."""
+    rng = np.random.default_rng(3)
+    start = rng.uniform(0, 7000, (20_000, 2))
+    short = np.stack([start, start + rng.uniform(0, 1, start.shape)], axis=1)
+    long = rng.uniform(0, 7000, (300, 2, 2))
+    both = np.concatenate([short, long])
+
+    def work():
+        pairs = candidate_pairs(both[:, :, 0], both[:, :, 1], long[:, :, 0], long[:, :, 1], 1.0)
+        return np.unique(np.concatenate([i * len(long) + j for i, j in pairs]))
+
+    found, peak = peak_of(work)
+    assert peak < 500
+    tree, lines = STRtree([LineString(each) for each in both]), [LineString(each) for each in long]
+    j, i = tree.query(lines, predicate="intersects")
+    assert np.all(np.isin(i * len(long) + j, found))

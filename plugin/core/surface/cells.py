@@ -11,6 +11,7 @@ import numpy as np
 
 _PAIRS = 4_000_000  # candidate pairs handled at once: bounds the memory
 _ROW = 1 << 31  # cells of a row are numbered within this
+_WIDE = 16.0  # cells that a figure may be wide; for wider ones cells are so many times as large, and so on
 
 
 def candidate_pairs(
@@ -19,8 +20,34 @@ def candidate_pairs(
     """Pairs (i, j) of figures A[i] and B[j] that share a cell of side ``cell``; some pairs come more than once.
 
     No pair that touches is missed. ``ax, ay`` (k, c) and ``bx, by`` (l, d): corner coordinates, any float or
-    int type, not negative. Yields arrays in parts so that memory stays bounded.
+    int type, not negative. Figures much larger than ``cell`` are looked for in larger cells. Yields arrays in parts so
+    that memory stays bounded.
     """
+    level_a, level_b = _levels(ax, ay, cell), _levels(bx, by, cell)
+    for level in np.unique(np.concatenate([level_a, level_b])).tolist():
+        size = cell * _WIDE**level
+        for which_a, which_b in ((level_a == level, level_b <= level), (level_a < level, level_b == level)):
+            a, b = np.flatnonzero(which_a), np.flatnonzero(which_b)
+            if len(a) == len(ax) and len(b) == len(bx):
+                yield from _pairs_in_cells(ax, ay, bx, by, size)
+            elif len(a) and len(b):
+                for i, j in _pairs_in_cells(ax[a], ay[a], bx[b], by[b], size):
+                    yield a[i], b[j]
+
+
+def _levels(x: np.ndarray, y: np.ndarray, cell: float) -> np.ndarray:
+    """How many times (k,) cells are to be made larger for each figure."""
+    if len(x) == 0:
+        return np.empty(0, np.int64)
+    wide = np.maximum(x.max(axis=1) - x.min(axis=1), y.max(axis=1) - y.min(axis=1)) / cell
+    level: np.ndarray = np.ceil(np.log(np.maximum(wide / _WIDE, 1.0)) / np.log(_WIDE)).astype(np.int64)
+    return level
+
+
+def _pairs_in_cells(
+    ax: np.ndarray, ay: np.ndarray, bx: np.ndarray, by: np.ndarray, cell: float
+) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """As :func:`candidate_pairs`, all in cells of one size."""
     item, key = _cells(ax, ay, cell)
     order = np.argsort(key, kind="stable")
     item, key = item[order], key[order]
