@@ -84,6 +84,6 @@ def test_a_row_of_pads_that_touch_and_overlap():
     """Five pads in a row and one across them all: the later counts."""
     rng = np.random.default_rng(7)
     square = np.array([[0, 0], [8, 0], [8, 8], [0, 8]], float)
-    row = [Wanted(square + [16 + 9.0 * k, 30.0], (101.0 + k % 3, 0.0, 0.0), 1.5, 2.0) for k in range(5)]
+    row = [Wanted(square + np.array([16 + 9.0 * k, 30.0]), (101.0 + k % 3, 0.0, 0.0), 1.5, 2.0) for k in range(5)]
     across = Wanted(np.array([[20, 36], [60, 36], [60, 42], [20, 42.0]]), (102.5, 0.0, 0.0), 1.5, 1.5)
     check_pads(site(rng), [*row, across])

@@ -2,7 +2,7 @@
 
 Boxes go by their size to levels of a hierarchy of square grids, each eight times as coarse as the one before, so that
 a box meets nine cells of its level at most. Two boxes are looked for on the level of the larger one. (The hierarchical
-grid of H. Mirtich, "Efficient algorithms for two-phase collision detection", 1997; cited from memory.)
+grid of B. Mirtich, "Efficient algorithms for two-phase collision detection", 1997; cited from memory.)
 """
 
 from __future__ import annotations
