@@ -26,8 +26,9 @@ from scipy.special import ndtr
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
+from ..surface.filling import Filling, last_shut_node, lowest_vertices
 from ..surface.tin import Tin
-from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices, passages_over
+from .filling import brim_counts, fill_ground, passages_over
 from .flow import Flow, Passages
 from .steps import PathEnd, follow_vertices
 
@@ -116,7 +117,7 @@ def find_ponds(flow: Flow, options: PondOptions = PondOptions(), progress: Progr
     at = _node_of_vertices(flow, filling)
     node, chance, count = _chosen(flow, filling, at, sigma, options)
     progress(0.7, "ponds")
-    z, pit = flow.tin.vertices[:, 2], lowest_vertices(flow, filling)[node]
+    z, pit = flow.tin.vertices[:, 2], lowest_vertices(flow.rank, filling)[node]
     depth = z[filling.saddle[node]] - z[pit]
     order = np.lexsort((flow.rank[pit], z[filling.saddle[node]], -depth))
     node, pit, depth, chance, count = node[order], pit[order], depth[order], chance[order], count[order]
@@ -203,7 +204,7 @@ def _chosen(
     own = [np.bincount(at[used], weight, count) for weight in (np.ones(len(used)), z[used] - base, sigma[used] ** 2)]
     vertices, height, variance = _subtree_sums(filling, np.stack(own, axis=1)).T
     level = np.append(z, np.nan)[filling.saddle]
-    depth = level - np.append(z, np.nan)[lowest_vertices(flow, filling)]
+    depth = level - np.append(z, np.nan)[lowest_vertices(flow.rank, filling)]
     with np.errstate(invalid="ignore", divide="ignore"):
         spread = np.sqrt(variance / vertices)
         brim = brim_counts(flow, filling, sigma) if np.any(sigma > 0) else np.ones(count)

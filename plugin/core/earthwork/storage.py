@@ -7,11 +7,10 @@ from typing import Optional, Tuple
 
 import numpy as np
 
-from ..drainage.filling import fill_ground, last_shut_node, lowest_vertices
-from ..drainage.flow import Flow, build_flow
-from ..drainage.paths import trace_paths
-from ..drainage.steps import PathEnd
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..surface.basins import height_order
+from ..surface.filling import fill_surface, last_shut_node, lowest_vertices
+from ..surface.locate import locate
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from .polygons import areas, integrals, positive_parts
@@ -73,20 +72,22 @@ class Storage:
 def basin_storage(tin: Tin, place: Optional[np.ndarray] = None, steps: int = 50) -> Storage:
     """Stage, area and volume of the basin around ``place`` (2,) in the CRS, or around the surface's lowest vertex.
 
-    From ``place`` water runs down to a pit; the basin is the outermost pond (:mod:`..drainage.ponds`) that this is in:
-    it spills at the lowest level at which water reaches the rim of the surface. Pits within the basin join as the
-    water rises, and each level counts only what is joined to the lowest. Areas and volumes are exact at ``steps`` even
-    stages. A void in the surface counts as its rim: water that reaches it leaves. Raises SurveyError where there is no
-    basin.
+    The basin is the outermost pond in which water ends that goes from the lowest corner of the triangle at ``place``
+    always to the lowest neighbour. It spills at the lowest level at which water reaches the rim of the surface. Pits
+    within the basin join as the water rises, and each level counts only what is joined to the lowest. Areas and volumes
+    are exact at ``steps`` even stages. A void in the surface counts as its rim: water that reaches it leaves. Raises
+    SurveyError where there is no basin.
     """
     if not 1 <= steps <= _MOST_STEPS:
         raise SurveyError(BAD_STAGES, count=steps, most=_MOST_STEPS)
-    flow = build_flow(tin)
-    start = _start(flow, place)
-    filling = fill_ground(flow)
+    rank, on_rim = height_order(tin), np.zeros(len(tin.vertices), bool)
+    triangle, side = np.nonzero(tin.neighbours < 0)
+    on_rim[tin.triangles[triangle, side]] = on_rim[tin.triangles[triangle, (side + 1) % 3]] = True
+    start = _start(tin, rank, on_rim, place)
+    filling = fill_surface(tin, rank, on_rim)
     node = last_shut_node(filling)[filling.ground[start]]
     where = tin.vertices[start, :2] + tin.origin if place is None else np.asarray(place, float)
-    pit, spill = int(lowest_vertices(flow, filling)[node]), int(filling.saddle[node])
+    pit, spill = int(lowest_vertices(rank, filling)[node]), int(filling.saddle[node])
     if filling.open[node] or tin.vertices[pit, 2] >= tin.vertices[spill, 2]:
         raise SurveyError(HOLDS_NOTHING, easting=float(where[0]), northing=float(where[1]))
     low, level = (float(tin.vertices[v, 2]) for v in (pit, spill))
@@ -96,7 +97,7 @@ def basin_storage(tin: Tin, place: Optional[np.ndarray] = None, steps: int = 50)
     curve = tuple(_stage(basin, float(z), pit) for z in levels)
     xyz = [np.append(basin.vertices[v, :2] + basin.origin, basin.vertices[v, 2]) for v in (pit, spill)]
     said: Tuple[Message, ...] = ()
-    if flow.on_rim[spill]:
+    if on_rim[spill]:
         said = (message(SPILLS_AT_RIM, easting=float(xyz[1][0]), northing=float(xyz[1][1])),)
     return Storage(xyz[0], xyz[1], curve, said)
 
@@ -133,20 +134,19 @@ def _stage(tin: Tin, level: float, pit: int) -> Stage:
     return Stage(level, area, volume)
 
 
-def _start(flow: Flow, place: Optional[np.ndarray]) -> int:
-    """The vertex to which water at ``place`` runs, or the lowest within the surface."""
+def _start(tin: Tin, rank: np.ndarray, on_rim: np.ndarray, place: Optional[np.ndarray]) -> int:
+    """The vertex to begin at: the lowest within the surface, or the lowest corner of the triangle at ``place``."""
     if place is None:
-        inner = np.flatnonzero(flow.used & ~flow.on_rim)
-        choice = inner if len(inner) else np.flatnonzero(flow.used)
-        return int(choice[np.argmin(flow.rank[choice])])
-    xy = np.asarray(place, float).reshape(1, 2)
-    path = trace_paths(flow, xy)
-    where = {"easting": float(xy[0, 0]), "northing": float(xy[0, 1])}
-    if path.end[0] == PathEnd.OUTSIDE:
-        raise SurveyError(NO_PIT, **where)
-    if path.vertex[0] < 0 or path.end[0] != PathEnd.PIT:
-        raise SurveyError(HOLDS_NOTHING, **where)
-    return int(path.vertex[0])
+        used = np.unique(tin.triangles)
+        inner = used[~on_rim[used]]
+        choice = inner if len(inner) else used
+    else:
+        xy = np.asarray(place, float).reshape(1, 2)
+        triangle = int(locate(tin, xy)[0])
+        if triangle < 0:
+            raise SurveyError(NO_PIT, easting=float(xy[0, 0]), northing=float(xy[0, 1]))
+        choice = tin.triangles[triangle]
+    return int(choice[np.argmin(rank[choice])])
 
 
 def _only(tin: Tin, triangles: np.ndarray) -> Tin:
