@@ -166,6 +166,8 @@ class PreviewDialog(QDialog):
             self.place.setText("")
         else:
             self._show_landing(came)
+            for said in came.aside:
+                self.notes.note(self.preview.plain(tell(said)), bad=True)
             self._show_suggestions(came)
             for said in (*came.survey.messages, *came.statements):
                 self.notes.note(self.preview.plain(tell(said)))
@@ -200,8 +202,9 @@ class PreviewDialog(QDialog):
         self.summary.setText(text)
 
     def _show_landing(self, came: Intake) -> None:
-        outside = [area.outside for area in came.areas]
-        self.map.show_points(came.survey.points, np.concatenate(outside))
+        on_site = ~came.survey.points.off_site
+        outside = np.concatenate([area.outside for area in came.areas])
+        self.map.show_points(came.survey.points.select(on_site), outside[on_site])
         self.place.setText(self._where(came))
 
     def _where(self, came: Intake) -> str:

@@ -209,13 +209,19 @@ class BuildSurface(HummockAlgorithm):
             translate("hummock", "take the height of the first line"),
         ]
         self.add(
-            QgsProcessingParameterEnum("CROSSINGS", translate("hummock", "Where lines cross"), rules, defaultValue=0),
-            translate("hummock", "Lines that cross are joined there by a new point; this gives its height."),
+            QgsProcessingParameterEnum(
+                "CROSSINGS", translate("hummock", "Where lines cross or meet"), rules, defaultValue=0
+            ),
+            translate(
+                "hummock",
+                "Lines that cross, or end on each other, are joined there; this gives the height. Survey points that a "
+                "line runs through keep theirs. What differs is told.",
+            ),
             advanced=True,
         )
         self.add(
             number("CROSSING_TOLERANCE", translate("hummock", "Tolerance at crossings (m)"), 0.05, 0.0),
-            translate("hummock", "Lines whose heights differ by up to this are joined at their mean."),
+            translate("hummock", "Lines whose heights differ by up to this where they meet are joined at their mean."),
             advanced=True,
         )
         self.add(

@@ -37,7 +37,8 @@ def write_check(check: SurveyCheck, sink: QgsFeatureSink) -> None:
     places = np.column_stack([*plan, heights_to_crs_units(points.height, points.crs)])
     for found in check.findings:
         shape = QgsMultiPoint()
-        for place in places[found.indices].tolist():
+        some = places[found.indices]
+        for place in some[np.isfinite(some[:, :2]).all(axis=1)].tolist():
             shape.addGeometry(QgsPoint(*place))
         lines = points.source_line[found.indices]
         attributes = [

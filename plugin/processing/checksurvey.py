@@ -39,11 +39,13 @@ from .parameters import chosen_code_table, chosen_source, code_table_file, code_
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
 from .pointsource import add_code_field, add_height_field
 from .styles import POINTS, SURVEY_FINDINGS, dress_vector
+from .tiltoption import add_tilt_choice, tilt_compensated
 from .versions import MULTIPOINT_Z, NO_GEOMETRY, POINT_SOURCE, POINT_Z, TABLE_SOURCE
 
 translate = QCoreApplication.translate
 
 _TOLD = 50  # findings in the log
+_USUAL = len(SHIPPED)  # the choice after the sets that are shipped
 _LEAST_MEETINGS = 3  # for a run's standard deviation to be told
 
 
@@ -75,11 +77,25 @@ class CheckSurvey(HummockAlgorithm):
             "hummock",
             "<p>Gives every point a <b>status</b>: used, flagged (used, but look at it) or rejected (kept out of the "
             "surface), with every <b>reason</b>. Nothing is deleted. The map tip of a point tells its reasons.</p>"
+            "<p><b>Before all else</b> stray points are put aside, with their lines and the likely cause: coordinates "
+            "swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the "
+            "spacing of the points. Where nothing tells a stray from a control point, a base or another part of the "
+            "site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the "
+            "status used.</p>"
             "<p>Single points are held to a <b>tolerance set</b>: fixes, standard deviations, tilt, PDOP, age of the "
             "correction, observations. Heights are held against the walk, the passes beside it, places walked twice "
             "and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while "
             "standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in "
-            "the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</p>"
+            "the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what "
+            "lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the "
+            "ground and back decide; the rest is flagged. Heights that change their <b>level</b> for long (pole, "
+            "antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is "
+            "rejected.</p>"
+            "<p><b>Tilt</b> is a fault only where the rover does not compensate it. You know; else the heights tell: a "
+            "leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. "
+            "<b>A limit that would reject more than a tenth of the points</b> is not applied unless you chose the set: "
+            "the points are flagged, and the log says first which limit, how many points, and what to do. Points "
+            "without a fix that the file itself shows to be worse are rejected, and that is said first too.</p>"
             "<p><b>You decide:</b> change the field status of a point in the output, and run this on that output "
             "again, or build the surface from it. Your decision stays: check_status and check_reason keep what the "
             "checks said, and the log reports where you overruled them.</p>"
@@ -104,11 +120,18 @@ class CheckSurvey(HummockAlgorithm):
                 [
                     translate("hummock", "topographic: single observations while walking"),
                     translate("hummock", "control: several observations, points others are built on"),
+                    translate("hummock", "usual: topographic, but no limit rejects more than a tenth of the points"),
                 ],
-                defaultValue=0,
+                defaultValue=_USUAL,
             ),
-            translate("hummock", "What single points are held to; a file of your own goes before."),
+            translate(
+                "hummock",
+                "What single points are held to; a file of your own goes before. topographic, control and a file are "
+                "applied as they stand. The usual choice flags points where a limit would reject more than a tenth of "
+                "them; the log says so first.",
+            ),
         )
+        add_tilt_choice(self)
         self._add_more_inputs()
         self.add(
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Checked points"), POINT_SOURCE),
@@ -197,21 +220,30 @@ class CheckSurvey(HummockAlgorithm):
             table = chosen_code_table(self, parameters, "CODES", context)
         fresh, decisions = before_checks(points)
         convention = read_convention(self, parameters, context)
-        check = check_survey(fresh, table, limits, convention=convention, progress=part(progress, 0.2, 0.8))
+        check = check_survey(
+            fresh,
+            table,
+            limits,
+            convention=convention,
+            progress=part(progress, 0.2, 0.8),
+            tilt_compensated=tilt_compensated(self, parameters, context),
+        )
         decided, overrides = with_overrides(check.points, decisions)
         decided = replace(decided, source_line=points.source_line)
         results = self._write(decided, check, parameters, context, part(progress, 0.8, 1.0))
         _tell(check, overrides, feedback)
         path = self.parameterAsFileOutput(parameters, "SAVE_TOLERANCES", context)
         if path:
-            write_tolerances([limits], path)
+            write_tolerances([check.tolerances], path)
             results["SAVE_TOLERANCES"] = path
         return {**results, **_counts(decided), "BY_HAND": len(overrides), **_noise(check)}
 
-    def _tolerances(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ToleranceSet:
+    def _tolerances(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> Optional[ToleranceSet]:
+        """The set that the user chose; None for the usual one."""
         path = self.parameterAsFile(parameters, "TOLERANCE_FILE", context)
         if not path:
-            return SHIPPED[self.parameterAsEnum(parameters, "TOLERANCES", context)]
+            chosen = self.parameterAsEnum(parameters, "TOLERANCES", context)
+            return None if chosen == _USUAL else SHIPPED[chosen]
         sets = read_tolerances(path)
         return find_tolerances(sets, self.parameterAsString(parameters, "SET", context).strip(), path)
 
@@ -252,7 +284,9 @@ def _noise(check: SurveyCheck) -> Dict[str, float]:
 
 
 def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessingFeedback) -> None:
-    """The log: what was found, how heights repeat, where a hand overruled the checks."""
+    """The log: what must be known first, what was found, how heights repeat, where a hand overruled the checks."""
+    for first in check.first:
+        feedback.pushWarning(tell(first))
     for found in check.findings[:_TOLD]:
         feedback.pushInfo(tell(found.message))
     if len(check.findings) > _TOLD:
@@ -263,7 +297,7 @@ def _tell(check: SurveyCheck, overrides: OverrideReport, feedback: QgsProcessing
         )
     for text in _about_noise(check):
         feedback.pushInfo(text)
-    for told in overrides.messages:
+    for told in (*check.messages, *overrides.messages):
         feedback.pushWarning(tell(told))
 
 

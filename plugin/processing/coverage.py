@@ -171,7 +171,7 @@ class CheckCoverage(SurfaceAlgorithm):
         tin = self.read_surface(parameters, context)
         points = self._points(tin, parameters, context, feedback, part(progress, 0.2, 0.4))
         tin = with_sources(tin, points)
-        found = coverage(tin, points, options)
+        found = coverage(tin, points, options, part(progress, 0.4, 0.8))
         progress(0.8, "layers")
         interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):

@@ -74,6 +74,12 @@ class ImportPoints(HummockAlgorithm):
             "the role of each column, the lines that would be rejected, and where the points would land.</p>"
             "<p>Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line "
             "is in the second output with its reason.</p>"
+            "<p><b>Strays are put aside</b> as rejected points, with their lines and the likely cause where it can be "
+            "told: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by "
+            "the times or by the spacing of the points. The area of use and the transformation are worked out from the "
+            "other points. A control point, a base or another part of the site stays; where nothing tells it from a "
+            "stray, it is flagged as far off and no surface is drawn to it. A decision, or the status used in the "
+            "layer, takes any point back.</p>"
             "<p><b>It assumes</b> that the coordinates are in the CRS wanted unless another one is given for the file; "
             "then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are "
             "taken as WGS 84. Heights are taken as they are unless a geoid separation is given.</p>"
@@ -228,7 +234,7 @@ class ImportPoints(HummockAlgorithm):
         progress = progress_of(feedback)
         came = take_in_chosen(self, parameters, context, feedback, part(progress, 0.0, 0.5))
         read = came.survey
-        report((*read.messages, *came.messages), feedback)
+        report((*came.aside, *read.messages, *came.messages), feedback)
         for one in came.statements:
             feedback.pushInfo(tell(one))
         points = self._decide(read.points, parameters, context, feedback)

@@ -97,7 +97,8 @@ def write_points(points: PointSet, sink: QgsFeatureSink, progress: Progress) -> 
         *(_or_null(values) if values.dtype.kind == "f" else values.tolist() for values in points.extra.values()),
     ]
     for place, row in zip(counted(places, len(points), progress), zip(*columns)):
-        add_feature(sink, QgsGeometry(QgsPoint(*place)), list(row))
+        nowhere = place[0] != place[0] or place[1] != place[1]
+        add_feature(sink, QgsGeometry() if nowhere else QgsGeometry(QgsPoint(*place)), list(row))
 
 
 def _or_null(values: np.ndarray) -> List[Optional[float]]:

@@ -60,6 +60,7 @@ from .parameters import (
 )
 from .pointlayer import read_points_layer
 from .pointsource import chosen_columns
+from .tiltoption import add_tilt_choice, tilt_compensated
 from .versions import FILE_SOURCE, LINE_SOURCE, POINT_SOURCE, POLYGON_SOURCE
 
 translate = QCoreApplication.translate
@@ -141,6 +142,7 @@ class SurveyReport(HummockAlgorithm):
             QgsProcessingParameterBoolean("CHECK", translate("hummock", "Check the points automatically"), True),
             translate("hummock", "As “Check the survey” does."),
         )
+        add_tilt_choice(self)
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
 
     def _add_product_parameters(self) -> None:
@@ -279,6 +281,8 @@ class SurveyReport(HummockAlgorithm):
         edge = optional_number(self, parameters, "MAX_RIM_EDGE", context)
         words += [] if edge is None else [f"--rim-edge={edge:.12g}"]
         words += [] if self.parameterAsBool(parameters, "CHECK", context) else ["--no-check"]
+        said = tilt_compensated(self, parameters, context)
+        words += [] if said is None else [f"--tilt-compensated={'yes' if said else 'no'}"]
         also = tuple(Path(one) for one in chosen_files(self, parameters, "ALSO", context))
         return replace(job_settings(make_parser().parse_args(words)), others=also)
 

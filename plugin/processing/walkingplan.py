@@ -196,7 +196,7 @@ class PlanWalk(HummockAlgorithm):
         crs = core_crs(source.sourceCrs(), source.sourceName() or "INPUT")
         rings = _rings(source, metres_per_unit(crs), part(progress, 0.0, 0.2))
         options = self._options(crs, parameters, context)
-        plan = plan_walk(rings, options)
+        plan = plan_walk(rings, options, part(progress, 0.2, 0.7))
         progress(0.7, "layers")
         sink, place = self.parameterAsSink(parameters, "OUTPUT", context, walk_fields(), LINE, qgis_crs(crs))
         write_walk(plan, crs, options.speed, sink)

@@ -11,9 +11,10 @@ import os
 import tempfile
 import time
 from pathlib import Path
-from typing import Dict, List, Sequence, Tuple
+from typing import Callable, Dict, List, Sequence, Tuple
 
 import numpy as np
+import triangle
 from scipy.spatial import Delaunay, cKDTree
 
 from plugin.core.handover.mesh import write_2dm
@@ -30,6 +31,7 @@ from .bench_contours import rolling_ground
 BAR_PLAIN = 0.4
 BARS_CONSTRAINED = {20_000: 0.8, 100_000: 1.5}
 BAR_EXPONENT = 1.1
+BAR_ARRANGED = 0.6
 BAR_HOST = 50.0  # at 1,000,000 points
 SIZES = (10_000, 100_000, 1_000_000)
 STEPS = 20  # segments of a walk
@@ -121,6 +123,72 @@ def run_scaling(sizes: Sequence[int] = SIZES, known: Dict[int, float] = {}) -> f
     listed = ", ".join(f"{n:,} in {s:.2f} s" for n, s in zip(sizes, seconds))
     print(f"surface by size: {listed}; exponent {exponent:.3f} (bar {BAR_EXPONENT})")
     return exponent
+
+
+def placed(xy: np.ndarray) -> PointSet:
+    """Places (n, 2) in metres as a survey, rounded to 0.1 mm, each once, in no order."""
+    grid = np.unique(np.rint(xy / GRID).astype(np.int64), axis=0)
+    np.random.default_rng(0).shuffle(grid)
+    xy = (grid - grid.min(axis=0)) * GRID
+    return make_points(xy[:, 0] + SITE[0], xy[:, 1] + SITE[1], np.sin(xy[:, 0] / 30) + np.cos(xy[:, 1] / 20))
+
+
+def pass_survey(n: int) -> PointSet:
+    """Passes 2 m apart, a point each half metre, not quite straight."""
+    rng = np.random.default_rng(5)
+    rows = int(n**0.5 / 2)
+    columns = n // rows
+    x = np.tile(np.arange(columns) * 0.5, rows) + rng.normal(0, 0.05, rows * columns)
+    return placed(np.column_stack([x, np.repeat(np.arange(rows) * 2.0, columns) + rng.normal(0, 0.1, rows * columns)]))
+
+
+def string_survey(n: int, turn: float = 0.0) -> PointSet:
+    """Strings of points 10 m apart, ten a metre; along the axes unless turned by so many radians."""
+    rng = np.random.default_rng(6)
+    rows = int(n**0.5 / 10)
+    columns = n // rows
+    x = rng.uniform(0, columns * 0.1, rows * columns)
+    y = np.repeat(np.arange(rows) * 10.0, columns)
+    cos, sin = np.cos(turn), np.sin(turn)
+    return placed(np.column_stack([cos * x - sin * y, sin * x + cos * y]))
+
+
+def parabola_survey(n: int) -> PointSet:
+    x = np.linspace(-1000, 1000, n)
+    return placed(np.column_stack([x, x * x / 1000]))
+
+
+def run_arrangements(n: int = 100_000) -> Dict[str, float]:
+    """Points in strings, on a curve and few: processor time against scipy's and the compiled ``triangle`` package."""
+    found = {}
+    for name, points, bar in (
+        ("strings along an axis", string_survey(n), BAR_ARRANGED),
+        ("strings turned", string_survey(n, 0.3), None),
+        ("parabola", parabola_survey(n // 5), BAR_ARRANGED),
+        ("passes", pass_survey(n), None),
+        ("few points", pass_survey(7000), None),
+    ):
+        xy = local(points)
+        ours, theirs, floor = (
+            min(_processor_seconds(work) for _ in range(3))
+            for work in (
+                lambda points=points: build_surface(points),
+                lambda xy=xy: Delaunay(xy),
+                lambda xy=xy: triangle.triangulate({"vertices": xy}),
+            )
+        )
+        print(
+            f"{name}, {len(xy):,} points: ours {ours:.3f} s of processor time, {ours / theirs:.2f} of scipy's "
+            f"(bar {bar}; {ours - theirs:+.3f} s), {ours / floor:.1f} times triangle's"
+        )
+        found[name] = ours / theirs
+    return found
+
+
+def _processor_seconds(work: Callable[[], object]) -> float:
+    begin = time.process_time()
+    work()
+    return time.process_time() - begin
 
 
 def random_walks(xy: np.ndarray, segments: int, seed: int = 2) -> List[np.ndarray]:
@@ -267,6 +335,7 @@ def run(n: int = 1_000_000, five_million: bool = False, host: int = 0) -> Dict[s
         found[f"ratio_{segments}"] = run_constrained(n, segments, plain["reference"])["ratio"]
     sizes = tuple(size for size in SIZES if size < n) + ((n, 5_000_000) if five_million else (n,))
     found["exponent"] = run_scaling(sizes, {n: plain["ours"]})
+    found.update(run_arrangements(n // 10))
     if host:
         found["host"] = run_host(host)["ratio"]
     return found

@@ -154,7 +154,7 @@ def _wall(random: np.random.Generator) -> Tuple[str, Section, float, Tuple[Tuple
 
 
 @dataclass
-class _Walk:
+class Walk:
     x: np.ndarray
     y: np.ndarray
     time: np.ndarray
@@ -189,7 +189,7 @@ def _passes(rows: np.ndarray, length: float, across: bool = False) -> np.ndarray
 
 
 def _walk(random: np.random.Generator, layout: str, features: List[_Feature], size: Tuple[float, float],
-          rows: np.ndarray, spacing: float) -> _Walk:  # fmt: skip
+          rows: np.ndarray, spacing: float) -> Walk:  # fmt: skip
     length, width = size
     x, y, time, code = [], [], [], []
     clock = 1.75e9
@@ -219,7 +219,7 @@ def _walk(random: np.random.Generator, layout: str, features: List[_Feature], si
     for corners in (_passes(rows, length), _passes(cross, width, across=True)):
         px, py, run = _along(corners, spacing, random)
         store(px, py, run / SPEED, ["GR"] * len(px))
-    return _Walk(np.concatenate(x), np.concatenate(y), np.concatenate(time), np.array(code, object))
+    return Walk(np.concatenate(x), np.concatenate(y), np.concatenate(time), np.array(code, object))
 
 
 def _layout(random: np.random.Generator) -> Tuple[str, List[_Feature], Tuple[float, float], np.ndarray, float]:
@@ -255,7 +255,7 @@ def _layout(random: np.random.Generator) -> Tuple[str, List[_Feature], Tuple[flo
 # --- the receiver and what went wrong ---------------------------------------------------------------
 
 
-def _slow(time: np.ndarray, sigma: float, seconds: float, random: np.random.Generator) -> np.ndarray:
+def slow_noise(time: np.ndarray, sigma: float, seconds: float, random: np.random.Generator) -> np.ndarray:
     """First-order Gauss-Markov noise at times that never fall."""
     keep = np.exp(-np.maximum(np.diff(time, prepend=time[0]), 0) / seconds)
     draw = random.normal(0, sigma, len(time))
@@ -267,10 +267,10 @@ def _slow(time: np.ndarray, sigma: float, seconds: float, random: np.random.Gene
     return value
 
 
-class _Record:
+class Record:
     """The columns a receiver stores, being spoiled fault by fault."""
 
-    def __init__(self, walk: _Walk, ground: _Ground, random: np.random.Generator) -> None:
+    def __init__(self, walk: Walk, ground: _Ground, random: np.random.Generator) -> None:
         n = len(walk.x)
         self.random, self.walk, self.n = random, walk, n
         self.white, slow = random.uniform(0.007, 0.018), random.uniform(0.3, 0.7)
@@ -279,7 +279,7 @@ class _Record:
         plan = self.sigma / 2
         self.x = walk.x + random.normal(0, plan, n)
         self.y = walk.y + random.normal(0, plan, n)
-        drift = _slow(walk.time, self.slow, random.uniform(60, 150), random)
+        drift = self.drift()
         self.z = ground(walk.x, walk.y) + random.normal(0, self.white, n) + drift
         claim = self.sigma * np.exp(random.uniform(-0.35, 0.25))
         self.sigma_v = claim * random.uniform(0.85, 1.15, n)
@@ -291,6 +291,10 @@ class _Record:
         self.event = np.full(n, -1, np.int64)
         self.free = walk.code == "GR"
         self.events = 0
+
+    def drift(self) -> np.ndarray:
+        """Error (n,) of the heights that wanders (m)."""
+        return slow_noise(self.walk.time, self.slow, self.random.uniform(60, 150), self.random)
 
     def stretch(self, count: int, gap: int = 8) -> np.ndarray:
         """Indices of ``count`` consecutive auto-recorded points no fault has touched yet, nor any near them."""
@@ -350,7 +354,7 @@ class _Record:
         if not len(run):
             return
         float_run, wrong_run = run[:lost], run[lost:]
-        wander = [_slow(self.walk.time[float_run], 0.2, 30.0, self.random) for _ in range(3)]
+        wander = [slow_noise(self.walk.time[float_run], 0.2, 30.0, self.random) for _ in range(3)]
         self.x[float_run] += wander[0] + self.random.normal(0, 0.05, lost)
         self.y[float_run] += wander[1] + self.random.normal(0, 0.05, lost)
         self.z[float_run] += 1.5 * wander[2] + self.random.normal(0, 0.08, lost)
@@ -367,7 +371,7 @@ class _Record:
             self.note(wrong_run, "wrong_fix")
 
 
-def _stand_and_repeat(record: _Record, ground: _Ground) -> np.ndarray:
+def _stand_and_repeat(record: Record, ground: _Ground) -> np.ndarray:
     """Order of records with clusters and repeated blocks put in: (index, kind) rows; kind 1 still, 2 repeated."""
     random, order = record.random, np.column_stack([np.arange(record.n), np.zeros(record.n, np.int64)])
     for kind, chance in ((1, 0.7), (1, 0.4), (2, 0.5)):
@@ -391,7 +395,7 @@ def simulate(seed: int) -> Survey:
     layout, features, size, rows, spacing = _layout(random)
     ground = _Ground(random, features, 5.0 if layout == "street" else 1.0)  # streets are built evenly
     walk = _walk(random, layout, features, size, rows, spacing)
-    record = _Record(walk, ground, random)
+    record = Record(walk, ground, random)
     for _ in range(int(random.poisson(record.n * random.uniform(0.0005, 0.004)))):
         record.lift()
     for chance, spoil in ((0.5, record.tilted), (0.4, record.pole_height), (0.5, lambda: record.fix_loss(False)),
@@ -406,7 +410,7 @@ def simulate(seed: int) -> Survey:
     return _survey(record, ground, order[gaps], layout, features)
 
 
-def _survey(record: _Record, ground: _Ground, order: np.ndarray, layout: str, features: List[_Feature]) -> Survey:
+def _survey(record: Record, ground: _Ground, order: np.ndarray, layout: str, features: List[_Feature]) -> Survey:
     random, (k, kind) = record.random, order.T
     still, repeated = kind == 1, kind == 2
     count = len(order)

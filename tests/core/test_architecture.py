@@ -15,8 +15,10 @@ CORE = PLUGIN / "core"
 CONTRACTS = {"messages", "progress", "units", "files"}
 STAGES = [
     {"points"},
+    {"gate"},
     {"georeference"},
     {"linework"},
+    {"features"},
     {"surface"},
     {"quality"},
     {"contours", "drainage", "alignment", "earthwork"},

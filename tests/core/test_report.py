@@ -238,7 +238,7 @@ def whole(tmp_path_factory):
     """A survey with a spike, edited, finished for a sheet and thinned."""
     folder = tmp_path_factory.mktemp("whole")
     path = survey(folder / "field.csv")
-    path.write_text(path.read_text(encoding="utf-8").replace("600012,5700012,", "600012,5700012,8"), encoding="utf-8")
+    path.write_text(path.read_text(encoding="utf-8").replace("600012,5700012,", "600012,5700012,1"), encoding="utf-8")
     rows = [
         {"edit": "add_point", "place": [600007.3, 5700013.6], "height": 50.5, "note": EVIL},
         {"edit": "swap_edge", "place": [600000.0, 5800000.0]},

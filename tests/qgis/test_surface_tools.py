@@ -53,6 +53,25 @@ class HostMesh:
         return float(self.layer.datasetValue(self.index, QgsPointXY(x, y)).scalar())
 
 
+def test_tools_that_follow_each_other_read_the_mesh_once(
+    run: Any, plane_surface: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    from plugin.core.handover import recent_meshes
+
+    recent_meshes.forget_meshes()
+    parse, parsed = recent_meshes.parse_2dm, []
+    monkeypatch.setattr(recent_meshes, "parse_2dm", lambda *given: parsed.append(given[1]) or parse(*given))
+    mesh = tmp_path / "mesh.2dm"
+    mesh.write_bytes(Path(plane_surface).read_bytes())
+    for _ in range(3):
+        given = {"INPUT": str(mesh), "CRS": "EPSG:25832", "OUTPUT": "TEMPORARY_OUTPUT"}
+        run("contours", INTERVAL=0.5, **given)
+        run("surfaceatpoints", POINTS=memory_points([("a", 12.3, 3.1, 0.0)]), **given)
+        run("slopemap", **given)
+    assert len(parsed) == 1
+    recent_meshes.forget_meshes()
+
+
 # Points
 
 

@@ -123,10 +123,16 @@ def _add_place_options(group: Any) -> None:
 def _add_quality_options(group: Any) -> None:
     add = group.add_argument
     check = group.add_mutually_exclusive_group()
-    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances; default: "
-    check.add_argument("--check", metavar="SET", help=named + "topographic)")
+    named = "check points by the tolerance set of this name (topographic or control, or one of --tolerances), as "
+    usual = "it stands (default: topographic, but none of its limits rejects more than a tenth of the points unasked)"
+    check.add_argument("--check", metavar="SET", help=named + usual)
     check.add_argument("--no-check", action="store_true", help="use every point that no hand or code rejects")
     add("--tolerances", metavar="FILE", type=Path, help="tolerance sets of your own (JSON)")
+    tilt = (
+        "whether the rover compensates the tilt of its pole, as whoever set it up knows; a limit of tilt counts only "
+    )
+    tilt += "where it does not (default: as the heights tell)"
+    add("--tilt-compensated", choices=["yes", "no"], help=tilt)
     add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
     wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
     add("--accuracy-class", metavar="CM", type=positive("--accuracy-class"), help=wanted)
@@ -148,7 +154,9 @@ def _add_surface_options(group: Any) -> None:
         "slivers: triangles with a wider angle opposite their outer edge are taken off; 165 is good",
     )
     rules = ["refuse", "mean", "first"]
-    crossings = "height where lines cross: refuse those that differ, the mean, or the first line's (default: refuse)"
+    crossings = (
+        "height where lines cross or meet: refuse those that differ, the mean, or the first line's (default: refuse)"
+    )
     group.add_argument("--crossings", choices=rules, default=rules[0], help=crossings)
     name, small = "--crossing-tolerance", "a difference up to this is not refused, the mean is taken (default: 0.05)"
     group.add_argument(name, metavar="M", type=positive(name, zero=True), default=0.05, help=small)

@@ -68,6 +68,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
+        tilt_compensated={"yes": True, "no": False}.get(options.tilt_compensated),
         questions=(*_questions(options), *_exchange(options)),
     )  # fmt: skip
 
@@ -140,10 +141,10 @@ def _ground(options: argparse.Namespace) -> Optional[GroundOptions]:
     )  # fmt: skip
 
 
-def _tolerances(options: argparse.Namespace) -> ToleranceSet:
-    """The set by its name: of the file given, or of those shipped."""
+def _tolerances(options: argparse.Namespace) -> Optional[ToleranceSet]:
+    """The set by its name: of the file given, or of those shipped; None where none was chosen."""
 
     if options.tolerances is None:
-        return find_tolerances(SHIPPED, options.check or SHIPPED[0].name, "--check")
+        return None if options.check is None else find_tolerances(SHIPPED, options.check or SHIPPED[0].name, "--check")
     sets = read_tolerances(options.tolerances)
     return find_tolerances(sets, options.check or "", str(options.tolerances))

@@ -87,9 +87,14 @@ def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck
     """Whether ``points`` lie in the area of use of their CRS, with the likely causes where they do not.
 
     ``unit``: in which the coordinates of the file were taken to be, that of the CRS where None. A local grid
-    has no area of use, and is never outside.
+    has no area of use, and is never outside; nor is a rejected point, which is not asked.
     """
     nothing = np.zeros(len(points), bool)
+    if not points.used.all():
+        some = check_area(points.select(points.used), unit)
+        outside = nothing.copy()
+        outside[points.used] = some.outside
+        return replace(some, outside=outside)
     if points.crs is None or not len(points):
         return AreaCheck(points.crs, "", nothing, np.nan, (), ())
     crs = flat(points.crs)

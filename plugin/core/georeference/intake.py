@@ -13,6 +13,8 @@ from typing import Any, List, NamedTuple, Optional, Sequence, Tuple
 import numpy as np
 
 from ..files import PathLike
+from ..gate.file import joined, part_file
+from ..gate.gate import Gate
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.columns import ColumnMap
 from ..points.delimited import PointFile
@@ -119,6 +121,8 @@ NOT_A_SEPARATION = Text(
     QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
 )
 
+IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
+
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
 
 
@@ -164,7 +168,8 @@ class Intake:
     ``survey``: all points in the CRS wanted, rejects and the account of all lines; of several files the merged
     ones. ``files``: each file as read, before its coordinates were changed. ``records``: what was done to
     coordinates, in order. ``areas``: the checks against areas of use, one a file. ``merged``: None for one file.
-    ``messages``: what to tell the user, beside the statements of ``records``.
+    ``messages``: what to tell the user, beside the statements of ``records`` and what is ``aside``. ``gates``: what was
+    put aside before all else, one a file; the checks against areas of use and the records are about the other points.
     """
 
     survey: PointFile
@@ -173,6 +178,15 @@ class Intake:
     areas: Tuple[AreaCheck, ...]
     merged: Optional[Merged]
     messages: Tuple[Message, ...]
+    gates: Tuple[Gate, ...] = ()
+
+    @property
+    def aside(self) -> Tuple[Message, ...]:
+        """What was put aside before all else, and what was kept though it lies far from the others."""
+        told = [(file.points.source, said) for file, gate in zip(self.files, self.gates) for said in gate.messages]
+        if len(self.files) == 1:
+            return tuple(said for _, said in told)
+        return tuple(message(IN_FILE, file=file, said=said) for file, said in told)
 
     @property
     def statements(self) -> Tuple[Message, ...]:
@@ -182,7 +196,7 @@ class Intake:
 
 
 class _One(NamedTuple):
-    """A file on its way: as it is now, what it was, its heights, what was done."""
+    """A file on its way: as it is now, what it was, its heights, what was done, what the gate put aside."""
 
     now: PointFile
     read: PointFile
@@ -191,6 +205,7 @@ class _One(NamedTuple):
     area: AreaCheck
     notes: Tuple[Message, ...]
     corrected: bool
+    gate: Gate
 
 
 def take_in(
@@ -248,6 +263,17 @@ def _sent(options: IntakeOptions) -> HeightKind:
 
 
 def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
+    """A file behind the gate: what is put aside tells nothing of where the others lie."""
+    parted = part_file(read)
+    one = _bring(parted.kept, log, options)
+    now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
+    outside = np.zeros(len(parted.stays), bool)
+    outside[parted.stays] = one.area.outside
+    return one._replace(now=now, read=read, area=replace(one.area, outside=outside), gate=parted.gate)
+
+
+def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
+    """A file brought to the CRS and the heights wanted."""
     kind, notes = _kind(read, log, options)
     source, file = options.source_crs, read.points.source
     records: List[Georeference] = []
@@ -265,7 +291,7 @@ def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
         area = check_area(now.points)
     now, kind = _with_heights(now, kind, log, options, records)
     said = _area_said(area, corrected)
-    return _One(now, read, kind, tuple(records), area, (*notes, *said), corrected)
+    return _One(now, read, kind, tuple(records), area, (*notes, *said), corrected, Gate(read.points, (), ()))
 
 
 def _kind(read: PointFile, log: bool, options: IntakeOptions) -> Tuple[HeightKind, Tuple[Message, ...]]:
@@ -385,4 +411,5 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
     return Intake(
         survey, tuple(one.read for one in each), tuple(record for one in each for record in one.records),
         tuple(one.area for one in each), merged, tuple(note for one in each for note in one.notes),
+        tuple(one.gate for one in each),
     )  # fmt: skip

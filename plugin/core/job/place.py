@@ -63,7 +63,8 @@ def _ground(points: PointSet, settings: JobSettings, ground: GroundOptions, crs:
     east, north = points.easting, points.northing
     if ground.way is GroundWay.TO_GRID:
         east, north = east - ground.shift[0], north - ground.shift[1]
-    values = parse_separation(settings.geoid).at(replace(points, easting=east, northing=north, crs=crs))
+    moved = replace(points, easting=east, northing=north, crs=crs)
+    values = parse_separation(settings.geoid).at(moved.select(moved.used))
     return replace(ground, separation=float(np.mean(values)))
 
 

@@ -70,11 +70,13 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     quality = judge(
         surface.tin,
         edited.points,
+        check=check,
         checks=checks,
         wanted_cm=settings.accuracy_class,
         limits=CoverageOptions(max_radius=settings.max_gap),
         repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
+        progress=part(progress, 0.65, 0.7),
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(
@@ -83,6 +85,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         merged=placed.intake.merged,
         georeference=placed.records,
         fitted=placed.fitted,
+        aside=placed.intake.aside,
         place_messages=placed.messages,
         accept=settings.accept,
         points=points,
@@ -164,7 +167,12 @@ def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optio
         return None
     progress(0.0, "check")
     return check_survey(
-        points, _code_table(settings), settings.tolerances, convention=settings.convention, progress=progress
+        points,
+        _code_table(settings),
+        settings.tolerances,
+        convention=settings.convention,
+        progress=progress,
+        tilt_compensated=settings.tilt_compensated,
     )
 
 

@@ -12,7 +12,7 @@ from ..georeference.site import ControlOptions, GroundOptions
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..points.geographic import HeightKind
 from ..progress import Progress
-from ..quality.tolerances import TOPOGRAPHIC, ToleranceSet
+from ..quality.tolerances import ToleranceSet
 from ..report.results import Answer, JobResult
 from ..surface.build import SurfaceOptions
 from ..units import LengthUnit
@@ -47,9 +47,10 @@ class JobSettings:
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
 
     What the survey is worth: ``check``: find and reject blunders before the surface is built, single points held to
-    ``tolerances``. ``check_points``: file of independent check points in ``crs``; ``accuracy_class``:
-    vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured point, metres, None for
-    what the passes make usual.
+    ``tolerances`` (None: the usual set, see :func:`.check_survey`); ``tilt_compensated``: whether the rover
+    compensates tilt, None where the file shall tell. ``check_points``: file of independent check points in ``crs``;
+    ``accuracy_class``: vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured
+    point, metres, None for what the passes make usual.
 
     Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
@@ -92,7 +93,8 @@ class JobSettings:
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None
     check: bool = True
-    tolerances: ToleranceSet = TOPOGRAPHIC
+    tolerances: Optional[ToleranceSet] = None
+    tilt_compensated: Optional[bool] = None
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None

@@ -239,17 +239,18 @@ def _height_differences(
     same_place: float, same_height: float,
 ) -> Tuple[HeightDifferences, List[Message]]:  # fmt: skip
     plan = _plan(points, geographic)
-    trees = [cKDTree(plan[ends[i] : ends[i + 1]]) if ends[i + 1] > ends[i] else None for i in range(len(names))]
+    placed = points.used & np.isfinite(plan).all(axis=1)
+    rows = [ends[i] + np.flatnonzero(placed[ends[i] : ends[i + 1]]) for i in range(len(names))]
+    trees = [cKDTree(plan[some]) if len(some) else None for some in rows]
     found: List[Tuple[np.ndarray, ...]] = []
     notes: List[Message] = []
     for i, j in combinations(range(len(names)), 2):
         tree = trees[i]
         if tree is None or trees[j] is None:
             continue
-        distance, near = tree.query(plan[ends[j] : ends[j + 1]], distance_upper_bound=same_place)
-        second = np.flatnonzero(np.isfinite(distance))
-        first = near[second] + ends[i]
-        distance, second = distance[second], second + ends[j]
+        distance, near = tree.query(plan[rows[j]], distance_upper_bound=same_place)
+        close = np.flatnonzero(np.isfinite(distance))
+        first, second, distance = rows[i][near[close]], rows[j][close], distance[close]
         rise = points.height[second] - points.height[first]
         differ = np.abs(rise) > same_height
         if differ.any():

@@ -37,7 +37,16 @@ class Reason(IntFlag):
     FEW_EPOCHS = 8192
     OFF_LINE = 16384
     DOUBTFUL_HEIGHT = 32768
+    NO_PLACE = 65536
+    ZERO = 131072
+    SWAPPED = 262144
+    STRAY = 524288
+    FAR_OFF = 1048576
+    LEVEL = 2097152
 
+
+#: Reasons for which points are put aside, or asked about, before anything is computed from the others.
+GATE_REASONS = Reason.NO_PLACE | Reason.ZERO | Reason.SWAPPED | Reason.STRAY | Reason.FAR_OFF
 
 #: The extra column that tells the file of each point, in a set of several files.
 SOURCE = "source"
@@ -85,6 +94,20 @@ class PointSet:
     def used(self) -> np.ndarray:
         """Mask (n,) of the points that may shape the surface: not rejected."""
         return self.status != Status.REJECTED
+
+    @property
+    def alone(self) -> np.ndarray:
+        """Mask (n,) of the points flagged as far from all others, on which nobody has decided: no ground is drawn to
+        them unless a line needs them.
+        """
+        far = (self.reasons & np.uint32(Reason.FAR_OFF)) != 0
+        return np.asarray(far & (self.status == Status.FLAGGED))
+
+    @property
+    def off_site(self) -> np.ndarray:
+        """Mask (n,) of the points put aside before all else and of those ``alone``: maps of the site leave them out."""
+        gated = (self.reasons & np.uint32(GATE_REASONS)) != 0
+        return np.asarray(self.alone | (gated & (self.status == Status.REJECTED)))
 
     def select(self, which: np.ndarray) -> PointSet:
         """The points of a mask or index array ``which``, in that order."""

@@ -7,6 +7,8 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
+from ..features.found import Features
+from ..gate.gate import Gate, pass_gate
 from ..linework.codes import CodeTable
 from ..linework.constraints import Constraints, LineKind
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
@@ -15,16 +17,17 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
+from ..surface.network import check_extent
 from .coded import find_spikes
-from .crossings import breaks, find_meetings
-from .ground import pass_distance
-from .noise import usual_noise
-from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
+from .held_back import Judged, judge_points
+from .levels import Levels
+from .repeatability import Repeatability, RunRepeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
-from .suspects import Suspects, find_suspects
-from .tolerances import TOPOGRAPHIC, ToleranceSet, judge, status_of
-from .walk import Walk, make_walk, median_step, walking_time
+from .suspects import Suspects
+from .tolerances import ToleranceSet
+from .walk import Walk, make_walk, median_step
+from .walk_check import LevelChange, WalkCheck, check_walk, level_changes, settled
 
 OFF_GROUND = Text(
     "quality.off_ground",
@@ -36,6 +39,30 @@ OFF_GROUND = Text(
     one=QT_TRANSLATE_NOOP(
         "core",
         "The point of line {line} lies {size:+.3f} m off the ground around it: pole lifted or of another height.",
+    ),
+)
+OFF_LEVEL = Text(
+    "quality.off_level",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: "
+        "pole height or fix wrong for a while.",
+    ),
+)
+LEVEL_HIGHER = Text(
+    "quality.level_higher",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited "
+        "twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.",
+    ),
+)
+LEVEL_LOWER = Text(
+    "quality.level_lower",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited "
+        "twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.",
     ),
 )
 FIX_STEP = Text(
@@ -117,11 +144,14 @@ class Finding:
 class SurveyCheck:
     """Result of :func:`check_survey` for n points.
 
-    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: in order of
-    recording. ``noise``: how heights repeat over all; ``runs``: the same run by run. ``run``: (n,) int64 number of each
-    point's run, -1 outside the walk. ``spacing``, ``passes``: median step and distance of the passes (m). ``stops``:
-    where the walker stood. ``automatic``: (n,) uint8 status before decisions by hand. ``messages``: overrides and
-    decisions that name no point. ``tolerances``: what the single points were held to.
+    ``points``: with statuses and reasons; a stop's first record is moved to the stop's mean. ``findings``: those of the
+    gate, then the others in order of recording. ``noise``: how heights repeat over all; ``runs``: the same run by run.
+    ``run``: (n,) int64 number of each point's run, -1 outside the walk. ``spacing``, ``passes``: median step and
+    distance of the passes (m). ``stops``: where the walker stood. ``automatic``: (n,) uint8 status before decisions by
+    hand. ``messages``: what the gate could not tell, overrides, and decisions that name no point. ``tolerances``: what
+    the single points were held to. ``first``: what a user must know before all else of limits that concern much of the
+    file, and of tilt. ``levels``: where the level of all heights changes. ``found``: lines that the ground shows, None
+    without a walk.
     """
 
     points: PointSet
@@ -135,6 +165,9 @@ class SurveyCheck:
     automatic: np.ndarray
     messages: Tuple[Message, ...]
     tolerances: ToleranceSet
+    first: Tuple[Message, ...]
+    levels: Tuple[LevelChange, ...] = ()
+    found: Optional[Features] = None
 
 
 @dataclass
@@ -166,17 +199,22 @@ class _Marks:
 def check_survey(
     points: PointSet,
     table: Optional[CodeTable] = None,
-    tolerances: ToleranceSet = TOPOGRAPHIC,
+    tolerances: Optional[ToleranceSet] = None,
     decisions: Optional[Decisions] = None,
     convention: FieldConvention = DEFAULT_CONVENTION,
     progress: Progress = silent,
+    tilt_compensated: Optional[bool] = None,
 ) -> SurveyCheck:
     """Find what auto-recorded points get wrong. Nothing is taken away; points rejected before stay so.
 
     ``table``: the codes that make lines (None: every point counts as auto-recorded ground). ``decisions``: statuses set
-    by hand; they win, and what they change is said. Raises SurveyError as :func:`.join_lines` does.
+    by hand; they win, and what they change is said. ``tolerances``: the set that the user chose, applied as it stands;
+    where None the usual one, whose limits do not reject more than a tenth of the file unasked
+    (:mod:`.held_back`). ``tilt_compensated``: whether the rover compensates tilt; where None the file tells, or is
+    said not to. Raises SurveyError as :func:`.join_lines` does.
     """
-    points, marks = _single_points(points, tolerances)
+    gate = pass_gate(points)
+    points, marks, judged = _single_points(gate.points, tolerances, tilt_compensated)
     auto, constraints = _auto_recorded(marks, table, convention)
     spacing = median_step(points.easting[auto], points.northing[auto])
     stops = find_stops(points, auto, spacing)
@@ -186,32 +224,49 @@ def check_survey(
     marks.run[walk.index] = _runs(points, walk)
     _put_stops(marks, stops)
     progress(0.1, "quality")
-    noise, runs, passes = _walked(marks, walk, _fixed(points, constraints, origin), part(progress, 0.1, 0.95))
+    said = check_walk(marks.now(), walk, _fixed(points, constraints, origin), marks.run, part(progress, 0.1, 0.95))
+    changes: Tuple[LevelChange, ...] = ()
+    if said is not None:
+        changes = level_changes(points, walk, said.levels)
+        _put_walk(marks, walk, said)
+        _put_level_changes(marks, changes, walk, said.levels)
+    noise = None if said is None else said.noise
     _put_spikes(marks, constraints, noise)
     marks.findings.sort(key=lambda each: int(each.indices[0]))
     done, messages = _decided(marks, decisions)
     progress(1.0, "quality")
     return SurveyCheck(
-        done, tuple(marks.findings), noise, runs, marks.run, spacing, passes, tuple(stops), marks.status.copy(),
-        messages, tolerances,
+        done, (*_at_gate(gate), *marks.findings), noise, () if said is None else said.runs, marks.run, spacing,
+        float("nan") if said is None else said.passes, tuple(stops), marks.status.copy(), (*gate.notes, *messages),
+        judged.tolerances, judged.messages, changes, None if said is None else said.found,
     )  # fmt: skip
+
+
+def _at_gate(gate: Gate) -> List[Finding]:
+    """What the gate put aside, now or as the points were read: the first things to be told."""
+    none = float("nan")
+    return [Finding(one.reason, one.status, one.indices, -1, none, none, one.message) for one in gate.found]
 
 
 # --- single points -------------------------------------------------------------------------------
 
 
-def _single_points(points: PointSet, tolerances: ToleranceSet) -> Tuple[PointSet, _Marks]:
+def _single_points(
+    points: PointSet, tolerances: Optional[ToleranceSet], tilt_compensated: Optional[bool]
+) -> Tuple[PointSet, _Marks, Judged]:
     marks = _Marks(points, points.status.copy(), points.reasons.astype(np.uint32), np.full(len(points), -1, np.int64))
     repeated = repeated_records(points, points.used)
     for block in _blocks(repeated):
         marks.put(block, Reason.DUPLICATE, Status.REJECTED, REPEATED)
-    failing = np.where(marks.status == Status.REJECTED, 0, judge(points, tolerances))
-    status = status_of(failing)
-    for bits in np.unique(failing[failing != 0]).tolist():
-        for block in _blocks(failing == bits):
+    judged = judge_points(points, marks.status != Status.REJECTED, tolerances, tilt_compensated)
+    for bits in np.unique(judged.reasons[judged.reasons != 0]).tolist():
+        failing = judged.reasons == bits
+        # What concerns much of the file is told once, not in hundreds of findings.
+        for block in [np.flatnonzero(failing)] if bits & judged.many else _blocks(failing):
             reason, words = Reason(bits), words_of_reasons(bits)
-            marks.put(block, reason, Status(int(status[block[0]])), BEYOND, set=tolerances.name, reasons=words)
-    return points, marks
+            status = Status(int(judged.status[block[0]]))
+            marks.put(block, reason, status, BEYOND, set=judged.tolerances.name, reasons=words)
+    return points, marks, judged
 
 
 def _blocks(mask: np.ndarray) -> List[np.ndarray]:
@@ -225,7 +280,7 @@ def _auto_recorded(
 ) -> Tuple[np.ndarray, Constraints]:
     """Indices of the points that are used and on no line, and the lines."""
     now = marks.now()
-    placed = np.isfinite(now.easting + now.northing + now.height)
+    placed = np.isfinite(now.easting + now.northing + now.height) & ~now.alone
     if table is None:
         return np.flatnonzero(now.used & placed), Constraints()
     linework = join_lines(now, table, convention)
@@ -247,8 +302,10 @@ def _walk(marks: _Marks, index: np.ndarray) -> Tuple[Walk, np.ndarray]:
     if not len(index):
         nothing = np.empty(0)
         return make_walk(np.empty(0, np.int64), nothing, nothing, nothing), np.zeros(2)
-    plan = np.column_stack([points.easting, points.northing])[points.used]
-    origin = np.floor(np.nanmin(plan, axis=0)) - 1
+    plan = np.column_stack([points.easting, points.northing])[points.used & ~points.alone]
+    plan = plan[np.isfinite(plan).all(axis=1)]
+    check_extent(np.vstack([plan, plan.min(axis=0) - 1]), points.source)
+    origin = np.floor(plan.min(axis=0)) - 1
     x, y = points.easting[index] - origin[0], points.northing[index] - origin[1]
     lost = np.cumsum((marks.reasons & np.uint32(Reason.NO_FIX)) != 0)[index]
     return make_walk(index, x, y, points.height[index], np.diff(lost, prepend=0) > 0), origin
@@ -279,32 +336,34 @@ def _fixed(points: PointSet, constraints: Constraints, origin: np.ndarray) -> Fi
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _walked(
-    marks: _Marks, walk: Walk, fixed: Fixed, progress: Progress
-) -> Tuple[Optional[Repeatability], Tuple[RunRepeatability, ...], float]:
-    """Search the walk, mark what is off, and measure how the rest repeats."""
-    if len(walk) < 20 or not np.isfinite(walk.spacing):
-        return None, (), float("nan")
-    passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    suspects = find_suspects(walk, fixed, passes, part(progress, 0.0, 0.9))
-    _put_suspects(marks, walk, suspects)
-    noise, runs = _measured(marks, walk, ~suspects.marked, fixed)
-    if not np.isfinite(noise.total) and suspects.doubtful.any():
-        # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
-        noise, runs = _measured(marks, walk, ~suspects.off, fixed)
-    return noise, runs, passes
+def _put_walk(marks: _Marks, walk: Walk, said: WalkCheck) -> None:
+    """Mark what the check of the walk says: parts on another level, points off the ground and in doubt."""
+    for each in said.levels.parts:
+        index = walk.index[each.first : each.last]
+        score = abs(each.offset) / each.sigma
+        if not each.sure:
+            marks.put(index, Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, each.offset, score)
+        elif settled(each, walk):
+            marks.put(index, Reason.LEVEL, Status.REJECTED, OFF_LEVEL, each.offset, score)
+    _put_suspects(marks, walk, said.suspects)
 
 
-def _measured(
-    marks: _Marks, walk: Walk, good: np.ndarray, fixed: Fixed
-) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
-    rest = walk.take(good)
-    index = rest.index
-    noise = usual_noise(rest)
-    broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
-    meetings = find_meetings(rest, broken, noise)
-    whole = repeatability(rest, meetings, broken, walking_time(rest, marks.points.time[index]))
-    return whole, by_run(meetings, marks.run[index], marks.points.sigma_v[index], whole)
+def _put_level_changes(marks: _Marks, changes: Tuple[LevelChange, ...], walk: Walk, levels: Levels) -> None:
+    """Tell of changes after which nobody knows which part is right; the shorter part is flagged, none rejected."""
+    for change in changes:
+        if change.settled:
+            continue
+        text = LEVEL_HIGHER if change.offset > 0 else LEVEL_LOWER
+        index = np.concatenate(
+            [
+                walk.index[each.first : each.last]
+                for each in levels.parts
+                if each.sure and change.index in (walk.index[each.first], walk.index[min(each.last, len(walk) - 1)])
+            ]
+        )
+        said = {"first": change.first_line, "sigma": change.sigma, "met": change.meetings}
+        score = abs(change.offset) / change.sigma
+        marks.put(np.sort(index), Reason.LEVEL, Status.FLAGGED, text, abs(change.offset), score, **said)
 
 
 def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:

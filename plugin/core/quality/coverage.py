@@ -7,10 +7,12 @@ from dataclasses import dataclass, field
 from typing import List, Optional, Tuple
 
 import numpy as np
+from scipy.spatial import cKDTree
 
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet, make_points
+from ..progress import Progress, silent
 from ..surface.findings import FindingOptions
 from ..surface.locate import heights_at
 from ..surface.spacing import pass_spacing, recorded_spacing
@@ -55,6 +57,14 @@ WALK_AGAIN = Text(
     ),
 )
 
+SKIPPED = Text(
+    "coverage.skipped",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{area:.0f} m² of the surface lie in triangles so wide that no places to walk are listed in them: they reach "
+        "to points far from the others. Reject these points, or limit the rim or draw a boundary.",
+    ),
+)
 NOWHERE = Text(
     "coverage.nowhere",
     QT_TRANSLATE_NOOP(
@@ -111,7 +121,9 @@ class Coverage:
         return self.long_area / self.area if self.area else 0.0
 
 
-def coverage(tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions()) -> Coverage:
+def coverage(
+    tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions(), progress: Progress = silent
+) -> Coverage:
     """Spacing, long triangles, empty circles and places to walk again. Raises SurveyError for limits not above 0."""
     options.check()
     length = _edge_lengths(tin)
@@ -121,13 +133,15 @@ def coverage(tin: Tin, points: PointSet, options: CoverageOptions = CoverageOpti
     max_radius = options.max_radius or max_edge / 2
     area = _areas(tin)
     long = _longest_free(tin, length) > max_edge
-    openings = Openings(tin, max_radius)
+    openings = Openings(tin, max_radius, progress)
     circles, again = openings.circles(options.most_circles), places_to_walk(openings)
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
     said.append(message(LONG_SHARE, share=share, area=long_area, limit=max_edge))
     said += _about_gaps(circles, again, max_radius)
+    if openings.skipped:
+        said.append(message(SKIPPED, area=openings.skipped))
     return Coverage(
         along, _step_percentile(points, 95), across, max_edge, max_radius, long, long_area, float(area.sum()), circles,
         again, tuple(said),
@@ -203,16 +217,35 @@ def _about_gaps(circles: EmptyCircles, again: PointSet, limit: float) -> List[Me
 
 
 def _walking_order(xy: np.ndarray) -> np.ndarray:
-    """Indices in the order of a walk: from the westernmost place always to the nearest one not yet seen."""
+    """Indices in the order of a walk: from the westernmost place always to the nearest one not yet seen, of equally
+    near ones the first.
+    """
     if len(xy) == 0:
         return np.empty(0, np.int64)
-    left = np.arange(len(xy))
+    left = np.ones(len(xy), bool)
     at = int(np.lexsort((xy[:, 1], xy[:, 0]))[0])
     order = [at]
-    left = left[left != at]
-    while len(left):
-        nearest = int(np.argmin(np.hypot(*(xy[left] - xy[at]).T)))
-        at = int(left[nearest])
+    left[at] = False
+    known = np.flatnonzero(left)
+    tree = cKDTree(xy[known]) if len(known) else None
+    while len(order) < len(xy) and tree is not None:
+        if 2 * (len(xy) - len(order)) < len(known):  # most of those in the tree have been seen
+            known = np.flatnonzero(left)
+            tree = cKDTree(xy[known])
+        at = _nearest_left(tree, known, left, xy[at])
         order.append(at)
-        left = np.delete(left, nearest)
+        left[at] = False
     return np.array(order)
+
+
+def _nearest_left(tree: cKDTree, known: np.ndarray, left: np.ndarray, place: np.ndarray) -> int:
+    """Of the places ``known`` (k,) in the tree the nearest of those ``left``, of equally near ones the first."""
+    count = 8
+    while True:
+        distance, near = tree.query(place, k=min(count, len(known)))
+        distance, near = np.atleast_1d(distance), known[np.atleast_1d(near)]
+        free = left[near]
+        if count >= len(known) or (free.any() and distance[free][0] < distance[-1]):
+            first = distance[free][0]
+            return int(near[free & (distance == first)].min())
+        count *= 2

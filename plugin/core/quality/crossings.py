@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -23,6 +23,7 @@ _SIDES = (5, 3, 2)
 _STRAIGHT = 0.8  # cosine of the turn where a pass ends
 _SLOPE, _BEND = 0.5, 0.05  # what slope and half second derivative (1/m) of the ground usually stay below
 _FITS = 0.97  # windows less likely than this are over broken ground
+_EVEN = 5.0  # standard deviations of a height that these may differ by
 _STEP = 3.4  # standard deviations of a step of the ground
 _REACHES = (3, 5, 8)
 _SCORES = 20_000  # that tell how large they usually are
@@ -42,12 +43,7 @@ def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     here, there = (np.column_stack([m.first, m.second]).astype(float) for m in (crossings, near))
     if len(here) and len(there):
         near = near.take(cKDTree(here).query(there, p=np.inf)[0] > 2 * _SIDE)
-    return Encounters(
-        *(
-            np.concatenate([getattr(m, c) for m in (crossings, near)])
-            for c in ("first", "second", "difference", "variance")
-        )
-    )
+    return joined_encounters(crossings, near)
 
 
 def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
@@ -57,7 +53,7 @@ def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     own pass, through up to five points on either side; windows end where the pass turns or the ground breaks, and
     shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at.
     """
-    a, b, share_a, share_b = _crossing_steps(walk)
+    a, b, share_a, share_b = crossing_steps(walk)
     height, variance, fits = [], [], np.ones(len(a), bool)
     for at, share in ((a, share_a), (b, share_b)):
         z, spread, fine = _height_at(walk, broken, at, share, sigma)
@@ -66,6 +62,41 @@ def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
         fits &= fine
     first, second = (at + (share > 0.5) for at, share in ((a, share_a), (b, share_b)))
     return Encounters(first, second, height[1] - height[0], variance[0] + variance[1]).take(fits)
+
+
+def find_level_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Tuple[Encounters, np.ndarray]:
+    """Every place where two visits cross, that at kerbs too, and how far (e,) its difference may be off for these (m).
+
+    Where the heights before a crossing carried on agree with those behind it, on both passes, it is even ground: as for
+    :func:`find_crossings`, and nothing is added. Elsewhere the middle of what each pass may have there, give or take
+    half of the range.
+    """
+    a, b, share_a, share_b = crossing_steps(walk)
+    even, height, variance, slack = np.ones(len(a), bool), [], [], np.zeros(len(a))
+    middle = []
+    for at, share in ((a, share_a), (b, share_b)):
+        low, high = range_at(walk, at, share)
+        z, spread, fine = _height_at(walk, broken, at, share, sigma)
+        even &= fine & (high - low < _EVEN * sigma)
+        height.append(z)
+        variance.append(spread)
+        middle.append((low + high) / 2)
+        slack += (high - low) / 2
+    difference = np.where(even, height[1] - height[0], middle[1] - middle[0])
+    spread = np.where(even, variance[0] + variance[1], 2 * sigma**2)
+    first, second = (at + (share > 0.5) for at, share in ((a, share_a), (b, share_b)))
+    crossings, slack = Encounters(first, second, difference, spread), np.where(even, 0.0, slack)
+    if len(crossings) >= _ENOUGH or not sigma > 0:
+        return crossings, slack
+    more = find_meetings(walk, broken, sigma)
+    more = more.take(~np.isin(more.first * len(walk) + more.second, first * len(walk) + second))
+    return joined_encounters(crossings, more), np.append(slack, np.zeros(len(more)))
+
+
+def joined_encounters(one: Encounters, other: Encounters) -> Encounters:
+    """Both, one after the other."""
+    columns = ("first", "second", "difference", "variance")
+    return Encounters(*(np.concatenate([getattr(one, c), getattr(other, c)]) for c in columns))
 
 
 def breaks(walk: Walk, lines: np.ndarray, sigma: float) -> np.ndarray:
@@ -97,14 +128,22 @@ def _steps_of(walk: Walk) -> np.ndarray:
     return result
 
 
-def _crossing_steps(walk: Walk) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each."""
+def crossing_steps(
+    walk: Walk, inside: Optional[np.ndarray] = None
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each.
+
+    ``inside``: mask (q,) of the points one of whose steps must be one of the two; all points where None. In very large
+    surveys a sample of the steps is looked at.
+    """
     step = _steps_of(walk)
     xy = np.column_stack([walk.x, walk.y])
     if len(walk) <= APART or not np.isfinite(walk.spacing) or len(step) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0)
     middle = (xy[step] + xy[step + 1]) / 2
-    asked = np.unique(np.linspace(0, len(step) - 1, min(len(step), _MOST)).astype(np.int64))
+    asked = np.arange(len(step)) if inside is None else np.flatnonzero(inside[step])
+    if len(asked) > _MOST:
+        asked = asked[np.linspace(0, len(asked) - 1, _MOST).astype(np.int64)]
     reach = 1.5 * walk.spacing
     distance, mate = plain_tree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
     row, column = np.nonzero(np.isfinite(distance))
@@ -210,3 +249,28 @@ def _parabola(
     limit = chi2.ppf(_FITS, np.maximum(np.arange(2 * _SIDE + 2) - 2, 1))
     fits = (count >= 2) & (square <= limit[count])
     return level + solved[:, 0], sigma**2 * inverse[:, 0, 0], fits
+
+
+def range_at(
+    walk: Walk, a: np.ndarray, share: np.ndarray, group: Optional[np.ndarray] = None
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Lowest and highest that the pass may have the ground at ``share`` of its steps ``a`` (m,).
+
+    The line through the two points, that of the two before carried on, and that of the two behind. On even ground the
+    three agree; at a kerb they span it. ``group``: (q,) numbers; heights are carried on within one group only.
+    """
+    group = walk.piece if group is None else group
+    between = _carried(walk, a, a + 1, share, group)
+    before = _carried(walk, a - 1, a, 1 + share, group)
+    behind = _carried(walk, a + 1, a + 2, share - 1, group)
+    known = np.stack([between, before, behind])
+    with np.errstate(invalid="ignore"):
+        return np.fmin.reduce(known), np.fmax.reduce(known)
+
+
+def _carried(walk: Walk, a: np.ndarray, b: np.ndarray, share: np.ndarray, group: np.ndarray) -> np.ndarray:
+    """Height (m,) on the line through points ``a`` and ``b`` at ``share`` of it; nan where they are of two pieces."""
+    inside = (a >= 0) & (b < len(walk))
+    a, b = np.clip(a, 0, len(walk) - 1), np.clip(b, 0, len(walk) - 1)
+    inside &= (walk.piece[a] == walk.piece[b]) & (group[a] == group[b])
+    return np.where(inside, walk.z[a] + share * (walk.z[b] - walk.z[a]), np.nan)

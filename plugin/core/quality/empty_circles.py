@@ -14,6 +14,7 @@ from typing import List, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..progress import Progress, silent
 from ..surface.delaunay import triangulate
 from ..surface.locate import locate
 from ..surface.mesh import Mesh
@@ -25,6 +26,9 @@ from ..surface.tin import GRID, Tin
 _RIM_STEP = 0.25
 _LATTICE_STEP = 0.25
 _CELLS = 1 << 20
+_ASK = 64  # places chosen between two looks at whether to go on
+#: Places that are looked at: at least so many, and so many for each vertex.
+_PLACES, _PLACES_PER_VERTEX = 50_000, 10
 
 
 @dataclass(frozen=True)
@@ -44,11 +48,13 @@ class Openings:
 
     ``centre``: (k, 2) candidate places on the surface, metres from its origin, those farthest from measured points
     first; ``radius``: (k,) how far. Places inside are exact; on the rim they are found to an eighth of ``least``, or of
-    the median edge there if that is longer.
+    the median edge there if that is longer. ``skipped``: square metres of the widest triangles that are not looked
+    at, where few far points would make more places than there is ground measured.
     """
 
-    def __init__(self, tin: Tin, least: float) -> None:
-        self.tin, self.least = tin, least
+    def __init__(self, tin: Tin, least: float, progress: Progress = silent) -> None:
+        self.tin, self.least, self.progress = tin, least, progress
+        self.skipped = 0.0
         self.site = _measured(tin)
         centre, radius = _candidates(tin, self.site, least)
         inside = locate(tin, centre + tin.origin) >= 0 if len(centre) else np.empty(0, bool)
@@ -68,11 +74,12 @@ class Openings:
         looked at, a lattice of ``least / 4``, up to a fifth of ``least`` more may remain.
         """
         rim = _rim_places(self.tin, self.least, _RIM_STEP * self.least)
-        place = np.concatenate([self.centre, rim, _lattice(self.tin, self.least)])
+        lattice, self.skipped = _lattice(self.tin, self.least, self.progress)
+        place = np.concatenate([self.centre, rim, lattice])
         distance = cKDTree(self.site * GRID).query(place)[0] if len(place) else np.empty(0)
         far = np.flatnonzero(distance > self.least)
         far = far[np.lexsort((place[far, 1], place[far, 0]))]
-        chosen, reach = _farthest_first(place[far], distance[far], self.least)
+        chosen, reach = _farthest_first(place[far], distance[far], self.least, self.progress)
         return place[far[chosen]] + self.tin.origin, reach
 
 
@@ -132,6 +139,8 @@ def _rim_places(tin: Tin, least: float, step: float) -> np.ndarray:
     drawn = (tin.vertex_source[ends[0]] < 0) | (tin.vertex_source[ends[1]] < 0)
     some = np.flatnonzero(drawn | (length > 2 * least))
     parts = 2 * np.ceil(length[some] / (2 * step)).astype(np.int64)  # even: the middle is looked at
+    few = within_budget(parts, _budget(tin) / 5)
+    some, parts = some[few], parts[few]
     of = np.repeat(some, parts + 1)
     first = np.cumsum(parts + 1) - (parts + 1)
     share = (np.arange(len(of)) - np.repeat(first, parts + 1)) / np.repeat(parts, parts + 1)
@@ -156,8 +165,22 @@ def _disjoint(centre: np.ndarray, radius: np.ndarray, most: int) -> List[int]:
     return taken
 
 
-def _lattice(tin: Tin, limit: float) -> np.ndarray:
-    """Places (k, 2) of a square lattice in the triangles that can hold a place farther than ``limit`` from a corner."""
+def _budget(tin: Tin) -> int:
+    return max(_PLACES, _PLACES_PER_VERTEX * len(tin.vertices))
+
+
+def within_budget(count: np.ndarray, budget: float) -> np.ndarray:
+    """Indices, rising, of the least of ``count`` (k,) whose sum stays within ``budget``; of equals the first."""
+    order = np.argsort(count, kind="stable")
+    result: np.ndarray = np.sort(order[np.cumsum(count[order]) <= budget])
+    return result
+
+
+def _lattice(tin: Tin, limit: float, progress: Progress) -> Tuple[np.ndarray, float]:
+    """Places (k, 2) of a square lattice in the triangles that can hold a place farther than ``limit`` from a corner.
+
+    Of the widest triangles, that would hold too many, none; the second result is their area, square metres.
+    """
     step = _LATTICE_STEP * limit
     corner = tin.vertices[tin.triangles][:, :, :2]
     longest = np.max([np.hypot(*(corner[:, (i + 1) % 3] - corner[:, i]).T) for i in range(3)], axis=0)
@@ -165,19 +188,29 @@ def _lattice(tin: Tin, limit: float) -> np.ndarray:
     # The farthest place from the corners: the circle's centre if no angle is obtuse (then the radius is at most
     # longest / sqrt 3), else one on the longest side, at most half of it away.
     some = np.flatnonzero(drawn | (longest > 3**0.5 * limit))
+    u, v = corner[some, 1] - corner[some, 0], corner[some, 2] - corner[some, 0]
+    area = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / 2
+    # A long thin triangle is crossed by many rows that hold nothing.
+    rows_of = np.ptp(corner[some, :, 1], axis=1) / step
+    few = within_budget(area / step**2 + rows_of, _budget(tin))
+    skipped = float(area.sum() - area[few].sum())
+    some = some[few]
     if len(some) == 0:
-        return np.empty((0, 2))
+        return np.empty((0, 2)), skipped
     place = (tin.vertices[:, 0] + 1j * tin.vertices[:, 1]) / step
     columns, rows = (int(np.ceil(part.max())) + 1 for part in (place.real, place.imag))
     found = []
-    for _, spans in scan_triangles(place, tin.vertices[:, 2], tin.triangles[some], columns, rows):
+    for done, spans in scan_triangles(place, tin.vertices[:, 2], tin.triangles[some], columns, rows):
+        progress(0.3 * done / len(some), "quality")
         for part in spans.parts(_CELLS):
             of, column = part.cells()
             found.append(np.column_stack([column, part.row[of]]) * step)
-    return np.concatenate(found) if found else np.empty((0, 2))
+    return np.concatenate(found) if found else np.empty((0, 2)), skipped
 
 
-def _farthest_first(place: np.ndarray, distance: np.ndarray, limit: float) -> Tuple[np.ndarray, np.ndarray]:
+def _farthest_first(
+    place: np.ndarray, distance: np.ndarray, limit: float, progress: Progress
+) -> Tuple[np.ndarray, np.ndarray]:
     """Greedy cover: indices of the places taken, and how far each was from everything when it was taken."""
     distance = distance.copy()
     heap = [(-d, i) for i, d in enumerate(distance.tolist())]
@@ -193,6 +226,8 @@ def _farthest_first(place: np.ndarray, distance: np.ndarray, limit: float) -> Tu
         if -said > now:  # a place taken since is nearer
             heapq.heappush(heap, (-now, i))
             continue
+        if len(chosen) % _ASK == 0:
+            progress(0.3 + 0.7 * (1 - len(heap) / len(place)), "quality")
         chosen.append(i)
         reach.append(now)
         near = np.array(tree.query_ball_point(place[i], now), np.int64)

@@ -7,10 +7,13 @@ from typing import Optional
 
 from ..messages import SurveyError
 from ..points.pointset import PointSet
+from ..progress import Progress, silent
 from ..surface.tin import Tin
 from ..units import LengthUnit
 from .accuracy import AccuracyStatement, accuracy_statement
+from .check import SurveyCheck
 from .check_points import NO_CHECK_SHOTS, CheckPoints, check_shots, pair_by_name
+from .claims import Claims, state_claims
 from .coverage import Coverage, CoverageOptions, coverage
 from .curvature import ground_curvature
 from .interval import SupportedInterval, claimed_sigma, supported_interval
@@ -19,32 +22,39 @@ from .interval import SupportedInterval, claimed_sigma, supported_interval
 @dataclass(frozen=True)
 class Judgement:
     """``interval``: the smallest contour interval the data support, None where no error is known. ``accuracy``: against
-    check points, None where there are none on the surface.
+    check points, None where there are none on the surface. Both are None where ``claims`` has something against them.
     """
 
     coverage: Coverage
     interval: Optional[SupportedInterval]
     accuracy: Optional[AccuracyStatement]
+    claims: Claims
 
 
 def judge(
     tin: Tin,
     points: PointSet,
     *,
+    check: Optional[SurveyCheck] = None,
     checks: Optional[CheckPoints] = None,
     wanted_cm: Optional[float] = None,
     limits: CoverageOptions = CoverageOptions(),  # noqa: B008  frozen
     repeat_sigma: Optional[float] = None,
     unit: LengthUnit = LengthUnit.METRE,
+    progress: Progress = silent,
 ) -> Judgement:
     """Judge the surface ``tin`` made from ``points``, which has their indices as sources.
 
-    ``checks``: independent check points; where None the survey's own check shots, if it has any, for an internal
-    check. ``wanted_cm``: vertical class to be met. ``repeat_sigma``: standard deviation of one height from repeats, m.
+    ``check``: what the automatic checks said of them. ``checks``: independent check points; where None the survey's own
+    check shots, if it has any, for an internal check. ``wanted_cm``: vertical class to be met. ``repeat_sigma``:
+    standard deviation of one height from repeats, m.
     ``unit``: of the contour interval. Raises SurveyError for limits out of range and for independent check points of
     which none is on the surface.
     """
-    covered = coverage(tin, points, limits)
+    covered = coverage(tin, points, limits, progress)
+    claims = state_claims(points, check)
+    if claims.against:
+        return Judgement(covered, None, None, claims)
     accuracy = _accuracy(tin, points, checks, wanted_cm)
     tested = accuracy is not None and accuracy.comparison.checks.independent and accuracy.non_vegetated is not None
     interval = supported_interval(
@@ -55,7 +65,7 @@ def judge(
         claimed=claimed_sigma(points),
         unit=unit,
     )
-    return Judgement(covered, interval, accuracy)
+    return Judgement(covered, interval, accuracy, claims)
 
 
 def _accuracy(

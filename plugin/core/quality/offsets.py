@@ -115,7 +115,12 @@ class _Normal:
         matrix = csc_matrix((entries, self._rows, self._starts), shape=(self._count, self._count))
         right = self.design.T @ (weight * difference)
         result = np.empty(self._count)
-        result[self._order] = splu(matrix, permc_spec="NATURAL", **_SYMMETRIC).solve(right[self._order])
+        try:
+            factors = splu(matrix, permc_spec="NATURAL", **_SYMMETRIC)
+        except RuntimeError:  # singular: what nothing speaks of is held at nothing
+            held = matrix + diags(np.full(self._count, 1e-9 * max(float(matrix.diagonal().max()), 1.0)), format="csc")
+            factors = splu(held, permc_spec="NATURAL", **_SYMMETRIC)
+        result[self._order] = factors.solve(right[self._order])
         return result
 
     def seen(self, weight: np.ndarray) -> np.ndarray:

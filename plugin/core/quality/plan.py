@@ -10,11 +10,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from enum import Enum
-from typing import Iterable, List, Optional, Sequence, Tuple
+from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..progress import Progress, part, silent
 from .interval import NOISE_SHARE, interval_of, rmse_of, spacing_for, surface_error
 from .walk_area import Chords, WalkArea, path_length
 from .walk_order import to_and_fro
@@ -103,6 +104,7 @@ TOO_SMALL = Text(
 _CROSSINGS_WANTED = 85
 _MOST_CROSS_PASSES = 5
 _MOST_PASSES = 20_000
+_MOST_CHORDS = 100_000  # pieces of passes
 _SHARP = 45.0  # degrees: a corner of the perimeter beyond this is a turn
 
 
@@ -213,7 +215,7 @@ class WalkPlan:
         return sum(line.use is use for line in self.lines)
 
 
-def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions) -> WalkPlan:
+def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions, progress: Progress = silent) -> WalkPlan:
     """A walk over the polygon or polygons ``rings`` (each (k, 2), metres in the CRS; even-odd, so holes are rings too).
 
     With the perimeter, no place of the area is farther than half the spacing from a pass or the perimeter. Raises
@@ -232,7 +234,9 @@ def plan_walk(rings: Sequence[np.ndarray], options: WalkOptions) -> WalkPlan:
     passes = area.chords(direction, across).shortened(options.step / 2, options.step)
     cross = _cross_passes(area, direction, passes, options)
     crossings = _crossings(passes, cross)
-    lines = _walk(area, direction, passes, cross, options)
+    if len(passes) > _MOST_CHORDS:
+        raise SurveyError(TOO_MANY, spacing=widest, count=len(passes))
+    lines = _walk(area, direction, passes, cross, options, progress)
     if not lines:
         raise SurveyError(TOO_SMALL, step=options.step)
     turns = _turns(lines)
@@ -294,7 +298,9 @@ def _crossings(passes: Chords, cross: Chords) -> int:
     return int(np.count_nonzero(meets))
 
 
-def _walk(area: WalkArea, direction: float, passes: Chords, cross: Chords, options: WalkOptions) -> List[WalkLine]:
+def _walk(
+    area: WalkArea, direction: float, passes: Chords, cross: Chords, options: WalkOptions, progress: Progress
+) -> List[WalkLine]:
     """All lines in walking order, with links between them, in the CRS."""
     if options.start is None:
         place = area.rings[0][np.lexsort((area.rings[0][:, 1], area.rings[0][:, 0]))[0]]
@@ -302,15 +308,20 @@ def _walk(area: WalkArea, direction: float, passes: Chords, cross: Chords, optio
         place = np.array(options.start, float) - area.origin
     walk: List[WalkLine] = []
     if options.perimeter:
-        place = _add(area, walk, place, _perimeters(area, place))
-    place = _add(area, walk, place, _stretches(area, direction, passes, place, LineUse.PASS, "P"))
-    _add(area, walk, place, _stretches(area, direction + 90.0, cross, place, LineUse.CROSS, "X"))
+        place = _add(area, walk, place, _perimeters(area, place), progress)
+    stretches = _stretches(area, direction, passes, place, LineUse.PASS, "P", part(progress, 0.0, 0.4))
+    place = _add(area, walk, place, stretches, part(progress, 0.4, 0.8))
+    across = _stretches(area, direction + 90.0, cross, place, LineUse.CROSS, "X", part(progress, 0.8, 0.9))
+    _add(area, walk, place, across, part(progress, 0.9, 1.0))
     return [WalkLine(line.use, line.name, line.xy + area.origin) for line in walk]
 
 
-def _add(area: WalkArea, walk: List[WalkLine], place: np.ndarray, lines: Iterable[WalkLine]) -> np.ndarray:
+def _add(
+    area: WalkArea, walk: List[WalkLine], place: np.ndarray, lines: Sequence[WalkLine], progress: Progress
+) -> np.ndarray:
     """Append ``lines`` to ``walk`` with links to them; where the walk has got to."""
-    for line in lines:
+    for number, line in enumerate(lines):
+        progress(number / len(lines), "plan")
         if walk and np.hypot(*(line.xy[0] - place)) > 1e-6:
             walk.append(WalkLine(LineUse.LINK, "", area.way(place, line.xy[0])))
         walk.append(line)
@@ -332,13 +343,13 @@ def _perimeters(area: WalkArea, place: np.ndarray) -> List[WalkLine]:
 
 
 def _stretches(
-    area: WalkArea, direction: float, chords: Chords, place: np.ndarray, use: LineUse, letter: str
+    area: WalkArea, direction: float, chords: Chords, place: np.ndarray, use: LineUse, letter: str, progress: Progress
 ) -> List[WalkLine]:
     """The chords as lines in walking order from the local ``place``."""
     along, across = area.to_frame(place, direction).tolist()
     digits = max(2, len(str(len(chords))))
     lines = []
-    for number, stretch in enumerate(to_and_fro(chords, (along, across)), 1):
+    for number, stretch in enumerate(to_and_fro(chords, (along, across), progress), 1):
         ends = np.array([chords.start[stretch.chord], chords.end[stretch.chord]])
         uv = np.column_stack([ends[::-1] if stretch.reverse else ends, np.full(2, chords.across[stretch.chord])])
         lines.append(WalkLine(use, f"{letter}{number:0{digits}d}", area.from_frame(uv, direction)))

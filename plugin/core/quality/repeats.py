@@ -85,6 +85,8 @@ def _stop(points: PointSet, indices: np.ndarray) -> Stop:
     away = np.abs(xyz - middle)
     usual = 1.4826 * np.median(away, axis=0)
     good = np.all(away <= np.maximum(4 * usual, 0.002), axis=1)  # the pole may be lifted before walking on
+    if not good.any():  # each is the odd one of some axis: none of them is better than the others
+        good[:] = True
     sigma_h, sigma_v = points.sigma_h[indices], points.sigma_v[indices]
     mean, spread, error = np.empty(3), np.empty(3), np.empty(3)
     for k, sigma in enumerate((sigma_h, sigma_h, sigma_v)):

@@ -8,13 +8,15 @@ from typing import Tuple
 import numpy as np
 
 from ..points.decisions import STATUS_WORDS, Decisions, words_of_reasons
-from ..points.pointset import PointSet, Reason, Status
+from ..points.pointset import GATE_REASONS, PointSet, Reason, Status
 from .overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand
 
-#: What codes say of points; no check, and no hand either.
-_GIVEN = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND)
+#: What codes and the gate say of points; no check, and no hand either.
+_GIVEN = np.uint32(Reason.CHECK_SHOT | Reason.NOT_GROUND | GATE_REASONS)
 #: The same for points never checked: repeats may have been found when files were merged.
 _GIVEN_AT_FIRST = _GIVEN | np.uint32(Reason.DUPLICATE)
+#: What the gate said as the points were read.
+_GATE = np.uint32(GATE_REASONS)
 #: Where a check keeps what was recorded of points it has moved.
 _RECORDED = ("easting_recorded", "northing_recorded", "height_recorded")
 _WORDS = np.array([next(word for word, status in STATUS_WORDS.items() if status == k) for k in range(3)], object)
@@ -45,7 +47,9 @@ def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
         columns[CHECK_STATUS] = points.extra[CHECK_STATUS].tolist()
         columns[CHECK_REASON] = points.extra.get(CHECK_REASON, np.full(len(points), "", object)).tolist()
     else:
-        columns[CHECK_STATUS] = np.where(only_given, _WORDS[points.status], "used").tolist()
+        gated = (points.reasons & _GATE) != 0
+        columns[CHECK_STATUS] = np.where(only_given & ~gated, _WORDS[points.status], _at_first(points)).tolist()
+        columns[CHECK_REASON] = [words_of_reasons(reasons) for reasons in (points.reasons & _GATE).tolist()]
     decisions = changed_by_hand(columns, points.source)
     by_hand = np.isin(points.source_line, decisions.line)
     keep = (given != 0) & ~by_hand
@@ -53,6 +57,18 @@ def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:
     extra = {name: values for name, values in points.extra.items() if name not in (CHECK_STATUS, CHECK_REASON)}
     fresh = replace(points, extra=extra).with_status(status, np.where(keep, given, 0))
     return fresh, decisions
+
+
+def _at_first(points: PointSet) -> np.ndarray:
+    """What the gate said of points (n,) never checked, in words: used where nothing. A point that a hand uses, or that
+    the gate gave a reason and a hand another status, is decided by hand.
+    """
+    reasons = points.reasons.astype(np.uint32)
+    gated = (reasons & _GATE) != 0
+    flagged = gated & ((reasons & _GATE & ~np.uint32(Reason.FAR_OFF)) == 0)
+    status = np.where(flagged, Status.FLAGGED, np.where(gated, Status.REJECTED, Status.USED))
+    taken_back = ((reasons & np.uint32(Reason.BY_HAND)) != 0) & (points.status == Status.USED)
+    return np.asarray(_WORDS[np.where(taken_back, Status.REJECTED, status)])
 
 
 def _put_back(points: PointSet) -> PointSet:

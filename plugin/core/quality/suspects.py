@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from concurrent.futures import ThreadPoolExecutor
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Optional, Tuple
 
 import numpy as np
@@ -42,6 +42,8 @@ class Suspects:
     level: np.ndarray
     sigma: np.ndarray
     group: np.ndarray
+    net: Optional[GroundNet] = None
+    beside: Optional[Beside] = None
 
     @property
     def marked(self) -> np.ndarray:
@@ -60,7 +62,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
         for turn in range(_ROUNDS):
             kept = np.flatnonzero(~gathered.off)
             rest = walk.take(~gathered.off)
-            scale = _scale(rest, passes)
+            scale = scale_of(rest, passes)
             if scale is None:
                 break
             # The second time only near what was found: a fault may have hidden a smaller one.
@@ -80,10 +82,11 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     gathered.put_across(walk)
     if whole is not None:
         gathered.put_beyond(walk, cuts, *whole)
-    return gathered.suspects()
+    suspects = gathered.suspects()
+    return suspects if whole is None else replace(suspects, net=whole[0], beside=whole[1])
 
 
-def _scale(walk: Walk, passes: float) -> Optional[Scale]:
+def scale_of(walk: Walk, passes: float) -> Optional[Scale]:
     noise = usual_noise(walk)
     if np.isnan(noise):
         return None

@@ -11,6 +11,7 @@ from typing import Dict, List, Tuple
 
 import numpy as np
 
+from ..progress import Progress, silent
 from .walk_area import Chords
 
 
@@ -56,12 +57,13 @@ def _neighbours(chords: Chords) -> Tuple[List[List[int]], List[List[int]]]:
     return above, below
 
 
-def to_and_fro(chords: Chords, place: Tuple[float, float]) -> List[Stretch]:
+def to_and_fro(chords: Chords, place: Tuple[float, float], progress: Progress = silent) -> List[Stretch]:
     """All chords in walking order from ``place`` (along, across): the nearest end of a cell, through it, the next."""
     cells = cells_of(chords)
     walk: List[Stretch] = []
     along, across = place
     while cells:
+        progress(len(walk) / len(chords), "plan")
         entry = [_entry(chords, cell, along, across) for cell in cells]
         nearest = min(range(len(cells)), key=lambda k: entry[k][0])
         _, backwards, reverse = entry[nearest]

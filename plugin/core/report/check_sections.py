@@ -27,6 +27,12 @@ _OVERRIDES_SHOWN = 50
 _RUNS_SHOWN = 60
 _RUNS_DRAWN = 40
 _LEAST_MEETINGS = 3
+_ABOUT_LIMITS = QT_TRANSLATE_NOOP(
+    "core",
+    "Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said "
+    "above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says "
+    "(--tilt-compensated), else as the heights tell, at places visited twice and along the walk.",
+)
 STATUS_NAMES = {Status.USED: figures.USED, Status.FLAGGED: figures.FLAGGED, Status.REJECTED: figures.REJECTED}
 
 
@@ -40,7 +46,9 @@ def check_section(result: JobResult, words: Words) -> Section:
         return "checks", title, markup.paragraph(words(text))
     limits = _limits(check.tolerances, words)
     caption = QT_TRANSLATE_NOOP("core", "What single points are held to: the set “{name}”")
-    body = markup.facts(words(caption, name=check.tolerances.name), limits)
+    body = markup.bullets(say_message(said, words) for said in check.first) if check.first else ""
+    body += markup.facts(words(caption, name=check.tolerances.name), limits)
+    body += markup.paragraph(words(_ABOUT_LIMITS))
     text = QT_TRANSLATE_NOOP(
         "core",
         "Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, "

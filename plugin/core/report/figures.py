@@ -88,7 +88,8 @@ def site_map(tin: Tin, contours: Contours, spots: Spots, words: Words) -> Pictur
 
 
 def points_map(points: PointSet, words: Words) -> Picture:
-    """Every point by what became of it; PNG."""
+    """Every point of the site by what became of it; PNG."""
+    points = points.select(~points.off_site)
     unit = plan_unit(points.crs)
     place = np.column_stack([points.easting, points.northing]) / unit.metres
     (west, south), (east, north) = place.min(axis=0) * unit.metres, place.max(axis=0) * unit.metres
@@ -200,7 +201,8 @@ def longest_shown(steps_m: np.ndarray) -> float:
 
 
 def steps_along(points: PointSet) -> np.ndarray:
-    """Plan distances (n - 1,) in metres from each point to the next in the order of recording."""
+    """Plan distances (n - 1,) in metres from each point of the site to the next in the order of recording."""
+    points = points.select(~points.off_site)
     return np.hypot(np.diff(points.easting), np.diff(points.northing))
 
 

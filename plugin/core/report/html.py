@@ -12,6 +12,7 @@ from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .check_sections import check_section, repeatability_section
+from .first_things import first_things
 from .input_sections import coordinates_section, linework_section, survey_section
 from .labels import Words, number, plain
 from .markup import Section
@@ -72,7 +73,9 @@ def report_html(result: JobResult, words: Words, language: str = "en") -> str:
     sections = [make(result, words) for make in RESULTS]
     sections += [section for answer in result.answers for section in answer.sections(words)]
     sections += [make(result, words) for make in SECTIONS]
-    lead = markup.paragraph(_lead(result, file, words)) + markup.caution([words(CAUTION)])
+    lead = markup.paragraph(_lead(result, file, words))
+    lead += markup.bullets(first_things(result, words))
+    lead += markup.caution([words(CAUTION)])
     lead += markup.contents(words(CONTENTS), [(anchor, name) for anchor, name, _ in sections])
     main = "".join(markup.section(*section) for section in sections)
     return markup.page(title, language, lead, main)

@@ -18,7 +18,9 @@ from .results import JobResult
 
 def points_section(result: JobResult, words: Words) -> Section:
     say, points = words, result.points
-    body = markup.table(
+    lead = QT_TRANSLATE_NOOP("core", "Put aside, or asked about, before anything was computed from the others:")
+    body = messages_list(result.aside, say, lead)
+    body += markup.table(
         say(QT_TRANSLATE_NOOP("core", "What became of the points")),
         [say(QT_TRANSLATE_NOOP("core", "Status")), say(QT_TRANSLATE_NOOP("core", "Points"))],
         [

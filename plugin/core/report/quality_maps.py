@@ -26,7 +26,7 @@ _NAMED = 80
 def coverage_map(tin: Tin, points: PointSet, found: Coverage, words: Words) -> Picture:
     """Used points, long triangles, the widest empty circles and the places to walk again; PNG."""
     unit = plan_unit(tin.crs)
-    used = points.used
+    used = points.used & ~points.alone
     place = np.column_stack([points.easting[used], points.northing[used]]) / unit.metres
     again = np.column_stack([found.walk_again.easting, found.walk_again.northing]) / unit.metres
     with rc_context(STYLE):

@@ -27,7 +27,7 @@ _FAULTS_SHOWN = 50
 
 def doubts_section(result: JobResult, words: Words) -> Section:
     """Where points were flagged or rejected, seen along the walk."""
-    say, points = words, result.points
+    say, points = words, result.points.select(~result.points.off_site)
     title = say(QT_TRANSLATE_NOOP("core", "Doubtful points along the walk"))
     places = places_along(points)
     if not places:
@@ -79,6 +79,8 @@ def _doubts_table(result: JobResult, places: List[Place], say: Words) -> str:
 
 def accuracy_section(result: JobResult, words: Words) -> Section:
     title, found = words(QT_TRANSLATE_NOOP("core", "Accuracy")), result.quality.accuracy
+    if result.quality.claims.against:
+        return "accuracy", title, _withheld(result, words)
     if found is None:
         text = QT_TRANSLATE_NOOP(
             "core",
@@ -91,6 +93,14 @@ def accuracy_section(result: JobResult, words: Words) -> Section:
         text = QT_TRANSLATE_NOOP("core", "The surface against the check shots in {file}, which did not shape it.")
     body = markup.paragraph(words(text, file=PurePath(found.comparison.checks.source).name))
     return "accuracy", title, body + accuracy_body(found, result.surface.tin, words)
+
+
+def _withheld(result: JobResult, words: Words) -> str:
+    """Why no accuracy is told."""
+    text = QT_TRANSLATE_NOOP("core", "No accuracy and no contour interval is vouched for while this stands:")
+    return markup.paragraph(words(text)) + markup.bullets(
+        say_message(one, words) for one in result.quality.claims.against
+    )
 
 
 def coverage_section(result: JobResult, words: Words) -> Section:

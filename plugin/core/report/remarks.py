@@ -28,6 +28,12 @@ REASONS = {
     Reason.FEW_EPOCHS: QT_TRANSLATE_NOOP("core", "too few observations"),
     Reason.OFF_LINE: QT_TRANSLATE_NOOP("core", "off the line it is coded for"),
     Reason.DOUBTFUL_HEIGHT: QT_TRANSLATE_NOOP("core", "height doubtful: look at it"),
+    Reason.LEVEL: QT_TRANSLATE_NOOP("core", "on another level than the rest of the survey"),
+    Reason.NO_PLACE: QT_TRANSLATE_NOOP("core", "no finite place or height"),
+    Reason.ZERO: QT_TRANSLATE_NOOP("core", "coordinates of zero"),
+    Reason.SWAPPED: QT_TRANSLATE_NOOP("core", "coordinates swapped"),
+    Reason.STRAY: QT_TRANSLATE_NOOP("core", "stray: farther off than the walk could have gone"),
+    Reason.FAR_OFF: QT_TRANSLATE_NOOP("core", "far from all others: look at it"),
 }
 
 

@@ -58,8 +58,8 @@ class JobResult:
 
     ``survey``: what was read, of several files merged; ``sources``: each file as read; ``merged``: None for one file.
     ``georeference``: what was done to coordinates, in order; ``fitted``: the fit to control, if there was one;
-    ``place_messages``: what was noticed about where points lie; ``accept``: names of the coordinate operations that the
-    user takes.
+    ``aside``: what was put aside before all else; ``place_messages``: what was noticed about where points lie;
+    ``accept``: names of the coordinate operations that the user takes.
     ``points``: the points with every decision made. ``decisions_file``: where
     decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
@@ -96,6 +96,7 @@ class JobResult:
     merged: Optional[Merged] = None
     georeference: Tuple[Georeference, ...] = ()
     fitted: Optional[Fitted] = None
+    aside: Tuple[Message, ...] = ()
     place_messages: Tuple[Message, ...] = ()
     accept: Tuple[str, ...] = ()
     answers: Tuple[Answer, ...] = ()

@@ -9,6 +9,8 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import Status
+from .first_things import first_things
+from .labels import Words
 from .results import JobResult
 
 POINTS_LINE = Text(
@@ -116,7 +118,11 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    lines = [str(line) for line in told] + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    lines = (
+        [*first_things(result, Words(str)), ""]
+        + [str(line) for line in told]
+        + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
+    )
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
 

@@ -154,7 +154,7 @@ def _duplicates(result: JobResult, say: Words) -> str:
 
 
 def _conflicts(result: JobResult, say: Words) -> str:
-    """Places where lines cross."""
+    """Places where lines cross or meet."""
     conflicts = result.surface.report.conflicts
     if not conflicts:
         return ""
@@ -178,7 +178,7 @@ def _conflicts(result: JobResult, say: Words) -> str:
         say(QT_TRANSLATE_NOOP("core", "Second line")),
         say(QT_TRANSLATE_NOOP("core", "Its height ({unit})"), unit=height.symbol),
     ]
-    caption = QT_TRANSLATE_NOOP("core", "Where lines cross and were joined; {shown} of {count}")
+    caption = QT_TRANSLATE_NOOP("core", "Where lines cross or meet and were joined; {shown} of {count}")
     text = say(caption, shown=number(len(rows)), count=number(len(conflicts)))
     return markup.table(text, head, rows, "nnwnwn") + markup.paragraph(say(_CROSSING_RULES[result.options.crossing]))
 

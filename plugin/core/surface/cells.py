@@ -5,7 +5,7 @@ Figures are points, segments or triangles, given as corner coordinates of shape 
 
 from __future__ import annotations
 
-from typing import Iterator, Tuple
+from typing import Iterator, Optional, Tuple
 
 import numpy as np
 
@@ -53,7 +53,7 @@ def _pairs_in_cells(
     item, key = item[order], key[order]
     if len(key) == 0:
         return
-    touched, row, first, last = _rows(bx, by, cell)
+    touched, row, first, last = _rows(bx, by, cell, np.unique(key // _ROW))
     low = np.searchsorted(key, row * _ROW + first, "left")
     high = np.searchsorted(key, row * _ROW + last, "right")
     count = high - low
@@ -81,13 +81,23 @@ def _cells(x: np.ndarray, y: np.ndarray, cell: float) -> Tuple[np.ndarray, np.nd
     return np.repeat(item, count), np.repeat(row * _ROW, count) + runs(first, count)
 
 
-def _rows(x: np.ndarray, y: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """For each figure and each row of cells it meets: figure, row, first and last column (a little generous)."""
+def _rows(
+    x: np.ndarray, y: np.ndarray, cell: float, occupied: Optional[np.ndarray] = None
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """For each figure and each row of cells it meets: figure, row, first and last column (a little generous).
+
+    ``occupied``: only these rows (r,), rising, so that the work does not grow with what few large figures span.
+    """
     x, y = np.asarray(x, float) / cell, np.asarray(y, float) / cell
     low, high = np.floor(y.min(axis=1) - 1e-6), np.floor(y.max(axis=1) + 1e-6)
-    count = (high - low + 1).astype(np.int64)
+    if occupied is None:
+        count = (high - low + 1).astype(np.int64)
+        row = runs(low.astype(np.int64), count)
+    else:
+        begin = np.searchsorted(occupied, low, "left")
+        count = np.searchsorted(occupied, high, "right") - begin
+        row = occupied[runs(begin, count)]
     item = np.repeat(np.arange(len(x)), count)
-    row = runs(low.astype(np.int64), count)
     west, east = x.min(axis=1)[item], x.max(axis=1)[item]
     many = np.flatnonzero(count[item] > 1)
     if len(many) and x.shape[1] > 1:

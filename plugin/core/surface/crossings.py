@@ -72,11 +72,9 @@ def split_crossings(
     """
     told = Told(network.origin, constraints, file, point_lines)
     network = _at_shared_places(network, rule, told)
-    touches = network.touches[np.isfinite(network.z[network.touches[:, 1]])]  # lines without heights shape nothing
-    network = replace(network, touches=np.empty((0, 2), np.int64))
     fresh = 0  # segments numbered from here on have changed since what they meet was last looked for
     for _ in range(_ROUNDS if len(network.segments) else 0):
-        passed = np.unique(np.concatenate([_passed(network, fresh), touches]), axis=0)
+        passed = _passed(network, fresh)
         first, second = _apart(network, passed, *crossing_pairs(network, fresh))
         crossing = _cross_at(network, first, second)
         there = len(network.x)
@@ -91,7 +89,6 @@ def split_crossings(
         fresh = len(network.segments) - len(np.unique(meets.segment))
         network = _with_heights(network, meets, rule)
         network = with_splits(network, meets.segment, meets.along, meets.vertex)
-        touches = np.empty((0, 2), np.int64)
     else:
         if len(network.segments):
             east, north = (column[network.segments[-1, 0]] * GRID for column in (network.x, network.y))
@@ -102,6 +99,8 @@ def split_crossings(
 
 def _passed(network: Network, fresh: int) -> np.ndarray:
     """Pairs (p, 2) of segments, from number ``fresh`` on, and vertices whose cells they run through."""
+    if network.touches is not None:  # but vertices of lines without heights shape nothing
+        return network.touches[np.isfinite(network.z[network.touches[:, 1]])]
     known = np.isfinite(network.z)
     known[network.segments] = True
     segment, vertex = passing(network.x, network.y, network.segments[fresh:], np.flatnonzero(known))

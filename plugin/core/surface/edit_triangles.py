@@ -318,7 +318,8 @@ class _Editor:
             return found
         corner = self.mesh.vertex.reshape(-1, 3)
         x, y = self.mesh.x[corner], self.mesh.y[corner]
-        cell = max(1.0, float(np.sqrt(float(x.max()) * float(y.max()) / len(on))))
+        even = float(np.sqrt(float(x.max()) * float(y.max()) / len(on)))
+        cell = max(1.0, min(even, 4 * float(np.median(np.maximum(np.ptp(x, axis=1), np.ptp(y, axis=1))))))
         at = grid[on].astype(np.int64)
         for i, t in candidate_pairs(at[:, :1], at[:, 1:], x, y, cell):
             for j in np.flatnonzero(_contain(self.mesh, t, at[i, 0], at[i, 1])):

@@ -47,7 +47,7 @@ def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     near = np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
     corner = tin.vertices[tin.triangles][:, :, :2] - low
     place, whole = np.maximum(local[near] - low, 0.0), _whole(local[near])
-    cell = max(1e-3, float(np.sqrt(np.prod(high - low) / max(1, min(len(corner), len(place)) / 2))))
+    cell = _cell(corner, float(np.prod(high - low)), len(place))
     for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
         within = np.all([side >= 0 for side, _ in _sides(tin, t, whole.take(i))], axis=0)
         np.minimum.at(found, near[i[within]], t[within])
@@ -55,6 +55,17 @@ def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     found[lost] = _beside_rim(tin, local[lost])
     found[found == len(tin.triangles)] = -1
     return found
+
+
+def _cell(corner: np.ndarray, whole: float, places: int) -> float:
+    """A side of cells that suits the triangles (m, 3, 2) and how many places are asked for over ``whole`` m²: few far
+    vertices must not make cells into which everything else falls.
+    """
+    if not len(corner):
+        return 1.0
+    even = float(np.sqrt(whole / max(1, min(len(corner), places) / 2)))
+    typical = float(np.median(np.ptp(corner, axis=1).max(axis=1))) / 2
+    return max(1e-3, min(even, typical))
 
 
 def heights_at(tin: Tin, xy: np.ndarray) -> np.ndarray:
@@ -163,7 +174,7 @@ def _beside_rim(tin: Tin, place: np.ndarray) -> np.ndarray:
     ends = np.stack([tin.vertices[a, :2], tin.vertices[b, :2]], axis=1) - low
     # a triangle around each place that holds the circle of radius RIM
     around = (place - low)[:, None] + RIM * np.array([[-2.0, -1.0], [2.0, -1.0], [0.0, 3.0]])
-    cell = max(1e-3, float(np.mean(np.hypot(*(ends[:, 1] - ends[:, 0]).T))))
+    cell = max(1e-3, float(np.median(np.hypot(*(ends[:, 1] - ends[:, 0]).T))))
     whole = _whole(place)
     best = np.full(len(place), RIM)
     for i, k in candidate_pairs(around[:, :, 0], around[:, :, 1], ends[:, :, 0], ends[:, :, 1], cell):

@@ -3,16 +3,17 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
 from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
+from .cells import runs
 from .predicates import LIMIT
 from .tin import GRID
-from .touching import met_as_given
+from .touching import met
 
 TOO_FAR = Text(
     "too_far_apart",
@@ -72,8 +73,8 @@ class Network:
     nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
     ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
     ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
-    ``touches``: (t, 2) segments and vertices they met as given, before rounding. ``shared``: vertex, line and height
-    (s, 3) of the vertices of lines that share a place, but not with a survey point.
+    ``touches``: (t, 2) segments and vertices they met as given or whose cells they run through, None if not known.
+    ``shared``: vertex, line and height (s, 3) of the vertices of lines that share a place, but not with a survey point.
     """
 
     x: np.ndarray
@@ -86,20 +87,22 @@ class Network:
     soft: np.ndarray
     rings: Tuple[Tuple[LineKind, np.ndarray], ...]
     origin: np.ndarray
-    touches: np.ndarray = field(default_factory=lambda: np.empty((0, 2), np.int64))
+    touches: Optional[np.ndarray] = None
     shared: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
 
     def part(self, which: np.ndarray) -> Network:
         """The same vertices with the segments of a mask ``which``."""
-        number = np.cumsum(which) - 1
-        touches = self.touches[which[self.touches[:, 0]]]
+        touches = self.touches
+        if touches is not None:
+            touches = touches[which[touches[:, 0]]]
+            touches = np.column_stack([(np.cumsum(which) - 1)[touches[:, 0]], touches[:, 1]])
         return replace(
             self,
             segments=self.segments[which],
             kind=self.kind[which],
             line=self.line[which],
             soft=self.soft[which],
-            touches=np.column_stack([number[touches[:, 0]], touches[:, 1]]),
+            touches=touches,
         )
 
 
@@ -107,6 +110,13 @@ def local_origin(xy: np.ndarray) -> np.ndarray:
     """The local zero for coordinates ``xy`` (n, 2): the whole metre at or below the south-west corner."""
     origin: np.ndarray = np.floor(xy.min(axis=0))
     return origin
+
+
+def check_extent(xy: np.ndarray, file: str) -> None:
+    """Raise SurveyError where finite coordinates ``xy`` (n, 2), metres, reach farther than a surface may."""
+    span = float((xy.max(axis=0) - local_origin(xy)).max())
+    if span >= LIMIT * GRID:
+        raise SurveyError(TOO_FAR, file=file, distance_km=span / 1000)
 
 
 def to_grid(xy: np.ndarray, origin: np.ndarray) -> np.ndarray:
@@ -120,20 +130,19 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
     once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
-    for fewer than three positions, for points over 107 km apart and for places that are not finite.
+    for fewer than three positions, for points over 107 km apart and for places that are not finite. Points that are
+    ``alone`` take part only where a line runs to them.
     """
-    used = np.flatnonzero(points.used)
     constraints = _past_rejected(constraints, points.used)
+    used = np.flatnonzero(_shaping(points, constraints))
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
     of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
     if len(plan) == 0:
         raise SurveyError(TOO_FEW, file=points.source, count=0)
-    _check_places(points, used, constraints)
+    _check_places(points, used, constraints, plan)
     origin = local_origin(plan)
-    span = plan.max(axis=0) - origin
-    if span.max() >= LIMIT * GRID:
-        raise SurveyError(TOO_FAR, file=points.source, distance_km=float(span.max()) / 1000)
+    check_extent(plan, points.source)
     grid = to_grid(plan, origin)
     own_height = np.where(of_point >= 0, np.nan, corners[:, 2])  # survey points have given theirs already
     height = np.concatenate([points.height[used], own_height])
@@ -143,19 +152,30 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     if np.count_nonzero(np.isfinite(z)) < 3:
         raise SurveyError(TOO_FEW, file=points.source, count=int(np.count_nonzero(np.isfinite(z))))
     of_line = vertex[len(used) :]
-    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :])
+    without = np.isnan(corners[:, 2])
+    segments, ends, kind, line, soft, rings = _segments(constraints, of_line, grid[len(used) :], without)
     soft |= np.isnan(z[segments]).any(axis=1)
-    touches = met_as_given(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
+    touches = met(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
     lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
     shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths))
     shared = shared[first[shared[:, 0].astype(np.int64)] < 0]
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin, touches, shared), duplicates
 
 
-def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints) -> None:
+def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
+    """Mask (n,) of the points that shape the surface."""
+    mask = points.used & ~points.alone
+    for line in constraints.lines:
+        mask[line.points[line.points >= 0]] = True
+    return np.asarray(mask)
+
+
+def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints, plan: np.ndarray) -> None:
     lost = used[~(np.isfinite(points.easting[used]) & np.isfinite(points.northing[used]))]
     if len(lost):
         raise SurveyError(NO_PLACE, file=points.source, line=int(points.source_line[lost[0]]), others=len(lost) - 1)
+    if np.all(np.isfinite(plan)):
+        return
     for i, line in enumerate(constraints.lines):
         lost = np.flatnonzero(~np.isfinite(line.xyz[:, :2]).all(axis=1))
         if len(lost):
@@ -225,30 +245,25 @@ def _merge_heights(
 
 
 def _segments(
-    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray
+    constraints: Constraints, vertex: np.ndarray, grid: np.ndarray, without: np.ndarray
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
-    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings."""
-    pairs, ends, kind, number, soft, rings = [], [], [], [], [], []
-    start = 0
-    for i, line in enumerate(constraints.lines):
-        chain = vertex[start : start + len(line.xyz)]
-        without = np.isnan(line.xyz[:, 2])
-        place, corner = grid[start : start + len(line.xyz)], np.arange(start, start + len(line.xyz))
-        start += len(line.xyz)
-        if line.closed and len(chain):
-            chain, without, corner = (np.append(each, each[0]) for each in (chain, without, corner))
-            rings.append((line.kind, place))
-        step = chain[:-1] != chain[1:]
-        pairs.append(np.column_stack([chain[:-1], chain[1:]])[step])
-        ends.append(np.column_stack([corner[:-1], corner[1:]])[step])
-        soft.append((without[:-1] | without[1:])[step])
-        kind.append(np.full(int(step.sum()), int(line.kind), np.uint8))
-        number.append(np.full(int(step.sum()), i, np.int64))
-    if not pairs:
-        none = np.empty((0, 2), np.int64)
-        return none, none, np.empty(0, np.uint8), np.empty(0, np.int64), np.empty(0, bool), ()
-    columns = (pairs, ends, kind, number, soft)
-    return (*(np.concatenate(column) for column in columns), tuple(rings))  # type: ignore[return-value]
+    """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings.
+
+    Of all corners one after another: ``vertex`` (c,), ``grid`` (c, 2) and the mask ``without`` (c,) of those without
+    a height.
+    """
+    length = np.array([len(line.xyz) for line in constraints.lines], np.int64)
+    closed = np.array([line.closed for line in constraints.lines], bool) & (length > 0)
+    kinds = np.array([int(line.kind) for line in constraints.lines], np.uint8)
+    first, count = np.cumsum(length) - length, length + closed  # a ring comes back to its first corner
+    line = np.repeat(np.arange(len(count)), count)
+    corner = (first[line] + runs(np.zeros(len(count), np.int64), count) % np.maximum(length, 1)[line]).astype(np.int64)
+    step = np.flatnonzero((np.diff(line) == 0) & (np.diff(vertex[corner]) != 0))
+    ends = np.column_stack([corner[step], corner[step + 1]])
+    number = line[step]
+    soft = np.any(without[ends], axis=1)
+    rings = tuple((constraints.lines[i].kind, grid[first[i] : first[i] + length[i]]) for i in np.flatnonzero(closed))
+    return vertex[ends], ends, kinds[number], number, soft, rings
 
 
 def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray) -> np.ndarray:

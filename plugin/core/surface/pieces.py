@@ -9,9 +9,12 @@ come out does not matter here: the caller flips them to the one Delaunay triangu
 
 from __future__ import annotations
 
+import re
 from typing import List, Tuple
 
 import numpy as np
+from scipy.sparse import csr_matrix
+from scipy.sparse.csgraph import breadth_first_order
 from scipy.spatial import Delaunay, QhullError
 
 from .mesh import following, twins_of
@@ -22,6 +25,7 @@ _NONE = np.empty(0, np.int32)
 # check for convexity has failed before. Then its usual care.
 _PLAIN, _FORCED, _CAREFUL = "Qt Qbb Q0", "Qt Qbb Q0 Po", "Qt Qbb Qc Qz Q12"
 _NOT_CONVEX = "QH6115"
+_FAULT = re.compile(r"QH6\d{3}")  # Qhull's numbers of errors; those of warnings begin with 7
 
 
 def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -40,7 +44,7 @@ def triangulate_piece(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndar
             if is_triangulation(x, y, vertex, twin):
                 return vertex, twin
         except QhullError as error:
-            if way == _PLAIN and _NOT_CONVEX in str(error):
+            if way == _PLAIN and set(_FAULT.findall(str(error))) == {_NOT_CONVEX}:
                 ways.append(_FORCED)
         except ValueError:
             pass
@@ -103,18 +107,22 @@ def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.
 
 def _cycle(start: np.ndarray, end: np.ndarray) -> np.ndarray:
     """Order edges start -> end into one closed walk; its vertices. Raises ValueError if they are not one."""
-    after = dict(zip(start.tolist(), end.tolist()))
-    if len(after) != len(start):
+    if len(start) == 0:
+        raise ValueError("there is no rim")
+    vertex = np.sort(start)
+    if np.any(vertex[1:] == vertex[:-1]):
         raise ValueError("the rim touches itself")
-    first = int(start.min())
-    walk = [first]
-    while after.get(walk[-1], first) != first:
-        walk.append(after[walk[-1]])
-        if len(walk) > len(after):
-            raise ValueError("the rim is not closed")
-    if len(walk) != len(after):
+    after = np.empty(len(start), np.int32)
+    place = np.searchsorted(vertex, end).clip(max=len(vertex) - 1)
+    if np.any(vertex[place] != end):
+        raise ValueError("the rim is not closed")
+    after[np.searchsorted(vertex, start)] = place
+    steps = csr_matrix((np.ones(len(after), np.int8), after, np.arange(len(after) + 1)), shape=(len(after),) * 2)
+    walk = breadth_first_order(steps, 0, return_predecessors=False)
+    if len(walk) != len(vertex) or after[walk[-1]] != 0:
         raise ValueError("the rim has several parts")
-    return np.array(walk)
+    cycle: np.ndarray = vertex[walk]
+    return cycle
 
 
 def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:

@@ -15,6 +15,8 @@ def with_vertices(network: Network, x: np.ndarray, y: np.ndarray, z: np.ndarray)
 
     Returns the network and the vertex of each place. Several heights at a new place: the first counts.
     """
+    if len(x) == 0:
+        return network, np.empty(0, np.int64)
     key = np.concatenate([(network.x << 31) | network.y, (x << 31) | y])
     _, first, inverse = np.unique(key, return_index=True, return_inverse=True)
     new = np.sort(first[first >= len(network.x)])
@@ -50,4 +52,5 @@ def with_splits(network: Network, segment: np.ndarray, along: np.ndarray, vertex
         name: np.concatenate([getattr(network, name)[keep], getattr(network, name)[of]])
         for name in ("kind", "line", "soft")
     }
-    return replace(network, segments=np.concatenate([network.segments[keep], pieces]), **columns)
+    segments = np.concatenate([network.segments[keep], pieces])
+    return replace(network, segments=segments, touches=None, **columns)

@@ -9,7 +9,7 @@ import numpy as np
 from .cells import candidate_pairs, runs
 from .predicates import orientation
 
-_MARKS = 1 << 22  # cells are marked by a number within this
+_MARKS = 1 << 24  # cells are marked by a number within this
 _REACH = 3  # grid units about a vertex that are looked at: half a cell, and what rounding moves
 
 
@@ -21,36 +21,43 @@ def passing(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertices: np.nda
     """
     i, v = _candidates(x, y, segments, x[vertices], y[vertices])
     v = vertices[v]
-    a, b = segments[i].T
-    ux, uy = x[b] - x[a], y[b] - y[a]
-    left, reach = 2 * orientation(x, y, a, b, v), np.abs(ux) + np.abs(uy)
-    # at most through a corner of the cell: only the south-west one belongs to it
-    met = (left < reach) | ((left == reach) & (ux >= 0) & (uy <= 0))
-    met &= (left > -reach) | ((left == -reach) & (ux <= 0) & (uy >= 0))
-    for c in (x, y):
-        met &= (np.minimum(c[a], c[b]) <= c[v]) & (c[v] <= np.maximum(c[a], c[b]))
-    met &= (v != a) & (v != b)
-    pairs = np.unique(i[met] * len(x) + v[met])
+    some = _runs_through(x, y, segments[i], v)
+    pairs = np.unique(i[some] * len(x) + v[some])
     return pairs // len(x), pairs % len(x)
 
 
-def met_as_given(
+def met(
     x: np.ndarray, y: np.ndarray, segments: np.ndarray, ends: np.ndarray, given: np.ndarray, vertex: np.ndarray
 ) -> np.ndarray:
-    """Pairs (q, 2) of segments and the vertices they met before anything was rounded: within half a grid unit.
+    """Pairs (q, 2) of segments and vertices: as in :func:`passing`, or that met before anything was rounded.
 
-    ``given``: (p, 2) float places in grid units and ``vertex`` (p,) what became of each. ``ends``: (k, 2) the places
-    where each of ``segments`` (k, 2) begins and ends. Each pair once, sorted.
+    That is within half a grid unit. ``given``: (p, 2) float places in grid units and ``vertex`` (p,) what became of
+    each. ``ends``: (k, 2) the places where each of ``segments`` (k, 2) begins and ends. Each pair once, sorted.
     """
     i, p = _candidates(x, y, segments, x[vertex], y[vertex])
     start = given[ends[i, 0]]
     u, w = given[ends[i, 1]] - start, given[p] - start
     square, along = np.sum(u * u, axis=1), np.sum(u * w, axis=1)
     beside = u[:, 0] * w[:, 1] - u[:, 1] * w[:, 0]
-    met = (4 * beside * beside <= square) & (along > 0) & (along < square)
-    met &= (vertex[p] != segments[i, 0]) & (vertex[p] != segments[i, 1])
-    pairs: np.ndarray = np.unique(np.column_stack([i, vertex[p]])[met], axis=0)
-    return pairs
+    near = (4 * beside * beside <= square) & (along > 0) & (along < square)
+    near &= (vertex[p] != segments[i, 0]) & (vertex[p] != segments[i, 1])
+    near |= _runs_through(x, y, segments[i], vertex[p])
+    pairs = np.unique(i[near] * len(x) + vertex[p[near]])
+    return np.column_stack([pairs // len(x), pairs % len(x)])
+
+
+def _runs_through(x: np.ndarray, y: np.ndarray, segments: np.ndarray, v: np.ndarray) -> np.ndarray:
+    """Mask (k,) of segments (k, 2) that run through the cell of their vertex ``v`` (k,), not one of their ends."""
+    a, b = segments.T
+    ux, uy = x[b] - x[a], y[b] - y[a]
+    left, reach = 2 * orientation(x, y, a, b, v), np.abs(ux) + np.abs(uy)
+    # at most through a corner of the cell: only the south-west one belongs to it
+    inside = (left < reach) | ((left == reach) & (ux >= 0) & (uy <= 0))
+    inside &= (left > -reach) | ((left == -reach) & (ux <= 0) & (uy >= 0))
+    for c in (x, y):
+        inside &= (np.minimum(c[a], c[b]) <= c[v]) & (c[v] <= np.maximum(c[a], c[b]))
+    mask: np.ndarray = inside & (v != a) & (v != b)
+    return mask
 
 
 def share_along(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertex: np.ndarray) -> np.ndarray:
@@ -69,21 +76,20 @@ def _candidates(
     if len(segments) == 0 or len(px) == 0:
         return none, none
     ends_x, ends_y = x[segments], y[segments]
-    cell = _cell(ends_x, ends_y)
-    near = np.flatnonzero(_marked(ends_x, ends_y, cell, px, py))
-    shift = 2 * _REACH  # no place below 0
+    length = np.hypot(ends_x[:, 1] - ends_x[:, 0], ends_y[:, 1] - ends_y[:, 0])
+    near = np.flatnonzero(_marked(ends_x, ends_y, _power(max(length.mean() / 4, length.sum() / 1e6)), px, py))
+    cell, shift = float(_power(length.mean())), 2 * _REACH  # no place below 0
     around_x = px[near][:, None] + shift + np.array([-2, 2, 0]) * _REACH  # a triangle about each place
     around_y = py[near][:, None] + shift + np.array([-1, -1, 3]) * _REACH
     found = [(none, none)]
-    found += list(candidate_pairs(ends_x + shift, ends_y + shift, around_x, around_y, float(cell)))
+    found += list(candidate_pairs(ends_x + shift, ends_y + shift, around_x, around_y, cell))
     i, j = (np.concatenate(column) for column in zip(*found))
     return i, near[j]
 
 
-def _cell(ends_x: np.ndarray, ends_y: np.ndarray) -> int:
-    """A side of cells (a power of two) that suits the segments: their mean length, or a little less."""
-    length = np.hypot(ends_x[:, 1] - ends_x[:, 0], ends_y[:, 1] - ends_y[:, 0])
-    return int(2 ** np.floor(np.log2(max(length.mean(), 16.0))))
+def _power(length: float) -> int:
+    """The power of two that is as long or a little shorter, at least 16."""
+    return int(2 ** np.floor(np.log2(max(length, 16.0))))
 
 
 def _marked(ends_x: np.ndarray, ends_y: np.ndarray, cell: int, px: np.ndarray, py: np.ndarray) -> np.ndarray:
@@ -99,7 +105,8 @@ def _marked(ends_x: np.ndarray, ends_y: np.ndarray, cell: int, px: np.ndarray, p
     for east in (-1, 0, 1):
         for north in (-1, 0, 1):
             mark[_number(along[0] + east, along[1] + north)] = True
-    return np.take(mark, _number(px // cell, py // cell))
+    bits = cell.bit_length() - 1
+    return np.take(mark, _number(px >> bits, py >> bits))
 
 
 def _number(column: np.ndarray, row: np.ndarray) -> np.ndarray:

@@ -1,0 +1,148 @@
+"""Courses drawn as lines: placed, with heights, foot and top apart, curves between the nodes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List, Tuple
+
+import numpy as np
+
+from .candidates import STEP
+from .courses import Course
+from .heights import DRIFT, measured, smooth
+from .jumps import Jumps
+from .nodes import Nodes
+from .passes import Passes
+from .placing import Placed, Places, neighbours, place_lines
+from .segments import Segments
+
+#: Nodes of a ring that are repeated at its ends, so that it is placed as a ring.
+WRAP = 4
+#: Half the plan distance of foot and top: as many standard deviations of the place; and least and most, metres.
+#: Where the place of a step of height h is normally distributed, a face 2√3 σ wide makes the squared error of heights
+#: near it least: σ h²/√3 for each metre of line; an upright face leaves 2 σ h²/√(2π).
+FACE, LEAST_FACE, MOST_FACE = float(np.sqrt(3.0)), 0.01, 0.15
+#: Share of the way to the nearest points of a gate that the face may take.
+FREE = 0.85
+#: Vertices of curves are at most so far apart, metres.
+APART = 1.5
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """v vertices of one course, higher ground to the left.
+
+    ``node``: (v,) the node each stands at or comes after; ``at_node``: (v,) bool. ``foot, top``: (v, 3) local metres,
+    alike at a bend; ``plan, height, step``: (v,) standard deviations of the place, the foot's height and the step.
+    """
+
+    node: np.ndarray
+    at_node: np.ndarray
+    foot: np.ndarray
+    top: np.ndarray
+    plan: np.ndarray
+    height: np.ndarray
+    step: np.ndarray
+
+
+def draw_courses(
+    passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course]
+) -> List[Drawn]:
+    """Each course, which has the higher ground on its left, as vertices."""
+    if not courses:
+        return []
+    lists = [np.concatenate([c.nodes[-WRAP:], c.nodes, c.nodes[: WRAP + 1]]) if c.closed else c.nodes for c in courses]
+    counts = np.array([len(k) for k in lists])
+    k = np.concatenate(lists)
+    own = nodes.take(k)
+    placed = place_lines(Places(counts, own.x, own.y, own.ex, own.ey, own.edges, own.chance, own.sigma))
+    foot, top, foot_var, top_var = measured(passes, noise, jumps, segments, own, placed.x, placed.y)
+    before, _ = neighbours(counts)
+    run = np.cumsum(np.hypot(placed.x - placed.x[before], placed.y - placed.y[before]))
+    drift = (DRIFT * noise[own.point]) ** 2
+    height, height_sigma = smooth(counts, run, foot, foot_var + drift)
+    step, step_sigma = np.zeros(len(k)), np.zeros(len(k))
+    is_step = own.kind == STEP
+    if is_step.any():
+        steps = np.array([n for n, nodes_of in zip(counts.tolist(), lists) if nodes.kind[nodes_of[0]] == STEP])
+        var = (foot_var + top_var)[is_step]
+        step[is_step], step_sigma[is_step] = smooth(steps, run[is_step], (top - foot)[is_step], var)
+        # What the pass shares cancels in the step; foot and top together lie best about their middle.
+    half = np.where(is_step, _half_face(own, placed), 0.0)
+    values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])
+    vertices = _curves(counts, placed, values)
+    return _by_course(counts, lists, courses, vertices)
+
+
+def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
+    """Half the plan distance (n,) of foot and top: by the doubt, and within the gate where the line is in one."""
+    half = np.clip(FACE * placed.sigma, LEAST_FACE, MOST_FACE)
+    offset = (placed.x - own.x) * own.ex + (placed.y - own.y) * own.ey
+    across = np.abs(own.ex * placed.nx + own.ey * placed.ny)
+    best = own.chance.argmax(axis=1)
+    row = np.arange(len(half))
+    room = np.minimum(offset - own.edges[row, best], own.edges[row, best + 1] - offset) * across
+    inside = (own.chance.sum(axis=1) > 0) & (room > 0)
+    return np.where(inside, np.minimum(half, np.maximum(FREE * room, LEAST_FACE)), half)
+
+
+def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.ndarray, ...]:
+    """Vertices of all lines: number of the node before, whether at it, place, left normal and values (v, 6)."""
+    n = len(placed.x)
+    before, after = neighbours(counts)
+    number = np.arange(n)
+    has_next = after != number
+    xy = np.column_stack([placed.x, placed.y])
+    chord = xy[after] - xy
+    long = np.maximum(np.hypot(chord[:, 0], chord[:, 1]), 1e-6)
+    unit = chord / long[:, None]
+    unit[~has_next] = unit[before[~has_next]]
+    back_unit, back_long = unit[before], long[before]
+    # The direction at a node: of the circle through it and its neighbours; at an end of the last link.
+    weight = (back_long / np.maximum(back_long + long, 1e-9))[:, None]
+    inner = (has_next & (before != number))[:, None]
+    tangent = np.where(inner, unit * weight + back_unit * (1 - weight), unit)
+    tangent /= np.maximum(np.hypot(tangent[:, 0], tangent[:, 1]), 1e-9)[:, None]
+    turned = np.abs(tangent[:, 0] * unit[:, 1] - tangent[:, 1] * unit[:, 0])
+    bent = np.maximum(turned, turned[after]) * long > 0.02
+    pieces = np.where(has_next, np.where(bent, np.maximum(np.ceil(long / APART), 2), 1), 1).astype(np.int64)
+    node = np.repeat(number, pieces)
+    t = (np.arange(len(node)) - np.repeat(np.cumsum(pieces) - pieces, pieces)) / pieces[node]
+    next_node = after[node]
+    leave = np.where(placed.corner[node][:, None], unit[node], tangent[node])
+    arrive = np.where(placed.corner[next_node][:, None], unit[node], tangent[next_node])
+    u = t[:, None]
+    scale = long[node][:, None]
+    place = (2 * u**3 - 3 * u**2 + 1) * xy[node] + (3 * u**2 - 2 * u**3) * xy[next_node]
+    place += scale * ((u**3 - 2 * u**2 + u) * leave + (u**3 - u**2) * arrive)
+    direction = (1 - u) * tangent[node] + u * tangent[next_node]
+    direction /= np.maximum(np.hypot(direction[:, 0], direction[:, 1]), 1e-9)[:, None]
+    left = np.column_stack([-direction[:, 1], direction[:, 0]])
+    return node, t == 0, place, left, (1 - u) * values[node] + u * values[next_node]
+
+
+def _by_course(
+    counts: np.ndarray, lists: List[np.ndarray], courses: List[Course], vertices: Tuple[np.ndarray, ...]
+) -> List[Drawn]:
+    node, at_node, place, left, values = vertices
+    height, step, half, plan, height_sigma, step_sigma = values.T
+    foot = np.column_stack([place - half[:, None] * left, height])
+    top = np.column_stack([place + half[:, None] * left, height + step])
+    start = np.cumsum(counts) - counts
+    result = []
+    for course, k, first in zip(courses, lists, start.tolist()):
+        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, len(k) - 1)
+        a, b = np.searchsorted(node, [first + low, first + high])
+        some = slice(a, b + 1)
+        result.append(
+            Drawn(
+                k[node[some] - first],
+                at_node[some],
+                foot[some],
+                top[some],
+                plan[some],
+                height_sigma[some],
+                step_sigma[some],
+            )  # fmt: skip
+        )
+    return result

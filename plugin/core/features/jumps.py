@@ -1,0 +1,150 @@
+"""How far the profile jumps between two points that follow each other, against the slopes before and behind."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Tuple
+
+import numpy as np
+
+from .passes import CHUNK, Passes
+from .segments import Segments
+
+#: Slopes of the ground are of this size (m/m) before any point tells; matters beside one or two points only.
+SLOPE_SIGMA = 0.15
+#: Points on either side of a gate that the slopes rest on; the survey itself says which is best.
+REACHES = (3, 4, 6, 8)
+_SAMPLE = 20_000
+
+
+@dataclass(frozen=True)
+class Side:
+    """The line through the points on one side of g gates, at a place: its height, slope, the variance of both (in units of
+    the variance of a height), their covariance, and the number of points."""
+
+    height: np.ndarray
+    slope: np.ndarray
+    height_var: np.ndarray
+    slope_var: np.ndarray
+    cov: np.ndarray
+    count: np.ndarray
+
+    def at(self, ds: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+        """Height and its variance ``ds`` (g,) metres further on."""
+        return self.height + self.slope * ds, self.height_var + 2 * ds * self.cov + ds * ds * self.slope_var
+
+
+@dataclass(frozen=True)
+class Jumps:
+    """The jump at each gate (q,), between point i and i + 1 of the walk.
+
+    ``size``: metres, positive where the ground rises ahead; nan where a leg ends. ``t``: size over its standard
+    deviation; 0 where the lines before and behind meet within the gate, which is a bend and no jump. ``sigma``: metres.
+    ``low, high``: (q,) bounds [low, high) of the points that may tell about the gate without a break between.
+    """
+
+    size: np.ndarray
+    t: np.ndarray
+    sigma: np.ndarray
+    low: np.ndarray
+    high: np.ndarray
+    reach: int
+
+    @property
+    def told(self) -> np.ndarray:
+        """Mask (q,) of the gates with at least two points on either side that tell."""
+        at = np.arange(len(self.low))
+        return (at - self.low >= 1) & (self.high - at >= 3)
+
+
+def side_line(
+    passes: Passes, noise: np.ndarray, at: np.ndarray, start: np.ndarray, end: np.ndarray, reach: int, ahead: bool
+) -> Side:
+    """Lines at walked places ``at`` (g,) through points [start, end) (g,): the ``reach`` nearest of them.
+
+    ``ahead``: the points lie ahead, from ``start`` on; else behind, up to ``end``. A slope of size ``SLOPE_SIGMA`` is
+    expected beforehand.
+    """
+    n, fs, fz, fss, fsz = (np.zeros(len(at)) for _ in range(5))
+    q = len(passes)
+    zero = passes.z[np.clip(start if ahead else end - 1, 0, q - 1)]
+    count = np.minimum(end - start, reach)
+    for k in range(reach):
+        j = np.clip(start + k if ahead else end - 1 - k, 0, q - 1)
+        w = (k < count).astype(float)
+        s, z = passes.s[j] - at, passes.z[j] - zero
+        n += w
+        fs += w * s
+        fz += w * z
+        fss += w * s * s
+        fsz += w * s * z
+    safe = np.maximum(n, 1)
+    s, z = fs / safe, fz / safe
+    given = (noise / SLOPE_SIGMA) ** 2
+    spread = fss - fs * s + given
+    slope = (fsz - fs * z) / spread
+    slope_var = 1 / spread
+    height_var = np.where(n > 0, 1 / safe + s * s * slope_var, 1e6)
+    return Side(zero + z - slope * s, slope, height_var, slope_var, -s * slope_var, n)
+
+
+def jumps_at_gates(passes: Passes, noise: np.ndarray, segments: Segments) -> Jumps:
+    """The jump at every gate, over that reach of points which scatters least over the survey."""
+    q = len(passes)
+    low, high = _windows(passes, segments)
+    gates = np.arange(0, q - 1, max(1, q // _SAMPLE))
+    best, reach = np.inf, REACHES[0]
+    for k in REACHES:
+        size = _jump(passes, noise, gates, low[gates], high[gates], k)[0]
+        size = np.abs(size[np.isfinite(size)])
+        spread = float(np.median(size)) if len(size) else np.inf
+        if spread < 0.97 * best:
+            best, reach = spread, k
+    size, t, sigma = (np.full(q, np.nan) for _ in range(3))
+    for a in range(0, q - 1, CHUNK):
+        some = np.arange(a, min(a + CHUNK, q - 1))
+        size[some], t[some], sigma[some] = _jump(passes, noise, some, low[some], high[some], reach)
+    known = np.isfinite(t) & (t != 0)
+    scale = max(1.0, float(np.median(np.abs(size[known]) / sigma[known])) / 0.6745) if known.any() else 1.0
+    return Jumps(size, np.nan_to_num(t) / scale, sigma * scale, low, high, reach)
+
+
+def _windows(passes: Passes, segments: Segments) -> Tuple[np.ndarray, np.ndarray]:
+    """For the gate after each point: the first point behind and the end of those ahead, no break between."""
+    q = len(passes)
+    number = np.cumsum(segments.breaks) - 1
+    starts = segments.start[segments.breaks]
+    ends = np.append(starts[1:], q)
+    run = number[segments.of_point]
+    ahead = np.minimum(np.arange(q) + 1, q - 1)
+    return starts[run], ends[run[ahead]]
+
+
+def jump_across(
+    passes: Passes, noise: np.ndarray, jumps: Jumps, gates: np.ndarray, skip: int
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Size (g,) and size over standard deviation (g,) of the jump from points ``gates`` to those ``skip`` + 1 further on.
+
+    The points between tell nothing. nan where the leg ends.
+    """
+    low, high = jumps.low[gates], jumps.high[np.minimum(gates + skip, len(passes) - 1)]
+    size, t, _ = _jump(passes, noise, gates, low, high, jumps.reach, skip)
+    return size, t
+
+
+def _jump(
+    passes: Passes, noise: np.ndarray, gates: np.ndarray, low: np.ndarray, high: np.ndarray, reach: int, skip: int = 0
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    beyond = gates + 1 + skip
+    middle = (passes.s[gates] + passes.s[beyond]) / 2
+    half = (passes.s[beyond] - passes.s[gates]) / 2
+    sigma = noise[gates]
+    behind = side_line(passes, sigma, middle, low, gates + 1, reach, ahead=False)
+    ahead = side_line(passes, sigma, middle, beyond, high, reach, ahead=True)
+    size = ahead.height - behind.height
+    bend = ahead.slope - behind.slope
+    sd = sigma * np.sqrt(ahead.height_var + behind.height_var)
+    least = np.abs(size) - np.abs(bend) * half
+    whole = passes.leg[gates] == passes.leg[beyond]
+    t = np.where(least > 0.25 * np.abs(size), size / sd, 0.0)
+    return np.where(whole, size, np.nan), np.where(whole, t, np.nan), sd

@@ -1,0 +1,101 @@
+"""What lines are made of: candidates of passes that cross and places of passes that run along, in one table."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from typing import List
+
+import numpy as np
+
+from .alongside import ON_LINE, Run
+from .candidates import STEP, Candidates
+from .gates import BESIDE
+from .passes import Passes
+
+_WIDE = 2 * BESIDE + 1
+
+
+@dataclass(frozen=True)
+class Nodes:
+    """n places where a line may run.
+
+    ``kind, x, y, sigma, t``: as of ``Candidates``, ``size`` unsigned. ``ex, ey``: (n,) direction across the line in which
+    the place is free; the ground rises along it at a step, or is steeper there at a one-sided bend where ``sided``.
+    ``edges, chance``: gates as of ``Places``. ``leg``: (n,) number of the pass. ``point, other``: (n,) walk points
+    before and after the place (of two passes where ``along``). ``along``: (n,) bool, from a run along the line.
+    ``decades``: (n,) what a place of a run tells; 0 for candidates.
+    """
+
+    kind: np.ndarray
+    x: np.ndarray
+    y: np.ndarray
+    ex: np.ndarray
+    ey: np.ndarray
+    size: np.ndarray
+    t: np.ndarray
+    sigma: np.ndarray
+    sided: np.ndarray
+    edges: np.ndarray
+    chance: np.ndarray
+    leg: np.ndarray
+    point: np.ndarray
+    other: np.ndarray
+    along: np.ndarray
+    decades: np.ndarray
+    fine: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.kind)
+
+    def take(self, which: np.ndarray) -> Nodes:
+        """Some of them."""
+        return Nodes(*(getattr(self, column.name)[which] for column in fields(self)))
+
+
+def join_nodes(parts: List[Nodes]) -> Nodes:
+    """All nodes of several tables."""
+    return Nodes(*(np.concatenate([getattr(part, c.name) for part in parts]) for c in fields(Nodes)))
+
+
+def nodes_of_candidates(passes: Passes, found: Candidates, edges: np.ndarray, chance: np.ndarray) -> Nodes:
+    """The candidates as nodes; directions turned so that the ground rises (or is steeper) along them."""
+    side = found.side
+    turn = np.where(side < 0, -1.0, 1.0)
+    back = turn < 0
+    edges, chance = edges.copy(), chance.copy()
+    edges[back] = -edges[back][:, ::-1]
+    chance[back] = chance[back][:, ::-1]
+    after = np.minimum(found.gate + 1, len(passes) - 1)
+    return Nodes(
+        kind=found.kind, x=found.x, y=found.y, ex=found.ex * turn, ey=found.ey * turn, size=np.abs(found.size),
+        t=found.t, sigma=found.sigma, sided=side != 0, edges=edges, chance=chance, leg=passes.leg[found.gate],
+        point=found.gate, other=after, along=np.zeros(len(found), bool), decades=np.zeros(len(found)),
+        fine=found.t > 3.0,
+    )  # fmt: skip
+
+
+def nodes_of_run(passes: Passes, run: Run) -> Nodes:
+    """The places of a run as nodes: of a step between the two passes, of a bend on the pass."""
+    i = run.point
+    n = len(i)
+    edges, chance = np.zeros((n, _WIDE + 1)), np.zeros((n, _WIDE))
+    if run.kind == STEP:
+        j = run.other
+        dx, dy = passes.x[j] - passes.x[i], passes.y[j] - passes.y[i]
+        wide = np.maximum(np.hypot(dx, dy), 0.02)
+        x, y = (passes.x[i] + passes.x[j]) / 2, (passes.y[i] + passes.y[j]) / 2
+        ex, ey = dx / wide, dy / wide
+        edges[:, : BESIDE + 1] = -wide[:, None] / 2
+        edges[:, BESIDE + 1 :] = wide[:, None] / 2
+        chance[:, BESIDE] = 1.0
+        sigma = wide / np.sqrt(12)
+    else:
+        j, x, y = i, passes.x[i], passes.y[i]
+        ex, ey = -passes.ey[i], passes.ex[i]
+        sigma = np.full(n, ON_LINE)
+    whole = np.ones(n, bool)
+    return Nodes(
+        kind=np.full(n, run.kind), x=x, y=y, ex=ex, ey=ey, size=np.abs(run.size), t=np.full(n, 5.0), sigma=sigma,
+        sided=whole & (run.kind == STEP), edges=edges, chance=chance, leg=passes.leg[i], point=i, other=j, along=whole,
+        decades=run.decades, fine=whole,
+    )  # fmt: skip

@@ -1,0 +1,127 @@
+"""Short stretches of the walk that step off the ground and back by about the same amount.
+
+A pole that is lifted or set down again does so within a step or two of the walk: the profile jumps, where ground bends.
+Jumps are those between the lines through the points before and behind, as for lines of the ground
+(:mod:`..features.jumps`).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import List, Tuple
+
+import numpy as np
+
+from ..features.jumps import Jumps, jump_across
+from ..features.passes import Passes
+from .walk import Walk
+
+_CLEAR = 2.5  # standard deviations of a jump
+_PAIR = 5.5  # of two jumps together: root of the sum of squares
+_LEAST = 2.0  # standard deviations of a height that a jump comes to
+_LONGEST = 34  # points of an excursion
+_PARTNERS = 8  # jumps looked at for the way back
+_MORE = 1.3  # times what a line explains, at most
+_ALIKE = 0.45  # of the larger jump: how well both agree
+
+
+@dataclass(frozen=True)
+class Edges:
+    """j jumps: from the point ``before`` to the point ``after`` of the walk (j,), ``size`` (m) and ``clear``, that over
+    its standard deviation."""
+
+    before: np.ndarray
+    after: np.ndarray
+    size: np.ndarray
+    clear: np.ndarray
+
+    def take(self, which: np.ndarray) -> Edges:
+        return Edges(self.before[which], self.after[which], self.size[which], self.clear[which])
+
+
+@dataclass(frozen=True)
+class Excursions:
+    """x excursions: points [start, end) of the walk (x,), in order, and their ``level`` (x,), metres."""
+
+    start: np.ndarray
+    end: np.ndarray
+    level: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.start)
+
+
+def find_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float, explained: np.ndarray) -> Edges:
+    """Jumps of the profile that no line of the ground explains.
+
+    ``passes``, ``jumps``, ``noise``: of the same points (see :mod:`..features`), whose ``index`` counts points of the
+    walk. ``sigma``: standard deviation of one height (m). ``explained``: (q,) how far (m) lines of the ground make each
+    point of the walk depart: jumps of that size at them are the ground's.
+    """
+    edges = _clear_edges(passes, jumps, noise, sigma)
+    by = np.maximum(explained[edges.before], explained[edges.after])
+    return edges.take(np.flatnonzero((by == 0) | (np.abs(edges.size) > _MORE * by + 2 * sigma)))
+
+
+def find_excursions(walk: Walk, edges: Edges, sigma: float) -> Excursions:
+    """Pairs of jumps off the ground and back. ``sigma``: standard deviation of one height (m)."""
+    found: List[Tuple[float, int, int, float]] = []
+    least = _LEAST * sigma
+    # Within a large excursion the pole wobbles: small jumps between must not hide the way back.
+    while np.any(np.abs(edges.size) > least):
+        found += _pairs(walk, edges.take(np.flatnonzero(np.abs(edges.size) > least)), sigma)
+        least *= 2.5
+    return _apart(found, len(walk))
+
+
+def _pairs(walk: Walk, edges: Edges, sigma: float) -> List[Tuple[float, int, int, float]]:
+    """Worth, first point, end and level (m) of pairs of edges off the ground and back."""
+    found: List[Tuple[float, int, int, float]] = []
+    count = len(edges.size)
+    for k in range(1, min(_PARTNERS + 1, count)):
+        a, b = np.arange(count - k), np.arange(k, count)
+        up, down = edges.size[a], edges.size[b]
+        large = np.maximum(np.abs(up), np.abs(down))
+        start, end = edges.before[a] + 1, edges.after[b]
+        fits = (up * down < 0) & (end > start) & (end - start <= _LONGEST) & (edges.after[a] <= edges.before[b])
+        fits &= walk.piece[edges.before[a]] == walk.piece[edges.after[b]]
+        fits &= np.abs(up + down) <= _ALIKE * large + 2.5 * sigma
+        together = np.hypot(edges.clear[a], edges.clear[b])
+        fits &= together > _PAIR
+        worth = (together * (1 - np.abs(up + down) / (2 * large)))[fits]
+        level = ((up - down) / 2)[fits]
+        found += list(zip(worth.tolist(), start[fits].tolist(), end[fits].tolist(), level.tolist()))
+    return found
+
+
+def _clear_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) -> Edges:
+    """Clear jumps within one step of the walk, and those that take two, where no single step has them."""
+    size, clear = np.nan_to_num(jumps.size), np.nan_to_num(jumps.t)
+    one = np.flatnonzero((np.abs(clear) > _CLEAR) & (np.abs(size) > _LEAST * sigma))
+    gates = np.arange(max(len(passes) - 2, 0))
+    wide, wide_clear = jump_across(passes, noise, jumps, gates, 1)
+    wide, wide_clear = np.nan_to_num(wide), np.nan_to_num(wide_clear)
+    better = (np.abs(wide_clear) > _CLEAR) & (np.abs(wide) > _LEAST * sigma)
+    for shift in (0, 1):  # one of its steps alone would do
+        other = np.abs(clear[gates + shift]) > 0.7 * np.abs(wide_clear)
+        better &= ~(other & (np.abs(size[gates + shift]) > 0.75 * np.abs(wide)))
+    two = gates[better]
+    index = passes.index
+    before = np.concatenate([index[one], index[two]])
+    after = np.concatenate([index[np.minimum(one + 1, len(index) - 1)], index[two + 2]])
+    order = np.lexsort((after, before))
+    sizes, clears = np.concatenate([size[one], wide[two]]), np.concatenate([clear[one], wide_clear[two]])
+    return Edges(before[order], after[order], sizes[order], np.abs(clears)[order])
+
+
+def _apart(found: List[Tuple[float, int, int, float]], n: int) -> Excursions:
+    """The best of those that overlap."""
+    taken = np.zeros(n + 1, bool)
+    kept = []
+    for _, start, end, level in sorted(found, key=lambda each: (-each[0], each[1], each[2])):
+        if not taken[start:end].any():
+            taken[start:end] = True
+            kept.append((start, end, level))
+    kept.sort()
+    table = np.array(kept, float).reshape(-1, 3)
+    return Excursions(table[:, 0].astype(np.int64), table[:, 1].astype(np.int64), table[:, 2])

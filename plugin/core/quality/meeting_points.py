@@ -1,0 +1,68 @@
+"""What other visits say of the height of points of the walk where the tracks cross.
+
+A pass that crosses a kerb or a ditch has no one height there. So the walk is held against the whole range of heights
+that the other pass may have at the crossing: what lies within the range is ground as that pass saw it.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Tuple
+
+import numpy as np
+
+from .crossings import crossing_steps, range_at
+from .walk import Walk
+
+_BESIDE = 0.5  # of a step: how far from a group's last point tracks may cross
+
+
+@dataclass(frozen=True)
+class Met:
+    """m crossings, each told from one side: that of the step from ``point`` (m,), which crosses the one from ``other``.
+
+    ``beyond``: (m,) how far (m) what the walk may have there lies over (negative: under) what the other visit may have,
+    0 where the two overlap. ``width``: (m,) both ranges together (m).
+    """
+
+    point: np.ndarray
+    other: np.ndarray
+    beyond: np.ndarray
+    width: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.point)
+
+
+def find_met(walk: Walk, group: np.ndarray) -> Met:
+    """The crossings of the steps within groups of points with other visits.
+
+    ``group``: (q,) number of each point's group, negative for none; heights are not carried over its ends.
+    """
+    last = len(walk) - 1
+    near = (group >= 0) | np.append(group[1:] >= 0, False)
+    a, b, share_a, share_b = crossing_steps(walk, near)
+    step, other = np.append(a, b), np.append(b, a)
+    own, at = np.append(share_a, share_b), np.append(share_b, share_a)
+    first, second = group[step], group[np.minimum(step + 1, last)]
+    # A step out of a group counts where the tracks cross beside its last point.
+    inside = (first >= 0) & ((first == second) | (own <= _BESIDE)) | (second >= 0) & (own >= 1 - _BESIDE)
+    step, other, own, at = step[inside], other[inside], own[inside], at[inside]
+    low, high = range_at(walk, other, at)
+    own_low, own_high = _own_range(walk, step, own, group)
+    beyond = np.where(own_low > high, own_low - high, np.where(own_high < low, own_high - low, 0.0))
+    point = step + (group[step] < 0)
+    return Met(point, other, beyond, high - low + own_high - own_low)
+
+
+def _own_range(walk: Walk, step: np.ndarray, share: np.ndarray, group: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """The same as :func:`.crossings.range_at` for a group's own steps.
+
+    Beyond its ends the height of its last point is carried on.
+    """
+    low, high = range_at(walk, step, share, group)
+    out = group[step] != group[np.minimum(step + 1, len(walk) - 1)]
+    point = step + (group[step] < 0)
+    flat = walk.z[point]
+    alone = out & ~np.isfinite(low)
+    return np.where(alone, flat, low), np.where(alone, flat, high)

@@ -1,0 +1,254 @@
+"""What is decided of each stretch that seems off the ground: rejected, flagged, or let be.
+
+A search of the walk finds stretches that stand off their surroundings. So do ditches, kerb feet, walls, heaps and beds.
+What decides is told here, in this order:
+
+- Meetings. Where other visits cross the stretch at its own height it is ground, however low or high it lies beside its
+  surroundings; where they say that it is off by what it seems to be, it is rejected.
+- A line of the ground that several passes share (:mod:`..features`) explains what departs beside it.
+- Steps. A short stretch that steps off the ground and back, within one step of the walk at either end, by the same
+  amount, where no other pass has such steps, is rejected: ground that passes on both sides do not share does not do so.
+- All else is at most flagged, if it is off by four standard deviations of a height and steps at one end at least.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Tuple
+
+import numpy as np
+
+from .beside import Beside
+from .departure import depart
+from .excursions import Edges, find_excursions
+from .fits import Sums, offset_of
+from .ground import GroundNet
+from .meeting_points import Met, find_met
+from .stretches import Scale
+from .suspects import Suspects
+from .walk import Walk, plain_tree
+from .weigh import likelihood
+
+#: Points stored fewer places apart than this belong to one visit.
+APART = 20
+#: Standard deviations of a height from which a stretch counts.
+COUNTS = 4.0
+_NEAR = 2.5  # standard deviations within which a meeting agrees with a height
+_SHARE = 0.4  # of the offset: how close a meeting must come to either height
+_STEEP = 4.0  # standard deviations of a step
+_WINDOW = 6  # points on either side of a step
+_SHORT = 30  # points of a stretch whose steps speak for themselves
+_DENIES = 2.0  # of the meetings that say off, for each that says ground
+_EXPLAINED = 0.5  # of the points of a stretch
+_MORE = 1.5  # times what a line explains, at most
+_NEARBY = 1.6  # distances of the passes
+_LIKE = 2.0  # times as large, at most, is the like
+_HUGE = 8.0  # standard deviations of a height: a jump of that size needs no step fitted to more points
+_AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
+_WANDERS = 1.06  # of the noise new at every point: a height's, before it is known how far heights wander
+_COMMON = 6  # sharp stretches of a survey that other visits share
+_CUT = 4.0  # standard deviations of a jump at which what was found together may part
+_ENDS = 4  # points of a stretch that has two ends
+_TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
+_MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
+
+
+@dataclass(frozen=True)
+class Parts:
+    """p stretches: points [start, end) of the walk, the ``level`` (p,) they seem off by (m), and what speaks for it.
+
+    ``sharp``: (p,) bool, the profile jumps off the ground and back (:mod:`.excursions`). ``searched``: (p,) bool, the
+    search of the walk is sure. ``steep``: (p,) how many of the two ends step by the level. ``off``, ``ground``: (p,)
+    meetings that say off, and ground. ``beside``: (p,) logarithm of the likelihood that the ground around gives the
+    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby.
+    """
+
+    start: np.ndarray
+    end: np.ndarray
+    level: np.ndarray
+    sharp: np.ndarray
+    searched: np.ndarray
+    steep: np.ndarray
+    off: np.ndarray
+    ground: np.ndarray
+    beside: np.ndarray
+    shared: np.ndarray
+
+    def __len__(self) -> int:
+        return len(self.start)
+
+
+def decide(
+    walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
+    beside: Beside,
+) -> Suspects:  # fmt: skip
+    """The suspects as decided.
+
+    ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
+    ``beside``: of all points of the walk.
+    """
+    parts = _parts(walk, suspects, edges, scale, net, beside)
+    size = parts.end - parts.start
+    large = np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise
+    told = _explained(parts, explained, scale)
+    sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
+    # A long stretch that does not step at either end may run along a kerb, which all meetings see.
+    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1))
+    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
+    seen = told_off | once
+    denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
+    stepped = sharp | (parts.searched & (parts.steep == 2) & (size <= _SHORT))
+    rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
+    # One meeting against all else is not enough to let it be.
+    doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
+    doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
+    plain = ((parts.steep >= 1) | (parts.off > parts.ground)) & (parts.beside > _AGAINST) & (parts.shared <= 1)
+    unsure = (sharp & (parts.beside > -_AGAINST)) | parts.searched | plain
+    # Where many such things are seen twice the ground is like that.
+    common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
+    flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
+    off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
+    level, group = np.zeros(len(walk)), np.full(len(walk), -1)
+    for k in np.flatnonzero(rejected | flagged).tolist():
+        some = slice(parts.start[k], parts.end[k])
+        off[some], doubtful[some] = rejected[k], flagged[k]
+        level[some], group[some] = parts.level[k], k
+    return Suspects(off, doubtful, level, suspects.sigma, group)
+
+
+def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
+    """Mask (p,) of the stretches more than half of which, or both ends, lines of the ground explain."""
+    result, n = np.zeros(len(parts), bool), len(explained)
+    for k, (a, b) in enumerate(zip(parts.start.tolist(), parts.end.tolist())):
+        by = explained[max(a - 2, 0) : min(b + 2, n)]
+        fits = (by > 0) & (by * _MORE + 3 * scale.total >= abs(parts.level[k]))
+        inner = fits[a - max(a - 2, 0) : len(fits) - (min(b + 2, n) - b)]
+        result[k] = np.count_nonzero(inner) > _EXPLAINED * (b - a) or (
+            b - a >= _ENDS and fits[:4].any() and fits[-4:].any()
+        )
+    return result
+
+
+def _parts(walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, net: GroundNet, beside: Beside) -> Parts:
+    start, end, level, sharp = _bounds(walk, suspects, edges, scale)
+    group, count = np.full(len(walk), -1), len(start)
+    for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
+        group[a:b] = k
+    searched = np.bincount(group[suspects.off & (group >= 0)], minlength=count) > 0
+    met = find_met(walk, group)
+    into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
+    level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
+    off, ground = _counts(level, group, met, scale)
+    steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
+    said = depart(walk, group, count, group < 0, net, scale, beside)
+    ratio = likelihood(said.offset, said.sigma, level)
+    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, _shared(walk, start, end, level, scale))
+
+
+def _bounds(
+    walk: Walk, suspects: Suspects, edges: Edges, scale: Scale
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """First point, end and level (p,) of all stretches in order, and which of them are excursions.
+
+    What the search found that follows each other and is off the same way is one stretch, but for excursions in it, and
+    where the profile jumps.
+    """
+    excursions = find_excursions(walk, edges, scale.total)
+    taken = np.zeros(len(walk), bool)
+    for a, b in zip(excursions.start.tolist(), excursions.end.tolist()):
+        taken[a:b] = True
+    some = np.flatnonzero(suspects.marked & ~taken)
+    way = np.sign(suspects.level[some])
+    apart = (np.diff(some) > 1) | (np.diff(way) != 0) | (np.diff(walk.piece[some]) != 0)
+    cuts = np.zeros(len(walk) + 1, bool)
+    cuts[edges.after[edges.clear > _CUT]] = True
+    apart |= cuts[some[1:]]
+    first, last = some[np.append(True, apart)[: len(some)]], some[np.append(apart, True)[: len(some)]] + 1
+    level = np.array([np.median(suspects.level[a:b]) for a, b in zip(first.tolist(), last.tolist())])
+    start, end = np.append(excursions.start, first), np.append(excursions.end, last)
+    order = np.argsort(start, kind="stable")
+    sharp = np.append(np.ones(len(excursions), bool), np.zeros(len(first), bool))
+    return start[order], end[order], np.append(excursions.level, level)[order], sharp[order]
+
+
+def _shared(walk: Walk, start: np.ndarray, end: np.ndarray, level: np.ndarray, scale: Scale) -> np.ndarray:
+    """How many stretches (p,) of other visits lie nearby and are off by the like."""
+    count = np.zeros(len(start), np.int64)
+    middle = (start + end - 1) // 2
+    if len(start) < 2 or not np.isfinite(scale.passes):
+        return count
+    xy = np.column_stack([walk.x[middle], walk.y[middle]])
+    pairs = plain_tree(xy).query_pairs(_NEARBY * scale.passes + walk.spacing, output_type="ndarray")
+    a, b = pairs.T
+    low, high = np.minimum(np.abs(level[a]), np.abs(level[b])), np.maximum(np.abs(level[a]), np.abs(level[b]))
+    like = (level[a] * level[b] > 0) & (high < _LIKE * low + 3 * scale.total) & (np.abs(middle[a] - middle[b]) > APART)
+    np.add.at(count, a[like], 1)
+    np.add.at(count, b[like], 1)
+    return count
+
+
+def _steps(
+    walk: Walk, start: np.ndarray, end: np.ndarray, noise: float
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Steps (m) onto each stretch from before it and from behind it, and their standard deviations; nan for none."""
+    sums, n = Sums(walk), len(walk)
+    low, high = np.maximum(start - _WINDOW, walk.first[start]), np.minimum(end + _WINDOW, walk.last[end - 1])
+    inner_high, inner_low = np.minimum(start + _WINDOW, end), np.maximum(end - _WINDOW, start)
+    result = []
+    for outside, inside, at in (
+        ((low, start), (start, inner_high), start),
+        ((end, high), (inner_low, end), np.minimum(end, n - 1)),
+    ):
+        step, variance = offset_of(sums.over(*inside), sums.over(*outside), noise, sums.trend(at))
+        known = outside[1] - outside[0] >= 2
+        result += [np.where(known, step, np.nan), np.where(known, np.sqrt(variance), np.nan)]
+    return result[0], result[1], result[2], result[3]
+
+
+def _steep(step: np.ndarray, sigma: np.ndarray, level: np.ndarray) -> np.ndarray:
+    """Mask of the steps that are clear and come to half to twice the level."""
+    with np.errstate(invalid="ignore"):
+        result: np.ndarray = (
+            (step * level > 0)
+            & (np.abs(step) > 0.5 * np.abs(level))
+            & (np.abs(step) < 2 * np.abs(level))
+            & (np.abs(step) > _STEEP * sigma)
+        )
+    return result
+
+
+def _levels(
+    level: np.ndarray, sharp: np.ndarray, group: np.ndarray, met: Met, into: np.ndarray, in_sigma: np.ndarray,
+    out: np.ndarray, out_sigma: np.ndarray, scale: Scale,
+) -> np.ndarray:  # fmt: skip
+    """What each stretch is off by: as meetings say that see it off, else its steps where both agree, else as found."""
+    result = level.copy()
+    with np.errstate(invalid="ignore"):
+        both = (np.abs(into) > _STEEP * in_sigma) & (np.abs(out) > _STEEP * out_sigma) & (into * out > 0)
+        both &= np.maximum(np.abs(into), np.abs(out)) < 2 * np.minimum(np.abs(into), np.abs(out))
+    both &= ~sharp
+    result[both] = ((into + out) / 2)[both]
+    spread = _MET_NOISE * scale.total
+    away = np.abs(met.beyond) > 3 * spread
+    of, beyond = group[met.point][away], met.beyond[away]
+    order = np.lexsort((beyond, of))
+    of, beyond = of[order], beyond[order]
+    for k in np.unique(of).tolist():
+        own = beyond[slice(*np.searchsorted(of, [k, k + 1]))]
+        middle = float(np.median(own))
+        near = np.abs(own - middle) < max(3 * spread, _SHARE * abs(middle))
+        if len(own) >= 2 and np.count_nonzero(near) > len(own) / 2 and not sharp[k]:
+            result[k] = middle
+    return result
+
+
+def _counts(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+    """Meetings of each stretch that say it is off by its level, and that say it is ground."""
+    of = group[met.point]
+    own, spread = level[of], _MET_NOISE * scale.total
+    slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
+    # Where the heights step by as much a meeting says nothing.
+    ground = (np.abs(met.beyond) <= np.minimum(slack, 0.5 * np.abs(own))) & (met.width <= np.abs(own) + 2 * spread)
+    off = ~ground & (np.abs(met.beyond - own) <= slack)
+    count = len(level)
+    return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)

@@ -1,0 +1,210 @@
+"""The check of the walk: levels along time, lines of the ground, stretches off the ground, and how heights repeat.
+
+In this order: long parts on another level are told from all places visited twice; lines that the ground shows are found
+on heights brought to one level; what stands off its surroundings is sought with these lines in the ground, and decided
+by meetings, lines and steps; how heights repeat is measured on what is left.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import List, Optional, Tuple
+
+import numpy as np
+
+from ..features.find import find_features
+from ..features.found import Features, breaklines
+from ..features.jumps import jumps_at_gates
+from ..features.passes import make_passes, noise_at
+from ..features.segments import cut_into_segments
+from ..points.pointset import PointSet, make_points
+from ..progress import Progress, part
+from .beside import Beside, look_beside
+from .crossings import breaks, find_level_meetings, find_meetings
+from .excursions import Edges, find_edges
+from .ground import ground_net, pass_distance
+from .levels import Level, Levels, find_levels
+from .noise import usual_noise
+from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
+from .stretches import Fixed
+from .suspects import Suspects, find_suspects, scale_of
+from .verdicts import decide
+from .walk import Walk, walking_time
+
+_ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
+_PASSES = 3  # that share a line which explains what departs
+_REACH = 3  # points on either side of a crossing that a line explains
+
+
+@dataclass(frozen=True)
+class WalkCheck:
+    """What is said of a walk of q points.
+
+    ``passes``: distance of the passes (m). ``levels``: parts on another level. ``suspects``: points off the ground or
+    in doubt, heights brought to one level. ``found``: the lines of the ground. ``noise``, ``runs``: how heights repeat.
+    """
+
+    passes: float
+    levels: Levels
+    suspects: Suspects
+    found: Features
+    noise: Repeatability
+    runs: Tuple[RunRepeatability, ...]
+
+
+def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, progress: Progress) -> Optional[WalkCheck]:
+    """Check ``walk`` of ``points``; None where it is too short.
+
+    ``fixed``: coded points and lines. ``run``: (n,) number of each point's run.
+    """
+    if len(walk) < 20 or not np.isfinite(walk.spacing):
+        return None
+    passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
+    levels = _levels(points, walk, fixed)
+    walk = replace(walk, z=walk.z - levels.offset)
+    progress(0.05, "quality")
+    found = find_features(_levelled(points, walk), progress=part(progress, 0.05, 0.25))
+    shared = _shared(found)
+    levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
+    whole = _with_found(fixed, shared, walk, points)
+    suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
+    suspects = _decided(walk, suspects, passes, shared)
+    noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
+    if not np.isfinite(noise.total) and suspects.doubtful.any():
+        # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
+        noise, runs = _measured(points, walk, ~suspects.off, whole, run)
+    return WalkCheck(passes, levels, suspects, found, noise, runs)
+
+
+def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
+    """Parts of the walk on another level than the rest."""
+    noise = usual_noise(walk)
+    broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
+    time = walking_time(walk, points.time[walk.index])
+    meetings, slack = find_level_meetings(walk, broken, noise)
+
+    def beside() -> Beside:
+        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
+
+    return find_levels(walk, time, meetings, slack, noise, beside)
+
+
+def _levelled(points: PointSet, walk: Walk) -> PointSet:
+    """The points with the heights of the walk."""
+    height = points.height.copy()
+    height[walk.index] = walk.z
+    return replace(points, height=height)
+
+
+def _shared(found: Features) -> Features:
+    """The lines but for those that one or two passes alone show: a pass on another level looks like one."""
+    few = np.array([line.passes < _PASSES for line in found.lines] + [False])
+    lines = tuple(replace(line, strong=line.strong and line.passes >= _PASSES) for line in found.lines)
+    alone = few[found.on_line]
+    return replace(found, lines=lines, on_line=np.where(alone, -1, found.on_line), explained=found.explained & ~alone)
+
+
+def _but_along(parts: Tuple[Level, ...], walk: Walk, found: Features) -> Tuple[Level, ...]:
+    """The parts but for those that are not sure and were walked along a line of the ground."""
+    along = found.on_line[walk.index] >= 0
+    return tuple(each for each in parts if each.sure or np.mean(along[each.first : each.last]) < _ALONG)
+
+
+def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
+    """The coded points and lines, and the strong lines that were found without codes."""
+    origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
+    xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
+    for line in breaklines(found).lines:
+        xyz.append(line.xyz - origin)
+        steps = np.arange(start, start + len(line.xyz) - 1)
+        pairs.append(np.column_stack([steps, steps + 1]))
+        start += len(line.xyz)
+    return Fixed(np.vstack(xyz), np.vstack(pairs))
+
+
+def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features) -> Suspects:
+    scale = scale_of(walk.take(~suspects.off), passes)
+    if scale is None or suspects.net is None or suspects.beside is None:
+        return suspects
+    explained = _explained(found, walk)
+    return decide(walk, suspects, _edges(walk, scale.total, explained), scale, explained, suspects.net, suspects.beside)
+
+
+def _edges(walk: Walk, sigma: float, explained: np.ndarray) -> Edges:
+    passes = make_passes(make_points(walk.x, walk.y, walk.z))
+    _, noise = noise_at(passes)
+    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
+    return find_edges(passes, jumps, noise, sigma, explained)
+
+
+def _explained(found: Features, walk: Walk) -> np.ndarray:
+    """How far (m) a found line makes each point (q,) of the walk depart from its surroundings."""
+    size = np.array([line.step if np.isfinite(line.step) else line.bend * walk.spacing for line in found.lines])
+    line = found.on_line[walk.index]
+    by = np.zeros(len(walk))
+    by[line >= 0] = np.abs(size)[line[line >= 0]]
+    near = found.explained[walk.index]
+    for shift in range(1, _REACH + 1):
+        by[shift:] = np.maximum(by[shift:], by[:-shift] * near[shift:])
+        by[:-shift] = np.maximum(by[:-shift], by[shift:] * near[:-shift])
+    return np.where(near, by, 0.0)
+
+
+def _measured(
+    points: PointSet, walk: Walk, good: np.ndarray, fixed: Fixed, run: np.ndarray
+) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
+    rest = walk.take(good)
+    index = rest.index
+    noise = usual_noise(rest)
+    broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
+    meetings = find_meetings(rest, broken, noise)
+    whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]))
+    return whole, by_run(meetings, run[index], points.sigma_v[index], whole)
+
+
+@dataclass(frozen=True)
+class LevelChange:
+    """From the point ``index`` on, line ``first_line``, heights are ``offset`` (m, give or take ``sigma``) higher.
+
+    ``time``: seconds since 1970, nan unknown; ``meetings``: places visited twice that say so. ``settled``: the part off
+    lies between two that agree, and was rejected; else nobody knows which part is right.
+    """
+
+    index: int
+    first_line: int
+    time: float
+    offset: float
+    sigma: float
+    meetings: int
+    settled: bool
+
+
+def settled(level: Level, walk: Walk) -> bool:
+    """Whether the rest of the walk says that the part is off: it lies between two that agree, and is the smaller."""
+    return level.returned and 2 * (level.last - level.first) < len(walk)
+
+
+def level_changes(points: PointSet, walk: Walk, levels: Levels) -> Tuple[LevelChange, ...]:
+    """Where the level of the walk changes for sure, in order."""
+    changes: List[LevelChange] = []
+    sure = [each for each in levels.parts if each.sure]
+    for edge in sorted({each.first for each in sure} | {each.last for each in sure}):
+        if not 0 < edge < len(walk):
+            continue
+        before = [each for each in sure if each.last == edge]
+        after = [each for each in sure if each.first == edge]
+        both = before + after
+        offset = sum(each.offset for each in after) - sum(each.offset for each in before)
+        index = int(walk.index[edge])
+        changes.append(
+            LevelChange(
+                index,
+                int(points.source_line[index]),
+                float(points.time[index]),
+                float(offset),
+                float(np.sqrt(sum(each.sigma**2 for each in both))),
+                min(each.meetings for each in both),
+                all(settled(each, walk) for each in both),
+            )
+        )
+    return tuple(changes)
