@@ -55,7 +55,8 @@ class BasinStorage(SurfaceAlgorithm):
         return translate(
             "hummock",
             "<p>Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of "
-            "the water at even levels between them, exactly. Pits inside join as the water rises.</p><p><b>It "
+            "the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost "
+            "of the ponds that “Pits and ponds” finds without noise where the water of the place runs.</p><p><b>It "
             "assumes</b> a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in "
             "the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the "
             "surface.</p><p><b>Outputs:</b> the curve as a table (level in the unit of the CRS, the rest metric), the "

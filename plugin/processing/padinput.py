@@ -97,8 +97,12 @@ def add_slope_parameters(algorithm: HummockAlgorithm) -> None:
     )
     shapes = [translate("hummock", "round"), translate("hummock", "mitred")]
     algorithm.add(
-        QgsProcessingParameterEnum("CORNERS", translate("hummock", "Slopes at outer corners"), shapes, defaultValue=0),
-        translate("hummock", "Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on."),
+        QgsProcessingParameterEnum("CORNERS", translate("hummock", "Outer corners"), shapes, defaultValue=0),
+        translate(
+            "hummock",
+            "Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 "
+            "degrees; mitred ones carry both slopes on.",
+        ),
         advanced=True,
     )
 

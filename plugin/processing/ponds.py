@@ -51,7 +51,8 @@ class FindPonds(WaterAlgorithm):
         return translate(
             "hummock",
             "<p>Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise "
-            "of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.</p>"
+            "of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose "
+            "sills are at one height join at once.</p>"
             "<p><b>It assumes</b> a 2DM mesh as “Build the surface” writes it, heights with independent normal errors "
             "of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the "
             "surface and through inlets.</p>"

@@ -117,7 +117,7 @@ def test_what_the_user_must_mend():
     with pytest.raises(SurveyError, match=r"covers 0\.00 to 40\.00"):
         grade_strip(flat(), STRAIGHT, level_profile(13, 40), LEVEL)
     tight = np.array([[40, 40], [45, 40], [45, 43], [40, 43.0]]) + ORIGIN
-    with pytest.raises(SurveyError, match="folds over itself"):
+    with pytest.raises(SurveyError, match="no room inside the bend"):
         strip(tight, level_profile(13, 13), LEVEL, flat())
     with pytest.raises(SurveyError, match="widths above 0"):
         HalfSection(((0.0, 0.02),))
@@ -148,6 +148,7 @@ def test_rising_strip_in_bends_both_ways_meets_the_ground():
     corner = found.design.corners()
     one, two = (corner[:, k, :2] - corner[:, 0, :2] for k in (1, 2))
     large = one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0] > 0.02
-    run = 1 / triangle_slopes(found.design)[0]
+    with np.errstate(divide="ignore"):  # a fan of sections at a corner is level
+        run = 1 / triangle_slopes(found.design)[0]
     assert run[large & (found.zone == FILL_SLOPE)].max() < 2.001
     assert run[large & (found.zone == CUT_SLOPE)].max() < 1.501

@@ -12,8 +12,8 @@ from typing import Optional, Tuple
 
 import numpy as np
 
+from ..surface.filling import Filling, last_shut_node
 from .fates import Fates
-from .filling import Filling, last_shut_node
 from .ponds import Ponds
 
 

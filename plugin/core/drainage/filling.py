@@ -1,97 +1,26 @@
-"""Which hollows fill to one pond, as water rises: the tree of joins.
-
-Every vertex without a lower neighbour is a pit with a ground, the vertices from which one comes to it by always
-going to the lowest neighbour. As water rises, the ponds of two grounds join at the lowest vertex with neighbours in
-both. The ground beyond the rim and in inlets is lower than everything: a pond that comes there rises no more.
-"""
+"""Hollows that fill under the flow of water: their brims, and the ways out of those that let water pass."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
-from typing import Callable, List, Tuple
+from typing import Callable
 
 import numpy as np
 
-from ..surface.basins import climb, highest_neighbour, joins
-from ..surface.mesh import following
+from ..surface.basins import ranked_edges
+from ..surface.filling import Filling, fill_surface, last_while, lowest_vertices
 from .flow import Flow, Passages
 
 
-@dataclass(frozen=True)
-class Filling:
-    """The tree of c nodes: g grounds, then one for each saddle where some join, from low to high.
-
-    ``pit``: (g,) vertex of each ground; ``ground``: (n,) number of the ground of each vertex.
-    ``parent``: (c,) the node of which it becomes a part, -1 for the last. ``saddle``: (c,) the vertex at which
-    that happens. ``open``: (c,) bool, of the outside or joined with it;
-    ``over``: (c,) vertex, past the brim, at which water goes on that spills, -1 where it leaves the surface.
-    The last ground is the outside, with pit n.
-    """
-
-    pit: np.ndarray
-    ground: np.ndarray
-    parent: np.ndarray
-    saddle: np.ndarray
-    open: np.ndarray
-    over: np.ndarray
-
-    @property
-    def grounds(self) -> int:
-        return len(self.pit)
-
-
 def fill_ground(flow: Flow) -> Filling:
-    """Let water rise on ``flow.tin``."""
-    n = len(flow.rank)
-    # Turned over, pits are summits; the outside is one more place, the highest then, beside all open vertices.
-    lower, upper = _edges_by_rank(flow)
-    leaves = np.flatnonzero(flow.used & (flow.on_rim | (flow.vertex_sink >= 0)))
-    low = np.concatenate([upper, leaves])
-    high = np.concatenate([lower, np.full(len(leaves), n)])
-    turned = np.append(n - 1 - flow.rank, n)
-    summit = climb(turned, low, high)
-    found = joins(turned, summit, low, high)
-    # A rim vertex's highest neighbour is the outside itself: water that comes to it leaves there.
-    below = highest_neighbour(turned, low, high)
-    names = np.append(np.setdiff1d(np.unique(summit[np.append(flow.used, True)]), [n]), n)
-    number = np.full(n + 1, -1, np.int64)
-    number[names] = np.arange(len(names))
-    filling = _grown(names, number[summit[:n]], number, found, below, flow.rank)
-    return replace(filling, over=_past_level_ground(flow, filling, below))
-
-
-def _edges_by_rank(flow: Flow) -> Tuple[np.ndarray, np.ndarray]:
-    """The lower and the higher end of each edge."""
-    vertex = flow.tin.triangles.ravel().astype(np.int64)
-    once = np.flatnonzero(flow.twin < np.arange(len(flow.twin)))
-    one, other = vertex[once], vertex[following(once)]
-    rising = flow.rank[one] < flow.rank[other]
-    return np.where(rising, one, other), np.where(rising, other, one)
-
-
-def lowest_vertices(flow: Flow, filling: Filling) -> np.ndarray:
-    """The lowest vertex (c,) of each node; n for the outside."""
-    n = len(flow.rank)
-    rank = np.append(flow.rank, n)
-    least = [*rank[filling.pit].tolist(), *([n] * (len(filling.parent) - filling.grounds))]
-    for child, node in enumerate(filling.parent.tolist()):
-        if node >= 0 and least[child] < least[node]:
-            least[node] = least[child]
-    at_rank = np.append(np.argsort(flow.rank), n)
-    lowest: np.ndarray = at_rank[np.array(least)]
-    return lowest
-
-
-def last_shut_node(filling: Filling) -> np.ndarray:
-    """The last node (c,) that each is a part of before water finds a way off the surface; an open node itself."""
-    return _last_while(filling, (filling.parent >= 0) & ~filling.open[filling.parent])
+    """Let water rise on ``flow.tin``; it leaves at the rim and in inlets."""
+    return fill_surface(flow.tin, flow.rank, flow.on_rim | (flow.vertex_sink >= 0))
 
 
 def last_as_deep_node(flow: Flow, filling: Filling) -> np.ndarray:
     """The last node (c,) that each is a part of, shut and with the same lowest vertex: the hollow of its pit alone."""
-    lowest = lowest_vertices(flow, filling)
+    lowest = lowest_vertices(flow.rank, filling)
     shut = (filling.parent >= 0) & ~filling.open[filling.parent]
-    return _last_while(filling, (lowest[filling.parent] == lowest) & shut)
+    return last_while(filling, (lowest[filling.parent] == lowest) & shut)
 
 
 def brim_counts(flow: Flow, filling: Filling, window: np.ndarray) -> np.ndarray:
@@ -100,7 +29,8 @@ def brim_counts(flow: Flow, filling: Filling, window: np.ndarray) -> np.ndarray:
     A vertex counts for the hollows it parts from the ground of its lowest neighbour in another ground than its own.
     """
     n, c = len(flow.rank), len(filling.parent)
-    low, high = _edges_by_rank(flow)
+    edges = ranked_edges(flow.tin, flow.rank)
+    low, high = edges.low, edges.high
     apart = filling.ground[low] != filling.ground[high]
     low, high = low[apart], high[apart]
     order = np.lexsort((flow.rank[low], high))
@@ -169,111 +99,3 @@ def passages_over(flow: Flow, filling: Filling, pits: np.ndarray) -> Passages:
     saddle[pits] = filling.saddle[node]
     to[pits] = np.where(filling.over[node] >= 0, filling.over[node], filling.saddle[node])
     return Passages(saddle, to)
-
-
-def _last_while(filling: Filling, on: np.ndarray) -> np.ndarray:
-    """The node (c,) to which each comes by going to the parent, and on, as long as the mask ``on`` (c,) says so."""
-    found = np.arange(len(filling.parent)).tolist()
-    goes, parent = on.tolist(), filling.parent.tolist()
-    for child in range(len(parent) - 1, -1, -1):
-        if goes[child]:
-            found[child] = found[parent[child]]
-    return np.array(found, np.int64)
-
-
-def _past_level_ground(flow: Flow, filling: Filling, below: np.ndarray) -> np.ndarray:
-    """``filling.over`` led on to where the ground is lower than the brim, or to the rim or an inlet.
-
-    A brim on level ground may have its shortest way down on the side the water comes from, so the vertex beyond the
-    saddle isn't always past it. Level ground is left by the lowest neighbours in the order of ``Flow.rank``, and by
-    the saddles of hollows that are none but for that order.
-    """
-    height, rank = np.append(flow.tin.vertices[:, 2], np.nan), flow.rank
-    outside, lowest = len(rank), height[lowest_vertices(flow, filling)]
-    shut = (filling.parent >= 0) & ~filling.open[filling.parent]
-    level_top = _last_while(filling, (lowest[filling.parent] == lowest) & shut)
-    over, brim = filling.over.copy(), height[filling.saddle]
-    active = np.flatnonzero((over >= 0) & (height[over] == brim))
-    limit = rank[filling.saddle[active]]
-    while len(active):
-        at = over[active]
-        after = below[at]
-        pit = np.flatnonzero(after == at)
-        top = level_top[filling.ground[at[pit]]]
-        before = rank[filling.saddle[top]] < limit[pit]
-        after[pit] = np.where(filling.over[top] >= 0, filling.over[top], filling.saddle[top])
-        after[pit[~before]] = outside
-        limit[pit] = rank[filling.saddle[top]]
-        on = np.flatnonzero(after != outside)
-        over[active[on]] = after[on]
-        on = on[height[after[on]] == brim[active[on]]]
-        active, limit = active[on], limit[on]
-    return over
-
-
-def _grown(names, ground, number, found, below, rank) -> Filling:  # type: ignore[no-untyped-def]
-    """The tree, grown join by join. All that meet at one saddle become one node."""
-    grounds, outside = len(names), len(below) - 1
-    tree = _Tree([-1] * grounds, [-1] * grounds, [-1] * grounds, [False] * grounds, [*rank[names[:-1]].tolist(), -1])
-    tree.open[-1] = True
-    top = list(range(grounds))  # the node that the root ground of each group is in by now
-    group = list(range(grounds))
-    node = last = -1
-    rows = zip(
-        number[found.one].tolist(), number[found.other].tolist(), number[found.saddle_summit].tolist(),
-        found.saddle.tolist(), found.beyond.tolist(), below[found.saddle].tolist(),
-    )  # fmt: skip
-    met: List[Tuple[int, int]] = []  # nodes that meet at the saddle, and the vertex at which water enters each
-    for one, other, own, vertex, beyond, under in rows:
-        a, b = _root(group, own), _root(group, other if own == one else one)
-        if vertex != last:
-            tree.join(met, node, last)
-            node, last = tree.add(), vertex
-            met = [(top[a], -1 if under == outside else under)]
-            top[a] = node
-        met.append((top[b], -1 if beyond == outside else beyond))
-        group[b] = a
-    tree.join(met, node, last)
-    return Filling(
-        names, ground, np.array(tree.parent), np.array(tree.saddle), np.array(tree.open), np.array(tree.over)
-    )
-
-
-@dataclass(frozen=True)
-class _Tree:
-    """A ``Filling`` in the making, as lists; ``lowest``: rank of the lowest vertex of each node, -1 when open."""
-
-    parent: List[int]
-    saddle: List[int]
-    over: List[int]
-    open: List[bool]
-    lowest: List[int]
-
-    def add(self) -> int:
-        """A new node's number."""
-        for values in (self.parent, self.saddle, self.over, self.lowest):
-            values.append(-1)
-        self.open.append(False)
-        return len(self.parent) - 1
-
-    def join(self, met: List[Tuple[int, int]], node: int, saddle: int) -> None:
-        """Make nodes that have ``met`` at a saddle one ``node``; each comes with the vertex at which water enters it.
-
-        Of several, all spill to the one where water leaves the surface or, if none does, to the deepest.
-        """
-        if not met:
-            return
-        deepest = min(met, key=lambda each: self.lowest[each[0]])
-        second = min((each for each in met if each is not deepest), key=lambda each: self.lowest[each[0]])
-        for child, _ in met:
-            self.parent[child], self.saddle[child] = node, saddle
-            self.over[child] = (second if child == deepest[0] else deepest)[1]
-            self.open[node] = self.open[node] or self.open[child]
-        self.lowest[node] = self.lowest[deepest[0]]
-
-
-def _root(group: List[int], member: int) -> int:
-    while group[member] != member:
-        group[member] = group[group[member]]
-        member = group[member]
-    return member

@@ -26,8 +26,9 @@ from scipy.special import ndtr
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..progress import Progress, silent
+from ..surface.filling import Filling, last_shut_node, lowest_vertices
 from ..surface.tin import Tin
-from .filling import Filling, brim_counts, fill_ground, last_shut_node, lowest_vertices, passages_over
+from .filling import brim_counts, fill_ground, passages_over
 from .flow import Flow, Passages
 from .steps import PathEnd, follow_vertices
 
@@ -116,7 +117,7 @@ def find_ponds(flow: Flow, options: PondOptions = PondOptions(), progress: Progr
     at = _node_of_vertices(flow, filling)
     node, chance, count = _chosen(flow, filling, at, sigma, options)
     progress(0.7, "ponds")
-    z, pit = flow.tin.vertices[:, 2], lowest_vertices(flow, filling)[node]
+    z, pit = flow.tin.vertices[:, 2], lowest_vertices(flow.rank, filling)[node]
     depth = z[filling.saddle[node]] - z[pit]
     order = np.lexsort((flow.rank[pit], z[filling.saddle[node]], -depth))
     node, pit, depth, chance, count = node[order], pit[order], depth[order], chance[order], count[order]
@@ -167,17 +168,17 @@ def _node_of_vertices(flow: Flow, filling: Filling) -> np.ndarray:
     node = filling.ground.copy()
     node[node < 0] = filling.grounds - 1  # in no triangle
     last = len(filling.parent) - 1
-    join = np.append(flow.rank, np.iinfo(np.int64).max)[filling.saddle]
-    join[-1] = np.iinfo(np.int64).max
+    z = flow.tin.vertices[:, 2]
+    join = np.append(z, np.inf)[filling.saddle]
     jumps = [np.where(filling.parent < 0, last, filling.parent)]
     while np.any(jumps[-1] != last):
         jumps.append(jumps[-1][jumps[-1]])
     for jump in reversed(jumps):
         # Go up while the node left is still joined at or before the vertex: those passed are too, as joins rise.
         further = jump[node]
-        passed = (join[node] <= flow.rank) & (join[further] <= flow.rank)
+        passed = (join[node] <= z) & (join[further] <= z)
         node = np.where(passed, further, node)
-    return np.where(join[node] <= flow.rank, jumps[0][node], node)
+    return np.where(join[node] <= z, jumps[0][node], node)
 
 
 def _subtree_sums(filling: Filling, values: np.ndarray) -> np.ndarray:
@@ -203,7 +204,7 @@ def _chosen(
     own = [np.bincount(at[used], weight, count) for weight in (np.ones(len(used)), z[used] - base, sigma[used] ** 2)]
     vertices, height, variance = _subtree_sums(filling, np.stack(own, axis=1)).T
     level = np.append(z, np.nan)[filling.saddle]
-    depth = level - np.append(z, np.nan)[lowest_vertices(flow, filling)]
+    depth = level - np.append(z, np.nan)[lowest_vertices(flow.rank, filling)]
     with np.errstate(invalid="ignore", divide="ignore"):
         spread = np.sqrt(variance / vertices)
         brim = brim_counts(flow, filling, sigma) if np.any(sigma > 0) else np.ones(count)
@@ -259,7 +260,7 @@ def _measured(
     covered += np.bincount(part.pond[whole], part.plan_area[whole], k)
     # Triangles wholly under water in a pond are so in its parents: a slab of water more on each.
     full_volume = np.bincount(part.pond[whole], held[whole], k)
-    for child in np.argsort(level, kind="stable") if k else ():
+    for child in np.argsort(node):  # parts before what they are part of, also where levels are equal
         over = parent[child]
         if over >= 0:
             rise = full_volume[child] + covered[child] * (level[over] - level[child])

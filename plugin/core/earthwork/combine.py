@@ -11,19 +11,24 @@ from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..points.pointset import make_points
 from ..surface.along import lay_lines
 from ..surface.ask import triangle_boxes
+from ..surface.boxes import box_pairs
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at, locate
 from ..surface.mesh import twins_of
 from ..surface.network import to_grid
+from ..surface.parts import connected_parts
 from ..surface.tin import GRID, Tin
-from .segments import edge_segments, split_at
+from .segments import edge_segments, rim_edges, split_at
 
 _STEP = 5e-3  # metres of height: less between design and ground at the design's outline is no step
 _FACE = 0.02  # metres in plan that a step takes, since a surface has one height at a place
 _ON_EDGE = 1.5e-4  # an outline vertex so near to an edge was on it before it was rounded to the grid
 _SHIFT, _HELD = 3, 64  # bits: edges of the triangulation that are no lines of the surface are held all the same
+_GROUND_RIM, _DESIGN_RIM = 1, 128  # bits of edges at which ground or design ends
+_CLOSE = 2 * GRID  # metres beside an edge within which a vertex may be joined to it
+_SLIVER = 3 * GRID  # a triangle that is higher than this has its middle clear of what rounding moves
 
 
 def combine(existing: Tin, design: Tin) -> Tin:
@@ -45,7 +50,28 @@ def _near(existing: Tin, design: Tin) -> np.ndarray:
     low, high = np.array([west, south]) - existing.origin - 0.5, np.array([east, north]) - existing.origin + 0.5
     least, greatest = triangle_boxes(existing)
     mask: np.ndarray = np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1)
-    return mask
+    while True:
+        squeezed = _squeezed(existing, mask)
+        if len(squeezed) == 0:
+            return mask
+        mask[squeezed] = True
+
+
+def _squeezed(existing: Tin, near: np.ndarray) -> np.ndarray:
+    """Triangles beyond the border of ``near`` (m,) to take in too: across edges that run so close past a vertex that
+    they may be joined to it. So all edges of the border stay as they are."""
+    triangle, side = np.nonzero((existing.neighbours >= 0) & near[:, None] & ~near[existing.neighbours])
+    ends = existing.triangles[triangle, side], existing.triangles[triangle, (side + 1) % 3]
+    vertex = np.unique(existing.triangles[near])
+    a, b, place = (existing.vertices[v, :2] for v in (*ends, vertex))
+    found = [np.empty(0, np.int64)]
+    for i, j in box_pairs(np.minimum(a, b) - _CLOSE, np.maximum(a, b) + _CLOSE, place, place):
+        step, to = b[i] - a[i], place[j] - a[i]
+        beside = np.abs(step[:, 0] * to[:, 1] - step[:, 1] * to[:, 0]) / np.hypot(*step.T)
+        other = (vertex[j] != ends[0][i]) & (vertex[j] != ends[1][i])
+        found.append(i[other & (beside < _CLOSE)])
+    border = np.unique(np.concatenate(found))
+    return np.unique(existing.neighbours[triangle[border], side[border]])
 
 
 def _met(ground: Tin, ring: np.ndarray) -> np.ndarray:
@@ -84,26 +110,61 @@ def _joined(near: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tin:
     steps, stepping = _steps(near, design, rings)
     outline = np.vstack(rings)
     inner, inner_kind = edge_segments(design)
+    inner_bits = _held(inner_kind, _DESIGN_RIM * rim_edges(design))
     inner, of_inner = split_at(inner, outline, _ON_EDGE)
     around, kind = edge_segments(near)
+    ends_ground = rim_edges(near)
     around, of = split_at(around, np.unique(outline, axis=0), _ON_EDGE)
     outside = locate(design, around.mean(axis=1)) < 0
     around, of = _set_back(around[outside], of[outside], to_grid(stepping, near.origin), near.origin)
     segments = np.concatenate([around, inner])
-    kinds = np.concatenate([kind[of], inner_kind[of_inner]])
-    lines = [_line(segment, _HELD | int(own) << _SHIFT) for segment, own in zip(segments, kinds)]
+    bits = np.concatenate([_held(kind, _GROUND_RIM * ends_ground)[of], inner_bits[of_inner]])
+    lines = [_line(segment, int(own)) for segment, own in zip(segments, bits)]
     lines += [_line(line, _HELD | int(LineKind.BREAKLINE) << _SHIFT) for line in steps]
     corners = np.vstack([line.xyz for line in lines])
     options = SurfaceOptions(crossing=CrossingRule.MEAN)
     tin = build_surface(make_points(*corners.T, crs=design.crs), Constraints(tuple(lines)), options).tin
-    middle = tin.corners()[:, :, :2].mean(axis=1) + tin.origin
-    keep = (locate(design, middle) >= 0) | (locate(near, middle) >= 0)
+    keep = _within(tin, design, _DESIGN_RIM) | _within(tin, near, _GROUND_RIM)
     return replace(
         tin,
         vertices=np.column_stack([tin.vertices[:, :2], _heights(tin, near, design, outline)]),
         triangles=tin.triangles[keep],
         edge_kind=(tin.edge_kind[keep] >> _SHIFT) & 7,
     )
+
+
+def _held(kind: np.ndarray, rim: np.ndarray) -> np.ndarray:
+    """Bits (e,) of edges that stay, with the ``kind`` (e,) they had."""
+    bits: np.ndarray = _HELD | (kind.astype(np.int64) << _SHIFT) | rim
+    return bits
+
+
+def _within(tin: Tin, surface: Tin, rim: int) -> np.ndarray:
+    """Mask (m,) of the triangles that are in a ``surface`` whose rim is the edges with the bit ``rim``.
+
+    Whole parts between rims of ground and design are in or out. What is but slivers is told by what is across the rim
+    from it: a place in it may be on the wrong side of the rim as it was before its vertices were rounded.
+    """
+    triangle, edge = np.nonzero(tin.neighbours >= 0)
+    other, bits = tin.neighbours[triangle, edge], tin.edge_kind[triangle, edge] & (_GROUND_RIM | _DESIGN_RIM)
+    between = bits > 0
+    part = connected_parts(len(tin.triangles), triangle[~between], other[~between])
+    corner = tin.corners()[:, :, :2]
+    one, two = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
+    longest = np.hypot(*np.moveaxis(corner - np.roll(corner, 1, axis=1), 2, 0)).max(axis=1)
+    height = (one[:, 0] * two[:, 1] - one[:, 1] * two[:, 0]) / longest
+    order = np.lexsort((height, part))
+    widest = order[np.append(part[order][1:] != part[order][:-1], True)]
+    known = height[widest] > _SLIVER
+    inside = np.zeros(len(widest), bool)
+    inside[known] = locate(surface, corner[widest[known]].mean(axis=1) + tin.origin) >= 0
+    a, b, turns = part[triangle[between]], part[other[between]], bits[between] & rim > 0
+    while True:
+        new = known[a] & ~known[b]
+        if not np.any(new):
+            return inside[part]  # type: ignore[no-any-return]
+        inside[b[new]] = inside[a[new]] ^ turns[new]
+        known[b[new]] = True
 
 
 def _set_back(

@@ -12,8 +12,9 @@ from .comparison import Comparison
 from .depths import depth_steps
 from .overlay import Pieces
 from .partition import Partition, make_partition
+from .polygons import FLAT
 from .uncovered import outline
-from .zero_line import FLAT, level_edges, lines_of_no_depth
+from .zero_line import ends_of_depth
 
 UNCHANGED = 0
 
@@ -34,21 +35,23 @@ def depth_polygons(comparison: Comparison, limits: Sequence[float]) -> Tuple[Lab
     tin = partition.tin
     label = np.full(len(tin.triangles), np.iinfo(np.int64).min)
     which = np.flatnonzero(compared)
-    middle = tin.corners()[which][:, :, :2].mean(axis=1) + tin.origin
-    depth = comparison.depth_at(middle)
-    label[which] = np.where(np.isnan(depth), label[which], _classes(depth, steps))
+    corner = tin.corners()[which][:, :, :2] + tin.origin
+    # A depth may come to a limit at a place or along a line within its class: the deepest of three places counts.
+    places = (corner + corner.mean(axis=1, keepdims=True)) / 2
+    depth = comparison.depth_at(places.reshape(-1, 2)).reshape(-1, 3)
+    lost = np.isnan(depth)
+    size = np.where(lost, -1.0, np.abs(depth))
+    deepest = np.take_along_axis(depth, np.argmax(size, axis=1)[:, None], axis=1)[:, 0]
+    label[which] = np.where(lost.all(axis=1), label[which], _classes(np.nan_to_num(deepest), steps))
     return tuple(polygon for polygon in dissolve(tin, label) if polygon.label > np.iinfo(np.int64).min)
 
 
 def _class_lines(comparison: Comparison, steps: Sequence[float]) -> List[np.ndarray]:
     """Lines (k, 2) in the CRS between classes, and around ground that stays as it is."""
-    pieces = comparison.pieces()
-    lines = [line[:, :2] for line in lines_of_no_depth(pieces)]
-    for part in comparison.pieces():
-        lines.extend(level_edges(part)[:, :, :2] + part.origin)
+    lines = ends_of_depth(comparison.pieces())
     for step in steps[1:]:
         for depth in (-step, step):
-            lines += [line[:, :2] for line in lines_of_no_depth(_lowered(comparison.pieces(), depth))]
+            lines += ends_of_depth(_lowered(comparison.pieces(), depth))
     return lines
 
 
@@ -56,7 +59,7 @@ def _lowered(pieces: Iterable[Pieces], by: float) -> Iterable[Pieces]:
     """Pieces whose depth is 0 where it was ``by``."""
     for part in pieces:
         depth = part.second_height - part.first_height
-        some = np.flatnonzero((depth.min(axis=1) <= by) & (depth.max(axis=1) >= by))
+        some = np.flatnonzero((depth.min(axis=1) <= by + FLAT) & (depth.max(axis=1) >= by - FLAT))
         if len(some):
             part = part.take(some)
             yield replace(part, second_height=part.second_height - by)
@@ -71,8 +74,8 @@ def _compared(comparison: Comparison, partition: Partition, outlines: int) -> np
 
 
 def _classes(depth: np.ndarray, steps: Sequence[float]) -> np.ndarray:
-    """Class number (q,) of depths, as labels."""
-    size = np.searchsorted(np.asarray(steps), np.abs(depth), "left")
+    """Class number (q,) of depths, as labels; a depth at a limit is in the shallower class."""
+    size = np.searchsorted(np.asarray(steps) + FLAT, np.abs(depth), "left")
     result: np.ndarray = np.where(np.abs(depth) < FLAT, UNCHANGED, np.sign(depth) * np.maximum(size, 1)).astype(
         np.int64
     )

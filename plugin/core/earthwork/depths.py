@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterable, Iterator, List, Sequence, Tuple
+from typing import Iterable, List, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import nice_step
 from .overlay import Pieces
-from .polygons import areas, integrals, positive_parts
+from .polygons import areas, integrals, positive_parts, rows, settled
 
 BAD_DEPTHS = Text(
     "earthwork.depth_limits",
@@ -39,15 +39,18 @@ def volumes_in_depths(pieces: Iterable[Pieces], limits: Sequence[float]) -> Tupl
     """Cut and fill by depth: classes from the deepest cut to the deepest fill.
 
     ``limits``: k rising depths above 0 (m), used for cut and for fill; they make 2 (k + 1) classes, whose volumes and
-    areas add up to cut and fill. Raises SurveyError for limits that don't rise.
+    areas add up to cut and fill. What is just as deep as a limit (but for rounding, ``polygons.FLAT``) is in the
+    shallower class. Raises SurveyError for limits that don't rise.
     """
     steps = depth_steps(limits)
     sums = np.zeros((2, len(steps) - 1, 2))
     for part in pieces:
-        depth = part.second_height - part.first_height
+        depth = settled(part.second_height - part.first_height)
         for side, sign in enumerate((-1.0, 1.0)):
-            for k, (low, high) in enumerate(zip(steps[:-1], steps[1:])):
-                for x, y, inner in _between(part.x, part.y, sign * depth, low, high):
+            rest = [(inner, x, y) for _, inner, (x, y) in positive_parts(sign * depth, part.x, part.y)]
+            for k, limit in enumerate(steps[1:]):
+                within, rest = _split(rest, limit)
+                for inner, x, y in within:
                     sums[side, k] += integrals(x, y, inner).sum(), areas(x, y).sum()
     found: List[DepthClass] = []
     for k in range(len(steps) - 2, -1, -1):
@@ -83,17 +86,22 @@ def usual_limits(pieces: Iterable[Pieces]) -> Tuple[float, ...]:
     return tuple(round(step * k, 9) for k in range(1, max(2, int(deep / step + 1e-9)) + 1))
 
 
-def _between(
-    x: np.ndarray, y: np.ndarray, depth: np.ndarray, low: float, high: float
-) -> Iterator[Tuple[np.ndarray, np.ndarray, np.ndarray]]:
-    """The parts of polygons with ``depth`` over ``low`` and up to ``high``."""
-    for _, over, (px, py) in positive_parts(depth - low, x, y):
-        over = over + low
-        level = np.all(over == high, axis=1)  # level at the limit: within it, and no part of the class above
-        if np.any(level):
-            yield px[level], py[level], over[level]
-        if np.isinf(high):
-            yield px, py, over
-            continue
-        for _, under, (qx, qy) in positive_parts(high - over, px, py):
-            yield qx, qy, high - under
+_Columns = Tuple[np.ndarray, np.ndarray, np.ndarray]  # depth, x and y at the corners of polygons
+
+
+def _split(polygons: List[_Columns], limit: float) -> Tuple[List[_Columns], List[_Columns]]:
+    """The parts of polygons up to ``limit`` deep, and those deeper."""
+    if np.isinf(limit):
+        return polygons, []
+    within: List[_Columns] = []
+    deeper: List[_Columns] = []
+    for depth, x, y in polygons:
+        over = settled(depth - limit)
+        level = np.flatnonzero(np.all(over == 0, axis=1))
+        if len(level):
+            within.append((rows(depth, level), rows(x, level), rows(y, level)))
+        for sign, found in ((-1.0, within), (1.0, deeper)):
+            found += [
+                (columns[0], columns[1], columns[2]) for _, _, columns in positive_parts(sign * over, depth, x, y)
+            ]
+    return within, deeper

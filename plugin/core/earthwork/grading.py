@@ -15,11 +15,12 @@ from ..surface.parts import connected_parts
 from ..surface.tin import Tin
 from .overlay import common_pieces
 from .partition import Partition, Region, make_partition
+from .polygons import FLAT
 from .rim import Rim, check_changes, most_slopes
 from .segments import edge_segments, split_at
 from .side_slopes import Facets, SideSlopes, crease_lines, make_facets, reach_needed
 from .volume import Volume, volume_between
-from .zero_line import lines_of_no_depth
+from .zero_line import ends_of_depth
 
 NO_DAYLIGHT = Text(
     "earthwork.no_daylight",
@@ -77,7 +78,8 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     """Grade ``platform`` into ``existing`` ground.
 
     Beyond the rim, ground above the slope of cut is cut down to it and ground below the slope of fill is filled
-    up to it, as far as this goes on without a break from the platform. Vertices stand on the 0.1 mm grid.
+    up to it, as far as this goes on without a break from the platform. Ground that is on a slope already stays as it
+    is: the design ends there. Vertices stand on the 0.1 mm grid.
     Raises SurveyError for a platform that is outside the existing surface.
     """
     corners = np.vstack([_local(rim.ring, existing) for rim in platform.rims])
@@ -154,8 +156,7 @@ def _grading_partition(ground: Tin, platform: Platform, sides: Sequence[_Side]) 
     places: List[np.ndarray] = []
     for side in sides:
         soup, segments = _slope_soup(side, regions, ground)
-        meeting = lines_of_no_depth(common_pieces(ground, soup)) if len(soup.triangles) else ()
-        daylight = [line[:, :2] for line in meeting]
+        daylight = ends_of_depth(common_pieces(ground, soup)) if len(soup.triangles) else []
         lines += daylight
         places += [*daylight, segments.reshape(-1, 2)]
         creases.append(segments)
@@ -200,7 +201,7 @@ def _in_earth(segments: np.ndarray, side: Facets, ground: Tin) -> np.ndarray:
     middle = segments.mean(axis=1)
     _, height = side.nearest(middle - ground.origin)
     with np.errstate(invalid="ignore"):
-        mask: np.ndarray = side.sign * (heights_at(ground, middle) - height) > 0
+        mask: np.ndarray = side.sign * (heights_at(ground, middle) - height) > FLAT
     return mask
 
 
@@ -250,7 +251,7 @@ def _zones(
         facets = side.facets
         free = outside[(zone[outside] == 0) & side.beyond(partition)[outside]]
         facet, height = facets.nearest(middle[free])
-        graded = np.flatnonzero((facet >= 0) & (facets.sign * (level[free] - height) > 0))
+        graded = np.flatnonzero((facet >= 0) & (facets.sign * (level[free] - height) > FLAT))
         zone[free[graded]] = CUT_SLOPE if facets.sign > 0 else FILL_SLOPE
         at = corner[free[graded]]
         heights[free[graded]] = facets.height(facet[graded], at[:, :, 0], at[:, :, 1])

@@ -10,7 +10,7 @@ from typing import Callable, Deque, Iterator, Optional, Tuple, TypeVar
 import numpy as np
 
 from ..progress import Progress, silent
-from ..surface.cells import box_pairs
+from ..surface.boxes import box_pairs
 from ..surface.tin import Tin
 from .polygons import across, areas, clip, rows
 
@@ -69,7 +69,7 @@ def map_pieces(
     waiting: Deque[Future[_Result]] = deque()
     pool = ThreadPoolExecutor(_THREADS)
     try:
-        for i, j in box_pairs(a.low, a.high, b.low, b.high, _cell(a, b), _PART):
+        for i, j in box_pairs(a.low, a.high, b.low, b.high, _PART):
             waiting.append(pool.submit(lambda i, j: work(_pieces(a, b, i, j, base)), i, j))
             if len(waiting) > 2 * _THREADS:
                 yield waiting.popleft().result()
@@ -95,12 +95,8 @@ def split_pieces(
     cutter = Triangles(tin, pieces.origin)
     low = np.column_stack([across(np.minimum, value) for value in (pieces.x, pieces.y)])
     high = np.column_stack([across(np.maximum, value) for value in (pieces.x, pieces.y)])
-    west, east = low.min(axis=0), high.max(axis=0)
-    near = np.flatnonzero(np.all((cutter.low <= east) & (cutter.high >= west), axis=1))
-    near_low, near_high = np.maximum(cutter.low[near], west), np.minimum(cutter.high[near], east)
-    sizes = [float(np.median((h - w).max(axis=1))) for w, h in ((low, high), (near_low, near_high)) if len(w)]
-    cell = max(1e-3, *sizes) if sizes else 1e-3
-    for i, j in box_pairs(low - west, high - west, near_low - west, near_high - west, cell, _PART):
+    near = np.flatnonzero(np.all((cutter.low <= high.max(axis=0)) & (cutter.high >= low.min(axis=0)), axis=1))
+    for i, j in box_pairs(low, high, cutter.low[near], cutter.high[near], _PART):
         yield from _cut_by(pieces, cutter, i, near[j])
         if progress is not None:
             progress(0.5, "earthwork")
@@ -150,11 +146,6 @@ class Triangles:
         dx, dy = x - self.x[:, 0][t][:, None], y - self.y[:, 0][t][:, None]
         result: np.ndarray = self.z[:, 0][t][:, None] + self.slope_x[t, None] * dx + self.slope_y[t, None] * dy
         return result
-
-
-def _cell(a: Triangles, b: Triangles) -> float:
-    sizes = [float(np.median((t.high - t.low).max(axis=1))) for t in (a, b)]
-    return max(1e-3, min(sizes))
 
 
 def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.ndarray) -> Iterator[Pieces]:

@@ -10,6 +10,14 @@ from typing import Iterator, List, Tuple
 
 import numpy as np
 
+FLAT = 1e-7  # metres of height less than which are none: what rounding makes of surfaces that coincide
+
+
+def settled(depth: np.ndarray) -> np.ndarray:
+    """Depths (k, m), 0 where they are but for rounding: so coincident ground and even layers are so all over."""
+    result: np.ndarray = np.where(np.abs(depth) < FLAT, 0.0, depth)
+    return result
+
 
 def across(combine: np.ufunc, values: np.ndarray) -> np.ndarray:
     """``combine`` (np.maximum, np.add ...) over the few columns of ``values`` (k, m): (k,).

@@ -6,15 +6,27 @@ from typing import Tuple
 
 import numpy as np
 
-from ..surface.cells import box_pairs
+from ..surface.boxes import box_pairs
 from ..surface.tin import Tin
 
 _ON_LINE = 2e-5  # a place so near to a line (m) is on it but for rounding
 
 
+def _edges_once(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
+    """Triangle (e,) and side (e,) of all edges, each once."""
+    return np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))  # type: ignore[return-value]
+
+
+def rim_edges(tin: Tin) -> np.ndarray:
+    """Mask (e,) of the edges, as in :func:`edge_segments`, that are at the rim."""
+    triangle, side = _edges_once(tin)
+    mask: np.ndarray = tin.neighbours[triangle, side] < 0
+    return mask
+
+
 def edge_segments(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
     """Segments (e, 2, 2) in the CRS of all edges, each once, and their kinds (e,)."""
-    triangle, side = np.nonzero((tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None]))
+    triangle, side = _edges_once(tin)
     ends = [tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]]
     segments: np.ndarray = np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
     return segments, tin.edge_kind[triangle, side]
@@ -24,11 +36,9 @@ def split_at(segments: np.ndarray, places: np.ndarray, within: float = _ON_LINE)
     """Segments (s, 2, 2) cut at the places (q, 2) that lie on them, ``within`` so many metres, and which each is of."""
     if len(segments) == 0 or len(places) == 0:
         return segments, np.arange(len(segments))
-    shift = np.minimum(segments.reshape(-1, 2).min(axis=0), places.min(axis=0)) - 1
-    low, high = segments.min(axis=1) - shift - within, segments.max(axis=1) - shift + within
-    cell = max(1e-2, float(np.median((high - low).max(axis=1))))
-    found = []
-    for i, j in box_pairs(low, high, places - shift, places - shift, cell):
+    low, high = segments.min(axis=1) - within, segments.max(axis=1) + within
+    found = [(np.empty(0, np.int64), np.empty(0), np.empty(0, np.int64))]
+    for i, j in box_pairs(low, high, places, places):
         a, step = segments[i, 0], segments[i, 1] - segments[i, 0]
         length = np.maximum(np.hypot(*step.T), 1e-300)
         to = places[j] - a

@@ -15,7 +15,7 @@ from typing import List, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..surface.cells import box_pairs
+from ..surface.boxes import box_pairs
 from .polygons import areas, clip
 
 BAD_RUN = Text(
@@ -88,8 +88,8 @@ class Facets:
         if len(self) == 0 or len(xy) == 0:
             return best, np.full(len(xy), np.nan)
         low, high = self.boxes()
-        order_p, order_f = [], []
-        for p, f in _box_pairs(xy, xy, low, high):
+        order_p, order_f = [best[:0]], [best[:0]]
+        for p, f in box_pairs(xy, xy, low, high):
             inside = np.ones(len(p), bool)
             for edge in range(4):
                 inside &= _side(self, f, edge, xy[p, :1], xy[p, 1:])[:, 0] >= -_SHORT
@@ -213,12 +213,6 @@ def crease_lines(facets: Facets) -> np.ndarray:
     return _visible(facets, segments[long], own[long])
 
 
-def _box_pairs(low: np.ndarray, high: np.ndarray, other_low: np.ndarray, other_high: np.ndarray):  # type: ignore[no-untyped-def]
-    shift = np.minimum(low.min(axis=0), other_low.min(axis=0)) - 1
-    cell = max(1e-3, float(np.median((other_high - other_low).max(axis=1))))
-    return box_pairs(low - shift, high - shift, other_low - shift, other_high - shift, cell)
-
-
 def _side(facets: Facets, f: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
     """Metres by which places (k, m) are inside an edge of facets ``f`` (k,)."""
     after = (edge + 1) % 4
@@ -232,7 +226,7 @@ def _meetings(facets: Facets) -> Tuple[np.ndarray, np.ndarray]:
     """Segments where two overlapping facets are of one height, and the first facet of each."""
     low, high = facets.boxes()
     segments, own = [np.empty((0, 2, 2))], [np.empty(0, np.int64)]
-    for i, j in _box_pairs(low, high, low, high):
+    for i, j in box_pairs(low, high, low, high):
         i, j = i[i < j], j[i < j]
         x, y = facets.x[i], facets.y[i]
         for edge in range(4):
@@ -261,7 +255,7 @@ def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarra
     low, high = segments.min(axis=1), segments.max(axis=1)
     f_low, f_high = facets.boxes()
     hidden: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
-    for s, f in _box_pairs(low, high, f_low, f_high):
+    for s, f in box_pairs(low, high, f_low, f_high):
         s, f = s[own[s] != f], f[own[s] != f]
         x, y = segments[s][:, :, 0], segments[s][:, :, 1]
         begin, end = np.zeros(len(s)), np.ones(len(s))
@@ -273,14 +267,10 @@ def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarra
     s, begin, end = (np.concatenate(c) for c in zip(*hidden)) if hidden else (own[:0], low[:0, 0], low[:0, 0])
     clear = np.ones(len(segments), bool)
     clear[s] = False
-    parts = [segments[clear]]
-    order = np.lexsort((begin, s))
-    for group in np.split(order, np.flatnonzero(np.diff(s[order])) + 1) if len(order) else []:
-        a, b = segments[s[group[0]]]
-        for t0, t1 in _rest(begin[group], end[group]):
-            if (t1 - t0) * np.hypot(*(b - a)) > _SHORT:
-                parts.append(np.array([[a + t0 * (b - a), a + t1 * (b - a)]]))
-    return np.concatenate(parts)
+    of, t0, t1 = _rest(s, begin, end)
+    a, step = segments[of, 0], segments[of, 1] - segments[of, 0]
+    parts = np.stack([a + t0[:, None] * step, a + t1[:, None] * step], axis=1)
+    return np.concatenate([segments[clear], parts[(t1 - t0) * np.hypot(*step.T) > _SHORT]])
 
 
 def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
@@ -294,17 +284,18 @@ def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) ->
     return begin, end
 
 
-def _rest(begin: np.ndarray, end: np.ndarray) -> List[Tuple[float, float]]:
-    """What intervals, sorted by their beginnings, leave of 0..1."""
-    found: List[Tuple[float, float]] = []
-    at = 0.0
-    for low, high in zip(begin.tolist(), end.tolist()):
-        if low > at:
-            found.append((at, low))
-        at = max(at, high)
-    if at < 1:
-        found.append((at, 1.0))
-    return found
+def _rest(of: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """What intervals (k,) leave of the 0..1 they are ``of`` (k,): the number, beginning and end of each rest."""
+    order = np.lexsort((begin, of))
+    of, begin, end = of[order], begin[order], end[order]
+    first = np.append(True, np.diff(of) != 0)[: len(of)]
+    rank = 2.0 * np.cumsum(first)  # apart, so that one running maximum serves all
+    covered = np.maximum.accumulate(end + rank) - rank
+    before = np.where(first, 0.0, np.append(0.0, covered[:-1])[: len(of)])
+    last = np.append(first[1:], True)[: len(of)]
+    gap, after = np.flatnonzero(begin > before), np.flatnonzero(last & (covered < 1))
+    beginnings, ends = np.append(before[gap], covered[after]), np.append(begin[gap], np.ones(len(after)))
+    return np.append(of[gap], of[after]), beginnings, ends
 
 
 def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray]) -> float:

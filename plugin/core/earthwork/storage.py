@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import List, Optional, Tuple
+from typing import Optional, Tuple
 
 import numpy as np
-from scipy.sparse import coo_matrix
-from scipy.sparse.csgraph import breadth_first_order, minimum_spanning_tree
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..surface.basins import height_order
+from ..surface.filling import fill_surface, last_shut_node, lowest_vertices
 from ..surface.locate import locate
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
@@ -72,30 +72,32 @@ class Storage:
 def basin_storage(tin: Tin, place: Optional[np.ndarray] = None, steps: int = 50) -> Storage:
     """Stage, area and volume of the basin around ``place`` (2,) in the CRS, or around the surface's lowest vertex.
 
-    From ``place`` water runs down to the pit (the lowest vertex that the water at spill level covers). The spill is the
-    lowest level at which water reaches the rim of the surface; pits within the basin join as the water rises, and each
-    level counts only what is joined to the pit. Areas and volumes are exact at ``steps`` even stages.
-    A void in the surface counts as its rim: water that reaches it leaves. Raises SurveyError where there is no basin.
+    The basin is the outermost pond in which water ends that goes from the lowest corner of the triangle at ``place``
+    always to the lowest neighbour. It spills at the lowest level at which water reaches the rim of the surface. Pits
+    within the basin join as the water rises, and each level counts only what is joined to the lowest. Areas and volumes
+    are exact at ``steps`` even stages. A void in the surface counts as its rim: water that reaches it leaves. Raises
+    SurveyError where there is no basin.
     """
     if not 1 <= steps <= _MOST_STEPS:
         raise SurveyError(BAD_STAGES, count=steps, most=_MOST_STEPS)
-    start = _start(tin, place)
-    spill = _spill_vertex(tin, start)
-    level = float(tin.vertices[spill, 2])
-    where = tin.vertices[start, :2] + tin.origin
-    wet = wet_triangles(tin, level, start)
-    if len(wet) == 0:
+    rank, on_rim = height_order(tin), np.zeros(len(tin.vertices), bool)
+    triangle, side = np.nonzero(tin.neighbours < 0)
+    on_rim[tin.triangles[triangle, side]] = on_rim[tin.triangles[triangle, (side + 1) % 3]] = True
+    start = _start(tin, rank, on_rim, place)
+    filling = fill_surface(tin, rank, on_rim)
+    node = last_shut_node(filling)[filling.ground[start]]
+    where = tin.vertices[start, :2] + tin.origin if place is None else np.asarray(place, float)
+    pit, spill = int(lowest_vertices(rank, filling)[node]), int(filling.saddle[node])
+    if filling.open[node] or tin.vertices[pit, 2] >= tin.vertices[spill, 2]:
         raise SurveyError(HOLDS_NOTHING, easting=float(where[0]), northing=float(where[1]))
-    basin = _only(tin, wet)
-    corners = np.unique(basin.triangles)
-    pit = int(corners[np.argmin(basin.vertices[corners, 2])])
-    low = float(basin.vertices[pit, 2])
+    low, level = (float(tin.vertices[v, 2]) for v in (pit, spill))
+    basin = _only(tin, wet_triangles(tin, level, pit))
     levels = low + (level - low) * np.arange(steps + 1) / steps
     levels[-1] = level
     curve = tuple(_stage(basin, float(z), pit) for z in levels)
     xyz = [np.append(basin.vertices[v, :2] + basin.origin, basin.vertices[v, 2]) for v in (pit, spill)]
     said: Tuple[Message, ...] = ()
-    if spill in _rim_vertices(tin):
+    if on_rim[spill]:
         said = (message(SPILLS_AT_RIM, easting=float(xyz[1][0]), northing=float(xyz[1][1])),)
     return Storage(xyz[0], xyz[1], curve, said)
 
@@ -132,48 +134,19 @@ def _stage(tin: Tin, level: float, pit: int) -> Stage:
     return Stage(level, area, volume)
 
 
-def _start(tin: Tin, place: Optional[np.ndarray]) -> int:
-    """The vertex to begin at: the lowest, or the lowest corner of the triangle under ``place``."""
+def _start(tin: Tin, rank: np.ndarray, on_rim: np.ndarray, place: Optional[np.ndarray]) -> int:
+    """The vertex to begin at: the lowest within the surface, or the lowest corner of the triangle at ``place``."""
     if place is None:
         used = np.unique(tin.triangles)
-        inner = np.setdiff1d(used, _rim_vertices(tin))
+        inner = used[~on_rim[used]]
         choice = inner if len(inner) else used
-        return int(choice[np.argmin(tin.vertices[choice, 2])])
-    xy = np.asarray(place, float).reshape(1, 2)
-    triangle = int(locate(tin, xy)[0])
-    if triangle < 0:
-        raise SurveyError(NO_PIT, easting=float(xy[0, 0]), northing=float(xy[0, 1]))
-    corner = tin.triangles[triangle]
-    return int(corner[np.argmin(tin.vertices[corner, 2])])
-
-
-def _rim_vertices(tin: Tin) -> np.ndarray:
-    triangle, side = np.nonzero(tin.neighbours < 0)
-    return np.unique([tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]])
-
-
-def _spill_vertex(tin: Tin, start: int) -> int:
-    """The highest vertex on the way from ``start`` to the rim whose highest vertex is lowest.
-
-    That way runs along the minimum spanning tree of the edges, each weighed by its higher end (Hu, 1961), with one more
-    vertex that stands for all beyond the rim. Heights are weighed by their rank, so equal ones have one order.
-    """
-    n = len(tin.vertices)
-    rank = np.empty(n, np.int64)
-    rank[np.lexsort((np.arange(n), tin.vertices[:, 2]))] = np.arange(1, n + 1)
-    a, b = tin.triangles.ravel(), np.roll(tin.triangles, -1, axis=1).ravel()
-    rim = _rim_vertices(tin)
-    row = np.concatenate([np.minimum(a, b), rim])
-    column = np.concatenate([np.maximum(a, b), np.full(len(rim), n)])
-    pairs = np.unique(np.column_stack([row, column]), axis=0)  # coo would add up what is given twice
-    ends = np.append(rank, 0)[pairs]
-    graph = coo_matrix((ends.max(axis=1).astype(float), (pairs[:, 0], pairs[:, 1])), shape=(n + 1, n + 1)).tocsr()
-    tree = minimum_spanning_tree(graph)
-    before = breadth_first_order(tree, start, directed=False, return_predecessors=True)[1]
-    way: List[int] = [int(before[n])]
-    while way[-1] != start:
-        way.append(int(before[way[-1]]))
-    return max(way, key=lambda v: int(rank[v]))
+    else:
+        xy = np.asarray(place, float).reshape(1, 2)
+        triangle = int(locate(tin, xy)[0])
+        if triangle < 0:
+            raise SurveyError(NO_PIT, easting=float(xy[0, 0]), northing=float(xy[0, 1]))
+        choice = tin.triangles[triangle]
+    return int(choice[np.argmin(rank[choice])])
 
 
 def _only(tin: Tin, triangles: np.ndarray) -> Tin:

@@ -19,7 +19,7 @@ from .balance import Balance, balance
 from .centreline import Stations, make_stations
 from .grading import Grading, Platform, grade
 from .rim import Rim
-from .side_slopes import SideSlopes
+from .side_slopes import Corner, SideSlopes
 from .volume import Volume
 
 BAD_SECTION = Text(
@@ -38,8 +38,8 @@ FOLDS = Text(
     "earthwork.strip_folds",
     QT_TRANSLATE_NOOP(
         "core",
-        "The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend "
-        "or narrow the section.",
+        "The strip covers some ground twice: parts of it that are apart along the centreline run over each other. "
+        "Redraw the centreline, or narrow the section.",
     ),
 )
 
@@ -102,8 +102,9 @@ def strip(
 
     ``centreline``: (k, 2) metres in the CRS. ``profile``: (p, 2) station and height at the centreline, straight between
     them. ``step``: metres between stations, which also stand at corners and where the profile breaks; bends are
-    straight between stations. The strip's ends are left steep, unless ``sloped_ends``. Raises SurveyError for a
-    profile that does not cover the line, or a strip that folds over itself.
+    straight between stations. Inside bends edges run to where they meet; outer corners are rounded or mitred as those
+    of the section's slopes. The strip's ends are left steep, unless ``sloped_ends``. Raises SurveyError for a profile
+    that does not cover the line, a bend without the room, or a strip that runs over itself.
     """
     profile = np.asarray(profile, float).reshape(-1, 2)
     lines = _lines(centreline, profile, section, existing, step)
@@ -114,12 +115,21 @@ def _lines(
     centreline: np.ndarray, profile: np.ndarray, section: TypicalSection, existing: Tin, step: float
 ) -> List[np.ndarray]:
     """Lines (s, 3) along the strip, from the left edge over the centreline to the right edge."""
-    stations = make_stations(centreline, step, profile[:, 0].tolist())
+    room = (_width(section.left), _width(section.right))
+    rounded = section.slopes.corner is Corner.ROUND
+    stations = make_stations(centreline, step, profile[:, 0].tolist(), room, rounded)
     height = _profile_heights(profile, stations.station)
     sides = []
     for half, sign in ((section.left, -1.0), (section.right, 1.0)):
         sides.append(_side(half, sign, stations, height, existing))
-    return [_snapped(line, existing) for line in _long_lines(stations, height, sides)]
+    lines = _long_lines(stations, height, sides)
+    return [_snapped(line, existing) for line in lines]
+
+
+def _width(half: HalfSection) -> float:
+    """Metres from the centreline to the outermost break."""
+    lanes = sum(width for width, _ in half.lanes)
+    return lanes + (half.ditch.inner_run * half.ditch.depth + half.ditch.bottom if half.ditch is not None else 0.0)
 
 
 def _profile_heights(profile: np.ndarray, station: np.ndarray) -> np.ndarray:
@@ -135,15 +145,31 @@ def _side(half: HalfSection, sign: float, stations: Stations, height: np.ndarray
     widths, falls = np.array(half.lanes).T
     offset, rise = np.cumsum(widths), np.cumsum(widths * falls)
     s = len(stations)
+    meet = _heights_that_meet(stations.meet[:, int(sign > 0)], height) / _width(half)
     if half.ditch is None:
-        return _Side(np.tile(offset, (s, 1)), np.tile(rise, (s, 1)))
+        return _met(_Side(np.tile(offset, (s, 1)), np.tile(rise, (s, 1))), meet)
     edge = stations.beside(np.full(s, sign * offset[-1]))
     ground = heights_at(existing, edge)
     dug = np.where(np.isfinite(ground) & (ground > height + rise[-1]), 1.0, 0.0)
     out, down, bottom = half.ditch.inner_run * half.ditch.depth, half.ditch.depth, half.ditch.bottom
     ditch_offset = offset[-1] + dug[:, None] * np.array([out, out + bottom])
     ditch_rise = rise[-1] - dug[:, None] * np.array([down, down])
-    return _Side(np.hstack([np.tile(offset, (s, 1)), ditch_offset]), np.hstack([np.tile(rise, (s, 1)), ditch_rise]))
+    offset, rise = np.hstack([np.tile(offset, (s, 1)), ditch_offset]), np.hstack([np.tile(rise, (s, 1)), ditch_rise])
+    return _met(_Side(offset, rise), meet)
+
+
+def _heights_that_meet(group: np.ndarray, height: np.ndarray) -> np.ndarray:
+    """What to add (s,) to the ``height`` (s,) of stations whose sections meet in one place: it has one height there."""
+    meets = np.flatnonzero(group >= 0)
+    more = np.zeros(len(height))
+    count = np.bincount(group[meets]).clip(min=1)
+    more[meets] = (np.bincount(group[meets], height[meets]) / count)[group[meets]] - height[meets]
+    return more
+
+
+def _met(side: _Side, meet: np.ndarray) -> _Side:
+    """A side raised by ``meet`` (s,) for each metre from the centreline."""
+    return _Side(side.offset, side.rise + side.offset * meet[:, None])
 
 
 def _long_lines(stations: Stations, height: np.ndarray, sides: Sequence[_Side]) -> List[np.ndarray]:
@@ -223,6 +249,7 @@ def strip_lines(
     for (side, part), xyz in zip(places, lines):
         half = section.left if side < 0 else section.right
         named = side and part <= len(half.names)
+        xyz = xyz[np.append(True, np.any(np.diff(xyz, axis=0) != 0, axis=1))]  # one of those at a place
         found.append(StripLine(side, part, half.names[part - 1] if named else "", xyz))
     return tuple(found)
 

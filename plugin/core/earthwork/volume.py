@@ -10,7 +10,7 @@ import numpy as np
 from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .overlay import Pieces, map_pieces
-from .polygons import areas, integrals, positive_parts
+from .polygons import areas, integrals, positive_parts, settled
 
 
 @dataclass(frozen=True)
@@ -18,7 +18,8 @@ class Volume:
     """Earth between an existing and a design surface, where both exist.
 
     ``cut`` (existing above design) and ``fill`` (design above existing) in cubic metres, both positive;
-    ``cut_area``, ``fill_area``: plan areas in square metres, where they coincide counts as neither;
+    ``cut_area``, ``fill_area``: plan areas in square metres, where they coincide (nearer than ``polygons.FLAT``)
+    counts as neither;
     ``common_area``: where both exist; ``existing_only``, ``design_only``: areas not compared.
     """
 
@@ -80,7 +81,7 @@ def _volume(parts: List[np.ndarray], existing_area: float, design_area: float) -
 
 def volumes_by_piece(pieces: Pieces) -> np.ndarray:
     """Cut, fill, cut area, fill area and area of each piece, (5, k)."""
-    depth = pieces.second_height - pieces.first_height
+    depth = settled(pieces.second_height - pieces.first_height)
     sums = np.zeros((5, len(pieces)))
     for row, sign in enumerate((-1.0, 1.0)):
         for which, part, (x, y) in positive_parts(sign * depth, pieces.x, pieces.y):

@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Dict, Iterable, List, Tuple
+from typing import Dict, Iterable, Iterator, List, Tuple
 
 import numpy as np
 
 from ..progress import Progress, silent
 from ..surface.tin import Tin
 from .overlay import Pieces, common_pieces
+from .polygons import settled
 
 _STEP = 1e-6  # ends of neighbouring parts within this (m) are one place
-FLAT = 1e-7  # depths (m) below this are none: what rounding makes of surfaces that coincide
 _SHIFT = 0.31 * _STEP  # keeps round coordinates off the borders between steps
 
 
@@ -25,31 +25,47 @@ def zero_line(existing: Tin, design: Tin, progress: Progress = silent) -> Tuple[
 
 def lines_of_no_depth(pieces: Iterable[Pieces]) -> Tuple[np.ndarray, ...]:
     """As :func:`zero_line`, of pieces."""
-    ends = [zero_segments(part) + np.append(part.origin, 0.0) for part in pieces if len(part)]
-    return chained(np.concatenate(ends)) if ends else ()
+    none = np.empty((0, 2, 3))
+    crossed, fill, cut = [none], [none], [none]
+    for part in pieces:
+        origin, depth = np.append(part.origin, 0.0), _depths(part)
+        crossed.append(_crossings(part, depth) + origin)
+        fill.append(_level_edges_of(part, depth) + origin)
+        cut.append(_level_edges_of(part, -depth)[:, ::-1] + origin)
+    between = _on_both(np.concatenate(fill), np.concatenate(cut))
+    return chained(_long(np.concatenate([between, *crossed])))
 
 
-def zero_segments(pieces: Pieces) -> np.ndarray:
+def ends_of_depth(pieces: Iterable[Pieces]) -> List[np.ndarray]:
+    """Lines (k, 2) in the CRS of no depth, and around ground where the surfaces coincide."""
+    around: List[np.ndarray] = []
+
+    def noted() -> Iterator[Pieces]:
+        for part in pieces:
+            around.extend(level_edges(part)[:, :, :2] + part.origin)
+            yield part
+
+    return [line[:, :2] for line in lines_of_no_depth(noted())] + around
+
+
+def _crossings(pieces: Pieces, depth: np.ndarray) -> np.ndarray:
     """Segments (q, 2, 3), metres from the pieces' origin, where the depth crosses zero, fill on their left."""
-    depth = _depths(pieces)
     ahead = np.roll(depth, -1, axis=1)
     up, down = (depth <= 0) & (ahead > 0), (depth > 0) & (ahead <= 0)
     crossed = np.flatnonzero((depth.min(axis=1) < 0) & (depth.max(axis=1) > 0))
-    along = _bordering(pieces, depth)
-    found = [along]
-    if len(crossed):
-        found.append(np.stack([_crossing(pieces, depth, crossed, down), _crossing(pieces, depth, crossed, up)], axis=1))
-    segments = np.concatenate(found)
-    # the places are numbered to the step, so that both sides of an edge give the same
+    if len(crossed) == 0:
+        return np.empty((0, 2, 3))
+    return np.stack([_crossing(pieces, depth, crossed, way) for way in (down, up)], axis=1)
+
+
+def _long(segments: np.ndarray) -> np.ndarray:
+    """The segments that are longer than the step to which places are numbered."""
     same = np.all(np.abs(segments[:, 0, :2] - segments[:, 1, :2]) < _STEP, axis=1)
     return segments[~same]
 
 
 def _depths(pieces: Pieces) -> np.ndarray:
-    """Depths (k, m) at the corners, 0 where they are but for rounding."""
-    depth = pieces.second_height - pieces.first_height
-    result: np.ndarray = np.where(np.abs(depth) < FLAT, 0.0, depth)
-    return result
+    return settled(pieces.second_height - pieces.first_height)
 
 
 def level_edges(pieces: Pieces) -> np.ndarray:
@@ -74,23 +90,23 @@ def _crossing(pieces: Pieces, depth: np.ndarray, rows: np.ndarray, changes: np.n
     return np.column_stack([v[rows, at] + t * (v[rows, after] - v[rows, at]) for v in values])
 
 
-def _bordering(pieces: Pieces, depth: np.ndarray) -> np.ndarray:
-    """Edges of no depth of pieces of fill whose other side is a piece of cut."""
-    ends: Dict[bool, np.ndarray] = {}
-    for fill in (True, False):
-        one_sided = (depth.min(axis=1) >= 0) & (depth.max(axis=1) > 0)
-        if not fill:
-            one_sided = (depth.max(axis=1) <= 0) & (depth.min(axis=1) < 0)
-        level = (depth == 0) & (np.roll(depth, -1, axis=1) == 0)
-        row, at = np.nonzero(level & one_sided[:, None])
-        after = (at + 1) % depth.shape[1]
-        values = (pieces.x, pieces.y, pieces.first_height)
-        first, second = (np.column_stack([v[row, k] for v in values]) for k in (at, after))
-        ends[fill] = np.stack([first, second] if fill else [second, first], axis=1)
-    keys = [_keys(ends[fill][:, :, :2]).reshape(-1, 4) for fill in (True, False)]
-    cut = {tuple(key) for key in keys[1].tolist()}
-    both = np.array([tuple(key) in cut and key[:2] != key[2:] for key in keys[0].tolist()], bool)
-    return ends[True][both] if len(both) else ends[True]
+def _level_edges_of(pieces: Pieces, depth: np.ndarray) -> np.ndarray:
+    """Edges (q, 2, 3) of no depth of pieces that have fill alone elsewhere, the pieces on their left."""
+    one_sided = (depth.min(axis=1) >= 0) & (depth.max(axis=1) > 0)
+    row, at = np.nonzero((depth == 0) & (np.roll(depth, -1, axis=1) == 0) & one_sided[:, None])
+    values = (pieces.x, pieces.y, pieces.first_height)
+    ends = (np.column_stack([v[row, k] for v in values]) for k in (at, (at + 1) % depth.shape[1]))
+    return np.stack(list(ends), axis=1)
+
+
+def _on_both(fill: np.ndarray, cut: np.ndarray) -> np.ndarray:
+    """The edges of ``fill`` (q, 2, 3) that are edges of ``cut`` (r, 2, 3) too, the same way round."""
+    if len(fill) == 0 or len(cut) == 0:
+        return fill[:0]
+    low = np.floor(np.vstack([fill, cut])[:, :, :2].reshape(-1, 2).min(axis=0))
+    keys = np.concatenate([_keys(edges[:, :, :2] - low).reshape(-1, 4) for edges in (fill, cut)])
+    number = np.unique(keys, axis=0, return_inverse=True)[1].ravel()
+    return fill[np.isin(number[: len(fill)], number[len(fill) :])]
 
 
 def _keys(xy: np.ndarray) -> np.ndarray:

@@ -11,6 +11,7 @@ import numpy as np
 
 _PAIRS = 4_000_000  # candidate pairs handled at once: bounds the memory
 _ROW = 1 << 31  # cells of a row are numbered within this
+_WIDE = 16.0  # cells that a figure may be wide; for wider ones cells are so many times as large, and so on
 
 
 def candidate_pairs(
@@ -19,8 +20,34 @@ def candidate_pairs(
     """Pairs (i, j) of figures A[i] and B[j] that share a cell of side ``cell``; some pairs come more than once.
 
     No pair that touches is missed. ``ax, ay`` (k, c) and ``bx, by`` (l, d): corner coordinates, any float or
-    int type, not negative. Yields arrays in parts so that memory stays bounded.
+    int type, not negative. Figures much larger than ``cell`` are looked for in larger cells. Yields arrays in parts so
+    that memory stays bounded.
     """
+    level_a, level_b = _levels(ax, ay, cell), _levels(bx, by, cell)
+    for level in np.unique(np.concatenate([level_a, level_b])).tolist():
+        size = cell * _WIDE**level
+        for which_a, which_b in ((level_a == level, level_b <= level), (level_a < level, level_b == level)):
+            a, b = np.flatnonzero(which_a), np.flatnonzero(which_b)
+            if len(a) == len(ax) and len(b) == len(bx):
+                yield from _pairs_in_cells(ax, ay, bx, by, size)
+            elif len(a) and len(b):
+                for i, j in _pairs_in_cells(ax[a], ay[a], bx[b], by[b], size):
+                    yield a[i], b[j]
+
+
+def _levels(x: np.ndarray, y: np.ndarray, cell: float) -> np.ndarray:
+    """How many times (k,) cells are to be made larger for each figure."""
+    if len(x) == 0:
+        return np.empty(0, np.int64)
+    wide = np.maximum(x.max(axis=1) - x.min(axis=1), y.max(axis=1) - y.min(axis=1)) / cell
+    level: np.ndarray = np.ceil(np.log(np.maximum(wide / _WIDE, 1.0)) / np.log(_WIDE)).astype(np.int64)
+    return level
+
+
+def _pairs_in_cells(
+    ax: np.ndarray, ay: np.ndarray, bx: np.ndarray, by: np.ndarray, cell: float
+) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """As :func:`candidate_pairs`, all in cells of one size."""
     item, key = _cells(ax, ay, cell)
     order = np.argsort(key, kind="stable")
     item, key = item[order], key[order]
@@ -96,53 +123,3 @@ def _extent_in_strip(x: np.ndarray, y: np.ndarray, row: np.ndarray) -> Tuple[np.
             west = np.where(meets, np.minimum(west, at), west)
             east = np.where(meets, np.maximum(east, at), east)
     return west, east
-
-
-def box_pairs(
-    a_low: np.ndarray, a_high: np.ndarray, b_low: np.ndarray, b_high: np.ndarray, cell: float, pairs: int = _PAIRS
-) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
-    """Pairs (i, j) of boxes A[i] and B[j] that overlap or touch, each once.
-
-    ``*_low``, ``*_high``: south-west and north-east corners, (k, 2), not negative. For boxes of about the size of
-    ``cell``. Yields arrays in parts of about ``pairs`` candidates, so that memory stays bounded.
-    """
-    item_a, key_a = _box_cells(a_low, a_high, cell)
-    order = np.argsort(key_a, kind="stable")
-    item_a, key_a = item_a[order], key_a[order]
-    item_b, key_b = _box_cells(b_low, b_high, cell)
-    order = np.argsort(key_b, kind="stable")  # near boxes together: memory is read in order
-    item_b, key_b = item_b[order], key_b[order]
-    low, high = np.searchsorted(key_a, key_b, "left"), np.searchsorted(key_a, key_b, "right")
-    count = high - low
-    # column by column in memory
-    a_lows, a_highs, b_lows, b_highs = (np.ascontiguousarray(each.T) for each in (a_low, a_high, b_low, b_high))
-    total = np.concatenate([[0], np.cumsum(count)])
-    start = 0
-    while start < len(count):
-        stop = max(start + 1, int(np.searchsorted(total, total[start] + pairs, "right")) - 1)
-        n = count[start:stop]
-        i, j = item_a[runs(low[start:stop], n)], np.repeat(item_b[start:stop], n)
-        corner = [np.maximum(a_side[i], b_side[j]) for a_side, b_side in zip(a_lows, b_lows)]
-        far = [np.minimum(a_side[i], b_side[j]) for a_side, b_side in zip(a_highs, b_highs)]
-        meet = np.flatnonzero((corner[0] <= far[0]) & (corner[1] <= far[1]))
-        # A pair shares many cells; it counts in the one that holds the south-west corner of the common box.
-        at_home = _key(np.column_stack([side[meet] for side in corner]), cell) == np.repeat(key_b[start:stop], n)[meet]
-        found = meet[at_home]
-        yield i[found], j[found]
-        start = stop
-
-
-def _key(place: np.ndarray, cell: float) -> np.ndarray:
-    column, row = np.floor(place.T / cell).astype(np.int64)
-    key: np.ndarray = row * _ROW + column
-    return key
-
-
-def _box_cells(low: np.ndarray, high: np.ndarray, cell: float) -> Tuple[np.ndarray, np.ndarray]:
-    """Every cell each box meets: box number and cell key."""
-    first, last = np.floor(low / cell).astype(np.int64), np.floor(high / cell).astype(np.int64)
-    rows = last[:, 1] - first[:, 1] + 1
-    item = np.repeat(np.arange(len(low)), rows)
-    row = runs(first[:, 1], rows)
-    columns = (last[:, 0] - first[:, 0] + 1)[item]
-    return np.repeat(item, columns), np.repeat(row * _ROW, columns) + runs(first[item, 0], columns)

@@ -21,7 +21,7 @@ import numpy as np
 
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .cells import candidate_pairs
+from .boxes import box_pairs
 from .meetings import TOLD, Conflict, Crossings, Meetings, Told, owners_of
 from .network import Network
 from .predicates import orientation
@@ -192,8 +192,8 @@ def crossing_pairs(network: Network, fresh: int = 0) -> Tuple[np.ndarray, np.nda
     if len(s) < 2:
         return np.empty(0, np.int64), np.empty(0, np.int64)
     found = [np.empty(0, np.int64)]
-    ends_x, ends_y = np.column_stack([x[s], x[t]]), np.column_stack([y[s], y[t]])
-    for i, j in candidate_pairs(ends_x, ends_y, ends_x[fresh:], ends_y[fresh:], _cell(ends_x, ends_y)):
+    low, high = (np.column_stack([side(v[s], v[t]) for v in (x, y)]) for side in (np.minimum, np.maximum))
+    for i, j in box_pairs(low, high, low[fresh:], high[fresh:]):
         j = j + fresh
         forward = i < j
         i, j = i[forward], j[forward]
@@ -201,11 +201,6 @@ def crossing_pairs(network: Network, fresh: int = 0) -> Tuple[np.ndarray, np.nda
         found.append(i * len(s) + j)
     both = np.unique(np.concatenate(found))
     return both // len(s), both % len(s)
-
-
-def _cell(x: np.ndarray, y: np.ndarray) -> float:
-    length = np.hypot(x[:, 1] - x[:, 0], y[:, 1] - y[:, 0])
-    return float(max(min(length.mean(), 4 * np.median(length)), 1.0))
 
 
 def _cross(x: np.ndarray, y: np.ndarray, a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> np.ndarray:

@@ -1,0 +1,144 @@
+"""Strips with corners and bends, against GEOS's parallels and a raster; ``HUMMOCK_PAIRS`` says how many strips."""
+
+import os
+
+import numpy as np
+import pytest
+from shapely.geometry import LineString, Polygon
+
+from plugin.core.earthwork.centreline import line_length
+from plugin.core.earthwork.combine import combine
+from plugin.core.earthwork.grading import PLATFORM
+from plugin.core.earthwork.side_slopes import Corner, SideSlopes
+from plugin.core.earthwork.strip import Ditch, HalfSection, TypicalSection, grade_strip, strip, strip_lines
+from plugin.core.messages import SurveyError
+from plugin.core.surface.locate import heights_at
+from tests.core.earthworks import square, surface
+from tests.core.graded_raster import Wanted, cells, check_sound, graded, heights
+from tests.core.surfaces import ORIGIN
+from tests.core.test_earthwork_neighbours import site
+
+COUNT = int(os.environ.get("HUMMOCK_PAIRS", "20"))
+PARTS = 4
+SIDE, CELL = 80.0, 0.2
+REFUSED = {"earthwork.bend_too_tight", "earthwork.strip_folds", "earthwork.centreline_turns_back"}
+
+
+def even(width, slopes):
+    half = HalfSection(((width, 0.0),))
+    return TypicalSection(half, half, slopes)
+
+
+def bent(degrees, arm=20.0):
+    turn = np.radians(degrees)
+    return np.array([[-arm, 0], [0, 0], [arm * np.cos(turn), arm * np.sin(turn)]]) + 40 + ORIGIN
+
+
+def platform_of(line, width, corner):
+    """The strip's outline as GEOS makes it."""
+    join = {Corner.ROUND: "round", Corner.MITRE: "mitre"}[corner]
+    return LineString(line - ORIGIN).buffer(width, quad_segs=32, cap_style="flat", join_style=join, mitre_limit=1 / 0.3)
+
+
+@pytest.mark.parametrize("step", [0.25, 0.5, 1.0, 2.0, 5.0])
+@pytest.mark.parametrize("degrees", [5, 30, -30, 60, 90, -120, 140])
+@pytest.mark.parametrize("corner", list(Corner))
+def test_a_corner_at_any_step(step, degrees, corner):
+    line = bent(degrees)
+    found = strip(
+        line, np.array([[0, 13], [40, 13.0]]), even(4.0, SideSlopes(2, 2, corner)), surface(square(100, 10)), step
+    )
+    outline = Polygon(found.outline[:, :2] - ORIGIN)
+    assert outline.is_valid
+    wanted = platform_of(line, 4.0, corner)
+    assert outline.symmetric_difference(wanted).area < (0.1 if corner is Corner.ROUND else 0.01)
+
+
+def test_short_pieces_inside_a_bend_have_no_edge():
+    """Two turns of 10 degrees within 0.3 m: the edge inside runs from before to after them; heights there are one."""
+    line = np.array([[10, 40], [30, 40]], float)
+    for angle, length in ((10, 0.3), (20, 25.0)):
+        step = length * np.array([np.cos(np.radians(angle)), np.sin(np.radians(angle))])
+        line = np.vstack([line, line[-1] + step])
+    line = line + ORIGIN
+    profile = np.array([[0, 12], [line_length(line), 14.0]])
+    section = even(5.0, SideSlopes(2, 2, Corner.MITRE))
+    found = strip(line, profile, section, surface(square(100, 10)), 1.0)
+    outline = Polygon(found.outline[:, :2] - ORIGIN)
+    assert outline.symmetric_difference(platform_of(line, 5.0, Corner.MITRE)).area < 0.01
+    for each in strip_lines(line, profile, section, surface(square(100, 10)), 1.0):
+        assert np.all(np.hypot(*np.diff(each.xyz[:, :2], axis=0).T) > 0)
+        assert np.abs(heights_at(found.tin, each.xyz[:, :2]) - each.xyz[:, 2]).max() < 1e-3
+
+
+def test_a_bend_without_room_is_told():
+    section = even(4.0, SideSlopes(2, 2))
+    line = np.array([[10, 40], [40, 40], [41, 43], [40, 46], [10, 46.0]]) + ORIGIN
+    with pytest.raises(SurveyError, match="no room inside the bend near E 4320"):
+        strip(line, np.array([[0, 13], [200, 13.0]]), section, surface(square(100, 10)))
+    loop = np.array([[10, 40], [60, 40], [60, 70], [35, 70], [35, 20.0]]) + ORIGIN
+    with pytest.raises(SurveyError, match="covers some ground twice"):
+        strip(loop, np.array([[0, 13], [200, 13.0]]), section, surface(square(100, 10)))
+
+
+def random_line(rng):
+    """Corners, an arc in short chords, or both, over the middle of the site."""
+    kind = rng.integers(3)
+    at, angle, places = np.array([0.0, 0.0]), 0.0, [np.zeros(2)]
+    for _ in range(int(rng.integers(1, 4))):
+        if kind == 0 or rng.random() < 0.5:
+            angle += np.radians(rng.choice([30, -30, 45, -60, 90, rng.uniform(-100, 100)]))
+            at = at + rng.uniform(6, 18) * np.array([np.cos(angle), np.sin(angle)])
+            places.append(at)
+        else:
+            turn, radius = np.radians(rng.uniform(-120, 120)), rng.uniform(6, 20)
+            for _ in range(int(rng.integers(5, 30))):
+                angle += turn / 20
+                at = at + radius * abs(turn) / 20 * np.array([np.cos(angle), np.sin(angle)])
+                places.append(at)
+    line = np.array(places)
+    line = line[np.append(True, np.hypot(*np.diff(line, axis=0).T) > 0.05)]
+    if line_length(line) < 5:
+        return random_line(rng)
+    return np.round(line - (line.min(axis=0) + line.max(axis=0)) / 2 + SIDE / 2, 3)
+
+
+def check_strip(seed):
+    rng = np.random.default_rng(seed)
+    ground, line = site(rng), random_line(rng)
+    corner = Corner.ROUND if rng.random() < 0.6 else Corner.MITRE
+    width, step = float(rng.uniform(1.5, 4.5)), float(rng.choice([0.5, 1.0, 2.0, 5.0]))
+    slopes = SideSlopes(*rng.choice([1.0, 1.5, 2.0], 2), corner)
+    level = 102 + rng.uniform(-2.5, 2.5)
+    ends = rng.random() < 0.5
+    plain = rng.random() < 0.5
+    half = HalfSection(((width, 0.0),)) if plain else HalfSection(((width - 1, -0.025), (1.0, -0.05)), Ditch(0.4))
+    rise = 0.0 if plain else rng.uniform(-0.06, 0.06) * line_length(line)
+    profile = np.array([[0, level], [line_length(line), level + rise]])
+    try:
+        found = grade_strip(ground, line + ORIGIN, profile, TypicalSection(half, half, slopes), step, ends)
+    except SurveyError as error:
+        if error.code not in REFUSED:
+            raise
+        return False
+    finished = combine(ground, found.design)
+    check_sound(finished, ground.plan_area + found.volume.design_only)
+    x, y = cells(SIDE, CELL)
+    before, after = heights(ground, x, y), heights(finished, x, y)
+    moved = (found.volume.cut + found.volume.fill) * 0.01 + 1.0
+    assert np.nansum(np.maximum(after - before, 0)) * CELL**2 == pytest.approx(found.volume.fill, abs=moved)
+    assert np.nansum(np.maximum(before - after, 0)) * CELL**2 == pytest.approx(found.volume.cut, abs=moved)
+    if plain:
+        wanted = platform_of(line + ORIGIN, width, corner)
+        platform = found.design.part(found.zone == PLATFORM)
+        assert platform.plan_area == pytest.approx(wanted.area, rel=5e-3)
+        if ends and corner is Corner.ROUND:
+            ring = np.array(wanted.exterior.coords)[:-1]
+            goal = graded(before, x, y, [Wanted(ring, (level, 0.0, 0.0), slopes.cut_run, slopes.fill_run)])
+            assert np.nansum(np.abs(after - goal)) * CELL**2 <= 1.5 * moved
+    return True
+
+
+@pytest.mark.parametrize("part", range(PARTS))
+def test_random_strips(part):
+    assert sum(check_strip(seed) for seed in range(part, COUNT, PARTS)) >= COUNT / PARTS / 2
