@@ -6,7 +6,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
-      <translation type="unfinished" />
+      <translation>          Dreiecke, wie sie sind: Abtrag {cut:.1f} m³, Auftrag {fill:.1f} m³, netto {net:.1f} m³</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs.py" />
@@ -794,7 +794,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Change of slope (%)</source>
-      <translation type="unfinished" />
+      <translation>Neigungswechsel (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -1325,12 +1325,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence</source>
-      <translation type="unfinished" />
+      <translation>Evidenz</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
-      <translation type="unfinished" />
+      <translation>Die Evidenz ist der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist; ab 6, und wo die Größen entlang der Linie stetig sind, ist sie eine Bruchkante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1442,12 +1442,12 @@
     <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
-      <translation type="unfinished" />
+      <translation>Formen schmaler als {narrow:.1f} m (Bordsteine, Gräben, Böschungen) fallen zwischen die Bahnen: Begehen Sie ihre Kanten als codierte Linien, oder queren Sie sie alle 3 m rechtwinklig, woraus sie ohne Codes gefunden werden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
-      <translation type="unfinished" />
+      <translation>Gefunden  {used} Linien ohne Codes als Bruchkanten verwendet ({length:.0f} m), {proposed} vorgeschlagen, {rejected} verworfen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1457,7 +1457,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
-      <translation type="unfinished" />
+      <translation>Gefundene Linien, die mit der stärksten Evidenz zuerst: {shown} von {count}; ± eine Standardabweichung</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
@@ -1487,12 +1487,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
-      <translation type="unfinished" />
+      <translation>Allein aus den Höhen, ohne Codes, {count} Linien: {used} sind Bruchkanten der Oberfläche, {proposed} haben zu wenig Evidenz und sind nur vorgeschlagen, {rejected} wurden von Hand verworfen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>From the triangles to the volumes told</source>
-      <translation type="unfinished" />
+      <translation>Von den Dreiecken zu den angegebenen Volumen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -2011,7 +2011,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
-      <translation type="unfinished" />
+      <translation>Linie {number} würde durch eine weitere Bahn geklärt, die sie bei E {easting} N {northing} rechtwinklig quert.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2060,17 +2060,17 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the ground shows</source>
-      <translation type="unfinished" />
+      <translation>Linien, die das Gelände zeigt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show without codes were not looked for.</source>
-      <translation type="unfinished" />
+      <translation>Linien, die die Punkte ohne Codes zeigen, wurden nicht gesucht.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
-      <translation type="unfinished" />
+      <translation>Linien, die die Punkte zeigen, nach Art und Status; Nummern wie in der Tabelle. Stufen haben Fuß und Oberkante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2165,7 +2165,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Map of {count} lines by kind and status over the used points.</source>
-      <translation type="unfinished" />
+      <translation>Karte von {count} Linien nach Art und Status über den verwendeten Punkten.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2362,7 +2362,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
-      <translation type="unfinished" />
+      <translation>Rauschen allein erzeugt zwischen den Dreiecken etwa {excess:.1f} m³ Abtrag und ebenso viel Auftrag; das wird abgezogen, sodass Gelände, das sich nicht geändert hat, im Mittel 0 ergibt. Ein Volumen kann daher unter 0 liegen: Dann wurde keines gefunden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2491,7 +2491,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Number</source>
-      <translation type="unfinished" />
+      <translation>Nummer</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2561,12 +2561,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>Eine Linie, die die Punkte zeigen, verläuft innerhalb von {reach:.1f} m von Linien, die schon bekannt sind; diese haben Vorrang.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
-      <translation type="unfinished" />
+      <translation>Eine von Hand entschiedene Linie wird dort, wo sie lag, nicht wiedergefunden; sie bleibt, wie sie angegeben war.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2581,7 +2581,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
-      <translation type="unfinished" />
+      <translation>Eine Stelle an einer Linie nochmals zu begehen, wo die Linie über verworfene Punkte hinweggeführt ist oder vor ihnen endet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2626,7 +2626,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>Ein Stück einer gefundenen Linie, {length:.1f} m lang, kreuzt eine andere Linie und bleibt aus der Oberfläche, bei {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2686,7 +2686,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
-      <translation type="unfinished" />
+      <translation>Bahnen</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2716,7 +2716,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Place (mm)</source>
-      <translation type="unfinished" />
+      <translation>Lage (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3300,7 +3300,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Step (mm)</source>
-      <translation type="unfinished" />
+      <translation>Stufe (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3500,12 +3500,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>Der codierte Punkt der Zeile {line} steht vielleicht {size:+.3f} m neben seiner Linie, oder die Linie hat dort eine Stufe: Sehen Sie es an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>Der codierte Punkt der Zeile {line} steht {size:+.3f} m neben seiner Linie und dem Gelände daneben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3816,7 +3816,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>The points show no line beyond those that were given.</source>
-      <translation type="unfinished" />
+      <translation>Die Punkte zeigen keine Linie außer den angegebenen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3946,12 +3946,12 @@
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
       <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
-      <translation type="unfinished" />
+      <translation>Der Streifen bedeckt Gelände doppelt: Teile von ihm, die entlang der Achse auseinanderliegen, laufen übereinander. Zeichnen Sie die Achse neu, oder machen Sie den Querschnitt schmaler.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/corners.py" />
       <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
-      <translation type="unfinished" />
+      <translation>Der Streifen hat in der Kurve bei E {easting:.3f} N {northing:.3f} innen keinen Platz: Sein Rand, {width:.2f} m neben der Achse, lässt sich dort nicht schließen. Machen Sie die Kurve weiter oder den Querschnitt schmaler, oder beginnen Sie die Linie weiter entfernt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4241,7 +4241,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
-      <translation type="unfinished" />
+      <translation>Zu wenig Gelände stimmt auf {most:g} m überein, um den Höhenversatz zwischen {existing_name} und {design_name} anzugeben: Es wird keiner abgezogen, und die Intervalle beruhen auf seiner Standardabweichung von {sigma:g} m. Geben Sie den Versatz an, wenn Sie ihn kennen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4375,7 +4375,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
-      <translation type="unfinished" />
+      <translation>Was schiefgehen kann: Wo keine Bahn quert, wird ein abgesenkter Bordstein oder eine Lücke geradlinig überbrückt, und die Lage einer Linie zwischen den Bahnen ist aus ihrem Verlauf geschätzt. Eine bleibende Änderung des Stabs auf mehreren Bahnen kann wie eine Stufe aussehen. Vergleichen Sie die Karte mit dem, was Sie vor Ort gesehen haben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4395,7 +4395,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation type="unfinished" />
+      <translation>Was es braucht: Punkte jeden halben Meter, vier oder mehr Bahnen, die die Linie queren, am besten rechtwinklig und alle 3 m, und eine Stufe von etwa 60 mm oder mehr; eine kleinere Stufe braucht weniger Rauschen oder mehr Bahnen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt sie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4450,7 +4450,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
-      <translation type="unfinished" />
+      <translation>Wo sich nichts geändert hat, unterscheiden sich die Vermessungen {scale:.1f}-mal so stark, wie es das für sie angegebene Rauschen erwarten lässt; Intervalle und der Anteil des Rauschens beruhen auf dem tatsächlichen Unterschied.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4501,7 +4501,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
-      <translation type="unfinished" />
+      <translation>Sie entscheiden: Setzen Sie das Feld status in lines_found.geojson auf used, proposed oder rejected, oder zeichnen Sie einen Verlauf neu, und geben Sie die Datei mit --found-lines zurück.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -4737,7 +4737,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>Sohle, Rinne</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4757,7 +4757,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
-      <translation type="unfinished" />
+      <translation>überbrückt ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4772,7 +4772,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>by the times of the points</source>
-      <translation type="unfinished" />
+      <translation>nach den Zeiten der Punkte</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5393,7 +5393,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, found from unchanged ground</source>
-      <translation type="unfinished" />
+      <translation>Höhenversatz zwischen den Oberflächen, aus unverändertem Gelände bestimmt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5453,7 +5453,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>in order of the walk, else within {length} m</source>
-      <translation type="unfinished" />
+      <translation>in der Reihenfolge der Begehung, sonst innerhalb {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5584,12 +5584,12 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less the height offset between the surveys</source>
-      <translation type="unfinished" />
+      <translation>abzüglich des Höhenversatzes zwischen den Vermessungen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less what noise makes of cut and fill</source>
-      <translation type="unfinished" />
+      <translation>abzüglich dessen, was Rauschen an Abtrag und Auftrag erzeugt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -5654,7 +5654,7 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>looking for lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Linien des Geländes werden gesucht</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -5770,7 +5770,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation type="unfinished" />
+      <translation>Rauschen der Höhe eines Punktes {sigma} mm, Drift {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5865,7 +5865,7 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>of it carried across rejected points ({unit})</source>
-      <translation type="unfinished" />
+      <translation>davon über verworfene Punkte hinweggeführt ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -6078,7 +6078,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>proposed</source>
-      <translation type="unfinished" />
+      <translation>vorgeschlagen</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -6156,7 +6156,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>Rücken, Scheitel</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -6316,7 +6316,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>small depths: noise where depths are no larger than it</source>
-      <translation type="unfinished" />
+      <translation>kleine Tiefen: Rauschen, wo Tiefen nicht größer sind als es</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -6391,7 +6391,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>Stufe (Bordstein, Mauer)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -6788,7 +6788,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>Böschungsfuß</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6814,7 +6814,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>told</source>
-      <translation type="unfinished" />
+      <translation>angegeben</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -6835,7 +6835,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>top of a slope</source>
-      <translation type="unfinished" />
+      <translation>Böschungsoberkante</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6870,7 +6870,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>triangles as they are</source>
-      <translation type="unfinished" />
+      <translation>Dreiecke, wie sie sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -7100,12 +7100,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>{count} codierte Punkte von Zeile {line} bis {last} stehen vielleicht {size:+.3f} m neben ihrer Linie, oder die Linie hat dort eine Stufe: Sehen Sie es an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>{count} codierte Punkte von Zeile {line} bis {last} stehen {size:+.3f} m neben ihrer Linie und dem Gelände daneben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
@@ -7130,12 +7130,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>{count} Linien, die die Punkte zeigen, verlaufen innerhalb von {reach:.1f} m von Linien, die schon bekannt sind; diese haben Vorrang.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
-      <translation type="unfinished" />
+      <translation>{count} von Hand entschiedene Linien werden dort, wo sie lagen, nicht wiedergefunden; sie bleiben, wie sie angegeben waren.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7175,7 +7175,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
-      <translation type="unfinished" />
+      <translation>{count} Stellen an Linien nochmals zu begehen, wo {stretches} Stücke von ihnen über verworfene Punkte hinweggeführt sind oder vor ihnen enden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>{count} Stücke gefundener Linien, zusammen {length:.1f} m, kreuzen andere Linien und bleiben aus der Oberfläche; das erste bei {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -7415,12 +7415,12 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
-      <translation type="unfinished" />
+      <translation>Es wird angenommen, dass {design_name} wie angegeben {offset:+.4f} m über {existing_name} liegt; das wird abgezogen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
-      <translation type="unfinished" />
+      <translation>{design_name} liegt, wo sich nichts geändert hat, {offset:+.4f} m über {existing_name} (± {half:.4f} m, 95 %), beurteilt aus {area:.0f} m², die übereinstimmen. Das wird abgezogen. Hat sich dieses Gelände doch gehoben oder gesenkt, geben Sie den Versatz an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -8117,12 +8117,12 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Objekt {number} hat '{word}' im Feld {field}, das eines von {words} sein muss.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Objekt {number} ist keine Linie mit zwei oder mehr Orten; berichtigen oder entfernen Sie es.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8297,7 +8297,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Linie {number} wurde von Hand gezeichnet und hat keine Höhen; geben Sie ihren Stützpunkten Höhen, oder entfernen Sie die Linie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/crossings.py" />
@@ -8622,7 +8622,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Stützpunkte der Linie {number} ohne Höhe oder mit genau 0: {count}; sie erhalten sie von denen davor und danach.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -8763,7 +8763,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
-      <translation type="unfinished" />
+      <translation>{label}: Ein Punkt neben {point} (Zeile {line}), der Mitte eines Bogens, ist nicht verwendbar; dort kein Bogen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8793,7 +8793,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: gerade durchgezogen über {length:.1f} m zwischen den Zeilen {before} und {after}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8894,12 +8894,12 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: am Ende {length:.1f} m kürzer, sie endet bei Zeile {before}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: am Anfang {length:.1f} m kürzer, sie beginnt bei Zeile {after}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8974,7 +8974,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
-      <translation type="unfinished" />
+      <translation>{name} ist ein Mesh, das nicht enthält, wie seine Höhen gemessen wurden: Es gilt als so gut wie diese Vermessung, mit {sigma:.0f} mm neu an jedem Punkt und {drift:.0f} mm Drift. Geben Sie --other-sigma und --other-drift an, wenn Sie sie kennen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9014,7 +9014,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation type="unfinished" />
+      <translation>{offset} mm, Standardabweichung {sigma} mm (zufälliger Anteil und Drift davon oben enthalten); Rauschen dort {scale}-mal so groß wie angegeben</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9240,12 +9240,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, von Hand</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, drawn by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, von Hand gezeichnet</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -9435,12 +9435,12 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Berechnet Abtrag, Auftrag, Differenz, Flächen und mittlere Tiefen zwischen zwei Oberflächen oder von einer Oberfläche zu einem Niveau, in jedem Polygon eines Layers: Flurstücke, Bauabschnitte, Materialien am Boden. Die Polygonränder schneiden die Dreiecke genau, sodass die Gebiete und das, was außerhalb liegt, das Ganze ergeben; wo Polygone sich überlappen, zählt jedes das Gelände, und das Protokoll nennt sie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; 2DM-Meshes in einem KBS mit einem Höhenbezug. Die Polygone werden in dieses KBS gebracht. &lt;b&gt;Materialien:&lt;/b&gt; Oberflächen der Oberkanten von Schichten unter dem Gelände, etwa Fels, von oben nach unten; der Abtrag wird dann nach ihnen geteilt. Wo die Oberfläche einer Schicht fehlt, ist das Material „nicht bekannt“.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Polygone mit ihren Zahlen (±-Spalten sind die Hälfte des 95-%-Intervalls), Tabellen nach Größe mit den Anteilen der Unsicherheit, nach Tiefenklasse, nach Material, Tiefenpolygone des Ganzen und ein Bericht. Wie sicher die Zahlen sind und was zwischen zwei Vermessungen abgezogen wird: siehe „Volumen zwischen zwei Oberflächen“. Versatz und Rauschen werden einmal bestimmt, aus dem gesamten Gelände, und gelten für jedes Gebiet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Intervalle von Gebieten addieren sich nicht: Ein Höhenversatz verschiebt sie alle gemeinsam, Rauschen nicht. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Hier gezeichnete Flurstücke sind keine rechtlichen Grenzen. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
       <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Berechnet die Erdmassen zwischen einer vorhandenen Oberfläche (oder einer früheren Vermessung) und einer Planung (oder einer späteren Vermessung). Jedes Dreieck der einen wird an denen der anderen geschnitten, sodass das Volumen für die beiden Oberflächen genau ist: Es hängt von keiner Zellgröße und keinen Stationen ab. &lt;b&gt;Abtrag&lt;/b&gt; ist, wo die vorhandene Oberfläche über der Planung liegt, &lt;b&gt;Auftrag&lt;/b&gt;, wo sie darunter liegt, beide positiv; die Differenz ist Auftrag minus Abtrag.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; zwei 2DM-Meshes in einem KBS und mit einem Höhenbezug. Verglichen wird nur Gelände, das beide bedecken, und nur innerhalb der Polygone, wenn ein Layer davon angegeben ist; was wegbleibt, wird in Quadratmetern angegeben. Ein Niveau anstelle der fehlenden Oberfläche zählt auch den Rest.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zwei Vermessungen&lt;/b&gt; (beide mit Rauschen): Rauschen allein erzeugt Abtrag und Auftrag, wo sich nichts geändert hat. Was es erzeugt, wird abgezogen, sodass solches Gelände im Mittel 0 ergibt (ein Volumen etwas unter 0 bedeutet keines). Der Höhenversatz zwischen ihnen wird aus dem Gelände bestimmt, auf dem sie am besten übereinstimmen, und abgezogen, außer Sie geben ihn an; wie viel Rauschen es gibt, folgt aus demselben Gelände. Was die Dreiecke sagen, wie sie sind, steht daneben (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Jedes Volumen kommt mit seinem 95-%-Intervall und fünf Standardabweichungen: zufällig (Rauschen einzelner Punkte), Drift (Nachbarn gemeinsam), systematisch (ein Höhenversatz zwischen den Oberflächen, mal die Fläche), Oberflächenmodell (Gelände zwischen den Punkten) und klein (Rauschen, wo Tiefen nicht größer sind). Sie beruhen auf dem, was Sie über die Punkte angeben; Protokoll und Bericht nennen es.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tabellen:&lt;/b&gt; Volumen mit half_95, low_95 und high_95; random, drift, systematic, model und small sind Standardabweichungen, alle in m³. &lt;b&gt;Polygone:&lt;/b&gt; kind, from_m und to_m (Tiefe), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein Versatz von 1 cm zwischen zwei Vermessungen sind 100 m³ auf einem Hektar: Prüfen Sie einige Punkte, die sich nicht bewegt haben. Wo sich der größte Teil des Geländes gleichmäßig um weniger als 0.1 m gehoben oder gesenkt hat, gilt das als Versatz: Geben Sie dann den Versatz an. Wo gegenüber einer Planung nichts tiefer ist als das Rauschen, sind Abtrag und Auftrag beide zu groß. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -9485,7 +9485,7 @@
     <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Füllt jede Mulde der Oberfläche bis zum Rand und sagt, welche davon zählen: Eine Mulde, die das Rauschen der Höhen erklärt, ist kein Tümpel. Tümpel, die sich beim Steigen vereinigen, sind Teile eines größeren; solche, deren Schwellen auf einer Höhe liegen, vereinigen sich auf einmal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, Höhen mit unabhängigen normalverteilten Fehlern der angegebenen Standardabweichung und Gelände, das kein Wasser aufnimmt. Wasser läuft über den Rand der Oberfläche und durch Einläufe ab.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; pond (P1 ist der tiefste) und parent, der Tümpel, zu dem er gehört; depth_m am Tiefpunkt mit sigma_m, der Standardabweichung aus denen von Tiefpunkt und Überlaufpunkt; chance_pct, die Wahrscheinlichkeit, dass allein Rauschen irgendwo in der Vermessung eine solche Mulde erzeugt; area_m2 und volume_m3, genau auf den Dreiecken; level, die Höhe des vollen Tümpels in der Einheit des KBS; points, wie viele der Vermessung unter Wasser liegen; spills_to, ein Tümpel, ein Einlauf oder der Rand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Fehler, die Nachbarn gemeinsam haben, etwa aus einer schlechten Lösung über eine Minute, erzeugen weitere Mulden, als hier berücksichtigt ist: Setzen Sie eine kleinste Tiefe. Am Rand einer Vermessung kann ein Tümpel über Gelände auslaufen, das niemand gemessen hat. Straßenabläufe und Sickerschächte entwässern Tümpel nur, wenn sie angegeben sind.&lt;/p&gt;&lt;p&gt;Tümpel sind ein Hinweis aus der Oberfläche wie vermessen, keine Entwässerungsplanung: Versickerung, Rohre und örtliche Vorschriften sind Sache zugelassener Fachleute.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -9495,7 +9495,7 @@
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
       <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Findet den Tiefpunkt eines Beckens und die niedrigste Stelle, an der Wasser es verlässt, und berechnet Fläche und Volumen des Wassers bei gleichmäßigen Pegeln dazwischen, genau. Tiefpunkte darin vereinigen sich, wenn das Wasser steigt: Das Becken ist der äußerste der Tümpel, die „Tiefpunkte und Tümpel“ ohne Rauschen dort findet, wohin das Wasser des Ortes läuft.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, das den ganzen Rand des Beckens umfasst. Eine Aussparung in der Oberfläche und ihr Rand lassen Wasser hinaus. Ohne einen Ort ist das Becken das der tiefsten Stelle der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Kurve als Tabelle (level in der Einheit des KBS, das übrige metrisch), das Wasser bei Überlaufhöhe nach Tiefe, Tiefpunkt und Überlauf als Punkte und ein Bericht mit der Kurve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Rauschen der Punkte, Gelände zwischen ihnen und das Rauschen der einen Höhe, bei der das Becken überläuft; es zählt über das ganze Wasser.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein falscher Punkt am Rand bestimmt den Überlauf: Sehen Sie ihn sich an. Dies ist nur die Form des Geländes, ohne Zufluss, Ausläufe, Versickerung oder Freibord; Speicher bemisst ein zugelassener Ingenieur.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -9510,7 +9510,7 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Für eine Fläche und was Sie von der Vermessung wollen, eine Äquidistanz oder einen Höhenfehler, schlägt es vor, in welchen Abständen zu gehen ist, zeichnet die Linien in der Reihenfolge der Begehung und nennt Anzahl der Punkte, Strecke und Zeit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein Rover, der im angegebenen Schritt selbsttätig einen Punkt speichert. Der Höhenfehler zwischen Bahnen ist aus dem Rauschen einer Höhe und der Krümmung des Geländes hergeleitet; kein Standard nennt ihn. Eine Äquidistanz verlangt einen RMSE von einem Drittel davon (ASPRS Positional Accuracy Standards, 2014, Anhang B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Linien:&lt;/b&gt; zuerst der Umfang, dann Bahnen hin und her, dann einige Bahnen quer: Wo diese die anderen kreuzen, zeigt die Vermessung ihr eigenes Rauschen. Spalten: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Um sie mitzunehmen, speichern Sie den Layer als GPX oder für Ihr Feldgerät (Export &gt; Objekte speichern als).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Bordsteine, Gräben und Böschungen, die schmaler sind als zwei Bahnen, werden verfehlt: Gehen Sie ihre Kanten als codierte Linien ab, oder queren Sie sie alle 3 m rechtwinklig, woraus „Linien des Geländes finden“ sie findet. Der Plan kennt keine Zäune, kein Wasser, keinen Verkehr und kein Vieh. Verbindungen führen am Umriss entlang, zwischen Teilen einer Fläche, die sich nicht berühren, aber gerade.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -9520,7 +9520,7 @@
     <message>
       <location filename="../plugin/processing/padgrading.py" />
       <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Legt jedes Polygon als Niveau oder geneigte Ebene an und von seinen Kanten Abtragsböschungen aufwärts und Auftragsböschungen abwärts, bis sie das Gelände treffen (Böschungsschnittlinie). Das Ergebnis ist eine genaue Oberfläche: die Planung und das fertige Gelände mit ihr darin.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Niveaus sind Höhen in der Einheit des KBS, in der Mitte des umgebenden Rechtecks eines Planums; Böschungen sind 1 auf- oder abwärts zu n nach außen, rechtwinklig zur Kante. Löcher behalten ihr Gelände bis auf die Böschungen hinein. Mehrere Plana werden nacheinander angelegt, in der Reihenfolge des Layers: jedes in das Gelände, wie die vorigen es hinterlassen, sodass dort, wo sie sich treffen, berühren oder überlappen, das spätere zählt. Wo eines in ein anderes reicht, wird es gesagt. Gelände, das schon auf einer Böschung liegt, bleibt, wie es ist.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Böschungen einzelner Kanten:&lt;/b&gt; Linien entlang von ihnen, mit den Feldern cut_run und fill_run. Sie dürfen sich unterscheiden, wo Kanten in einer Ecke zusammentreffen, die spitz genug ist, dass die Böschungen sich treffen, an Umrissen, deren Böschungen nicht über das Planum zurücklaufen; sonst werden sie abgelehnt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgleich:&lt;/b&gt; die Höhe, bei der Abtrag mal dem Auftrag, den ein Kubikmeter davon ergibt, gleich Auftrag und einem angegebenen Überschuss ist, auf ein Zehntel Millimeter, und wie sicher sie ist. Bei mehreren Plana: eine Verschiebung für alle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Volumen kommen mit ihrem 95-%-Intervall aus dem, was Sie über die Punkte angeben; siehe „Volumen zwischen zwei Oberflächen“. Die Seite vergleicht sie mit einem Raster, der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo die Vermessung endet, bevor die Böschungen das Gelände treffen, wird es gesagt, und Volumen enden dort. Dies ist keine Ausführungsplanung: Ob Böschungen stehen, Entwässerung, Mauern und die Sicherheit beim Aushub brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -9530,7 +9530,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Legt einen Regelquerschnitt entlang einer Linie: Fahrstreifen und Bankette mit ihren Querneigungen, Gräben, wo das Gelände höher liegt, und Böschungen bis zum Gelände. Höhen der Achse kommen aus dem Z der Linie oder aus einer Tabelle von Stationen und Höhen, mit Ausrundungen (Parabeln), wo die Tabelle deren Länge angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Tabellen sind in Metern. Zwischen Stationen ist der Streifen gerade; Kurven bestehen aus Sehnen, setzen Sie dort also einen kurzen Abstand der Stationen. Beide Seiten haben dieselben Böschungen. An Ecken laufen die Ränder des Streifens bis dorthin, wo sie sich treffen; äußere sind rund oder auf Gehrung, wie für die Böschungen gewählt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Massenlinie:&lt;/b&gt; genauer Abtrag und Auftrag von Station zu Station, brauchbarer Abtrag minus Auftrag entlang der Linie summiert, und wie weit Erde zwischen Stellen des Ausgleichs transportiert wird: im Layer und auf der Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Ausgleich&lt;/b&gt; verschiebt das ganze Längsprofil. &lt;b&gt;Wie sicher&lt;/b&gt; die Volumen sind, beruht auf dem, was Sie über die Punkte angeben; die Seite vergleicht sie mit der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel entlang der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo eine Kurve dem Rand des Streifens keinen Platz lässt und wo der Streifen über sich selbst läuft, wird er abgelehnt, mit Angabe der Stelle. Enden ohne Böschung stehen als steile Wände. Dies ist keine Ausführungsplanung: Linienführung, Sicht, Entwässerung, standfeste Böschungen und Verkehr brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9545,7 +9545,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Sucht, was Bahnen gemeinsam haben: &lt;b&gt;Stufen&lt;/b&gt; (Bordstein, Mauer, Belagsrand), jede mit Fuß und Oberkante, und &lt;b&gt;Neigungswechsel&lt;/b&gt; (Oberkante und Fuß einer Böschung, Grabensohle, Rinne, Scheitel). Jede Linie hat ihre Stufenhöhe oder ihren Neigungswechsel, ihre Unsicherheit in Lage und Höhe, wie viele Bahnen sie zeigen, und ihre Evidenz: der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist.&lt;/p&gt;&lt;p&gt;Linien mit starker Evidenz erhalten den Status &lt;b&gt;used&lt;/b&gt; (verwendet): „Oberfläche bilden“ hält sich an sie, wenn Sie ihm diesen Layer geben. Die übrigen sind &lt;b&gt;proposed&lt;/b&gt; (vorgeschlagen). &lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie den Status auf used, proposed oder rejected (verworfen), oder verschieben und zeichnen Sie Stützpunkte mit den Werkzeugen von QGIS; läuft dies erneut in dieselbe Datei, oder mit dem Layer als „Linien mit Ihren Entscheidungen“, bleiben Ihre Entscheidungen für die Linien erhalten, die liegen, wo sie lagen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, in einem projizierten KBS, am besten die Ausgabe von „Vermessung prüfen“; verworfene Punkte zählen nicht mit. Linien aus den Feldcodes haben Vorrang: Eine gefundene Linie, die über den größten Teil ihrer Länge innerhalb von 0.3 m einer solchen liegt, entfällt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es braucht:&lt;/b&gt; Punkte jeden halben Meter; vier oder mehr Bahnen quer zur Linie, am besten rechtwinklig und alle 3 m; Stufen von etwa 60 mm oder mehr, oder weniger Rauschen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt eine Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein abgesenkter Bordstein oder eine Lücke, die keine Bahn quert, wird geradlinig überbrückt (bridged_m sagt, wie viel). Zwischen den Bahnen ist die Lage einer Linie aus ihrem Verlauf geschätzt. Ein Stab, dessen Höhe sich auf mehreren Bahnen ändert, kann wie eine Stufe aussehen. Sehen Sie sich die Karte an, bevor Sie darauf aufbauen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9610,7 +9610,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Sagt, wie dicht ein Gelände aufgezeichnet wurde und wo nicht: die größten &lt;b&gt;Kreise ohne gemessenen Punkt&lt;/b&gt;, die &lt;b&gt;langen Dreiecke&lt;/b&gt;, ihr Anteil am Gelände und &lt;b&gt;nochmals abzugehende Orte&lt;/b&gt; in der Reihenfolge der Begehung. Sind diese Orte gemessen, ist kein Gelände weiter von einem Punkt entfernt als die Grenze. Auch Stellen, wo eine Linie aus Feldcodes über verworfene Punkte hinweggeführt ist oder vor ihnen endet, gehören dazu. Das Protokoll nennt auch die kleinste Äquidistanz, die die Daten tragen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und die Punkte, aus denen es gebildet wurde, in der Reihenfolge der Aufzeichnung und im KBS der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Für das Feldgerät:&lt;/b&gt; Die Orte lassen sich auch als CSV (name, easting, northing, height, line, in den Einheiten des KBS) und als GPX-Wegpunkte in WGS 84 schreiben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Äquidistanz:&lt;/b&gt; dreimal der RMSE der Höhen (ASPRS Positional Accuracy Standards, 2014, Anhang B). Der RMSE ist aus dem Rauschen einer Höhe (was „Vermessung prüfen“ gefunden hat, sonst aus den Angaben des Empfängers) und der Krümmung des Geländes zwischen Bahnen hergeleitet; Kontrollpunkte sagen mehr.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne Grenze ist eine Kante ab etwa dem doppelten Bahnabstand lang: unsere eigene Wahl, kein Standard. Ein Mesh enthält nicht, welche Kanten Linien sind, eine lange gerade Bruchkante zählt also als lange Kante. Gelände unter einem Gebäude bleibt leer, außer die Oberfläche wurde dort mit einer Aussparung gebildet.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -10023,7 +10023,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
-      <translation type="unfinished" />
+      <translation>Eine frühere Ausgabe. Ist das Feld leer und überschreibt die Ausgabe eine solche, dann diese.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -10208,7 +10208,7 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
-      <translation type="unfinished" />
+      <translation>Wie „Linien des Geländes finden“; die mit starker Evidenz sind Bruchkanten.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -10283,7 +10283,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>Sohle, Rinne</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -10907,7 +10907,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Abtrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -10984,7 +10984,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Decisions kept from the layer that is replaced: {count}.</source>
-      <translation type="unfinished" />
+      <translation>Vom ersetzten Layer übernommene Entscheidungen: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -11699,7 +11699,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Auftrag minus Abtrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -11714,7 +11714,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Auftrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11751,7 +11751,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Find lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Linien des Geländes finden</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -12364,7 +12364,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Height offset that was taken off (m)</source>
-      <translation type="unfinished" />
+      <translation>Abgezogener Höhenversatz (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -12497,7 +12497,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation type="unfinished" />
+      <translation>Wie sicher es ist, dass beide denselben Höhenbezug haben, oder der angegebene Versatz: andere Basisstation, anderes Geoid, anderer Stab. Er verschiebt das Volumen um sich selbst mal die Fläche und ist meist der größte Anteil. Ein Versatz, der aus unverändertem Gelände bestimmt wurde, bringt stattdessen seine eigene Unsicherheit mit.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12553,7 +12553,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>In the order of recording, such as the output of “Check the survey”.</source>
-      <translation type="unfinished" />
+      <translation>In der Reihenfolge der Aufzeichnung, etwa die Ausgabe von „Vermessung prüfen“.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -12765,7 +12765,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
-      <translation type="unfinished" />
+      <translation>Bordsteine, Mauern, Gräben und Böschungskanten, aus Punkten ohne Codes.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/planlayout.py" />
@@ -13101,7 +13101,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of codes go first: what doubles them is dropped.</source>
-      <translation type="unfinished" />
+      <translation>Linien aus Codes haben Vorrang: Was sie verdoppelt, entfällt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -13112,7 +13112,7 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Linien des Geländes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13134,7 +13134,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines proposed</source>
-      <translation type="unfinished" />
+      <translation>Vorgeschlagene Linien</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
@@ -13170,12 +13170,12 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used</source>
-      <translation type="unfinished" />
+      <translation>Verwendete Linien</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
-      <translation type="unfinished" />
+      <translation>Linien verwendet: {used} ({length:.1f} m), vorgeschlagen: {proposed}, verworfen: {rejected}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13185,7 +13185,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines with heights by kind and status; change the status, or reshape them.</source>
-      <translation type="unfinished" />
+      <translation>Linien mit Höhen nach Art und Status; ändern Sie den Status oder ihre Form.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -13212,7 +13212,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines with your decisions</source>
-      <translation type="unfinished" />
+      <translation>Linien mit Ihren Entscheidungen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -13784,7 +13784,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation type="unfinished" />
+      <translation>Der Böschungen, und der Ränder eines Streifens, wo seine Linie abbiegt. Runde Böschungen sind Kegel in Facetten von 10 Grad; auf Gehrung führen beide Böschungen weiter.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -13840,7 +13840,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>On a street that was crossed every 2.5 m, without a code:</source>
-      <translation type="unfinished" />
+      <translation>Auf einer Straße, die alle 2.5 m gequert wurde, ohne Code:</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13971,7 +13971,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Outer corners</source>
-      <translation type="unfinished" />
+      <translation>Außenecken</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14402,7 +14402,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
-      <translation type="unfinished" />
+      <translation>Punkte mit Namen, in der Reihenfolge der Begehung; radius_m sagt, wie weit der nächste Messpunkt entfernt war, line die Linie, die dort nochmals zu begehen ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -14601,7 +14601,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Proposed (not in the surface)</source>
-      <translation type="unfinished" />
+      <translation>Vorgeschlagen (nicht in der Oberfläche)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -14778,7 +14778,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>Rücken, Scheitel</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14828,7 +14828,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
-      <translation type="unfinished" />
+      <translation>Zeilen mit Abtrag, Auftrag und Differenz (m³), den Enden des 95-%-Intervalls und den einzelnen Standardabweichungen: zufällig, Drift, systematisch, Oberflächenmodell und kleine Tiefen. triangles_m3 ist, was die Dreiecke sagen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -15472,7 +15472,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>Stufe (Bordstein, Mauer)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stockpile.py" />
@@ -16016,12 +16016,12 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>The output of “Find lines of the ground”, with what you decided in it.</source>
-      <translation type="unfinished" />
+      <translation>Die Ausgabe von „Linien des Geländes finden“, mit Ihren Entscheidungen darin.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
-      <translation type="unfinished" />
+      <translation>Die Ausgabe von „Linien des Geländes finden“: Die mit dem Status used sind Bruchkanten mit ihren Höhen und weichen, wo sie andere Linien kreuzen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16116,7 +16116,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The second surface is too high by (m; empty: found)</source>
-      <translation type="unfinished" />
+      <translation>Die zweite Oberfläche ist zu hoch um (m; leer: ermittelt)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -16156,7 +16156,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
-      <translation type="unfinished" />
+      <translation>Die Dreiecke, wie sie sind: Abtrag {cut:.2f} m³, Auftrag {fill:.2f} m³, Auftrag minus Abtrag {net:.2f} m³.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -16331,7 +16331,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>Böschungsfuß</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16381,7 +16381,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Top of a slope</source>
-      <translation type="unfinished" />
+      <translation>Böschungsoberkante</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16856,7 +16856,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
-      <translation type="unfinished" />
+      <translation>Wo eine Linie über verworfene Punkte hinweggeführt ist oder vor ihnen endet, wird nochmals begangen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -16892,7 +16892,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
-      <translation type="unfinished" />
+      <translation>Wo sich nichts geändert hat: andere Basisstation, anderes Geoid, anderer Stab. Er wird abgezogen. Bleibt das Feld leer, wird er zwischen zwei Vermessungen (beide mit Rauschen) aus dem Gelände ermittelt, auf dem sie am besten übereinstimmen; gegenüber einer Planung keiner.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -16927,7 +16927,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
-      <translation type="unfinished" />
+      <translation>Wo die Punkte des Meshes in der Reihenfolge der Begehung sind, richtet sich die Drift danach. Sonst ist dies die Seite eines Quadrats im Gelände, in dem die Drift ein und dieselbe ist.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -17245,7 +17245,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
-      <translation type="unfinished" />
+      <translation>Bruchkanten,Bordstein,Bord,Graben,Böschung,Kante,Rinne,Scheitel,Stufe,Linienobjekte,ohne Codes,Linienwerk</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18304,7 +18304,7 @@
     <message>
       <location filename="../plugin/processing/maptips.py" />
       <source>{passes} passes, evidence {evidence}, {length} m</source>
-      <translation type="unfinished" />
+      <translation>{passes} Bahnen, Evidenz {evidence}, {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />

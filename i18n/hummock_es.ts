@@ -6,7 +6,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
-      <translation type="unfinished" />
+      <translation>          triángulos tal como son: desmonte {cut:.1f} m³, terraplén {fill:.1f} m³, neto {net:.1f} m³</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs.py" />
@@ -794,7 +794,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Change of slope (%)</source>
-      <translation type="unfinished" />
+      <translation>Cambio de pendiente (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -1325,12 +1325,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence</source>
-      <translation type="unfinished" />
+      <translation>Evidencia</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
-      <translation type="unfinished" />
+      <translation>La evidencia es el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada; a partir de 6, y donde los tamaños son constantes a lo largo de ella, una línea es línea de rotura.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1442,12 +1442,12 @@
     <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
-      <translation type="unfinished" />
+      <translation>Las formas de menos de {narrow:.1f} m de ancho (bordillos, cunetas, taludes) quedan entre pasadas: recorra sus bordes como líneas codificadas, o crúcelas en perpendicular cada 3 m, con lo que se hallan sin códigos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
-      <translation type="unfinished" />
+      <translation>Halladas  {used} líneas sin códigos usadas como líneas de rotura ({length:.0f} m), {proposed} propuestas, {rejected} rechazadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1457,7 +1457,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
-      <translation type="unfinished" />
+      <translation>Líneas halladas, primero las de mayor evidencia: {shown} de {count}; ± una desviación típica</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
@@ -1487,12 +1487,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
-      <translation type="unfinished" />
+      <translation>Solo de las cotas, sin códigos, {count} líneas: {used} son líneas de rotura de la superficie, {proposed} tienen muy poca evidencia y solo se proponen, {rejected} se rechazaron a mano.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>From the triangles to the volumes told</source>
-      <translation type="unfinished" />
+      <translation>De los triángulos a los volúmenes indicados</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -2011,7 +2011,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
-      <translation type="unfinished" />
+      <translation>La línea {number} se resolvería con una pasada más que la cruce en perpendicular cerca de E {easting} N {northing}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2060,17 +2060,17 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the ground shows</source>
-      <translation type="unfinished" />
+      <translation>Líneas que muestra el terreno</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show without codes were not looked for.</source>
-      <translation type="unfinished" />
+      <translation>No se buscaron líneas que los puntos muestren sin códigos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
-      <translation type="unfinished" />
+      <translation>Líneas que muestran los puntos, por tipo y estado; números como en la tabla. Los escalones tienen pie y cabeza.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2165,7 +2165,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Map of {count} lines by kind and status over the used points.</source>
-      <translation type="unfinished" />
+      <translation>Mapa de {count} líneas por tipo y estado sobre los puntos usados.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2362,7 +2362,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
-      <translation type="unfinished" />
+      <translation>El ruido por sí solo produce unos {excess:.1f} m³ de desmonte y otro tanto de terraplén entre los triángulos; esto se descuenta, de modo que el terreno que no cambió da 0 en promedio. Por eso un volumen puede ser menor que 0: entonces no se halló ninguno.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2491,7 +2491,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Number</source>
-      <translation type="unfinished" />
+      <translation>Número</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2561,12 +2561,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>Una línea que muestran los puntos discurre a menos de {reach:.1f} m de líneas ya conocidas; estas tienen prioridad.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
-      <translation type="unfinished" />
+      <translation>Una línea decidida a mano no se vuelve a hallar donde estaba; queda tal como se indicó.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2581,7 +2581,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
-      <translation type="unfinished" />
+      <translation>Un lugar que volver a recorrer en una línea, donde esta pasa por encima de puntos rechazados o acaba antes de ellos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2626,7 +2626,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>Un tramo de una línea hallada, de {length:.1f} m, cruza otra línea y se deja fuera de la superficie, cerca de {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2686,7 +2686,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
-      <translation type="unfinished" />
+      <translation>Pasadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2716,7 +2716,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Place (mm)</source>
-      <translation type="unfinished" />
+      <translation>Posición (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3300,7 +3300,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Step (mm)</source>
-      <translation type="unfinished" />
+      <translation>Escalón (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3500,12 +3500,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>El punto codificado de la línea {line} puede estar {size:+.3f} m fuera de su línea, o la línea tiene allí un escalón: revíselo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>El punto codificado de la línea {line} está {size:+.3f} m fuera de su línea y del terreno contiguo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3816,7 +3816,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>The points show no line beyond those that were given.</source>
-      <translation type="unfinished" />
+      <translation>Los puntos no muestran ninguna línea más que las indicadas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3946,12 +3946,12 @@
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
       <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
-      <translation type="unfinished" />
+      <translation>La franja cubre parte del terreno dos veces: partes suyas alejadas entre sí a lo largo del eje se superponen. Dibuje el eje de nuevo o estreche la sección.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/corners.py" />
       <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
-      <translation type="unfinished" />
+      <translation>La franja no tiene sitio en el interior de la curva cerca de E {easting:.3f} N {northing:.3f}: su borde, a {width:.2f} m del eje, no se puede unir allí. Suavice la curva, estreche la sección o empiece la línea más lejos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4241,7 +4241,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
-      <translation type="unfinished" />
+      <translation>Coincide demasiado poco terreno en {most:g} m para indicar el desfase de cotas entre {existing_name} y {design_name}: no se descuenta ninguno, y los intervalos se basan en su desviación típica de {sigma:g} m. Indique el desfase si lo conoce.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4375,7 +4375,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
-      <translation type="unfinished" />
+      <translation>Qué puede fallar: donde ninguna pasada cruza, un bordillo rebajado o un hueco se salva en línea recta, y la posición de una línea entre pasadas se estima por su trazado. Un cambio duradero del jalón en varias pasadas puede parecer un escalón. Compare el mapa con lo que vio en el terreno.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4395,7 +4395,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation type="unfinished" />
+      <translation>Qué necesita: puntos cada medio metro, cuatro pasadas o más que crucen la línea, mejor en perpendicular y cada 3 m, y un escalón de unos 60 mm o más; un escalón menor requiere menos ruido o más pasadas. También la muestra caminar por el pie y la cabeza, o por el fondo de una cuneta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4450,7 +4450,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
-      <translation type="unfinished" />
+      <translation>Donde nada cambió, los levantamientos difieren {scale:.1f} veces lo que cabría esperar del ruido indicado para ellos; los intervalos y la parte del ruido se basan en lo que realmente difieren.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4501,7 +4501,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
-      <translation type="unfinished" />
+      <translation>Usted decide: ponga el campo status de lines_found.geojson en used, proposed o rejected, o dibuje de nuevo un trazado, y devuelva el archivo con --found-lines.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -4737,7 +4737,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>fondo, rigola</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4757,7 +4757,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
-      <translation type="unfinished" />
+      <translation>salvado ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4772,7 +4772,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>by the times of the points</source>
-      <translation type="unfinished" />
+      <translation>según las horas de los puntos</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5393,7 +5393,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, found from unchanged ground</source>
-      <translation type="unfinished" />
+      <translation>desfase de cotas entre las superficies, hallado del terreno sin cambios</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5453,7 +5453,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>in order of the walk, else within {length} m</source>
-      <translation type="unfinished" />
+      <translation>en el orden del recorrido; si no, en {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5584,12 +5584,12 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less the height offset between the surveys</source>
-      <translation type="unfinished" />
+      <translation>menos el desfase de cotas entre los levantamientos</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less what noise makes of cut and fill</source>
-      <translation type="unfinished" />
+      <translation>menos el desmonte y el terraplén que produce el ruido</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -5654,7 +5654,7 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>looking for lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>buscando líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -5770,7 +5770,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation type="unfinished" />
+      <translation>ruido de la cota de un punto {sigma} mm, deriva {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5865,7 +5865,7 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>of it carried across rejected points ({unit})</source>
-      <translation type="unfinished" />
+      <translation>de ello, por encima de puntos rechazados ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -6078,7 +6078,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>proposed</source>
-      <translation type="unfinished" />
+      <translation>propuesto</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -6156,7 +6156,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>lomo, coronación</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -6316,7 +6316,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>small depths: noise where depths are no larger than it</source>
-      <translation type="unfinished" />
+      <translation>profundidades pequeñas: ruido donde las profundidades no lo superan</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -6391,7 +6391,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>escalón (bordillo, muro)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -6788,7 +6788,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>pie de talud</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6814,7 +6814,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>told</source>
-      <translation type="unfinished" />
+      <translation>indicado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -6835,7 +6835,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>top of a slope</source>
-      <translation type="unfinished" />
+      <translation>cabeza de talud</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6870,7 +6870,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>triangles as they are</source>
-      <translation type="unfinished" />
+      <translation>triángulos tal como son</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -7100,12 +7100,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>{count} puntos codificados de la línea {line} a la {last} pueden estar {size:+.3f} m fuera de su línea, o la línea tiene allí un escalón: revíselo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>{count} puntos codificados de la línea {line} a la {last} están {size:+.3f} m fuera de su línea y del terreno contiguo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
@@ -7130,12 +7130,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>{count} líneas que muestran los puntos discurren a menos de {reach:.1f} m de líneas ya conocidas; estas tienen prioridad.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
-      <translation type="unfinished" />
+      <translation>{count} líneas decididas a mano no se vuelven a hallar donde estaban; quedan tal como se indicaron.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7175,7 +7175,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
-      <translation type="unfinished" />
+      <translation>{count} lugares que volver a recorrer en líneas, donde {stretches} tramos de ellas pasan por encima de puntos rechazados o acaban antes de ellos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>{count} tramos de líneas halladas, {length:.1f} m en total, cruzan otras líneas y se dejan fuera de la superficie; el primero, cerca de {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -7415,12 +7415,12 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
-      <translation type="unfinished" />
+      <translation>Se supone que {design_name} está {offset:+.4f} m por encima de {existing_name}, según lo indicado; esto se descuenta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
-      <translation type="unfinished" />
+      <translation>{design_name} está {offset:+.4f} m por encima de {existing_name} donde nada cambió (± {half:.4f} m, 95 %), a juzgar por {area:.0f} m² que coinciden. Esto se descuenta. Si ese terreno sí subió o se hundió, indique el desfase.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -8117,12 +8117,12 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
-      <translation type="unfinished" />
+      <translation>{file}: el objeto {number} tiene '{word}' en el campo {field}, que debe ser uno de {words}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
-      <translation type="unfinished" />
+      <translation>{file}: el objeto {number} no es una línea de dos lugares o más; corríjalo o elimínelo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8297,7 +8297,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
-      <translation type="unfinished" />
+      <translation>{file}: la línea {number} se dibujó a mano y no tiene cotas; dé cotas a sus vértices o elimine la línea.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/crossings.py" />
@@ -8622,7 +8622,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
-      <translation type="unfinished" />
+      <translation>{file}: vértices de la línea {number} sin cota, o con exactamente 0: {count}; la toman de los anteriores y posteriores.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -8763,7 +8763,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
-      <translation type="unfinished" />
+      <translation>{label}: no se puede usar un punto contiguo a {point} (línea {line}), el punto medio de un arco; allí no hay arco.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8793,7 +8793,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: continuada en recta {length:.1f} m entre las líneas {before} y {after}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8894,12 +8894,12 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: {length:.1f} m más corta en su final, acaba en la línea {before}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label}: {length:.1f} m más corta en su principio, empieza en la línea {after}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8974,7 +8974,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
-      <translation type="unfinished" />
+      <translation>{name} es una malla, que no contiene cómo se midieron sus cotas: se toma por tan buena como este levantamiento, con {sigma:.0f} mm nuevos en cada punto y {drift:.0f} mm de deriva. Indique --other-sigma y --other-drift si los conoce.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9014,7 +9014,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation type="unfinished" />
+      <translation>{offset} mm, desviación típica {sigma} mm (de ella, la parte aleatoria y la deriva figuran arriba); ruido allí {scale} veces el indicado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9240,12 +9240,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, a mano</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, drawn by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, dibujado a mano</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -9435,12 +9435,12 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Calcula desmonte, terraplén, neto, áreas y profundidades medias entre dos superficies, o de una superficie a un nivel, en cada polígono de una capa: parcelas, fases de obra, materiales en el terreno. Los bordes de los polígonos cortan los triángulos exactamente, de modo que las regiones y lo que queda fuera suman el total; donde los polígonos se solapan, cada uno cuenta el terreno y el registro los nombra.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; mallas 2DM en un mismo SRC con un mismo dátum altimétrico. Los polígonos se llevan a ese SRC. &lt;b&gt;Materiales:&lt;/b&gt; superficies de los techos de capas bajo el terreno, como la roca, de arriba abajo; el desmonte se reparte entonces según ellas. Donde falta la superficie de una capa, el material es «desconocido».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; los polígonos con sus cifras (las columnas ± son la mitad del intervalo del 95 %), tablas por magnitud con las partes de la incertidumbre, por clase de profundidad y por material, polígonos de profundidad del conjunto y un informe. Cuán seguras son las cifras y qué se descuenta entre dos levantamientos: véase «Volumen entre dos superficies». El desfase y el ruido se hallan una sola vez, de todo el terreno, y valen para cada región.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los intervalos de las regiones no se suman: un desfase de cotas las mueve todas juntas, el ruido no. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Las parcelas aquí dibujadas no son lindes legales. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
       <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Calcula las tierras entre una superficie existente (o un levantamiento anterior) y un proyecto (o un levantamiento posterior). Cada triángulo de una se corta por los de la otra, de modo que el volumen es exacto para las dos superficies: no depende de tamaño de celda ni de estaciones. Hay &lt;b&gt;desmonte&lt;/b&gt; donde la superficie existente está por encima del proyecto y &lt;b&gt;terraplén&lt;/b&gt; donde está por debajo, ambos positivos; neto es terraplén menos desmonte.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; dos mallas 2DM en un mismo SRC y con un mismo dátum altimétrico. Solo se compara el terreno que ambas cubren, y solo dentro de los polígonos si se indica una capa de ellos; lo que se omite se indica en metros cuadrados. Un nivel en lugar de la superficie que falta cuenta también el resto.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Dos levantamientos&lt;/b&gt; (ambos con ruido): el ruido por sí solo produce desmonte y terraplén donde nada cambió. Lo que produce se descuenta, de modo que ese terreno da 0 en promedio (un volumen algo menor que 0 significa ninguno). El desfase de cotas entre ellos se halla del terreno en que mejor coinciden, y se descuenta, salvo que usted lo indique; cuánto ruido hay se deduce del mismo terreno. Lo que dicen los triángulos tal como son se indica al lado (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; cada volumen se da con su intervalo del 95 % y cinco desviaciones típicas: aleatoria (ruido de puntos aislados), deriva (compartida por vecinos), sistemática (un desfase de cotas entre las superficies, por el área), modelo de superficie (terreno entre los puntos) y pequeña (ruido donde las profundidades no lo superan). Se basan en lo que usted diga de los puntos; el registro y el informe lo nombran.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tablas:&lt;/b&gt; volúmenes con half_95, low_95 y high_95; random, drift, systematic, model y small son desviaciones típicas, todo en m³. &lt;b&gt;Polígonos:&lt;/b&gt; kind, from_m y to_m (profundidad), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un desfase de 1 cm entre dos levantamientos son 100 m³ por hectárea: compruebe algunos puntos que no se movieron. Donde la mayor parte del terreno subió o se hundió por igual menos de 0.1 m, eso se toma por un desfase: indique entonces el desfase. Frente a un proyecto, donde nada es más profundo que el ruido, desmonte y terraplén resultan ambos demasiado grandes. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -9485,7 +9485,7 @@
     <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Llena cada hondonada de la superficie hasta su labio y dice cuáles cuentan: una hondonada que el ruido de las cotas explica no es un charco. Los charcos que se unen al subir son partes de uno mayor; aquellos cuyos umbrales están a una misma cota se unen de una vez.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie», cotas con errores normales independientes de la desviación típica indicada y un terreno que no deja entrar el agua. El agua sale por el borde de la superficie y por los sumideros.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; pond (P1 es el más profundo) y parent, el charco del que forma parte; depth_m en el punto bajo con sigma_m, su desviación típica a partir de las del punto bajo y el punto de rebose; chance_pct, la probabilidad de que el ruido por sí solo produzca una hondonada así en cualquier lugar del levantamiento; area_m2 y volume_m3, exactos sobre los triángulos; level, la cota del charco lleno en la unidad del SRC; points, cuántos puntos del levantamiento están bajo el agua; spills_to, un charco, un sumidero o el borde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los errores que comparten los vecinos, como los de una mala solución durante un minuto, producen hondonadas más anchas de lo que aquí se admite: fije una profundidad mínima. En el borde de un levantamiento, un charco puede desaguar sobre terreno que nadie midió. Los imbornales y pozos filtrantes solo drenan charcos cuando se indican.&lt;/p&gt;&lt;p&gt;Los charcos son una indicación a partir de la superficie levantada, no un proyecto de drenaje: infiltración, tuberías y normativa local son asunto del ejercicio profesional habilitado.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -9495,7 +9495,7 @@
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
       <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Halla el punto bajo de una balsa y el lugar más bajo por el que sale el agua, y calcula exactamente el área y el volumen del agua a niveles regulares entre ambos. Los puntos bajos interiores se unen al subir el agua: la balsa es el más exterior de los charcos que «Puntos bajos y charcos» halla sin ruido allí adonde corre el agua del lugar.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» que abarca todo el borde de la balsa. Un hueco de la superficie, y su límite, dejan salir el agua. Sin un lugar, la balsa es la del lugar más bajo de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; la curva como tabla (nivel en la unidad del SRC, el resto métrico), el agua al nivel de rebose por profundidad, el punto bajo y el de rebose como puntos, y un informe con la curva.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; ruido de los puntos, terreno entre ellos y ruido de la única cota a la que rebosa la balsa, que cuenta sobre toda el agua.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un punto erróneo en el borde fija el rebose: revíselo. Esto es solo la forma del terreno, sin aportaciones, desagües, filtraciones ni resguardo; un ingeniero habilitado proyecta el almacenamiento.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -9510,7 +9510,7 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;A partir de un área y de lo que se desea del levantamiento, una equidistancia o un error altimétrico, propone a qué separación recorrerla, dibuja las líneas en el orden del recorrido e indica el número de puntos, la distancia y el tiempo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; un rover que guarda por sí mismo un punto cada paso indicado. El error altimétrico entre pasadas se razona a partir del ruido de una cota y de cómo se curva el terreno; ninguna norma lo dice. Una equidistancia exige un RMSE de un tercio de ella (ASPRS Positional Accuracy Standards, 2014, anexo B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Líneas:&lt;/b&gt; primero el perímetro, después pasadas de ida y vuelta y después algunas transversales: donde estas cruzan las demás, el levantamiento revela su propio ruido. Columnas: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Para llevarlas consigo, guarde la capa como GPX o para su libreta de campo (Exportar &gt; Guardar objetos espaciales como).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los bordillos, cunetas y taludes más estrechos que dos pasadas se pierden: recorra sus bordes como líneas codificadas, o crúcelos en perpendicular cada 3 m, con lo que «Buscar líneas del terreno» los halla. El plan no sabe de vallas, agua, tráfico ni ganado. Los enlaces siguen el contorno, pero entre partes de un área que no se tocan son rectos.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -9520,7 +9520,7 @@
     <message>
       <location filename="../plugin/processing/padgrading.py" />
       <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Explana cada polígono a un nivel o un plano inclinado y, desde sus bordes, traza taludes de desmonte hacia arriba y de terraplén hacia abajo hasta que encuentran el terreno (línea de encuentro). El resultado es una superficie exacta: el proyecto, y el terreno terminado con él incorporado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Los niveles son cotas en la unidad del SRC, en el centro del rectángulo envolvente de una plataforma; los taludes son 1 en vertical por n en horizontal, perpendiculares al borde. Los agujeros conservan su terreno salvo los taludes hacia ellos. Varias plataformas se explanan una tras otra, en el orden de la capa: cada una en el terreno tal como lo dejan las anteriores, de modo que donde se encuentran, se tocan o se solapan cuenta la posterior. Donde una invade otra, se indica. El terreno que ya está en un talud queda como está.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Taludes de bordes concretos:&lt;/b&gt; líneas a lo largo de ellos, con los campos cut_run y fill_run. Pueden diferir donde los bordes se encuentran en una esquina lo bastante marcada para que los taludes se corten, en contornos cuyos taludes no atraviesan la plataforma; si no, se rechazan.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Compensación:&lt;/b&gt; la cota a la que el desmonte, por el terraplén que da un metro cúbico de él, iguala el terraplén más un excedente indicado, con una décima de milímetro, y cuán segura es. Para varias plataformas: un mismo desplazamiento de todas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; los volúmenes se dan con su intervalo del 95 % a partir de lo que usted diga de los puntos; véase «Volumen entre dos superficies». La página los compara con una malla, las áreas medias y la fórmula prismoidal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde el levantamiento acaba antes de que los taludes encuentren el terreno, lo dice, y los volúmenes se detienen allí. Esto no es un proyecto de construcción: la estabilidad de los taludes, el drenaje, los muros y la seguridad durante la excavación requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -9530,7 +9530,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Coloca una sección tipo a lo largo de una línea: carriles y arcenes con sus pendientes transversales, cunetas donde el terreno está por encima, y taludes hasta el terreno. Las cotas del eje proceden de la Z de la línea o de una tabla de estaciones y cotas, con acuerdos verticales (parábolas) donde la tabla da su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Las tablas están en metros. Entre estaciones la franja es recta; las curvas se forman con cuerdas, así que fije allí una distancia corta entre estaciones. Ambos lados tienen los mismos taludes. En las esquinas los bordes de la franja llegan hasta donde se encuentran; las salientes se redondean o se hacen a inglete, como se elija para los taludes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Diagrama de masas:&lt;/b&gt; desmonte y terraplén exactos de estación a estación, desmonte aprovechable menos terraplén acumulado a lo largo de la línea, y a qué distancia se transportan las tierras entre los lugares donde se compensan: en la capa y en la página.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La compensación&lt;/b&gt; desplaza todo el perfil longitudinal. &lt;b&gt;Cuán seguros&lt;/b&gt; son los volúmenes depende de lo que usted diga de los puntos; la página los compara con las áreas medias y la fórmula prismoidal a lo largo de la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde una curva no deja sitio al borde de la franja, y donde la franja se superpone a sí misma, se rechaza, indicando el lugar. Los extremos sin taludes quedan como caras empinadas. Esto no es un proyecto de construcción: el trazado, la visibilidad, el drenaje, la estabilidad de los taludes y el tráfico requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9545,7 +9545,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto). &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto). Entre pasadas la posición de una línea se estima por su trazado. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9610,7 +9610,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Dice con qué densidad se registró una obra y dónde no: los mayores &lt;b&gt;círculos sin punto medido&lt;/b&gt;, los &lt;b&gt;triángulos alargados&lt;/b&gt;, su parte de la obra, y &lt;b&gt;lugares que volver a recorrer&lt;/b&gt; en el orden del recorrido. Medidos esos lugares, ningún terreno está más lejos de un punto que el límite. Entre ellos están también aquellos donde una línea de códigos de campo pasa por encima de puntos rechazados o acaba antes de ellos. El registro nombra además la menor equidistancia que admiten los datos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y los puntos con los que se construyó, en el orden de registro y en el SRC de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Para la libreta de campo:&lt;/b&gt; los lugares se pueden escribir también como CSV (name, easting, northing, height, line, en las unidades del SRC) y como puntos de ruta GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Equidistancia:&lt;/b&gt; tres veces el RMSE de las cotas (ASPRS Positional Accuracy Standards, 2014, anexo B). El RMSE se razona a partir del ruido de una cota (lo que halló «Comprobar el levantamiento» o, si no, lo que declara el receptor) y de cómo se curva el terreno entre pasadas; los puntos de comprobación dicen más.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin un límite, una arista es larga a partir de unas dos veces la distancia entre pasadas: elección nuestra, no una norma. Una malla no contiene qué aristas son líneas, así que una línea de rotura larga y recta cuenta como arista larga. El terreno bajo un edificio queda vacío salvo que la superficie se construyera con un hueco allí.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -10023,7 +10023,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
-      <translation type="unfinished" />
+      <translation>Una salida anterior. Si está vacío y la salida se escribe sobre una, se toma esa.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -10208,7 +10208,7 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
-      <translation type="unfinished" />
+      <translation>Como hace «Buscar líneas del terreno»; las de evidencia fuerte son líneas de rotura.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -10283,7 +10283,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>Fondo, rigola</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -10907,7 +10907,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Desmonte de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -10984,7 +10984,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Decisions kept from the layer that is replaced: {count}.</source>
-      <translation type="unfinished" />
+      <translation>Decisiones conservadas de la capa que se sustituye: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -11699,7 +11699,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Terraplén menos desmonte de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -11714,7 +11714,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Terraplén de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11751,7 +11751,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Find lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Buscar líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -12364,7 +12364,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Height offset that was taken off (m)</source>
-      <translation type="unfinished" />
+      <translation>Desfase de cotas descontado (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -12497,7 +12497,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation type="unfinished" />
+      <translation>Cuán seguro es que ambas tengan el mismo datum altimétrico, o el desfase indicado: otra base, otro geoide, otro jalón. Desplaza el volumen en su valor por el área, y suele ser la parte mayor. Un desfase hallado del terreno sin cambios trae su propia incertidumbre en lugar de esta.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12553,7 +12553,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>In the order of recording, such as the output of “Check the survey”.</source>
-      <translation type="unfinished" />
+      <translation>En el orden de registro, como la salida de «Comprobar el levantamiento».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -12765,7 +12765,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
-      <translation type="unfinished" />
+      <translation>Bordillos, muros, cunetas y bordes de taludes, a partir de puntos sin códigos.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/planlayout.py" />
@@ -13101,7 +13101,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of codes go first: what doubles them is dropped.</source>
-      <translation type="unfinished" />
+      <translation>Las líneas de códigos tienen prioridad: lo que las repite se descarta.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -13112,7 +13112,7 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13134,7 +13134,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines proposed</source>
-      <translation type="unfinished" />
+      <translation>Líneas propuestas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
@@ -13170,12 +13170,12 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used</source>
-      <translation type="unfinished" />
+      <translation>Líneas usadas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
-      <translation type="unfinished" />
+      <translation>Líneas usadas: {used} ({length:.1f} m), propuestas: {proposed}, rechazadas: {rejected}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13185,7 +13185,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines with heights by kind and status; change the status, or reshape them.</source>
-      <translation type="unfinished" />
+      <translation>Líneas con cotas por tipo y estado; cambie el estado o modifique su forma.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -13212,7 +13212,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines with your decisions</source>
-      <translation type="unfinished" />
+      <translation>Líneas con sus decisiones</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -13784,7 +13784,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation type="unfinished" />
+      <translation>De los taludes, y de los bordes de una franja donde su línea gira. Los taludes redondeados son conos en facetas de 10 grados; los de inglete prolongan ambos taludes.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -13840,7 +13840,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>On a street that was crossed every 2.5 m, without a code:</source>
-      <translation type="unfinished" />
+      <translation>En una calle que se cruzó cada 2.5 m, sin ningún código:</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13971,7 +13971,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Outer corners</source>
-      <translation type="unfinished" />
+      <translation>Esquinas salientes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14402,7 +14402,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
-      <translation type="unfinished" />
+      <translation>Puntos con nombre, en orden de recorrido; radius_m es a qué distancia quedaba lo más próximo que se midió, line la línea que volver a recorrer allí.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -14601,7 +14601,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Proposed (not in the surface)</source>
-      <translation type="unfinished" />
+      <translation>Propuesto (no está en la superficie)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -14778,7 +14778,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>Lomo, coronación</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14828,7 +14828,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
-      <translation type="unfinished" />
+      <translation>Filas de desmonte, terraplén y neto (m³) con los extremos del intervalo del 95 % y las desviaciones típicas por separado: aleatoria, deriva, sistemática, modelo de superficie y profundidades pequeñas. triangles_m3 es lo que dicen los triángulos.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -15472,7 +15472,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>Escalón (bordillo, muro)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stockpile.py" />
@@ -16016,12 +16016,12 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>The output of “Find lines of the ground”, with what you decided in it.</source>
-      <translation type="unfinished" />
+      <translation>La salida de «Buscar líneas del terreno», con lo que usted decidió en ella.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
-      <translation type="unfinished" />
+      <translation>La salida de «Buscar líneas del terreno»: las de estado used son líneas de rotura con sus cotas, y ceden donde cruzan otras líneas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16116,7 +16116,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The second surface is too high by (m; empty: found)</source>
-      <translation type="unfinished" />
+      <translation>La segunda superficie está demasiado alta en (m; vacío: se halla)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -16156,7 +16156,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
-      <translation type="unfinished" />
+      <translation>Los triángulos tal como son: desmonte {cut:.2f} m³, terraplén {fill:.2f} m³, terraplén menos desmonte {net:.2f} m³.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -16331,7 +16331,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>Pie de talud</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16381,7 +16381,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Top of a slope</source>
-      <translation type="unfinished" />
+      <translation>Cabeza de talud</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16856,7 +16856,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
-      <translation type="unfinished" />
+      <translation>Donde una línea pasa por encima de puntos rechazados, o acaba antes de ellos, se vuelve a recorrer.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -16892,7 +16892,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
-      <translation type="unfinished" />
+      <translation>Donde nada cambió: otra base, otro geoide, otro jalón. Se descuenta. Si se deja vacío, se halla entre dos levantamientos (ambos con ruido) a partir del terreno en que mejor coinciden; frente a un proyecto, ninguno.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -16927,7 +16927,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
-      <translation type="unfinished" />
+      <translation>Donde los puntos de la malla están en el orden del recorrido, la deriva se rige por él. Si no, este es el lado de un cuadrado de terreno en el que la deriva es una y la misma.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -17245,7 +17245,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
-      <translation type="unfinished" />
+      <translation>líneas de rotura,bordillo,encintado,cuneta,talud,borde,rigola,coronación,escalón,líneas características,sin códigos,dibujo de líneas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18304,7 +18304,7 @@
     <message>
       <location filename="../plugin/processing/maptips.py" />
       <source>{passes} passes, evidence {evidence}, {length} m</source>
-      <translation type="unfinished" />
+      <translation>{passes} pasadas, evidencia {evidence}, {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />

@@ -6,7 +6,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
-      <translation type="unfinished" />
+      <translation>          triangles tels quels : déblai {cut:.1f} m³, remblai {fill:.1f} m³, net {net:.1f} m³</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs.py" />
@@ -794,7 +794,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Change of slope (%)</source>
-      <translation type="unfinished" />
+      <translation>Changement de pente (%)</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -1325,12 +1325,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence</source>
-      <translation type="unfinished" />
+      <translation>Indice de preuve</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
-      <translation type="unfinished" />
+      <translation>L'indice de preuve est le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard ; à partir de 6, et là où les grandeurs sont constantes le long d'elle, une ligne est une ligne de rupture.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1442,12 +1442,12 @@
     <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
-      <translation type="unfinished" />
+      <translation>Les formes plus étroites que {narrow:.1f} m (bordures, fossés, talus) tombent entre les passages : parcourez leurs arêtes comme lignes codées, ou traversez-les à angle droit tous les 3 m, d'où elles sont trouvées sans codes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
-      <translation type="unfinished" />
+      <translation>Trouvé    {used} lignes sans codes utilisées comme lignes de rupture ({length:.0f} m), {proposed} proposées, {rejected} rejetées</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1457,7 +1457,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
-      <translation type="unfinished" />
+      <translation>Lignes trouvées, celles au plus fort indice de preuve d'abord : {shown} sur {count} ; ± un écart-type</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
@@ -1487,12 +1487,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
-      <translation type="unfinished" />
+      <translation>D'après les seules altitudes, sans codes, {count} lignes : {used} sont des lignes de rupture de la surface, {proposed} ont un indice de preuve trop faible et sont seulement proposées, {rejected} ont été rejetées à la main.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>From the triangles to the volumes told</source>
-      <translation type="unfinished" />
+      <translation>Des triangles aux volumes indiqués</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -2011,7 +2011,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
-      <translation type="unfinished" />
+      <translation>La ligne {number} serait tranchée par un passage de plus qui la traverse à angle droit près de E {easting} N {northing}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2060,17 +2060,17 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the ground shows</source>
-      <translation type="unfinished" />
+      <translation>Lignes que montre le terrain</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show without codes were not looked for.</source>
-      <translation type="unfinished" />
+      <translation>Les lignes que montrent les points sans codes n'ont pas été cherchées.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
-      <translation type="unfinished" />
+      <translation>Lignes que montrent les points, par genre et statut ; numéros comme dans le tableau. Les ressauts ont un pied et un sommet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2165,7 +2165,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Map of {count} lines by kind and status over the used points.</source>
-      <translation type="unfinished" />
+      <translation>Carte de {count} lignes par genre et statut, sur les points utilisés.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2362,7 +2362,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
-      <translation type="unfinished" />
+      <translation>Le bruit seul produit environ {excess:.1f} m³ de déblai et autant de remblai entre les triangles ; cela est retiré, si bien qu'un terrain qui n'a pas changé donne 0 en moyenne. Un volume peut donc être inférieur à 0 : alors aucun n'a été trouvé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2491,7 +2491,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Number</source>
-      <translation type="unfinished" />
+      <translation>Numéro</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2561,12 +2561,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>Une ligne que montrent les points passe à moins de {reach:.1f} m de lignes déjà connues ; celles-ci priment.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
-      <translation type="unfinished" />
+      <translation>Une ligne décidée à la main n'est pas retrouvée là où elle était ; elle reste telle qu'elle a été donnée.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2581,7 +2581,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
-      <translation type="unfinished" />
+      <translation>Un endroit à parcourir de nouveau sur une ligne, là où elle est prolongée à travers des points rejetés ou s'arrête avant eux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2626,7 +2626,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>Un tronçon d'une ligne trouvée, long de {length:.1f} m, croise une autre ligne et est laissé hors de la surface, près de {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2686,7 +2686,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Passes</source>
-      <translation type="unfinished" />
+      <translation>Passages</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2716,7 +2716,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Place (mm)</source>
-      <translation type="unfinished" />
+      <translation>Position (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -3300,7 +3300,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Step (mm)</source>
-      <translation type="unfinished" />
+      <translation>Ressaut (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3500,12 +3500,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>Le point codé de la ligne {line} est peut-être décalé de {size:+.3f} m par rapport à sa ligne, ou la ligne y fait un ressaut : examinez-le.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>Le point codé de la ligne {line} s'écarte de {size:+.3f} m de sa ligne et du terrain à côté.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3816,7 +3816,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>The points show no line beyond those that were given.</source>
-      <translation type="unfinished" />
+      <translation>Les points ne montrent aucune ligne en plus de celles qui ont été données.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3946,12 +3946,12 @@
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
       <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
-      <translation type="unfinished" />
+      <translation>La bande couvre du terrain deux fois : des parties éloignées l'une de l'autre le long de l'axe passent l'une sur l'autre. Redessinez l'axe, ou rétrécissez le profil type.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/corners.py" />
       <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
-      <translation type="unfinished" />
+      <translation>La bande n'a pas de place à l'intérieur de la courbe près de E {easting:.3f} N {northing:.3f} : son bord, à {width:.2f} m de l'axe, ne peut pas y être raccordé. Adoucissez la courbe, rétrécissez le profil type, ou commencez la ligne plus loin.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4241,7 +4241,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
-      <translation type="unfinished" />
+      <translation>Trop peu de terrain concorde à {most:g} m près pour dire le décalage d'altitude entre {existing_name} et {design_name} : aucun n'est retiré, et les intervalles reposent sur son écart-type de {sigma:g} m. Donnez le décalage si vous le connaissez.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4375,7 +4375,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
-      <translation type="unfinished" />
+      <translation>Ce qui peut mal tourner : là où aucun passage ne traverse, une bordure abaissée ou une interruption est franchie en ligne droite, et la position d'une ligne entre les passages est supposée d'après son tracé. Un changement durable de la canne sur plusieurs passages peut ressembler à un ressaut. Comparez la carte avec ce que vous avez vu sur le site.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4395,7 +4395,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
-      <translation type="unfinished" />
+      <translation>Ce qu'il faut : des points tous les demi-mètres, quatre passages ou plus qui traversent la ligne, de préférence à angle droit et tous les 3 m, et un ressaut d'environ 60 mm ou plus ; un ressaut plus petit demande moins de bruit ou plus de passages. Marcher le long du pied et du sommet, ou au fond d'un fossé, la montre aussi.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -4450,7 +4450,7 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
-      <translation type="unfinished" />
+      <translation>Là où rien n'a changé, les levés diffèrent {scale:.1f} fois autant que le rend probable le bruit annoncé pour eux ; les intervalles et la part du bruit reposent sur leur différence réelle.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -4501,7 +4501,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
-      <translation type="unfinished" />
+      <translation>C'est vous qui décidez : mettez le champ status de lines_found.geojson à used, proposed ou rejected, ou redessinez un tracé, et redonnez le fichier avec --found-lines.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -4737,7 +4737,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>fond, caniveau</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4757,7 +4757,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>bridged ({unit})</source>
-      <translation type="unfinished" />
+      <translation>franchi ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4772,7 +4772,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>by the times of the points</source>
-      <translation type="unfinished" />
+      <translation>selon les heures des points</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5393,7 +5393,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, found from unchanged ground</source>
-      <translation type="unfinished" />
+      <translation>décalage d'altitude entre les surfaces, déterminé d'après le terrain inchangé</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5453,7 +5453,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>in order of the walk, else within {length} m</source>
-      <translation type="unfinished" />
+      <translation>dans l'ordre de marche, sinon sur {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/position.py" />
@@ -5584,12 +5584,12 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less the height offset between the surveys</source>
-      <translation type="unfinished" />
+      <translation>moins le décalage d'altitude entre les levés</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>less what noise makes of cut and fill</source>
-      <translation type="unfinished" />
+      <translation>moins ce que le bruit produit de déblai et de remblai</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -5654,7 +5654,7 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>looking for lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>recherche des lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -5770,7 +5770,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
-      <translation type="unfinished" />
+      <translation>bruit de l'altitude d'un point {sigma} mm, dérive {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5865,7 +5865,7 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>of it carried across rejected points ({unit})</source>
-      <translation type="unfinished" />
+      <translation>dont prolongé à travers des points rejetés ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -6078,7 +6078,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>proposed</source>
-      <translation type="unfinished" />
+      <translation>proposé</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -6156,7 +6156,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>crête, faîte</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -6316,7 +6316,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>small depths: noise where depths are no larger than it</source>
-      <translation type="unfinished" />
+      <translation>faibles profondeurs : bruit là où les profondeurs ne le dépassent pas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -6391,7 +6391,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>ressaut (bordure, mur)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
@@ -6788,7 +6788,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>pied de talus</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6814,7 +6814,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>told</source>
-      <translation type="unfinished" />
+      <translation>indiqué</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -6835,7 +6835,7 @@
     <message>
       <location filename="../plugin/core/report/found_words.py" />
       <source>top of a slope</source>
-      <translation type="unfinished" />
+      <translation>sommet de talus</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -6870,7 +6870,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>triangles as they are</source>
-      <translation type="unfinished" />
+      <translation>triangles tels quels</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -7100,12 +7100,12 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
-      <translation type="unfinished" />
+      <translation>{count} points codés de la ligne {line} à {last} sont peut-être décalés de {size:+.3f} m par rapport à leur ligne, ou la ligne y fait un ressaut : examinez-le.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
-      <translation type="unfinished" />
+      <translation>{count} points codés de la ligne {line} à {last} s'écartent de {size:+.3f} m de leur ligne et du terrain à côté.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
@@ -7130,12 +7130,12 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
-      <translation type="unfinished" />
+      <translation>{count} lignes que montrent les points passent à moins de {reach:.1f} m de lignes déjà connues ; celles-ci priment.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/replay.py" />
       <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
-      <translation type="unfinished" />
+      <translation>{count} lignes décidées à la main ne sont pas retrouvées là où elles étaient ; elles restent telles qu'elles ont été données.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7175,7 +7175,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
-      <translation type="unfinished" />
+      <translation>{count} endroits à parcourir de nouveau sur des lignes, là où {stretches} tronçons de celles-ci sont prolongés à travers des points rejetés ou s'arrêtent avant eux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/surface/giving_way.py" />
       <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
-      <translation type="unfinished" />
+      <translation>{count} tronçons de lignes trouvées, {length:.1f} m ensemble, croisent d'autres lignes et sont laissés hors de la surface ; le premier près de {easting:.3f}, {northing:.3f}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -7415,12 +7415,12 @@
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
-      <translation type="unfinished" />
+      <translation>{design_name} est pris comme situé à {offset:+.4f} m au-dessus de {existing_name}, comme indiqué ; cela est retiré.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/surveys.py" />
       <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
-      <translation type="unfinished" />
+      <translation>{design_name} est à {offset:+.4f} m au-dessus de {existing_name} là où rien n'a changé (± {half:.4f} m, 95 %), d'après {area:.0f} m² qui concordent. Cela est retiré. Si ce terrain s'est vraiment élevé ou affaissé, donnez le décalage.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -8117,12 +8117,12 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
-      <translation type="unfinished" />
+      <translation>{file} : l'entité {number} a '{word}' dans le champ {field}, qui doit être l'un de {words}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
-      <translation type="unfinished" />
+      <translation>{file} : l'entité {number} n'est pas une ligne de deux endroits ou plus ; corrigez-la ou supprimez-la.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8297,7 +8297,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
-      <translation type="unfinished" />
+      <translation>{file} : la ligne {number} a été dessinée à la main et n'a pas d'altitudes ; donnez des altitudes à ses sommets, ou supprimez la ligne.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/crossings.py" />
@@ -8622,7 +8622,7 @@
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
-      <translation type="unfinished" />
+      <translation>{file} : sommets de la ligne {number} sans altitude, ou avec exactement 0 : {count} ; ils la prennent de ceux d'avant et d'après.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -8763,7 +8763,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
-      <translation type="unfinished" />
+      <translation>{label} : un point à côté de {point} (ligne {line}), le milieu d'un arc, ne peut pas être utilisé ; pas d'arc à cet endroit.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8793,7 +8793,7 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label} : prolongée tout droit sur {length:.1f} m entre les lignes {before} et {after} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8894,12 +8894,12 @@
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label} : plus courte de {length:.1f} m à sa fin, elle se termine à la ligne {before} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
-      <translation type="unfinished" />
+      <translation>{label} : plus courte de {length:.1f} m à son début, elle commence à la ligne {after} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -8974,7 +8974,7 @@
     <message>
       <location filename="../plugin/core/job/volumes.py" />
       <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
-      <translation type="unfinished" />
+      <translation>{name} est un maillage, qui ne retient pas comment ses altitudes ont été mesurées : il est pris pour aussi bon que ce levé, avec {sigma:.0f} mm nouveaux à chaque point et {drift:.0f} mm de dérive. Donnez --other-sigma et --other-drift si vous les connaissez.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9014,7 +9014,7 @@
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
-      <translation type="unfinished" />
+      <translation>{offset} mm, écart-type {sigma} mm (dont aléatoire et dérive ci-dessus) ; bruit à cet endroit {scale} fois celui annoncé</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -9240,12 +9240,12 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, à la main</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>{status}, drawn by hand</source>
-      <translation type="unfinished" />
+      <translation>{status}, dessiné à la main</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -9435,12 +9435,12 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Calcule déblai, remblai, net, aires et profondeurs moyennes entre deux surfaces, ou d'une surface à un niveau, dans chaque polygone d'une couche : parcelles, phases de travaux, matériaux sur le terrain. Les bords des polygones coupent les triangles exactement, si bien que la somme des régions et de ce qui est en dehors donne le tout ; là où des polygones se recouvrent, chacun compte le terrain et le journal les nomme.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des maillages 2DM dans un même SCR avec une même référence d'altitude. Les polygones sont amenés dans ce SCR. &lt;b&gt;Matériaux :&lt;/b&gt; surfaces des toits de couches sous le terrain, telles que le rocher, de haut en bas ; le déblai est alors réparti entre elles. Là où la surface d'une couche manque, le matériau est « inconnu ».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; les polygones avec leurs nombres (les colonnes ± sont la moitié de l'intervalle à 95 %), des tables par grandeur avec les parts de l'incertitude, par classe de profondeur, par matériau, des polygones de profondeur de l'ensemble, et un rapport. Fiabilité des nombres, et ce qui est retiré entre deux levés : voir « Volume entre deux surfaces ». Le décalage et le bruit sont déterminés une seule fois, d'après tout le terrain, et valent pour chaque région.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les intervalles des régions ne s'additionnent pas : un décalage d'altitude les déplace toutes ensemble, le bruit non. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Les parcelles dessinées ici ne sont pas des limites juridiques. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
       <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Calcule les terres entre une surface existante (ou un levé antérieur) et un projet (ou un levé ultérieur). Chaque triangle de l'une est coupé le long de ceux de l'autre, si bien que le volume est exact pour les deux surfaces : il ne dépend ni d'une taille de cellule ni d'abscisses. Le &lt;b&gt;déblai&lt;/b&gt; est là où la surface existante est au-dessus du projet, le &lt;b&gt;remblai&lt;/b&gt; là où elle est en dessous, tous deux positifs ; le net est le remblai moins le déblai.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; deux maillages 2DM dans un même SCR et avec une même référence d'altitude. Seul le terrain que les deux couvrent est comparé, et seulement dans les polygones si une couche en est donnée ; ce qui est laissé de côté est indiqué en mètres carrés. Un niveau à la place de la surface manquante compte aussi le reste.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Deux levés&lt;/b&gt; (tous deux avec du bruit) : le bruit seul produit du déblai et du remblai là où rien n'a changé. Ce qu'il produit est retiré, si bien qu'un tel terrain donne 0 en moyenne (un volume un peu inférieur à 0 veut dire aucun). Le décalage d'altitude entre eux est déterminé d'après le terrain sur lequel ils concordent le mieux, et retiré, sauf si vous le donnez ; l'ampleur du bruit découle du même terrain. Ce que disent les triangles tels quels est indiqué à côté (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; chaque volume vient avec son intervalle à 95 % et cinq écarts-types : aléatoire (bruit des points isolés), dérive (partagée par les voisins), systématique (un décalage d'altitude entre les surfaces, fois l'aire), modèle de surface (terrain entre les points) et faibles (bruit là où les profondeurs ne le dépassent pas). Ils reposent sur ce que vous dites des points ; le journal et le rapport le nomment.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables :&lt;/b&gt; volumes avec half_95, low_95 et high_95 ; random, drift, systematic, model et small sont des écarts-types, le tout en m³. &lt;b&gt;Polygones :&lt;/b&gt; kind, from_m et to_m (profondeur), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un décalage de 1 cm entre deux levés fait 100 m³ par hectare : vérifiez quelques points qui n'ont pas bougé. Là où la plus grande part du terrain s'est élevée ou affaissée uniformément de moins de 0.1 m, cela est pris pour un décalage : donnez alors le décalage. Par rapport à un projet, là où rien n'est plus profond que le bruit, déblai et remblai sont tous deux trop grands. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -9485,7 +9485,7 @@
     <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Remplit chaque creux de la surface jusqu'au bord et dit lesquels comptent : un creux que le bruit des altitudes explique n'est pas une mare. Des mares qui se rejoignent en montant font partie d'une plus grande ; celles dont les seuils sont à une même altitude se rejoignent d'un coup.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit, des altitudes aux erreurs normales indépendantes de l'écart-type donné, et un terrain qui ne laisse pas entrer l'eau. L'eau sort par le pourtour de la surface et par les avaloirs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; pond (P1 est la plus profonde) et parent, la mare dont elle fait partie ; depth_m au point bas avec sigma_m, son écart-type d'après ceux du point bas et du point de débordement ; chance_pct, la probabilité que le bruit seul produise un tel creux quelque part dans le levé ; area_m2 et volume_m3, exacts sur les triangles ; level, l'altitude de la mare pleine dans l'unité du SCR ; points, combien de ceux du levé sont sous l'eau ; spills_to, une mare, un avaloir ou le pourtour.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; des erreurs que des voisins partagent, comme lors d'une mauvaise fixation pendant une minute, produisent des creux plus larges que ce qui est admis ici : fixez une profondeur minimale. Au pourtour d'un levé, une mare peut s'écouler sur un terrain que personne n'a mesuré. Avaloirs et puits d'infiltration ne vident les mares que lorsqu'ils sont donnés.&lt;/p&gt;&lt;p&gt;Les mares sont une indication tirée de la surface telle que levée, non un projet d'assainissement : infiltration, conduites et règlements locaux relèvent des professionnels agréés.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -9495,7 +9495,7 @@
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
       <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Trouve le point bas d'un bassin et l'endroit le plus bas par où l'eau en sort, et calcule exactement l'aire et le volume de l'eau à des niveaux réguliers entre les deux. Les points bas intérieurs se rejoignent à mesure que l'eau monte : c'est la plus englobante des mares que « Points bas et mares » trouve sans bruit là où s'écoule l'eau du lieu.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et qui comprend tout le pourtour du bassin. Un trou dans la surface, et son bord, laissent sortir l'eau. Sans lieu donné, le bassin est celui du point le plus bas de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; la courbe en table (niveau dans l'unité du SCR, le reste métrique), l'eau au niveau de débordement par profondeur, point bas et débordement comme points, et un rapport avec la courbe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; bruit des points, terrain entre eux, et bruit de la seule altitude à laquelle le bassin déborde, qui compte sur toute l'eau.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un point faux sur le pourtour fixe le débordement : examinez-le. Ce n'est que la forme du terrain, sans apports, exutoires, infiltration ni revanche ; un ingénieur agréé conçoit le stockage.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -9510,7 +9510,7 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;À partir d'une zone et de ce que vous attendez du levé, une équidistance ou une erreur d'altitude, propose l'écartement des passages, dessine les lignes dans l'ordre de marche, et indique le nombre de points, la distance et le temps.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un mobile qui enregistre de lui-même un point au pas donné. L'erreur d'altitude entre les passages est raisonnée d'après le bruit d'une altitude et la courbure du terrain ; aucune norme ne la dit. Une équidistance demande une RMSE d'un tiers de celle-ci (ASPRS Positional Accuracy Standards, 2014, annexe B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lignes :&lt;/b&gt; d'abord le périmètre, puis les passages en aller et retour, puis quelques passages en travers : là où ceux-ci croisent les autres, le levé dit son propre bruit. Colonnes : order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Pour les emporter, enregistrez la couche en GPX ou pour votre carnet de terrain (Exporter &gt; Sauvegarder les entités sous).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les bordures, fossés et talus plus étroits que deux passages sont manqués : parcourez leurs arêtes comme lignes codées, ou traversez-les à angle droit tous les 3 m, d'où « Trouver les lignes du terrain » les trouve. Le plan ne connaît ni clôtures, ni eau, ni circulation, ni bétail. Les liaisons suivent le contour, mais entre des parties d'une zone qui ne se touchent pas elles sont droites.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -9520,7 +9520,7 @@
     <message>
       <location filename="../plugin/processing/padgrading.py" />
       <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Terrasse chaque polygone à un niveau ou à un plan incliné, et depuis ses bords des talus de déblai vers le haut et des talus de remblai vers le bas jusqu'à rejoindre le terrain (entrée en terre). Le résultat est une surface exacte : le projet, et le terrain fini qui le contient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les niveaux sont des altitudes dans l'unité du SCR, au milieu de l'emprise rectangulaire d'une plateforme ; les talus sont de 1 en hauteur pour n en largeur, perpendiculairement au bord. Les trous gardent leur terrain sauf les talus qui y descendent. Plusieurs plateformes sont terrassées l'une après l'autre, dans l'ordre de la couche : chacune dans le terrain tel que les précédentes le laissent, si bien que là où elles se rencontrent, se touchent ou se recouvrent, c'est la dernière qui compte. Là où l'une empiète sur une autre, cela est dit. Le terrain qui coïncide déjà avec un talus reste tel quel.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Talus de bords particuliers :&lt;/b&gt; des lignes le long de ceux-ci, avec les champs cut_run et fill_run. Ils peuvent différer là où des bords se rencontrent à un angle assez vif pour que les talus se rejoignent, sur des contours dont les talus ne retraversent pas la plateforme ; sinon ils sont refusés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équilibre :&lt;/b&gt; l'altitude à laquelle le déblai, multiplié par le remblai qu'en fait un mètre cube, égale le remblai et un excédent indiqué, au dixième de millimètre, et sa fiabilité. Pour plusieurs plateformes : un décalage unique de toutes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; les volumes viennent avec leur intervalle à 95 % d'après ce que vous dites des points ; voir « Volume entre deux surfaces ». La page les compare à une grille, aux aires extrêmes moyennes et à la formule prismoïdale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où le levé se termine avant que les talus ne rejoignent le terrain, cela est dit, et les volumes s'y arrêtent. Ceci n'est pas un projet d'exécution : tenue des talus, drainage, murs et sécurité des fouilles demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -9530,7 +9530,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Pose un profil type le long d'une ligne : voies et accotements avec leurs pentes transversales, fossés là où le terrain est au-dessus, et talus jusqu'à l'entrée en terre. Les altitudes de l'axe viennent du Z de la ligne ou d'une table d'abscisses et d'altitudes, avec des raccordements verticaux (paraboles) là où la table donne leur longueur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les tables sont en mètres. Entre les abscisses la bande est droite ; les courbes sont faites de cordes, prenez-y donc une courte distance entre abscisses. Les deux côtés ont les mêmes talus. Aux angles, les bords de la bande vont jusqu'à leur rencontre ; les angles saillants sont arrondis ou à onglet, comme choisi pour les talus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Épure de Lalanne :&lt;/b&gt; déblai et remblai exacts d'abscisse en abscisse, déblai utilisable moins remblai cumulé le long de la ligne, et la distance de transport des terres entre les endroits où elles s'équilibrent : dans la couche et sur la page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'équilibre&lt;/b&gt; décale tout le profil en long. &lt;b&gt;La fiabilité&lt;/b&gt; des volumes repose sur ce que vous dites des points ; la page les compare aux aires extrêmes moyennes et à la formule prismoïdale le long de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où une courbe ne laisse pas de place au bord de la bande, et là où la bande passe sur elle-même, cela est refusé, avec l'endroit. Des extrémités sans talus restent des faces raides. Ceci n'est pas un projet d'exécution : tracé, visibilité, drainage, tenue des talus et circulation demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9545,7 +9545,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche. Les autres sont &lt;b&gt;proposed&lt;/b&gt; (proposé). &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien). Entre les passages, la position d'une ligne est supposée d'après son tracé. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9610,7 +9610,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Indique avec quelle densité un site a été enregistré et où il ne l'a pas été : les plus grands &lt;b&gt;cercles sans point mesuré&lt;/b&gt;, les &lt;b&gt;triangles longs&lt;/b&gt;, leur part du site, et les &lt;b&gt;endroits à parcourir de nouveau&lt;/b&gt; dans l'ordre de marche. Une fois ces endroits mesurés, aucun terrain n'est plus loin d'un point que la limite. Les endroits où une ligne issue des codes de terrain est prolongée à travers des points rejetés, ou s'arrête avant eux, en font partie. Le journal nomme aussi la plus petite équidistance que les données justifient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que l'écrit « Construire la surface » et les points à partir desquels il a été construit, dans l'ordre d'enregistrement et dans le SCR de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Pour le carnet de terrain :&lt;/b&gt; les endroits peuvent aussi être écrits en CSV (name, easting, northing, height, line, dans les unités du SCR) et en points de cheminement GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équidistance :&lt;/b&gt; trois fois la RMSE des altitudes (ASPRS Positional Accuracy Standards, 2014, annexe B). La RMSE est estimée d'après le bruit d'une altitude (ce que « Contrôler le levé » a trouvé, sinon ce que le récepteur annonce) et la façon dont le terrain se courbe entre les passages ; des points de contrôle en disent plus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans limite donnée, un côté est long à partir d'environ deux fois l'écartement des passages : notre propre choix, pas une norme. Un maillage ne retient pas quels côtés sont des lignes, si bien qu'une longue ligne de rupture droite compte comme un côté long. Le terrain sous un bâtiment reste vide sauf si la surface y a été construite avec un trou.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -10023,7 +10023,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
-      <translation type="unfinished" />
+      <translation>Une sortie antérieure. Si ce champ est vide et que la sortie en remplace une, c'est celle-ci.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -10208,7 +10208,7 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
-      <translation type="unfinished" />
+      <translation>Comme le fait « Trouver les lignes du terrain » ; celles à fort indice de preuve sont des lignes de rupture.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -10283,7 +10283,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Bottom, gutter</source>
-      <translation type="unfinished" />
+      <translation>Fond, caniveau</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -10907,7 +10907,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Déblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -10984,7 +10984,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Decisions kept from the layer that is replaced: {count}.</source>
-      <translation type="unfinished" />
+      <translation>Décisions gardées de la couche remplacée : {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -11699,7 +11699,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Remblai moins déblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -11714,7 +11714,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill of the triangles as they are (m³)</source>
-      <translation type="unfinished" />
+      <translation>Remblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -11751,7 +11751,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Find lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Trouver les lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -12364,7 +12364,7 @@
     <message>
       <location filename="../plugin/processing/volumenumbers.py" />
       <source>Height offset that was taken off (m)</source>
-      <translation type="unfinished" />
+      <translation>Décalage d'altitude retiré (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -12497,7 +12497,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
-      <translation type="unfinished" />
+      <translation>Certitude que les deux ont la même référence altimétrique, ou du décalage donné : autre base, autre géoïde, autre canne. Elle déplace le volume de sa valeur multipliée par l'aire, et c'est le plus souvent la part la plus grande. Un décalage déterminé d'après le terrain inchangé apporte sa propre incertitude à la place de celle-ci.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -12553,7 +12553,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>In the order of recording, such as the output of “Check the survey”.</source>
-      <translation type="unfinished" />
+      <translation>Dans l'ordre d'enregistrement, par exemple la sortie de « Contrôler le levé ».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -12765,7 +12765,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
-      <translation type="unfinished" />
+      <translation>Bordures, murs, fossés et bords de talus, d'après des points sans codes.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/planlayout.py" />
@@ -13101,7 +13101,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of codes go first: what doubles them is dropped.</source>
-      <translation type="unfinished" />
+      <translation>Les lignes des codes priment : ce qui les double est abandonné.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -13112,7 +13112,7 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of the ground</source>
-      <translation type="unfinished" />
+      <translation>Lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13134,7 +13134,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines proposed</source>
-      <translation type="unfinished" />
+      <translation>Lignes proposées</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
@@ -13170,12 +13170,12 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used</source>
-      <translation type="unfinished" />
+      <translation>Lignes utilisées</translation>
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
-      <translation type="unfinished" />
+      <translation>Lignes utilisées : {used} ({length:.1f} m), proposées : {proposed}, rejetées : {rejected}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -13185,7 +13185,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines with heights by kind and status; change the status, or reshape them.</source>
-      <translation type="unfinished" />
+      <translation>Lignes avec altitudes par genre et statut ; changez le statut, ou modifiez leur forme.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -13212,7 +13212,7 @@
       <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines with your decisions</source>
-      <translation type="unfinished" />
+      <translation>Lignes avec vos décisions</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -13784,7 +13784,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation type="unfinished" />
+      <translation>Des talus, et des bords d'une bande là où sa ligne tourne. Les talus arrondis sont des cônes à facettes de 10 degrés ; ceux à onglet prolongent les deux talus.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -13840,7 +13840,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>On a street that was crossed every 2.5 m, without a code:</source>
-      <translation type="unfinished" />
+      <translation>Sur une rue traversée tous les 2.5 m, sans aucun code :</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -13971,7 +13971,7 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Outer corners</source>
-      <translation type="unfinished" />
+      <translation>Angles saillants</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14402,7 +14402,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
-      <translation type="unfinished" />
+      <translation>Points avec un nom, dans l'ordre de marche ; radius_m est la distance à laquelle se trouvait la mesure la plus proche, line la ligne à y parcourir de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -14601,7 +14601,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Proposed (not in the surface)</source>
-      <translation type="unfinished" />
+      <translation>Proposé (pas dans la surface)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -14778,7 +14778,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Ridge, crown</source>
-      <translation type="unfinished" />
+      <translation>Crête, faîte</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -14828,7 +14828,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
-      <translation type="unfinished" />
+      <translation>Lignes de déblai, remblai et bilan (m³) avec les bornes de l'intervalle à 95 % et les écarts-types séparés : aléatoire, dérive, systématique, modèle de surface et faibles profondeurs. triangles_m3 est ce que disent les triangles.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -15472,7 +15472,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Step (kerb, wall)</source>
-      <translation type="unfinished" />
+      <translation>Ressaut (bordure, mur)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stockpile.py" />
@@ -16016,12 +16016,12 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>The output of “Find lines of the ground”, with what you decided in it.</source>
-      <translation type="unfinished" />
+      <translation>La sortie de « Trouver les lignes du terrain », avec ce que vous y avez décidé.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
-      <translation type="unfinished" />
+      <translation>La sortie de « Trouver les lignes du terrain » : celles au statut used sont des lignes de rupture avec leurs altitudes, et cèdent là où elles croisent d'autres lignes.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16116,7 +16116,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The second surface is too high by (m; empty: found)</source>
-      <translation type="unfinished" />
+      <translation>La seconde surface est trop haute de (m ; vide : déterminé)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -16156,7 +16156,7 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
-      <translation type="unfinished" />
+      <translation>Les triangles tels quels : déblai {cut:.2f} m³, remblai {fill:.2f} m³, remblai moins déblai {net:.2f} m³.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -16331,7 +16331,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Toe of a slope</source>
-      <translation type="unfinished" />
+      <translation>Pied de talus</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16381,7 +16381,7 @@
     <message>
       <location filename="../plugin/processing/styles.py" />
       <source>Top of a slope</source>
-      <translation type="unfinished" />
+      <translation>Sommet de talus</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -16856,7 +16856,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
-      <translation type="unfinished" />
+      <translation>Là où une ligne est prolongée à travers des points rejetés, ou s'arrête avant eux, elle est à parcourir de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -16892,7 +16892,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
-      <translation type="unfinished" />
+      <translation>Là où rien n'a changé : autre base, autre géoïde, autre canne. Il est retiré. Laissé vide, il est déterminé entre deux levés (tous deux avec du bruit) d'après le terrain sur lequel ils concordent le mieux ; aucun par rapport à un projet.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -16927,7 +16927,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
-      <translation type="unfinished" />
+      <translation>Là où les points du maillage sont dans l'ordre de marche, la dérive suit cet ordre. Sinon, c'est le côté d'un carré de terrain dans lequel la dérive est une seule et même.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -17245,7 +17245,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
-      <translation type="unfinished" />
+      <translation>lignes de rupture,bordure,trottoir,fossé,talus,bord,caniveau,faîte,ressaut,lignes caractéristiques,sans codes,dessin au trait</translation>
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
@@ -18304,7 +18304,7 @@
     <message>
       <location filename="../plugin/processing/maptips.py" />
       <source>{passes} passes, evidence {evidence}, {length} m</source>
-      <translation type="unfinished" />
+      <translation>{passes} passages, indice de preuve {evidence}, {length} m</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
