@@ -299,7 +299,7 @@ def test_the_first_line_of_the_summary_and_of_the_report_tell_it(tmp_path):
     result = job(tmp_path, columns)
     lines = summary(result, tmp_path)
     assert lines[0].startswith("Site      ")
-    assert lines[1].startswith("Aside     Easting and northing swapped in line 402")
+    assert lines[1].startswith("Easting and northing swapped in line 402")
     html = report_html(result, Words())
     assert html.index("swapped in line 402") < html.index("<nav")
     assert result.check is not None
