@@ -3,7 +3,7 @@ kerbs, against no lines and against the true ones."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Dict, List, Tuple
 
 import numpy as np
@@ -14,6 +14,7 @@ from plugin.core.contours.trace import trace_contours
 from plugin.core.features.breaklines import breaklines
 from plugin.core.features.found import Features
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
+from plugin.core.points.pointset import Status
 from plugin.core.surface.build import SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule
 from plugin.core.surface.locate import heights_at
@@ -28,8 +29,12 @@ INTERVAL = 0.1  # m
 
 @dataclass(frozen=True)
 class SurfaceScore:
-    """Sums of squared height errors beside kerbs (without lines, with found, with true ones) over ``samples``; small
-    closed contours without and with found lines; length of contours beside kerbs, and of it near the true ones."""
+    """What lines do beside kerbs.
+
+    ``none, found, true``: sums of squared height errors without lines, with found and with true ones, over ``samples``;
+    ``loops_none, loops_found``: small closed contours; ``contour, contour_near``: places of true contours on the faces
+    of kerbs, and how many of them have a drawn one near.
+    """
 
     none: float
     found: float
@@ -78,15 +83,22 @@ def surface_with(site: Site, lines: Constraints) -> Tin:
 
 
 def score_surface(site: Site, features: Features) -> SurfaceScore:
-    """Surfaces of a street without lines, with found and with true ones."""
+    """Surfaces of a street without lines, with found ones (and without the points these hold), and with true ones."""
     place = np.vstack([_beside(line.xy[line.asked]) for line in site.lines])
     height = site.ground(place[:, 0], place[:, 1])
-    tins = [surface_with(site, lines) for lines in (Constraints(), breaklines(features), true_lines(site))]
+    points = site.points
+    left = np.where(features.in_line, Status.REJECTED, points.status)
+    without = replace(site, points=points.with_status(left, points.reasons))
+    tins = [
+        surface_with(site, Constraints()),
+        surface_with(without, breaklines(features)),
+        surface_with(site, true_lines(site)),
+    ]
     found = [heights_at(tin, place + ORIGIN) for tin in tins]
     inside = np.isfinite(found).all(axis=0)
     errors = [float(((z - height)[inside] ** 2).sum()) for z in found]
     contours = [trace_contours(tin, ContourOptions(interval=INTERVAL)) for tin in tins[:2]]
-    loops = [_small_loops(lines) for lines in contours]
+    loops = [_small_loops(site, lines) for lines in contours]
     whole, near = _near_true(site, contours[1])
     return SurfaceScore(*errors, int(inside.sum()), *loops, whole, near)
 
@@ -100,11 +112,14 @@ def _beside(line: np.ndarray) -> np.ndarray:
     return (at[:, None] + off[:, None] * normal[:, None]).reshape(-1, 2)
 
 
-def _small_loops(contours: Contours) -> int:
+def _small_loops(site: Site, contours: Contours) -> int:
+    """Small closed contours that come within a metre of a kerb."""
+    tree = cKDTree(np.vstack([line.xy for line in site.lines]))
     count = 0
     for i in np.flatnonzero(contours.closed):
-        xy = contours.xy[contours.start[i] : contours.start[i + 1]]
-        count += bool(np.hypot(*np.diff(xy, axis=0).T).sum() < SMALL)
+        xy = contours.line(i) - ORIGIN
+        small = np.hypot(*np.diff(xy, axis=0).T).sum() < SMALL
+        count += bool(small and tree.query(xy)[0].min() < BESIDE)
     return count
 
 

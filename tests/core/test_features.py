@@ -7,6 +7,7 @@ slopes of banks: common practice, no source.
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import product
 
 import numpy as np
 import pytest
@@ -261,6 +262,25 @@ def test_the_surface_gains_from_the_lines():
     assert every.contour_near >= 0.9 * every.contour
 
 
+def test_small_closed_contours_at_kerbs_go_where_lines_hold_the_points_beside():
+    every = None
+    for seed, walk in product(SEEDS, ("oblique", "mixed", "along")):
+        site = street(seed, walk=walk)
+        one = score_surface(site, find_features(site.points))
+        every = one if every is None else every + one
+    assert every.loops_none >= 10
+    assert every.loops_found <= every.loops_none / 3
+
+
+def test_points_left_to_a_line_stand_beside_a_step():
+    site = street(3, walk="mixed")
+    features = find_features(site.points)
+    away, _ = site.ground.distance(*site.points_xy().T)
+    assert 0.05 < features.in_line.mean() < 0.5
+    assert np.abs(away[features.in_line]).max() < 1.2
+    assert np.quantile(np.abs(away[features.in_line]), 0.95) < 0.6
+
+
 def test_breaklines_do_not_cross_and_keep_their_heights():
     for seed in SEEDS:
         site = street(seed, walk="mixed")
@@ -329,7 +349,7 @@ def test_few_points_tell_of_nothing(n):
     points = make_points(ORIGIN[0] + 0.5 * np.arange(n), np.full(n, ORIGIN[1]), random.normal(0, 0.01, n))
     features = find_features(points)
     assert features.lines == ()
-    assert len(features.on_line) == len(features.step_after) == len(features.explained) == n
+    assert len(features.on_line) == len(features.step_after) == len(features.explained) == len(features.in_line) == n
     assert len(breaklines(features)) == 0
 
 

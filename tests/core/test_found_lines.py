@@ -403,7 +403,7 @@ def test_a_line_in_doubt_says_where_one_more_pass_tells_most():
     doubt = np.where(x == 6.0, 0.3, 0.1)
     whole = FoundLine(**some, sigma_plan=doubt, bridged=np.zeros(10, bool))
     gap = FoundLine(**some, sigma_plan=doubt, bridged=np.isin(np.arange(10), [0, 6, 7]))
-    lines = ground_lines(Features((whole, gap), np.empty(0, int), np.empty(0, bool), np.empty(0, bool), 0.01))
+    lines = ground_lines(Features((whole, gap), np.empty(0, int), *[np.empty(0, bool)] * 3, 0.01))
     assert [line.status for line in lines] == [LineStatus.PROPOSED] * 2
     assert [line.cross_at for line in lines] == [(6.0, 0.0), (14.0, 0.0)]
     assert lines[1].bridged == pytest.approx(6.0)

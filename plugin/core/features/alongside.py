@@ -19,6 +19,10 @@ NEAR = 1.0
 PARALLEL = 0.85
 #: Decades that one place of a run counts at most: those of one run do not tell independently.
 MOST_DECADES = 0.8
+#: Standard deviation of the difference of two passes' levels, drift between them included, in those of a height.
+LEVEL_SIGMA = 1.1
+#: A place of a run stands out at least so far; many in a row tell.
+LEAST_RUN_T = 1.6
 #: So many places make a run; so many others may lie between two of them, and such a share of all must be of it.
 LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 2, 0.6
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
@@ -125,10 +129,14 @@ def _slope(
 
 
 def _level(passes: Passes, at: np.ndarray) -> np.ndarray:
-    """Height at points (k,): the mean of the point and those before and after on its leg."""
-    before = np.maximum(at - 1, passes.first[at])
-    after = np.minimum(at + 1, passes.last[at] - 1)
-    result: np.ndarray = (passes.z[before] + passes.z[at] + passes.z[after]) / 3
+    """Height at points (k,): the mean of the point and the two before and after on its leg."""
+    total = passes.z[at].copy()
+    for shift in (1, 2):
+        before, after = at - shift, at + shift
+        whole = (before >= passes.first[at]) & (after < passes.last[at])  # both or none, or slopes tell
+        total += np.where(whole, passes.z[np.maximum(before, 0)], passes.z[at])
+        total += np.where(whole, passes.z[np.minimum(after, len(passes) - 1)], passes.z[at])
+    result: np.ndarray = total / 5
     return result
 
 
@@ -145,7 +153,7 @@ def _steps_beside(
     outer = np.where((far > 0.5), np.abs(outer), np.nan)
     slope = np.where(np.isfinite(outer), np.abs(outer), 0.15)
     left = np.abs(rise) - slope * away
-    sigma = 1.2 * noise[beside.at]
+    sigma = LEVEL_SIGMA * noise[beside.at]
     t = np.where(pair & (np.abs(rise) >= least_step) & (left > 0.5 * np.abs(rise)), left / sigma, 0.0)
     return rise, t
 
@@ -196,7 +204,7 @@ def _onward(passes: Passes, at: np.ndarray, near: np.ndarray) -> Tuple[np.ndarra
 
 def _runs(passes: Passes, beside: Beside, t: np.ndarray) -> List[np.ndarray]:
     """Stretches of one leg whose places mostly have a ``t`` (h,): the numbers of those that have."""
-    has = np.flatnonzero(t > 2.5)
+    has = np.flatnonzero(t > LEAST_RUN_T)
     if not len(has):
         return []
     apart = (np.diff(has) > MOST_MISSED + 1) | (np.diff(passes.leg[beside.at[has]]) != 0)

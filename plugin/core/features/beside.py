@@ -13,6 +13,8 @@ from .passes import CHUNK, Passes
 EVERY = 2.5
 #: Neighbours looked at, and how far they may lie (m).
 NEIGHBOURS, FARTHEST = 16, 8.0
+#: Passes so close (m) hide what lies farther away.
+CLOSE = 1.0
 
 
 @dataclass(frozen=True)
@@ -41,9 +43,15 @@ def look_beside(passes: Passes) -> Beside:
     tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
     count = min(NEIGHBOURS, len(at))
     far, which = tree.query(xy, k=count, distance_upper_bound=FARTHEST)
+    rows = np.arange(len(at))
     for low in range(0, len(at), CHUNK):
         some = slice(low, low + CHUNK)
-        _look(passes, at, far[some], which[some], np.arange(low, min(low + CHUNK, len(at))), none)
+        _look(passes, at, far[some], which[some], rows[some], none)
+    # Beside a pass that is walked close to another, the nearest say nothing of the far side.
+    close = np.flatnonzero((none.away.min(axis=1) <= CLOSE) & np.isinf(none.away.max(axis=1)))
+    if len(close):
+        far, which = tree.query(xy[close], k=min(3 * NEIGHBOURS, len(at)), distance_upper_bound=FARTHEST)
+        _look(passes, at, far, which, close, none)
     return none
 
 
