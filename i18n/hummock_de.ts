@@ -4,6 +4,11 @@
   <context>
     <name>core</name>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
+      <translation>          Dreiecke, wie sie sind: Abtrag {cut:.1f} m³, Auftrag {fill:.1f} m³, netto {net:.1f} m³</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>'{crs}' ({name}) is in degrees; the surface needs a projected CRS in metres or feet, such as EPSG:25832.</source>
       <translation>'{crs}' ({name}) ist in Grad; die Oberfläche braucht ein projiziertes KBS in Metern oder Fuß, etwa EPSG:25832.</translation>
@@ -34,9 +39,54 @@
       <translation>'{name}' soll ausgelassen werden, ist aber kein zugeordneter Passpunkt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
+      <translation>'{name}' würde aus den {step} m von Punkt zu Punkt {after} m machen, und eine andere Ursache lässt sie, wie sie sind; es wird nicht angewandt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' würde den Punkt, den es erklärt, {distance} von den {others} entfernt ablegen, die gut liegen, wie sie sind; es wird nicht angewandt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
+      <translation>'{name}' würde das Gelände {distance} von dem entfernt ablegen, was über seine Lage bekannt ist; es wird nicht angewandt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' würde die {count} Punkte, die es erklärt, {distance} von den {others} entfernt ablegen, die gut liegen, wie sie sind; es wird nicht angewandt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>'{word}' answers no question of a file; options are {options}.</source>
+      <translation>'{word}' beantwortet keine Frage einer Datei; möglich sind {options}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>'{word}' beside a line code is no word of the field convention; ignored. Points: {count}, first {point} (line {line}).</source>
       <translation>'{word}' neben einem Liniencode ist kein Wort der Feldkonvention; es bleibt unbeachtet. Punkte: {count}, erster {point} (Zeile {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>'{word}' is no shift of heights; write the line of the file and metres, as in 1153:+0.234, several parted by commas.</source>
+      <translation>'{word}' ist keine Verschiebung von Höhen; schreiben Sie die Zeile der Datei und Meter, etwa 1153:+0.234, mehrere durch Kommas getrennt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' ist keine Art, Passpunkte zu lesen; möglich sind as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, mehrere mit + dazwischen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was and --base-is must both have a height, or neither.</source>
+      <translation>--base-was und --base-is müssen beide eine Höhe haben oder keines von beiden.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was lies {distance} from the points, too far for a base of theirs; check its coordinates, their order and unit.</source>
+      <translation>--base-was liegt {distance} von den Punkten entfernt, zu weit für ihre Basis; prüfen Sie die Koordinaten, ihre Reihenfolge und ihre Einheit.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/columns.py" />
@@ -74,9 +124,14 @@
       <translation>--depths müssen steigende Zahlen mit Kommas dazwischen sein, nicht {value}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_options.py" />
       <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
       <translation>--geoid ist leer; geben Sie Meter an oder eine Datei mit einem Gitter von Geoidundulationen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
+      <translation>--near muss ein Ort wie 51.45N,9.0E sein oder eine GeoJSON-Datei, deren Koordinaten verständlich sind; nicht '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -124,6 +179,16 @@
       <translation>Ein Balken entlang {name} für jede von {count} Regeln mit ihren Urteilen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A base is corrected by two positions: give --base-was and --base-is.</source>
+      <translation>Eine Basis wird mit zwei Positionen berichtigt: geben Sie --base-was und --base-is an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A breakline has no heights, though vertices of it are survey points: {labels}. It is laid on the surface and does not shape it. If it is to hold edges, give it heights.</source>
+      <translation>Eine Bruchkante hat keine Höhen, obwohl Stützpunkte von ihr Vermessungspunkte sind: {labels}. Sie wird auf die Oberfläche gelegt und formt sie nicht. Soll sie Kanten halten, geben Sie ihr Höhen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/raster.py" />
       <source>A cell size of {cell} m makes {columns} x {rows} cells on this surface, more than {most}; give a larger cell.</source>
       <translation>Eine Zellgröße von {cell} m ergibt {columns} x {rows} Zellen auf dieser Oberfläche, mehr als {most}; geben Sie eine größere Zelle an.</translation>
@@ -162,6 +227,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>A curve of {count} steps cannot be made; give 1 to {most}.</source>
       <translation>Eine Kurve mit {count} Schritten lässt sich nicht bilden; geben Sie 1 bis {most} an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A decimal point or digit lost or too many</source>
+      <translation>Ein Dezimalzeichen oder eine Ziffer fehlt oder ist zu viel</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -204,9 +274,24 @@
       <translation>Ein Höhenfehler von {error:.3f} m ist mit Höhen, die auf {sigma:.3f} m gut sind, nicht zu haben: Ihr Rauschen allein ergibt {least:.3f} m. Verlangen Sie weniger oder beobachten Sie jeden Punkt länger.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A height of zero</source>
+      <translation>Eine Höhe von null</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
       <translation>Eine Mulde zählt als Tümpel, wenn das Rauschen der Höhen mit einer Standardabweichung von {sigma} mm eine solche irgendwo in der Vermessung mit einer Wahrscheinlichkeit unter {chance} % hervorbringt und sie mindestens {depth} tief ist. Dabei gelten Fehler als unabhängig; was Nachbarn gemeinsam haben, etwa eine schlechte Lösung über eine Minute, kann eine breitere Mulde ergeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 all along, where the points nearest to it lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give this line as a line without heights, or give it heights.</source>
+      <translation>Eine Linie hat durchweg die Höhe 0, während die Punkte in ihrer Nähe auf {low:.3f} m bis {high:.3f} m liegen: {labels}. Die Oberfläche fällt (oder steigt) dort auf 0. Hat die Zeichnung keine Höhen, geben Sie diese Linie als Linie ohne Höhen an oder geben Sie ihr Höhen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Eine Linie läuft in anderer Höhe durch einen Vermessungspunkt; der Punkt behält seine eigene. Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -244,9 +329,19 @@
       <translation>Eine Einpassung mit sieben Parametern</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A shift cannot tell a rotation, a scale or a tilt, and an error of the position it rests on is in every point. A second known point, far from the first, would show them.</source>
+      <translation>Eine Verschiebung zeigt keine Drehung, keinen Maßstab und keine Verkippung, und ein Fehler der Position, auf der sie beruht, steckt in jedem Punkt. Ein zweiter bekannter Punkt, weit vom ersten, würde sie zeigen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A shift of heights</source>
       <translation>Eine Verschiebung der Höhen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A sign lost or too many</source>
+      <translation>Ein Vorzeichen fehlt oder ist zu viel</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side_slopes.py" />
@@ -257,6 +352,11 @@
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A standard deviation of {value} m is none; give one above 0.</source>
       <translation>Eine Standardabweichung von {value} m gibt es nicht; geben Sie eine über 0 an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/place.py" />
+      <source>A survey is shifted by --base-was and --base-is, or by --control; give one of them.</source>
+      <translation>Eine Vermessung wird mit --base-was und --base-is verschoben oder mit --control; geben Sie eines davon an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -344,6 +444,16 @@
       <translation>Alle Kontrollpunkte auf der Oberfläche liegen im Bewuchs; ohne offenes Gelände lässt sich keine Klasse angeben.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, so that the known point {names} lies where it is known; the same vector in space at every point.</source>
+      <translation>Alle Punkte um {east} m nach Osten, {north} m nach Norden und {up} m nach oben verschoben, sodass der bekannte Punkt {names} dort liegt, wo er bekannt ist; derselbe Vektor im Raum an jedem Punkt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, the mean of {count} known points ({names}), the same vector in space at every point; the known points differ from it by {apart} m at most.</source>
+      <translation>Alle Punkte um {east} m nach Osten, {north} m nach Norden und {up} m nach oben verschoben, das Mittel aus {count} bekannten Punkten ({names}), derselbe Vektor im Raum an jedem Punkt; die bekannten Punkte weichen davon höchstens {apart} m ab.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
       <translation>Zusammen: {lines} Linien auf {levels} Stufen, {length} {unit} lang.</translation>
@@ -367,6 +477,11 @@
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only {count} checkpoints in non-vegetated ground.</source>
       <translation>Obwohl die Standards mindestens {needed} Kontrollpunkte verlangen, wurde diese Prüfung mit nur {count} Kontrollpunkten auf unbewachsenem Gelände durchgeführt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Another unit of length</source>
+      <translation>Eine andere Längeneinheit</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -425,6 +540,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
       <translation>Wie es in der Datei steht</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: one point tilted by more than {limit:g}° is not held to this limit.</source>
+      <translation>Wie Sie angegeben haben, gleicht der Rover die Neigung aus: Ein um mehr als {limit:g}° geneigter Punkt wird nicht an dieser Grenze gemessen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: {count} points tilted by more than {limit:g}° are not held to this limit.</source>
+      <translation>Wie Sie angegeben haben, gleicht der Rover die Neigung aus: {count} um mehr als {limit:g}° geneigte Punkte werden nicht an dieser Grenze gemessen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/frames.py" />
@@ -495,6 +620,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</source>
       <translation>Darüber hinaus gibt es, was kein Empfänger sagt: Höhen werden am Weg selbst, an den Bahnen daneben, an zweimal begangenen Stellen und an codierten Linien gemessen, mit dem Rauschen, das sich in dieser Vermessung fand. Stufen, die mehrere Bahnen an einer Linie sahen, sind Gelände: Borde, Mauern, Gräben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Both positions of the base were taken to be in {crs}; one in another datum would put the difference of datums into all points.</source>
+      <translation>Beide Positionen der Basis gelten als in {crs} gegeben; eine in einem anderen Bezugssystem brächte den Unterschied der Bezugssysteme in alle Punkte.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -662,6 +792,11 @@
       <translation>Änderung ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Change of slope (%)</source>
+      <translation>Neigungswechsel (%)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Prüfen Sie vor, während und nach der Arbeit an den Festpunkten; stecken Sie nichts ab, solange die Abweichung größer ist als die Toleranz des Auftrags.</translation>
@@ -800,6 +935,11 @@
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Coordinates in {crs}; lengths and heights in {unit} (1 {unit} = {metres} m); {decimals} decimals. Cut and fill are design less existing ground: above 0 fill, below 0 cut.</source>
       <translation>Koordinaten in {crs}; Längen und Höhen in {unit} (1 {unit} = {metres} m); {decimals} Nachkommastellen. Abtrag und Auftrag sind Entwurf minus Bestand: über 0 Auftrag, unter 0 Abtrag.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Coordinates of zero</source>
+      <translation>Koordinaten von null</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1015,9 +1155,14 @@
       <translation>Entwässert nach</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>Drift over {value} m cannot be; give the metres within which points share it.</source>
       <translation>Eine Drift über {value} m kann es nicht geben; geben Sie die Meter an, innerhalb derer Punkte sie gemeinsam haben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>E</source>
+      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -1051,6 +1196,11 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Easting and northing are as in the file. Heights too: this program has not changed their datum and does not know it.</source>
       <translation>Ost- und Nordwert sind wie in der Datei. Die Höhen auch: Dieses Programm hat ihr Bezugssystem nicht geändert und kennt es nicht.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Easting and northing swapped</source>
+      <translation>Ost- und Nordwert vertauscht</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1173,6 +1323,16 @@
       <translation>Jede Zeile der Datei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence</source>
+      <translation>Evidenz</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
+      <translation>Die Evidenz ist der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist; ab 6, und wo die Größen entlang der Linie stetig sind, ist sie eine Bruchkante.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Exact, same ground ({unit})</source>
       <translation>Genau, selbes Gelände ({unit})</translation>
@@ -1281,8 +1441,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
-      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
-      <translation>Formen schmaler als {narrow:.1f} m (Borde, Gräben, Böschungen) fallen zwischen die Bahnen: Begehen Sie ihre Kanten als codierte Linien.</translation>
+      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
+      <translation>Formen schmaler als {narrow:.1f} m (Bordsteine, Gräben, Böschungen) fallen zwischen die Bahnen: Begehen Sie ihre Kanten als codierte Linien, oder queren Sie sie alle 3 m rechtwinklig, woraus sie ohne Codes gefunden werden.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
+      <translation>Gefunden  {used} Linien ohne Codes als Bruchkanten verwendet ({length:.0f} m), {proposed} vorgeschlagen, {rejected} verworfen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1290,14 +1455,44 @@
       <translation>Gefunden (mm)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
+      <translation>Gefundene Linien, die mit der stärksten Evidenz zuerst: {shown} von {count}; ± eine Standardabweichung</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
       <translation>Von E {easting:.3f} N {northing:.3f} läuft das Wasser gleich von der Oberfläche ab: Dort ist kein Becken. Geben Sie einen Ort im Becken an oder eine Oberfläche, die seinen ganzen Rand enthält.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>Ab Zeile {first} sind die Höhen um {size:.3f} m ± {sigma:.3f} m höher als zuvor, wie {met} zweimal begangene Stellen sagen: Stabhöhe, Antenne, Basis oder Lösung hat sich geändert. Nichts in der Datei sagt, welcher Teil richtig ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>Ab Zeile {first} sind die Höhen um {size:.3f} m ± {sigma:.3f} m niedriger als zuvor, wie {met} zweimal begangene Stellen sagen: Stabhöhe, Antenne, Basis oder Lösung hat sich geändert. Nichts in der Datei sagt, welcher Teil richtig ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>From line {line} to {last}, or in parts of that, heights say the opposite of the others about tilt: another rover, or its compensation was lost there. Hold these points against what crosses them.</source>
+      <translation>Von Zeile {line} bis {last} oder in Teilen davon sagen die Höhen über die Neigung das Gegenteil der anderen: ein anderer Rover, oder sein Neigungsausgleich ging dort verloren. Vergleichen Sie diese Punkte mit dem, was sie kreuzt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Ab Station ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
+      <translation>Allein aus den Höhen, ohne Codes, {count} Linien: {used} sind Bruchkanten der Oberfläche, {proposed} haben zu wenig Evidenz und sind nur vorgeschlagen, {rejected} wurden von Hand verworfen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>From the triangles to the volumes told</source>
+      <translation>Von den Dreiecken zu den angegebenen Volumen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1491,9 +1686,19 @@
       <translation>Die Höhen sind orthometrisch, wie gesandt, und werden so übernommen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>Heights are shifted from a line of one file on; read that file by itself, then the others with it.</source>
+      <translation>Höhen werden ab einer Zeile einer einzelnen Datei verschoben; lesen Sie diese Datei für sich, danach die anderen mit ihr.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Heights are taken over as they are.</source>
       <translation>Die Höhen werden übernommen, wie sie sind.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Heights are taken over as they are: no known height was given.</source>
+      <translation>Die Höhen werden übernommen, wie sie sind: Es wurde keine bekannte Höhe angegeben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
@@ -1504,6 +1709,21 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Heights are transformed too, by the same operation.</source>
       <translation>Die Höhen werden mit derselben Operation transformiert.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line} and nothing says which part is right. Where the part before is right, shift the heights from there on ({back}); else those before it, or measure a known point again.</source>
+      <translation>Die Höhen ändern ihr Niveau in Zeile {line} um {size:+.3f} m ± {sigma:.3f} m, und nichts sagt, welcher Teil richtig ist. Ist der Teil davor richtig, verschieben Sie die Höhen ab dort ({back}); sonst die davor, oder messen Sie einen bekannten Punkt noch einmal.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part before it is right: shift the heights from there on ({back}).</source>
+      <translation>Die Höhen ändern ihr Niveau in Zeile {line} um {size:+.3f} m ± {sigma:.3f} m. Kontrollpunkte sagen, dass der Teil davor richtig ist: Verschieben Sie die Höhen ab dort ({back}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part behind it is right: shift the heights before it ({back}).</source>
+      <translation>Die Höhen ändern ihr Niveau in Zeile {line} um {size:+.3f} m ± {sigma:.3f} m. Kontrollpunkte sagen, dass der Teil danach richtig ist: Verschieben Sie die Höhen davor ({back}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1681,6 +1901,12 @@
       <translation>K {k} {unit}/%</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
+      <translation>Nicht in der Oberfläche: {count} von {all} Punkten ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Kind</source>
@@ -1692,11 +1918,17 @@
       <translation>Größer um ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Latitude and longitude swapped</source>
+      <translation>Breite und Länge vertauscht</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation>Kleinste Redundanz</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Length ({unit})</source>
       <translation>Länge ({unit})</translation>
@@ -1761,7 +1993,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <source>Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says (--tilt-compensated), else as the heights tell, at places visited twice and along the walk.</source>
+      <translation>Grenzen, die niemand verlangt hat, verwerfen nicht mehr als ein Zehntel der Punkte: Diese werden markiert, und es steht oben. Neigung ist nur bei einem Rover ein Fehler, der sie nicht ausgleicht: wie der sagt, der ihn eingerichtet hat (--tilt-compensated), sonst wie es die Höhen zeigen, an zweimal begangenen Stellen und entlang des Weges.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
       <source>Line</source>
       <translation>Zeile</translation>
     </message>
@@ -1769,6 +2007,11 @@
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>Line {first}: {reason}</source>
       <translation>Zeile {first}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
+      <translation>Linie {number} würde durch eine weitere Bahn geklärt, die sie bei E {easting} N {northing} rechtwinklig quert.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1783,13 +2026,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
-      <translation>Linien kreuzen sich an einer Stelle; dort wurden sie verbunden. Höhenunterschied {spread:.3f} m.</translation>
+      <source>Lines cross or meet at one place; they were joined there. Difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Linien kreuzen oder treffen sich an einer Stelle; dort wurden sie verbunden. Höhenunterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m.</source>
-      <translation>Linien kreuzen sich an {count} Stellen; dort wurden sie verbunden. Größter Höhenunterschied {spread:.3f} m.</translation>
+      <source>Lines cross or meet at {count} places; they were joined there. Largest difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Linien kreuzen oder treffen sich an {count} Stellen; dort wurden sie verbunden. Größter Höhenunterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1805,9 +2048,29 @@
       <translation>Zeilen der Datei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Linien laufen in anderer Höhe durch {count} Vermessungspunkte; die Punkte behalten ihre. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines that are</source>
       <translation>Zeilen, die</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the ground shows</source>
+      <translation>Linien, die das Gelände zeigt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show without codes were not looked for.</source>
+      <translation>Linien, die die Punkte ohne Codes zeigen, wurden nicht gesucht.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
+      <translation>Linien, die die Punkte zeigen, nach Art und Status; Nummern wie in der Tabelle. Stufen haben Fuß und Oberkante.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -1900,6 +2163,11 @@
       <translation>Karte von {count} Höhenlinien alle {interval} {unit} über der geschummerten Oberfläche, mit ihren Höhen, Höhenpunkten, Rand und Bruchkanten.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Map of {count} lines by kind and status over the used points.</source>
+      <translation>Karte von {count} Linien nach Art und Status über den verwendeten Punkten.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Map of {count} ponds by depth with pits, spill points and where they spill to.</source>
       <translation>Karte von {count} Tümpeln nach Tiefe mit Tiefpunkten, Überläufen und wohin sie überlaufen.</translation>
@@ -1980,6 +2248,11 @@
       <translation>Ein großer Teil des Geländes ist nicht tiefer als das Rauschen der Punkte: Das Rauschen allein macht etwa {excess:.1f} m³ Abtrag und ebenso viel Auftrag. Das Nettovolumen ist davon nicht berührt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>N</source>
+      <translation>N</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Name</source>
       <translation>Name</translation>
@@ -1999,6 +2272,16 @@
       <location filename="../plugin/core/georeference/crs.py" />
       <source>No CRS is given; use --crs with an EPSG code such as EPSG:25832, or 'local' for none.</source>
       <translation>Es ist kein KBS angegeben; verwenden Sie --crs mit einem EPSG-Code wie EPSG:25832 oder 'local' für keines.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No accuracy and no contour interval is vouched for while this stands:</source>
+      <translation>Für keine Genauigkeit und keine Äquidistanz wird gebürgt, solange dies besteht:</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>No accuracy class and no contour interval is vouched for, for the reasons above.</source>
+      <translation>Für keine Genauigkeitsklasse und keine Äquidistanz wird gebürgt, aus den oben genannten Gründen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2075,6 +2358,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>No.</source>
       <translation>Nr.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
+      <translation>Rauschen allein erzeugt zwischen den Dreiecken etwa {excess:.1f} m³ Abtrag und ebenso viel Auftrag; das wird abgezogen, sodass Gelände, das sich nicht geändert hat, im Mittel 0 ergibt. Ein Volumen kann daher unter 0 liegen: Dann wurde keines gefunden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2161,6 +2449,11 @@
       <translation>Nichts gemessen innerhalb von ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Nothing that the checks found stands against stating how accurate the survey is.</source>
+      <translation>Nichts, was die Prüfungen fanden, spricht dagegen, die Genauigkeit der Vermessung anzugeben.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>Nichts wurde gelöscht: Jeder Punkt steht mit Status und Gründen in points.csv. Wo Sie es besser wissen, entscheiden Sie von Hand mit --decisions.</translation>
@@ -2196,6 +2489,11 @@
       <translation>Nichts nochmals zu begehen: Keine Stelle der Oberfläche ist weiter als {limit:.1f} m von einem gemessenen Punkt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Number</source>
+      <translation>Nummer</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>Davon ohne Abfluss ({unit}²)</translation>
@@ -2221,9 +2519,24 @@
       <translation>Abstand, rechts der Linie über 0 ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
-      <source>On the user's word the coordinates were read otherwise: {cause}.</source>
-      <translation>Auf Wort des Benutzers wurden die Koordinaten anders gelesen: {cause}.</translation>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word control was read so: {reading}.</source>
+      <translation>Auf Wort des Benutzers wurden die Passpunkte so gelesen: {reading}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
+      <translation>Auf Wort des Benutzers wurde einer von {total} Punkten anders gelesen: {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word the fit is used though it was judged not to fit: scale {scale}, expected {expected}; largest residual {largest} m in plan.</source>
+      <translation>Auf Wort des Benutzers wird die Einpassung verwendet, obwohl sie als nicht passend beurteilt wurde: Maßstab {scale}, erwartet {expected}; größte Restklaffung {largest} m in der Lage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
+      <translation>Auf Wort des Benutzers wurden {count} von {total} Punkten anders gelesen: {cause}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -2246,6 +2559,16 @@
       <translation>Eine einzige Kreuzung von Bahnen sagt fast nichts über das Rauschen der Vermessung; planen Sie mehr Bahnen quer.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>Eine Linie, die die Punkte zeigen, verläuft innerhalb von {reach:.1f} m von Linien, die schon bekannt sind; diese haben Vorrang.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
+      <translation>Eine von Hand entschiedene Linie wird dort, wo sie lag, nicht wiedergefunden; sie bleibt, wie sie angegeben war.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
       <translation>Einer von {all} Kontrollpunkten liegt außerhalb der Oberfläche und wurde nicht verwendet: {names}.</translation>
@@ -2254,6 +2577,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
       <translation>Einer von {total} Punkten liegt außerhalb des Gebiets, für das die Operation gemacht ist ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
+      <translation>Eine Stelle an einer Linie nochmals zu begehen, wo die Linie über verworfene Punkte hinweggeführt ist oder vor ihnen endet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2276,14 +2604,19 @@
       <translation>Ein Punkt liegt nicht auf der bestehenden Oberfläche: Abtrag und Auftrag sind dort nicht bekannt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>One point lies well as it is and stays so.</source>
+      <translation>Ein Punkt liegt gut, wie er ist, und bleibt so.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation>Ein Punkt teilt seinen Namen „{name}“ mit einem anderen; beide bleiben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>Ein Ort wurde mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}.</translation>
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>Ein Ort wurde mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: von {lowest:.3f} m bis {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -2291,9 +2624,19 @@
       <translation>Ein Status wurde von Hand gegen die automatischen Prüfungen gesetzt, in Zeile {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
+      <translation>Ein Stück einer gefundenen Linie, {length:.1f} m lang, kreuzt eine andere Linie und bleibt aus der Oberfläche, bei {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
       <translation>Ein Eckpunkt liegt außerhalb der Grenze oder des beschnittenen Randes oder in einer Aussparung.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>One wrong digit</source>
+      <translation>Eine falsche Ziffer</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2321,6 +2664,16 @@
       <translation>PROJ kennt keinen Weg von {source} nach {target}; wählen Sie ein anderes KBS.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>PROJ {version} cannot compute {crs} ({method}): where the points lie on the Earth is not known, and not checked.</source>
+      <translation>PROJ {version} kann {crs} nicht berechnen ({method}): Wo die Punkte auf der Erde liegen, ist nicht bekannt und nicht geprüft.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>PROJ {version} cannot compute {crs}; choose another CRS, or use a later PROJ.</source>
+      <translation>PROJ {version} kann {crs} nicht berechnen; wählen Sie ein anderes KBS oder verwenden Sie ein neueres PROJ.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>Pad</source>
       <translation>Planum</translation>
@@ -2329,6 +2682,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Part of</source>
       <translation>Teil von</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Passes</source>
+      <translation>Bahnen</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2354,6 +2712,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Place     {statement}</source>
       <translation>Lage      {statement}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Place (mm)</source>
+      <translation>Lage (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2457,6 +2820,11 @@
       <translation>Verworfene Punkte</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>Points rejected for a tilt of more than {limit:g}°, as you asked: {count}, {share:.0f} % of the file. But a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole: the rover seems to compensate tilt. If it does, say --tilt-compensated yes.</source>
+      <translation>Punkte, die wie verlangt wegen einer Neigung von mehr als {limit:g}° verworfen sind: {count}, {share:.0f} % der Datei. Aber eine Höhe fällt um {fall:.2f} ± {sigma:.2f} m je Einheit von 1 - cos(Neigung), nicht um die Länge des Stabs: Der Rover scheint die Neigung auszugleichen. Wenn ja, geben Sie --tilt-compensated yes an.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Weiter verwendete Punkte</translation>
@@ -2526,6 +2894,11 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>Profile of {name}</source>
       <translation>Längsprofil von {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Put aside, or asked about, before anything was computed from the others:</source>
+      <translation>Beiseitegelegt oder erfragt, bevor aus den anderen etwas berechnet wurde:</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
@@ -2601,8 +2974,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
-      <source>Remarks   {count}, all of them in the report</source>
-      <translation>Hinweise  {count}, alle im Bericht</translation>
+      <source>Remarks   one</source>
+      <translation>Hinweise  einer</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Remarks   {count}, the worst first</source>
+      <translation>Hinweise  {count}, die schlimmsten zuerst</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2664,6 +3042,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Runoff coefficient</source>
       <translation>Abflussbeiwert</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>S</source>
+      <translation>S</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2751,6 +3134,11 @@
       <translation>Schwelle bei Station</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Site      {place}</source>
+      <translation>Ort       {place}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Size (bytes)</source>
       <translation>Größe (Bytes)</translation>
@@ -2789,6 +3177,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Source of the limit</source>
       <translation>Quelle des Grenzwerts</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Southing ({unit})</source>
+      <translation>Südwert ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -2899,9 +3292,15 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Status</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Step (mm)</source>
+      <translation>Stufe (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3004,6 +3403,26 @@
       <translation>Das wären {count} abzusteckende Punkte, mehr als {most}; wählen Sie einen größeren Abstand.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}. Check the CRS and the coordinates.</source>
+      <translation>Das KBS ist zweifelhaft: In {crs} liegen die Punkte {distance} von {name} entfernt. Prüfen Sie das KBS und die Koordinaten.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}; in {other} the same coordinates lie {there}. Check which of them the coordinates are in.</source>
+      <translation>Das KBS ist zweifelhaft: In {crs} liegen die Punkte {distance} von {name} entfernt; in {other} liegen dieselben Koordinaten {there}. Prüfen Sie, in welchem von beiden die Koordinaten sind.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} outside the area of use of {other}, the CRS of the project. Check which of them the coordinates are in.</source>
+      <translation>Das KBS ist zweifelhaft: In {crs} liegen die Punkte {distance} außerhalb des Geltungsbereichs von {other}, dem KBS des Projekts. Prüfen Sie, in welchem von beiden die Koordinaten sind.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
+      <translation>Das KBS ist zweifelhaft: {file} selbst sagt „{words}“, gewählt wurde {crs}. Prüfen Sie, welches von beiden es ist.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/grid.py" />
       <source>The DEM of {columns} x {rows} cells is a text of about {size:.0f} MB; a larger cell makes it smaller.</source>
       <translation>Das DGM mit {columns} x {rows} Zellen ist ein Text von etwa {size:.0f} MB; eine größere Zelle macht ihn kleiner.</translation>
@@ -3064,6 +3483,11 @@
       <translation>Die Kontrollmessungen stammen vom Empfänger der Vermessung: Ein gemeinsamer Fehler (Basisstation, Stabhöhe, Geoid) zeigt sich nicht. Für eine Aussage nach einem Standard braucht es Punkte aus einer unabhängigen, besseren Quelle.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>The checks alone keep out {length:.0f} m of the walk, lines {line} to {last}: look at it, and decide by hand or walk it again.</source>
+      <translation>Die Prüfungen allein halten {length:.0f} m des Weges heraus, Zeilen {line} bis {last}: Sehen Sie nach und entscheiden Sie von Hand, oder gehen Sie das Stück noch einmal.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The checks found nothing.</source>
       <translation>Die Prüfungen haben nichts gefunden.</translation>
@@ -3075,8 +3499,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>The coded point of line {line} stands {size:+.3f} m off its line on either side.</source>
-      <translation>Der codierte Punkt der Zeile {line} steht {size:+.3f} m neben seiner Linie zu beiden Seiten.</translation>
+      <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
+      <translation>Der codierte Punkt der Zeile {line} steht vielleicht {size:+.3f} m neben seiner Linie, oder die Linie hat dort eine Stufe: Sehen Sie es an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
+      <translation>Der codierte Punkt der Zeile {line} steht {size:+.3f} m neben seiner Linie und dem Gelände daneben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3097,6 +3526,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>The contours are no better than the survey: where nobody walked, the surface is a straight guess between the points around.</source>
       <translation>Die Höhenlinien sind nicht besser als die Vermessung: Wo niemand ging, ist die Oberfläche eine gerade Vermutung zwischen den Punkten ringsum.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The control points fit as well if {reading}: with these points nothing tells it. Add a control point well off their line.</source>
+      <translation>Die Passpunkte passen ebenso gut, wenn {reading}: Mit diesen Punkten lässt es sich nicht sagen. Nehmen Sie einen Passpunkt deutlich abseits ihrer Geraden hinzu.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -3129,7 +3563,7 @@
       <translation>Die Tiefe des Oberbodens (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>The drift of heights is {value} m; give a standard deviation of 0 or more.</source>
       <translation>Die Drift der Höhen ist {value} m; geben Sie eine Standardabweichung von 0 oder mehr an.</translation>
     </message>
@@ -3164,6 +3598,11 @@
       <translation>Die Dateien der Vermessung</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The fit was judged: scale {ppm} ppm from the expected one, largest residual {largest} m in plan with {limit} m allowed; no mirrored survey, exchanged name or other unit fits better.</source>
+      <translation>Die Einpassung wurde beurteilt: Maßstab {ppm} ppm vom erwarteten, größte Restklaffung {largest} m in der Lage bei zulässigen {limit} m; keine gespiegelte Vermessung, kein vertauschter Name und keine andere Einheit passt besser.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
       <translation>Die Höhe, bei der Abtrag mal Faktor gleich Auftrag plus verlangtem Überschuss ist. Ihr ± (95 %) ist die Unsicherheit der Volumen geteilt durch die Fläche, die ein Meter Höhe bewegt; die Unsicherheit des Faktors ist nicht darin und oft größer.</translation>
@@ -3172,6 +3611,11 @@
       <location filename="../plugin/core/earthwork/doubt.py" />
       <source>The height offset between both surfaces has {value} m; give a standard deviation of 0 or more.</source>
       <translation>Der Höhenversatz zwischen beiden Oberflächen hat {value} m; geben Sie eine Standardabweichung von 0 oder mehr an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>The height swapped with a coordinate</source>
+      <translation>Die Höhe mit einer Koordinate vertauscht</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/soften.py" />
@@ -3280,9 +3724,64 @@
       <translation>Der Punktname '{name}' kommt in mehr als einer Datei vor; alle Punkte bleiben.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has a height {distance} beyond those of all others; it is put aside. A decision takes it back.</source>
+      <translation>Der Punkt in Zeile {lines} hat eine Höhe, die {distance} jenseits der aller anderen liegt; er ist beiseitegelegt. Eine Entscheidung holt ihn zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has no finite place or height; it is put aside.</source>
+      <translation>Der Punkt in Zeile {lines} hat keinen endlichen Ort oder keine endliche Höhe; er ist beiseitegelegt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others, farther than one site reaches; it is put aside. A decision takes it back.</source>
+      <translation>Der Punkt in Zeile {lines} liegt {distance} von allen anderen entfernt, weiter als ein Gelände reicht; er ist beiseitegelegt. Eine Entscheidung holt ihn zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others; nothing tells whether it is a control point, a base, or a stray. It is kept and flagged; no ground is drawn to it, unless a line runs there, until somebody gives it the status used.</source>
+      <translation>Der Punkt in Zeile {lines} liegt {distance} von allen anderen entfernt; nichts sagt, ob er ein Passpunkt, eine Basis oder ein Ausreißer ist. Er bleibt und wird markiert; zu ihm wird kein Gelände gezeichnet, außer eine Linie läuft dorthin, bis ihm jemand den Status used (verwendet) gibt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded before and after, farther than one can have gone in that time; it is put aside. A decision takes it back.</source>
+      <translation>Der Punkt in Zeile {lines} liegt {distance} von den davor und danach aufgezeichneten Punkten entfernt, weiter als man in dieser Zeit gekommen sein kann; er ist beiseitegelegt. Eine Entscheidung holt ihn zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded next to it, where a point was stored every {step}; it is put aside. A decision takes it back.</source>
+      <translation>Der Punkt in Zeile {lines} liegt {distance} von den neben ihm aufgezeichneten Punkten entfernt, wo alle {step} ein Punkt gespeichert wurde; er ist beiseitegelegt. Eine Entscheidung holt ihn zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: a stray, farther off than the walk could have gone.</source>
+      <translation>Der Punkt in Zeile {lines} wurde beim Lesen beiseitegelegt: ein Ausreißer, weiter entfernt, als der Weg führen konnte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates of zero.</source>
+      <translation>Der Punkt in Zeile {lines} wurde beim Lesen beiseitegelegt: Koordinaten von null.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates swapped.</source>
+      <translation>Der Punkt in Zeile {lines} wurde beim Lesen beiseitegelegt: Koordinaten vertauscht.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: no finite place or height.</source>
+      <translation>Der Punkt in Zeile {lines} wurde beim Lesen beiseitegelegt: kein endlicher Ort oder keine endliche Höhe.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
       <translation>Der Punkt in Zeile {line} überschreitet die Toleranzen '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>The point of line {line} is not explained by it and stays as it is.</source>
+      <translation>Der Punkt in Zeile {line} wird dadurch nicht erklärt und bleibt, wie er ist.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -3315,6 +3814,11 @@
       <translation>Der Punkt in Zeile {line}, einer von {total}, liegt außerhalb des Geltungsbereichs von {crs} ({area}), um {distance_km} km.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The points show no line beyond those that were given.</source>
+      <translation>Die Punkte zeigen keine Linie außer den angegebenen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked (--no-check): what the receiver got wrong is in the surface.</source>
       <translation>Die Punkte wurden nicht geprüft (--no-check): Was der Empfänger falsch maß, ist in der Oberfläche.</translation>
@@ -3323,6 +3827,16 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked, so nothing is said of how heights repeat.</source>
       <translation>Die Punkte wurden nicht geprüft, also wird nichts darüber gesagt, wie sich Höhen wiederholen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>The points were not checked: what the receiver got wrong is in the surface.</source>
+      <translation>Die Punkte wurden nicht geprüft: Was der Empfänger falsch maß, ist in der Oberfläche.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>The position of the base was corrected afterwards: all points shifted by {east} m east, {north} m north and {up} m up at the base, the same vector in space at every point.</source>
+      <translation>Die Position der Basis wurde nachträglich berichtigt: alle Punkte um {east} m nach Osten, {north} m nach Norden und {up} m nach oben an der Basis verschoben, derselbe Vektor im Raum an jedem Punkt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -3355,6 +3869,16 @@
       <translation>Der Empfänger gibt nichts an, womit zu vergleichen wäre.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>Der Rover gleicht die Neigung aus: Eine Höhe fällt um {fall:.2f} ± {sigma:.2f} m je Einheit von 1 - cos(Neigung), nicht um die Länge des Stabs. Ein um mehr als {limit:g}° geneigter Punkt wird also nicht an dieser Grenze gemessen. Gleicht der Rover nicht aus, geben Sie --tilt-compensated no an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>Der Rover gleicht die Neigung aus: Eine Höhe fällt um {fall:.2f} ± {sigma:.2f} m je Einheit von 1 - cos(Neigung), nicht um die Länge des Stabs. {count} um mehr als {limit:g}° geneigte Punkte werden also nicht an dieser Grenze gemessen. Gleicht der Rover nicht aus, geben Sie --tilt-compensated no an.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>The rules, where their limits come from, and how they apply</source>
       <translation>Die Regeln, woher ihre Grenzwerte kommen und wie sie gelten</translation>
@@ -3378,6 +3902,11 @@
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The share of cut that cannot be used</source>
       <translation>Der Anteil des Abtrags, der nicht verwendbar ist</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>The site: {place}.</source>
+      <translation>Das Gelände: {place}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/slopes.py" />
@@ -3416,8 +3945,13 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
-      <source>The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend or narrow the section.</source>
-      <translation>Der Streifen faltet sich über sich selbst: Ein Bogen der Achse ist enger, als der Streifen dort breit ist. Weiten Sie den Bogen auf oder verschmälern Sie den Querschnitt.</translation>
+      <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
+      <translation>Der Streifen bedeckt Gelände doppelt: Teile von ihm, die entlang der Achse auseinanderliegen, laufen übereinander. Zeichnen Sie die Achse neu, oder machen Sie den Querschnitt schmaler.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/corners.py" />
+      <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
+      <translation>Der Streifen hat in der Kurve bei E {easting:.3f} N {northing:.3f} innen keinen Platz: Sein Rand, {width:.2f} m neben der Achse, lässt sich dort nicht schließen. Machen Sie die Kurve weiter oder den Querschnitt schmaler, oder beginnen Sie die Linie weiter entfernt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3490,7 +4024,7 @@
       <translation>Der Regelquerschnitt braucht Breiten über 0 auf beiden Seiten und einen Graben mit einer Tiefe über 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/correction.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>Die Einheit der Höhen wurde gelassen, wie sie gelesen wurde.</translation>
     </message>
@@ -3543,6 +4077,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. Leave one empty where the field has none.</source>
       <translation>Die Wörter '{words}' müssen vier sein, mit Kommas dazwischen: für Anfang, Ende, Schließen und Bogen, in dieser Reihenfolge. Lassen Sie eines leer, wo das Feld keines hat.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>Their heights were in the same unit, and were changed alike.</source>
+      <translation>Ihre Höhen waren in derselben Einheit und wurden ebenso geändert.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3685,7 +4224,7 @@
       <translation>Dazu zu wissen:</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>To have it read so, repeat with --correct {name}.</source>
       <translation>Soll es so gelesen werden, wiederholen Sie mit --correct {name}.</translation>
     </message>
@@ -3698,6 +4237,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Zu wenige Stellen wurden zweimal begangen, um zu sagen, wie weit Höhen wandern. Gehen Sie ein paar Bahnen quer zu den anderen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
+      <translation>Zu wenig Gelände stimmt auf {most:g} m überein, um den Höhenversatz zwischen {existing_name} und {design_name} anzugeben: Es wird keiner abgezogen, und die Intervalle beruhen auf seiner Standardabweichung von {sigma:g} m. Geben Sie den Versatz an, wenn Sie ihn kennen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -3774,6 +4318,11 @@
       <translation>Volumen: {existing} zu {design}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>W</source>
+      <translation>W</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/water.py" />
       <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
       <translation>Wasser    Tümpel: {ponds}, {volume:.1f} m³ voll; Einzugsgebiete: {catchments}; {nowhere:.0f} von {area:.0f} m² ohne Abfluss</translation>
@@ -3799,6 +4348,11 @@
       <translation>Wege des Wassers von Stellen im Abstand von {spacing} {unit}; Gerinne, wo mehr als {channel} {unit}² entwässern. Schummerung von Nordwesten, Höhen nur für die Schummerung {times}-fach überhöht.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Westing ({unit})</source>
+      <translation>Westwert ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>What</source>
       <translation>Was</translation>
@@ -3819,6 +4373,11 @@
       <translation>Was hereinkam</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
+      <translation>Was schiefgehen kann: Wo keine Bahn quert, wird ein abgesenkter Bordstein oder eine Lücke geradlinig überbrückt, und die Lage einer Linie zwischen den Bahnen ist aus ihrem Verlauf geschätzt. Eine bleibende Änderung des Stabs auf mehreren Bahnen kann wie eine Stufe aussehen. Vergleichen Sie die Karte mit dem, was Sie vor Ort gesehen haben.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>What is done with the earth</source>
       <translation>Was mit der Erde geschieht</translation>
@@ -3832,6 +4391,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>What is graded</source>
       <translation>Was angelegt wird</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Was es braucht: Punkte jeden halben Meter, vier oder mehr Bahnen, die die Linie queren, am besten rechtwinklig und alle 3 m, und eine Stufe von etwa 60 mm oder mehr; eine kleinere Stufe braucht weniger Rauschen oder mehr Bahnen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt sie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3880,8 +4444,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Where lines cross and were joined; {shown} of {count}</source>
-      <translation>Wo sich Linien kreuzen und verbunden wurden; {shown} von {count}</translation>
+      <source>Where lines cross or meet and were joined; {shown} of {count}</source>
+      <translation>Wo sich Linien kreuzen oder treffen und verbunden wurden; {shown} von {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
+      <translation>Wo sich nichts geändert hat, unterscheiden sich die Vermessungen {scale:.1f}-mal so stark, wie es das für sie angegebene Rauschen erwarten lässt; Intervalle und der Anteil des Rauschens beruhen auf dem tatsächlichen Unterschied.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -3930,6 +4499,16 @@
       <translation>Geschrieben nach {folder}:</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
+      <translation>Sie entscheiden: Setzen Sie das Feld status in lines_found.geojson auf used, proposed oder rejected, oder zeichnen Sie einen Verlauf neu, und geben Sie die Datei mit --found-lines zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test the rover: an upright and a leaning pole on one mark must give one height.</source>
+      <translation>Sie haben angegeben, dass der Rover die Neigung ausgleicht, aber eine Höhe fällt um {fall:.2f} ± {sigma:.2f} m je Einheit von 1 - cos(Neigung), etwa um die Länge eines Stabs. Um mehr als {limit:g}° geneigte und noch verwendete Punkte: {count}. Prüfen Sie den Rover: Ein senkrechter und ein geneigter Stab auf derselben Marke müssen dieselbe Höhe ergeben.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a ditch needs a depth above 0.</source>
       <translation>Ein Graben braucht eine Tiefe über 0.</translation>
@@ -3957,6 +4536,11 @@
       <translation>ein lokales System</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>a local grid: where it lies on the Earth is not known</source>
+      <translation>ein lokales System: wo es auf der Erde liegt, ist nicht bekannt</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a number above 0, without quotation marks</source>
       <translation>eine Zahl über 0, ohne Anführungszeichen</translation>
@@ -3965,6 +4549,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
       <translation>Ein Teil braucht eine Breite über 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a pole height or antenna offset is given, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>eine Stabhöhe oder ein Antennenversatz ist angegeben, und nichts sagt, ob ihre Höhen die des Geländes oder der Antenne sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -3995,6 +4584,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>Eine Böschung braucht eine Ausladung über 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>a turn and a scale too</source>
+      <translation>auch eine Drehung und ein Maßstab</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4048,6 +4642,16 @@
       <translation>und vielleicht</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>and {count} more like it</source>
+      <translation>und {count} weitere dieser Art</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>another system of the region, with such axes</source>
+      <translation>ein anderes System der Gegend, mit solchen Achsen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>applied</source>
       <translation>angewandt</translation>
@@ -4065,9 +4669,25 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
+      <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>as given</source>
       <translation>wie angegeben</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>as it was read, though it does not fit</source>
+      <translation>wie gelesen, obwohl es nicht passt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>as the header says</source>
+      <translation>wie die Kopfzeile sagt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>as they are</source>
+      <translation>wie sie sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -4115,6 +4735,11 @@
       <translation>Zufuhr, locker auf Lkw</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>bottom, gutter</source>
+      <translation>Sohle, Rinne</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>boundaries</source>
       <translation>Grenzen</translation>
@@ -4130,6 +4755,11 @@
       <translation>Bruchkanten</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>bridged ({unit})</source>
+      <translation>überbrückt ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>building the surface</source>
       <translation>Oberfläche wird gebildet</translation>
@@ -4138,6 +4768,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>nach Kante</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>by the times of the points</source>
+      <translation>nach den Zeiten der Punkte</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4188,6 +4823,26 @@
       <location filename="../plugin/core/points/height_columns.py" />
       <source>column {columns} may be the height, but its header word '{word}' is not known</source>
       <translation>Spalte {columns} kann die Höhe sein, aber ihr Kopfwort '{word}' ist nicht bekannt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', a unit that is not read; give the lengths in another</source>
+      <translation>Spalte {column} trägt die Überschrift '{word}', eine Einheit, die nicht gelesen wird; geben Sie die Längen in einer anderen an</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
+      <translation>Spalte {column} trägt die Überschrift '{word}', aber ihre Ziffern für Minuten oder Sekunden gehen über 59 hinaus oder ihre Grade über ihren Bereich</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but the CRS is in {unit}</source>
+      <translation>Spalte {column} trägt die Überschrift '{word}', aber das KBS ist in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but {unit} is given as its unit</source>
+      <translation>Spalte {column} trägt die Überschrift '{word}', aber als ihre Einheit ist {unit} angegeben</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/other_columns.py" />
@@ -4250,6 +4905,11 @@
       <translation>die Spalten {first} und {second} können Ost- und Nordwert sein oder umgekehrt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} of line {line} are both headed {role}</source>
+      <translation>die Spalten {first} und {second} der Zeile {line} tragen beide die Überschrift {role}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>comma</source>
       <translation>Komma</translation>
@@ -4288,6 +4948,21 @@
       <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
       <translation>Koordinaten sind in {unit}: So gelesen fallen sie in den Geltungsbereich des KBS, sonst nicht</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>coordinates in {unit}</source>
+      <translation>Koordinaten in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates of zero</source>
+      <translation>Koordinaten von null</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates swapped</source>
+      <translation>Koordinaten vertauscht</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4371,6 +5046,11 @@
       <translation>von Hand entschieden</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees: {shown}</source>
+      <translation>Dezimalgrad: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>decimal mark</source>
       <translation>Dezimalzeichen</translation>
@@ -4381,9 +5061,24 @@
       <translation>tiefer</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees and minutes in one: {shown}</source>
+      <translation>Grad und Minuten in einem: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>degrees of freedom</source>
       <translation>Freiheitsgrade</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes and seconds in one: {shown}</source>
+      <translation>Grad, Minuten und Sekunden in einem: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, then digits of minutes and seconds: {shown}</source>
+      <translation>Grad, dann Ziffern für Minuten und Sekunden: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4418,9 +5113,19 @@
       <translation>Ost- und Nordwert liegen nicht, wo Länge und Breite in diesem KBS liegen, sondern {distance_km} km davon, also gehören sie zu einem anderen KBS oder sind vertauscht</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>easting and northing of the control points are exchanged</source>
+      <translation>Ost- und Nordwert der Passpunkte sind vertauscht</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
       <translation>Ostwert der Oberfläche</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>eastings and northings are in {unit}, and nothing says whether heights are too</source>
+      <translation>Ost- und Nordwerte sind in {unit}, und nichts sagt, ob die Höhen es auch sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4453,7 +5158,7 @@
       <translation>von Aussparungen gehaltene Kanten</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>ellipsoidal</source>
       <translation>ellipsoidisch</translation>
     </message>
@@ -4487,6 +5192,11 @@
       <location filename="../plugin/core/report/road_figures.py" />
       <source>fail</source>
       <translation>nicht erfüllt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>far from all others: look at it</source>
+      <translation>weit von allen anderen: ansehen</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4591,6 +5301,11 @@
       <translation>Lücke in einer Linie</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>gon: {shown}</source>
+      <translation>Gon: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>verschwunden</translation>
@@ -4677,13 +5392,48 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
+      <source>height offset between the surfaces, found from unchanged ground</source>
+      <translation>Höhenversatz zwischen den Oberflächen, aus unverändertem Gelände bestimmt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, standard deviation</source>
       <translation>Höhenversatz zwischen den Oberflächen, Standardabweichung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights above the ellipsoid, brought to those of {crs}</source>
+      <translation>Höhen über dem Ellipsoid, umgerechnet auf die von {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>heights in {unit}</source>
+      <translation>Höhen in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, kept as they are</source>
+      <translation>Höhen der Antenne, bleiben, wie sie sind</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, to be lowered by the pole heights</source>
+      <translation>Höhen der Antenne, um die Stabhöhen abzusenken</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground already</source>
+      <translation>schon Höhen des Geländes</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation>Höhen der Oberfläche auf einem Raster (DGM) von {columns} x {rows} Zellen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights of {crs} already, taken as they are</source>
+      <translation>schon Höhen von {crs}, übernommen, wie sie sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -4699,6 +5449,21 @@
       <location filename="../plugin/core/__main__.py" />
       <source>holding the surface to its lines</source>
       <translation>Oberfläche wird an ihre Linien gebunden</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>in order of the walk, else within {length} m</source>
+      <translation>in der Reihenfolge der Begehung, sonst innerhalb {length} m</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>in {crs}, which PROJ cannot compute here</source>
+      <translation>in {crs}, das PROJ hier nicht berechnen kann</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>in {unit}, whatever the header says</source>
+      <translation>in {unit}, was auch die Kopfzeile sagt</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/interval.py" />
@@ -4721,6 +5486,16 @@
       <translation>internationaler und US-Vermessungsfuß lassen sich an den Werten nicht unterscheiden, sie weichen um 2 mm je Kilometer ab; Koordinaten werden in {unit} gelesen, der Einheit des KBS</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>sie hat eine Spalte mit Stabhöhen, und nichts sagt, ob ihre Höhen die des Geländes oder der Antenne sind</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>it has {count} layers or sheets that may hold the points</source>
+      <translation>sie hat {count} Layer oder Tabellenblätter, die die Punkte enthalten können</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>das 95-%-Intervall</translation>
@@ -4734,6 +5509,16 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>ihre Querprofile maßstäblich</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are said to be those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>ihre Höhen sollen die der Antenne sein, und nichts sagt, wie hoch sie über dem Gelände stand</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>ihre Höhen sind die der Antenne, und nichts sagt, wie hoch sie über dem Gelände stand</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4787,9 +5572,24 @@
       <translation>übrig: Abtrag × Faktor minus Auftrag minus Überschuss</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>lengths that were converted from {unit} once too often</source>
+      <translation>Längen, die einmal zu oft aus {unit} umgerechnet wurden</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>lengths {scale}</source>
       <translation>Längen {scale}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less the height offset between the surveys</source>
+      <translation>abzüglich des Höhenversatzes zwischen den Vermessungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less what noise makes of cut and fill</source>
+      <translation>abzüglich dessen, was Rauschen an Abtrag und Auftrag erzeugt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -4850,6 +5650,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>looking at accuracy and coverage</source>
       <translation>Genauigkeit und Abdeckung werden betrachtet</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking for lines of the ground</source>
+      <translation>Linien des Geländes werden gesucht</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4933,6 +5738,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
+      <source>no finite place or height</source>
+      <translation>kein endlicher Ort oder keine endliche Höhe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>Mehrdeutigkeiten nicht gelöst</translation>
     </message>
@@ -4959,8 +5769,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}</source>
-      <translation>Rauschen der Höhe eines Punktes {sigma} mm, Drift {drift} mm innerhalb {length} m, {ground}</translation>
+      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
+      <translation>Rauschen der Höhe eines Punktes {sigma} mm, Drift {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5008,12 +5818,17 @@
       <translation>nichts aufgezeichnet</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>nothing says for sure how the degrees of columns {first} and {second} are written</source>
+      <translation>nichts sagt sicher, wie die Grade der Spalten {first} und {second} geschrieben sind</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says for sure whether coordinates are in {units}</source>
       <translation>nichts sagt sicher, ob Koordinaten in {units} sind</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
+      <location filename="../plugin/core/points/recognition.py" />
       <source>nothing says for sure which columns are which</source>
       <translation>nichts sagt sicher, welche Spalten welche sind</translation>
     </message>
@@ -5023,9 +5838,19 @@
       <translation>nichts sagt, in welcher Einheit die Koordinaten sind; sie werden in {unit} gelesen, wie ein lokales System</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level</source>
+      <translation>nichts sagt, ob ihre Höhen ellipsoidisch sind oder über einem Geoid, und {crs} hat eine Höhenbezugsfläche</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
       <translation>nichts sagt, ob die Höhen ellipsoidisch oder über einem Geoid sind; sie werden genommen, wie sie sind</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>nowhere on the Earth in {crs}</source>
+      <translation>nirgends auf der Erde in {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5033,9 +5858,14 @@
       <translation>Beobachtungen, mindestens</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>von einer Art, die nichts nennt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>of it carried across rejected points ({unit})</source>
+      <translation>davon über verworfene Punkte hinweggeführt ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5048,6 +5878,16 @@
       <translation>davon unverändert</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the file's column</source>
+      <translation>aus der Spalte der Datei</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the log's own lines</source>
+      <translation>aus den eigenen Zeilen des Protokolls</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>neben der Linie, für die er codiert ist</translation>
@@ -5056,6 +5896,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>offsets and heights of its cross-sections</source>
       <translation>Abstände und Höhen ihrer Querprofile</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>on another level than the rest of the survey</source>
+      <translation>auf einem anderen Niveau als die übrige Vermessung</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -5069,7 +5914,7 @@
       <translation>eine Höhe, beides zusammen</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>orthometric</source>
       <translation>orthometrisch</translation>
     </message>
@@ -5231,6 +6076,16 @@
       <translation>Prismenformel alle {step:g} m</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>proposed</source>
+      <translation>vorgeschlagen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>radians: {shown}</source>
+      <translation>Radiant: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>radius of the widest empty circle</source>
       <translation>Radius des weitesten leeren Kreises</translation>
@@ -5263,6 +6118,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>rejected</source>
       <translation>verworfen</translation>
@@ -5296,6 +6152,11 @@
       <location filename="../plugin/core/report/water_maps.py" />
       <source>ridge</source>
       <translation>Wasserscheide</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>ridge, crown</source>
+      <translation>Rücken, Scheitel</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5378,6 +6239,11 @@
       <translation>Maßstab {scale}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>scale {scale}, largest residual {largest} m in plan, {height} m in height</source>
+      <translation>Maßstab {scale}, größte Restklaffung {largest} m in der Lage, {height} m in der Höhe</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation>Schnittlinie</translation>
@@ -5418,6 +6284,11 @@
       <translation>Verschiebung gegenüber der ersten Höhe</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>shift it so all the same</source>
+      <translation>trotzdem so verschieben</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
       <translation>sechs Ziffern vor dem Zeichen, dann sieben, wie Ost- und Nordwerte oft</translation>
@@ -5441,6 +6312,11 @@
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>slope of fill</source>
       <translation>Auftragsböschung</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>small depths: noise where depths are no larger than it</source>
+      <translation>kleine Tiefen: Rauschen, wo Tiefen nicht größer sind als es</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5513,6 +6389,16 @@
       <translation>steiles Ende</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>step (kerb, wall)</source>
+      <translation>Stufe (Bordstein, Mauer)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stray: farther off than the walk could have gone</source>
+      <translation>Ausreißer: weiter entfernt, als der Weg führen konnte</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>summit</source>
       <translation>Kuppe</translation>
@@ -5564,9 +6450,29 @@
       <translation>Textkodierung</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>the archive holds {count} files</source>
+      <translation>das Archiv enthält {count} Dateien</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>die Prüfsumme ist {found}, aber die Zeichen ergeben {right}: unterwegs beschädigt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>the control</source>
+      <translation>„Passpunkte“</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit} in plan</source>
+      <translation>die Passpunkte sind in der Lage in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit}, heights too</source>
+      <translation>die Passpunkte sind in {unit}, auch die Höhen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5634,6 +6540,26 @@
       <translation>die Kopfzeile sagt, dass Koordinaten in {unit} sind</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the height of your pole in metres, in place of this example</source>
+      <translation>die Höhe Ihres Stabs in Metern, anstelle dieses Beispiels</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the control points are in {unit}</source>
+      <translation>die Höhen der Passpunkte sind in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey are in {unit}</source>
+      <translation>die Höhen der Vermessung sind in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
+      <translation>die bekannten Punkte stimmen in keiner Verschiebung überein, sie weichen um {apart} m voneinander ab: eine Drehung, ein anderer Maßstab oder ein falscher Name</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation>der Buchstabe O in Spalte {column} kann Ost oder West (Ouest, Oeste) sein; schreiben Sie stattdessen E oder W</translation>
@@ -5662,6 +6588,21 @@
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>den Nordwerten fehlen die 10 000 000 m, die auf der Südhalbkugel addiert werden</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>the only point lies far outside the area of use of {crs} ({area})</source>
+      <translation>der einzige Punkt liegt weit außerhalb des Geltungsbereichs von {crs} ({area})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>the place given as near</source>
+      <translation>Stelle laut Angabe near</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the points have other names: {names}</source>
+      <translation>die Punkte haben andere Namen: {names}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -5700,6 +6641,11 @@
       <translation>dasselbe für das Blatt fertiggestellt; nur zum Zeichnen</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>the same system with axes to east and north, {crs}</source>
+      <translation>dasselbe System mit Achsen nach Osten und Norden, {crs}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>gemeint ist dieselbe Zone, mit Ostwerten, wie {crs} sie schreibt</translation>
@@ -5720,9 +6666,44 @@
       <translation>die Oberfläche als Mesh</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points as they are read: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height</source>
+      <translation>die Vermessung passt nicht auf die Passpunkte, wie sie gelesen sind: Maßstab {scale}, erwartet {expected}; größte Restklaffung {largest} m in der Lage, {height} m in der Höhe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height; no mirrored survey, exchanged name or other unit explains it</source>
+      <translation>die Vermessung passt nicht auf die Passpunkte: Maßstab {scale}, erwartet {expected}; größte Restklaffung {largest} m in der Lage, {height} m in der Höhe; keine gespiegelte Vermessung, kein vertauschter Name und keine andere Einheit erklärt es</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey fits the control points as they are read (scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height), but far better read otherwise</source>
+      <translation>die Vermessung passt auf die Passpunkte, wie sie gelesen sind (Maßstab {scale}, erwartet {expected}; größte Restklaffung {largest} m in der Lage, {height} m in der Höhe), aber anders gelesen weit besser</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit} in plan</source>
+      <translation>die Vermessung ist in der Lage in {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit}, heights too</source>
+      <translation>die Vermessung ist in {unit}, auch die Höhen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is mirrored: its easting and northing are exchanged</source>
+      <translation>die Vermessung ist gespiegelt: Ost- und Nordwert sind vertauscht</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>die Vermessung liegt wirklich jenseits der Zonengrenze; transformieren Sie sie nach {crs}, wenn das gewünscht ist</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the survey would be shifted by {east} m east, {north} m north and {up} m up, more than a base is put wrong by; check both positions, their order and unit</source>
+      <translation>die Vermessung würde um {east} m nach Osten, {north} m nach Norden und {up} m nach oben verschoben, mehr als eine Basis falsch gesetzt wird; prüfen Sie beide Positionen, ihre Reihenfolge und Einheit</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5760,9 +6741,19 @@
       <translation>die Zonennummer {prefix} vor den Ostwerten fehlt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>their mean all the same</source>
+      <translation>trotzdem ihr Mittel</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>thinning the surface</source>
       <translation>Oberfläche wird ausgedünnt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>this file</source>
+      <translation>diese Datei</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5795,6 +6786,11 @@
       <translation>zum rechten Rand</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>toe of a slope</source>
+      <translation>Böschungsfuß</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
       <source>toe of fill</source>
       <translation>Fuß des Auftrags</translation>
@@ -5816,6 +6812,11 @@
       <translation>zusammen, die Zeilen der Datei</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>told</source>
+      <translation>angegeben</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>tolerance in height</source>
       <translation>Höhentoleranz</translation>
@@ -5830,6 +6831,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>zu wenige Beobachtungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>top of a slope</source>
+      <translation>Böschungsoberkante</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -5860,6 +6866,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles</source>
       <translation>Dreiecke</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>triangles as they are</source>
+      <translation>Dreiecke, wie sie sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -5908,12 +6919,19 @@
       <translation>unbekannt</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>upon it</source>
+      <translation>darauf</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>used</source>
       <translation>verwendet</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_figures.py" />
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>used point</source>
       <translation>verwendeter Punkt</translation>
@@ -5984,6 +7002,11 @@
       <translation>wo es überläuft</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>where the survey lies</source>
+      <translation>wo die Vermessung liegt</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>whole site</source>
       <translation>ganzes Gelände</translation>
@@ -5997,6 +7020,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>widths {along}   heights {up}</source>
       <translation>Breiten {along}   Höhen {up}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>without {names} the others fit</source>
+      <translation>ohne {names} passen die anderen</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -6015,6 +7043,11 @@
       <translation>ja</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{area:.0f} m² of the surface lie in triangles so wide that no places to walk are listed in them: they reach to points far from the others. Reject these points, or limit the rim or draw a boundary.</source>
+      <translation>{area:.0f} m² der Oberfläche liegen in so weiten Dreiecken, dass darin keine Stellen zum Begehen aufgeführt sind: Sie reichen zu Punkten weit von den anderen. Verwerfen Sie diese Punkte, oder begrenzen Sie den Rand oder zeichnen Sie eine Grenze.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation>{area:.1f} m² des Planums liegen außerhalb der bestehenden Oberfläche; dort wird kein Volumen gezählt.</translation>
@@ -6030,9 +7063,24 @@
       <translation>{back} zurück = {ahead} voraus</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in line {lines}; its point, {distance} from the others, is put aside. Mend the line, or take the point back by a decision.</source>
+      <translation>{cause} in Zeile {lines}; ihr Punkt, {distance} von den anderen entfernt, ist beiseitegelegt. Berichtigen Sie die Zeile oder holen Sie den Punkt durch eine Entscheidung zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in {count} lines ({lines}); their points, up to {distance} from the others, are put aside. Mend the lines, or take the points back by a decision.</source>
+      <translation>{cause} in {count} Zeilen ({lines}); ihre Punkte, bis zu {distance} von den anderen entfernt, sind beiseitegelegt. Berichtigen Sie die Zeilen oder holen Sie die Punkte durch eine Entscheidung zurück.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} areas of at least {least} {unit}², together {area} {unit}², fall less than {limit} % in the mean over {window} {unit}.</source>
       <translation>{count} Flächen von mindestens {least} {unit}², zusammen {area} {unit}², fallen im Mittel über {window} {unit} um weniger als {limit} %.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} breaklines have no heights, though vertices of theirs are survey points: {labels}. They are laid on the surface and do not shape it. If they are to hold edges, give them heights.</source>
+      <translation>{count} Bruchkanten haben keine Höhen, obwohl Stützpunkte von ihnen Vermessungspunkte sind: {labels}. Sie werden auf die Oberfläche gelegt und formen sie nicht. Sollen sie Kanten halten, geben Sie ihnen Höhen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -6050,6 +7098,16 @@
       <translation>{count} Kontrollpunkte nennen keinen eigenen Höhenfehler; er zählt mit {sigma:.3f} m, wie bei den anderen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
+      <translation>{count} codierte Punkte von Zeile {line} bis {last} stehen vielleicht {size:+.3f} m neben ihrer Linie, oder die Linie hat dort eine Stufe: Sehen Sie es an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
+      <translation>{count} codierte Punkte von Zeile {line} bis {last} stehen {size:+.3f} m neben ihrer Linie und dem Gelände daneben.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control points were not surveyed, and are not used: {names}.</source>
       <translation>{count} Passpunkte wurden nicht gemessen und werden nicht verwendet: {names}.</translation>
@@ -6065,6 +7123,21 @@
       <translation>{count} Höhen sind zu wenige, um Neigungen und Ausrundungen einzupassen; es braucht mindestens {least}. Nehmen Sie einen kleineren Abstand oder einen längeren Teil der Linie.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
+      <translation>{count} Linien haben durchweg die Höhe 0, während die Punkte in ihrer Nähe auf {low:.3f} m bis {high:.3f} m liegen: {labels}. Die Oberfläche fällt (oder steigt) dort auf 0. Hat die Zeichnung keine Höhen, geben Sie diese Linien als Linien ohne Höhen an oder geben Sie ihnen Höhen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>{count} Linien, die die Punkte zeigen, verlaufen innerhalb von {reach:.1f} m von Linien, die schon bekannt sind; diese haben Vorrang.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
+      <translation>{count} von Hand entschiedene Linien werden dort, wo sie lagen, nicht wiedergefunden; sie bleiben, wie sie angegeben waren.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation>{count} von {all} Kontrollpunkten liegen außerhalb der Oberfläche und wurden nicht verwendet: {names}.</translation>
@@ -6073,6 +7146,11 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in line {line}.</source>
       <translation>{count} von {total} Punkten liegen in {crs} nirgends auf der Erde (Geltungsbereich: {area}); der erste steht in Zeile {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
+      <translation>{count} von {total} Punkten liegen weit außerhalb des Geltungsbereichs von {crs} ({area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6096,6 +7174,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
+      <translation>{count} Stellen an Linien nochmals zu begehen, wo {stretches} Stücke von ihnen über verworfene Punkte hinweggeführt sind oder vor ihnen enden.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>{count} Stellen nochmals zu begehen; mit ihnen ist keine Stelle weiter als {limit:.1f} m von einem gemessenen Punkt.</translation>
     </message>
@@ -6103,6 +7186,61 @@
       <location filename="../plugin/core/points/merge.py" />
       <source>{count} point names occur in more than one file, such as '{name}'; all points are kept.</source>
       <translation>{count} Punktnamen kommen in mehr als einer Datei vor, etwa '{name}'; alle Punkte bleiben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) have heights up to {distance} beyond those of all others; they are put aside. A decision takes them back.</source>
+      <translation>{count} Punkte (Zeilen {lines}) haben Höhen, die bis zu {distance} jenseits der aller anderen liegen; sie sind beiseitegelegt. Eine Entscheidung holt sie zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others, farther than one site reaches; they are put aside. A decision takes them back.</source>
+      <translation>{count} Punkte (Zeilen {lines}) liegen bis zu {distance} von allen anderen entfernt, weiter als ein Gelände reicht; sie sind beiseitegelegt. Eine Entscheidung holt sie zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others; nothing tells whether they are control points, a base, or strays. They are kept and flagged; no ground is drawn to them, unless a line runs there, until somebody gives them the status used.</source>
+      <translation>{count} Punkte (Zeilen {lines}) liegen bis zu {distance} von allen anderen entfernt; nichts sagt, ob sie Passpunkte, eine Basis oder Ausreißer sind. Sie bleiben und werden markiert; zu ihnen wird kein Gelände gezeichnet, außer eine Linie läuft dorthin, bis ihnen jemand den Status used (verwendet) gibt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded before and after, farther than one can have gone in that time; they are put aside. A decision takes them back.</source>
+      <translation>{count} Punkte (Zeilen {lines}) liegen bis zu {distance} von den davor und danach aufgezeichneten Punkten entfernt, weiter als man in dieser Zeit gekommen sein kann; sie sind beiseitegelegt. Eine Entscheidung holt sie zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded next to them, where a point was stored every {step}; they are put aside. A decision takes them back.</source>
+      <translation>{count} Punkte (Zeilen {lines}) liegen bis zu {distance} von den neben ihnen aufgezeichneten Punkten entfernt, wo alle {step} ein Punkt gespeichert wurde; sie sind beiseitegelegt. Eine Entscheidung holt sie zurück.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates of zero.</source>
+      <translation>{count} Punkte (Zeilen {lines}) wurden beim Lesen beiseitegelegt: Koordinaten von null.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates swapped.</source>
+      <translation>{count} Punkte (Zeilen {lines}) wurden beim Lesen beiseitegelegt: Koordinaten vertauscht.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: no finite place or height.</source>
+      <translation>{count} Punkte (Zeilen {lines}) wurden beim Lesen beiseitegelegt: kein endlicher Ort oder keine endliche Höhe.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: strays, farther off than the walk could have gone.</source>
+      <translation>{count} Punkte (Zeilen {lines}) wurden beim Lesen beiseitegelegt: Ausreißer, weiter entfernt, als der Weg führen konnte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (the first in line {lines}) each lie more than {distance} from all others; as they are many, they are taken for a part of the site.</source>
+      <translation>{count} Punkte (der erste in Zeile {lines}) liegen jeder mehr als {distance} von allen anderen entfernt; weil es viele sind, gelten sie als Teil des Geländes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
+      <translation>{count} Punkte werden dadurch nicht erklärt und bleiben, wie sie sind; der erste steht in Zeile {line}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -6126,6 +7264,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: pole height or fix wrong for a while.</source>
+      <translation>{count} Punkte von Zeile {line} bis {last} liegen {size:+.3f} m neben denen davor und danach, die übereinstimmen: Stabhöhe oder Lösung war eine Weile falsch.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
       <translation>{count} Punkte von Zeile {line} bis {last} liegen vielleicht {size:+.3f} m daneben, oder das Gelände hat dort eine Stufe: Sehen Sie es an.</translation>
     </message>
@@ -6140,14 +7283,54 @@
       <translation>{count} Punkte von Zeile {line} bis {last}, bei einem Verlust der Lösung, liegen {size:+.3f} m neben dem Gelände ringsum: Mehrdeutigkeiten falsch gelöst.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points have no finite place or height (lines {lines}); they are put aside.</source>
+      <translation>{count} Punkte haben keinen endlichen Ort oder keine endliche Höhe (Zeilen {lines}); sie sind beiseitegelegt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout.py" />
       <source>{count} points have no name; choose another name field or number them.</source>
       <translation>{count} Punkte haben keinen Namen; wählen Sie ein anderes Namensfeld oder nummerieren Sie sie.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points lie well as they are and stay so.</source>
+      <translation>{count} Punkte liegen gut, wie sie sind, und bleiben so.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{count} points or rows</source>
+      <translation>{count} Punkte oder Zeilen</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
       <translation>{count} Punkte teilen ihren Namen mit einem anderen, etwa „{name}“; alle bleiben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the set '{set}' ({reasons}) and rejected, as you asked.</source>
+      <translation>{count} Punkte, {share:.0f} % der Datei, liegen jenseits einer Grenze des Satzes '{set}' ({reasons}) und sind, wie verlangt, verworfen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the usual set '{set}' ({reasons}). So many are not rejected unasked: they are flagged and still used. To reject them choose the set by its name (--check {set}); to change the limit give a set of your own (--tolerances FILE).</source>
+      <translation>{count} Punkte, {share:.0f} % der Datei, liegen jenseits einer Grenze des üblichen Satzes '{set}' ({reasons}). So viele werden nicht ungefragt verworfen: Sie sind markiert und werden weiter verwendet. Um sie zu verwerfen, wählen Sie den Satz mit seinem Namen (--check {set}); um die Grenze zu ändern, geben Sie einen eigenen Satz an (--tolerances FILE).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does not compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. If it does compensate, say --tilt-compensated yes.</source>
+      <translation>{count} Punkte, {share:.0f} % der Datei, sind um mehr als {limit:g}° geneigt und verworfen: Der Rover gleicht die Neigung nicht aus, eine Höhe fällt um {fall:.2f} ± {sigma:.2f} m je Einheit von 1 - cos(Neigung), etwa um die Länge eines Stabs. Gleicht er doch aus, geben Sie --tilt-compensated yes an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}°, and the heights do not tell whether the rover compensates tilt. They are flagged and still used. Say it (--tilt-compensated, in QGIS “The rover compensates tilt”): yes, and they are good; no, and they are rejected.</source>
+      <translation>{count} Punkte, {share:.0f} % der Datei, sind um mehr als {limit:g}° geneigt, und die Höhen zeigen nicht, ob der Rover die Neigung ausgleicht. Sie sind markiert und werden weiter verwendet. Geben Sie es an (--tilt-compensated, in QGIS „Der Rover gleicht die Neigung aus“): bei yes (ja) sind sie gut, bei no (nein) werden sie verworfen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the file itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the same, give a set of your own (--tolerances FILE).</source>
+      <translation>{count} Punkte, {share:.0f} % der Datei, haben keine Lösung, die der Satz '{set}' zulässt, und sind verworfen: Die Datei selbst zeigt, dass ihre Höhen {times:.1f}-mal so unsicher sind wie die anderen. Um sie trotzdem zu verwenden, geben Sie einen eigenen Satz an (--tolerances FILE).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
@@ -6156,8 +7339,8 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>{count} Orte wurden mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}.</translation>
+      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>{count} Orte wurden mehrfach aufgezeichnet (auf 0,1 mm gleich); die Oberfläche nimmt die mittlere Höhe. Größter Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: von {lowest:.3f} m bis {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -6170,6 +7353,11 @@
       <translation>{count} Status wurden von Hand gegen die automatischen Prüfungen gesetzt, der erste in Zeile {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
+      <translation>{count} Stücke gefundener Linien, zusammen {length:.1f} m, kreuzen andere Linien und bleiben aus der Oberfläche; das erste bei {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
       <translation>{count} schmale Dreiecke am Rand, zusammen {area:.1f} m², spannen bis zu {value:.1f} m, das längste bei E {easting:.3f} N {northing:.3f}. Geben Sie eine Grenze an oder lassen Sie den Rand beschneiden.</translation>
@@ -6180,7 +7368,7 @@
       <translation>{count} Eckpunkte liegen außerhalb der Grenze oder des beschnittenen Randes oder in einer Aussparung.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0), and no value stands in. Give the standard deviation of a height of this survey.</source>
       <translation>{count} Eckpunkte der Oberfläche haben keine Standardabweichung der Höhe (oder eine unter 0), und kein Wert vertritt sie. Geben Sie die Standardabweichung einer Höhe dieser Vermessung an.</translation>
     </message>
@@ -6188,6 +7376,16 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0). Give the standard deviation of a height of this survey.</source>
       <translation>{count} Eckpunkte der Oberfläche haben keine Standardabweichung der Höhe (oder eine unter 0). Geben Sie die Standardabweichung einer Höhe dieser Vermessung an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>{count}: {reason}</source>
+      <translation>{count}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>{crs} counts {first} and {second}: as easting and northing they make a mirrored plan, left and right exchanged</source>
+      <translation>{crs} zählt {first} und {second}: Als Ost- und Nordwert ergeben sie einen gespiegelten Grundriss, links und rechts vertauscht</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6211,8 +7409,23 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/axes.py" />
-      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
-      <translation>{crs}: Seine Achsen laufen nach {first} und {second}; die Spalten easting und northing enthalten sie, wie sie sind.</translation>
+      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are. Maps have south at the top, and directions count from there.</source>
+      <translation>{crs}: Seine Achsen laufen nach {first} und {second}; die Spalten easting und northing enthalten sie, wie sie sind. In Karten liegt Süden oben, und Richtungen zählen von dort.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
+      <translation>Es wird angenommen, dass {design_name} wie angegeben {offset:+.4f} m über {existing_name} liegt; das wird abgezogen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
+      <translation>{design_name} liegt, wo sich nichts geändert hat, {offset:+.4f} m über {existing_name} (± {half:.4f} m, 95 %), beurteilt aus {area:.0f} m², die übereinstimmen. Das wird abgezogen. Hat sich dieses Gelände doch gehoben oder gesenkt, geben Sie den Versatz an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>{distance} from it</source>
+      <translation>{distance} davon entfernt</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
@@ -6516,11 +7729,6 @@
       <translation>{file}, Zeile {line}: Spalte {column}, als {role} gelesen, enthält in keiner Zeile eine Zahl (hier '{value}'); prüfen Sie --columns und --decimal (gelesen mit Trennzeichen {delimiter}, Dezimalzeichen '{decimal}').</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/layout.py" />
-      <source>{file}, line {line}: columns {first} and {second} are both headed {role}; give --columns, such as name,easting,northing,height,code.</source>
-      <translation>{file}, Zeile {line}: Die Spalten {first} und {second} sind beide mit {role} überschrieben; geben Sie --columns an, etwa name,easting,northing,height,code.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation>{file}, Zeile {line}: Elemente in Elementen, über {most} tief; das ist kein gesundes LandXML.</translation>
@@ -6562,7 +7770,7 @@
       <translation>{file}, Zeile {line}: Keine Spalte ist mit '{word}' überschrieben, das --columns nennt; die Kopfzeile hat {words}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/delimiters.py" />
       <source>{file}, line {line}: no three columns with delimiter {tried} ('{start}'); give --delimiter.</source>
       <translation>{file}, Zeile {line}: keine drei Spalten mit dem Trennzeichen {tried} ('{start}'); geben Sie --delimiter an.</translation>
     </message>
@@ -6792,9 +8000,9 @@
       <translation>{file}: '{decimal}' kann kein Dezimalzeichen sein; verwenden Sie '.' oder ','.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
-      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space or one sign such as '|'.</source>
-      <translation>{file}: '{delimiter}' kann kein Trennzeichen sein; verwenden Sie Komma, Semikolon, Tabulator, Leerzeichen oder ein Zeichen wie '|'.</translation>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space, fixed or one sign such as '|'.</source>
+      <translation>{file}: '{delimiter}' kann kein Trennzeichen sein; verwenden Sie Komma, Semikolon, Tabulator, Leerzeichen, fixed (feste Spalten) oder ein Zeichen wie '|'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -6802,12 +8010,12 @@
       <translation>{file}: '{key}' steht zweimal in einem Satz; behalten Sie eines davon.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file}: '{name}' ist keine Ursache, die erklärt, wo die Punkte liegen; gefundene Ursachen sind: {names}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.</source>
       <translation>{file}: Für '{name}' muss die Datei anders gelesen oder transformiert werden: Nennen Sie die Spalten latitude und longitude in --columns oder geben Sie das KBS der Datei mit --source-crs und das gewünschte mit --crs an.</translation>
     </message>
@@ -6815,6 +8023,11 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
       <translation>{file}: --columns nennt Spalte {column} ({role}), aber keine Zeile hat mehr als {count} Spalten; prüfen Sie --columns und --delimiter.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: GDAL cannot read it as {kind} ({reason}); export delimited text (CSV).</source>
+      <translation>{file}: GDAL kann sie nicht als {kind} lesen ({reason}); exportieren Sie Text mit Trennzeichen (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -6827,9 +8040,19 @@
       <translation>{file}: PROJ kann das nicht als Gitter von Geoidundulationen lesen ({reason}); geben Sie ein GTX- oder GeoTIFF-Gitter oder eine Konstante an.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a Shapefile is read with the files beside it; give its path, or zip them all.</source>
+      <translation>{file}: Ein Shapefile wird mit den Dateien daneben gelesen; geben Sie seinen Pfad an oder packen Sie alle in ein Zip-Archiv.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: a list of tolerance sets is expected, each with a name; write [ and ] around them.</source>
       <translation>{file}: Erwartet wird eine Liste von Toleranzsätzen, jeder mit einem Namen; schreiben Sie [ und ] darum.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a {kind} file is read through GDAL, which this Python lacks; run the Python that QGIS uses, install the package gdal, or export delimited text (CSV).</source>
+      <translation>{file}: Eine Datei der Art {kind} wird über GDAL gelesen, das diesem Python fehlt; starten Sie das Python, das QGIS verwendet, installieren Sie das Paket gdal oder exportieren Sie Text mit Trennzeichen (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6887,7 +8110,22 @@
       <translation>{file}: Der Bewuchs '{word}' von {count} Kontrollpunkten ist kein bekanntes Wort (zuerst in Zeile {line}); sie zählen als unbewachsen. Schreiben Sie hard, bare, short grass oder tall grass, crops, brush, forest.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>{file}: dates such as 03/04/2025 are read with the day first; nothing says so.</source>
+      <translation>{file}: Datumsangaben wie 03/04/2025 werden mit dem Tag zuerst gelesen; nichts sagt, dass es so ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
+      <translation>{file}: Objekt {number} hat '{word}' im Feld {field}, das eines von {words} sein muss.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
+      <translation>{file}: Objekt {number} ist keine Linie mit zwei oder mehr Orten; berichtigen oder entfernen Sie es.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/lines_of_text.py" />
       <source>{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again.</source>
       <translation>{file}: hat keine Datenzeilen, nur {comments} Kommentar- und {blanks} Leerzeilen; exportieren Sie die Vermessung erneut.</translation>
     </message>
@@ -6895,6 +8133,16 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: has no header line, but --columns names the header word '{word}'; use column numbers.</source>
       <translation>{file}: hat keine Kopfzeile, aber --columns nennt das Kopfwort '{word}'; verwenden Sie Spaltennummern.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer '{layer}'; give --layer with one of: {layers}.</source>
+      <translation>{file}: hat keinen Layer '{layer}'; geben Sie --layer mit einem von diesen an: {layers}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer or sheet with points; export it again.</source>
+      <translation>{file}: hat keinen Layer und kein Tabellenblatt mit Punkten; exportieren Sie sie erneut.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6910,6 +8158,26 @@
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file}: Höhen sind ellipsoidisch: Höhe über dem Meeresspiegel plus Geoidundulation.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
+      <translation>{file}: Die Höhen sind die der Antenne, um die Stabhöhe über dem Gelände, wie angegeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
+      <translation>{file}: Höhen lassen sich nicht ab Zeile {line} verschieben; die Punkte stehen in den Zeilen {first} bis {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} m, the pole height {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file}: Höhen der Antenne wurden um {least} m auf das Gelände abgesenkt, die Stabhöhe {said} und ein Antennenversatz von {offset} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} to {most} m, the pole heights {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file}: Höhen der Antenne wurden um {least} bis {most} m auf das Gelände abgesenkt, die Stabhöhen {said} und ein Antennenversatz von {offset} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -6972,6 +8240,11 @@
       <translation>{file}: Ihre Spalten enthalten Ost- und Nordwerte, aber {crs}, mit --source-crs angegeben, ist in Grad; geben Sie das projizierte KBS an, in dem sie sind, oder nennen Sie die Spalten latitude und longitude in --columns.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: its columns stand at fixed places and begin at the characters {places}.</source>
+      <translation>{file}: Die Spalten stehen an festen Stellen und beginnen bei den Zeichen {places}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: its coordinate system “{crs}” is not understood here; write it anew.</source>
       <translation>{file}: Das Koordinatenbezugssystem „{crs}“ ist hier nicht verständlich; schreiben Sie die Datei neu.</translation>
@@ -6982,17 +8255,17 @@
       <translation>{file}: Die Koordinaten lassen sich nicht in ein lokales System transformieren; geben Sie mit --crs ein projiziertes KBS an.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said, though the file itself says {found}.</source>
       <translation>{file}: Die Höhen gelten als {heights}, wie gesagt, obwohl die Datei selbst {found} sagt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said.</source>
       <translation>{file}: Die Höhen gelten als {heights}, wie gesagt.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, or say with --heights-are what they are.</source>
       <translation>{file}: Die Höhen sind schon {heights}, die Geoidundulation zählte also doppelt; lassen Sie --geoid weg oder sagen Sie mit --heights-are, was sie sind.</translation>
     </message>
@@ -7022,19 +8295,34 @@
       <translation>{file}: Zeile {line} ist kein Punkt; sie steht mit ihrem Grund in der Tabelle der verworfenen Zeilen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
+      <translation>{file}: Linie {number} wurde von Hand gezeichnet und hat keine Höhen; geben Sie ihren Stützpunkten Höhen, oder entfernen Sie die Linie.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file}: Linien laufen bei E {easting:.3f} N {northing:.3f} so dicht beieinander, dass das Teilen an ihren Kreuzungen neue erzeugt. Entfernen Sie eine davon.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file}: Linien mit verschiedenen Höhen kreuzen sich bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: Linien mit verschiedenen Höhen kreuzen oder treffen sich bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at {count} places, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: Linien mit verschiedenen Höhen kreuzen oder treffen sich an {count} Stellen, zuerst bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file}: Kein RMC- oder ZDA-Satz gibt ein Datum an; Zeiten sind Tageszeiten, wie am 1970-01-01.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: no characters are blank in every line, so its columns do not stand at fixed places; give another --delimiter.</source>
+      <translation>{file}: Keine Zeichenstelle ist in jeder Zeile leer, die Spalten stehen also nicht an festen Stellen; geben Sie ein anderes --delimiter an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
@@ -7077,7 +8365,7 @@
       <translation>{file}: Nicht alle Koordinaten lassen sich von {source} nach {target} bringen; schreiben Sie die Datei im KBS der Vermessung neu (in QGIS: Export, Objekte speichern als, mit diesem KBS und der Option RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file}: Nichts sagt sicher, welche Spalten Ostwert, Nordwert und Höhe sind (erste Zeile: {words}); geben Sie --columns an, etwa {options}.</translation>
     </message>
@@ -7092,14 +8380,44 @@
       <translation>{file}: Nichts sagt, welches Koordinatenbezugssystem das ist; geben Sie seinen Code an, wie in --crs EPSG:25832, oder --crs local für ein lokales System in Metern.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
+      <translation>{file}: Auf Wort des Benutzers bleibt der Punkt außerhalb des Geltungsbereichs, wo er ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
+      <translation>{file}: Auf Wort des Benutzers bleiben die Punkte, wo sie sind, obwohl {count} von ihnen außerhalb des Geltungsbereichs liegen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: one of the first lines holds numbers as a point does but begins with # and is left out as a comment; give --comment none to read it.</source>
+      <translation>{file}: Eine der ersten Zeilen enthält Zahlen wie ein Punkt, beginnt aber mit # und bleibt als Kommentar weg; geben Sie --comment none an, um sie zu lesen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file}: Eine von {total} Positionen hat keinen GST-Satz; ihre Genauigkeit ist unbekannt.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: one point has no pole height; the one before it counts, else the one behind.</source>
+      <translation>{file}: Ein Punkt hat keine Stabhöhe; es gilt die davor, sonst die danach.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file}: gelesen als {columns} mit dem Trennzeichen {delimiter}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: read through GDAL as {kind}, layer {layer}.</source>
+      <translation>{file}: über GDAL als {kind} gelesen, Layer {layer}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave --source-crs out, or save the file with the right CRS.</source>
+      <translation>{file}: Sie sagt selbst, dass ihre Koordinaten in {own} sind, aber als --source-crs ist {given} angegeben; lassen Sie --source-crs weg oder speichern Sie die Datei mit dem richtigen KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7292,14 +8610,19 @@
       <translation>{file}: Das ist kein GeoJSON mit Punkten oder Linien ({reason}); exportieren Sie den Layer der Einläufe als GeoJSON.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_area.py" />
+      <source>{file}: to have lines that were put aside as swapped read the other way round, use --correct {name}.</source>
+      <translation>{file}: Sollen Zeilen, die als vertauscht beiseitegelegt wurden, umgekehrt gelesen werden, verwenden Sie --correct {name}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: two sets are called '{name}'; rename one.</source>
       <translation>{file}: Zwei Sätze heißen '{name}'; benennen Sie einen um.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file}: {count} Kreuzungen von Linien mit verschiedenen Höhen, die erste bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und {second} auf {second_height:.3f} m. Berichtigen Sie die Linien oder wählen Sie eine Regel für Kreuzungen (mean, first).</translation>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
+      <translation>{file}: Stützpunkte der Linie {number} ohne Höhe oder mit genau 0: {count}; sie erhalten sie von denen davor und danach.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -7312,6 +8635,11 @@
       <translation>{file}: {count} Zeilen sind keine Punkte, die erste ist Zeile {line}; die verworfenen Zeilen stehen mit ihrem Grund in der Tabelle.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: {count} of the first lines hold numbers as points do but begin with # and are left out as comments; give --comment none to read them.</source>
+      <translation>{file}: {count} der ersten Zeilen enthalten Zahlen wie Punkte, beginnen aber mit # und bleiben als Kommentare weg; geben Sie --comment none an, um sie zu lesen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file}: {count} von {total} Positionen haben keinen GST-Satz; ihre Genauigkeit ist unbekannt.</translation>
@@ -7320,6 +8648,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: {count} points have fewer columns than the rest, the first in line {line}; what is missing counts as unknown.</source>
       <translation>{file}: {count} Punkte haben weniger Spalten als die übrigen, der erste in Zeile {line}; was fehlt, zählt als unbekannt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: {count} points have no pole height; the one before them counts, else the one behind.</source>
+      <translation>{file}: {count} Punkte haben keine Stabhöhe; es gilt die davor, sonst die danach.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -7347,22 +8680,38 @@
       <translation>{file}: {note}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation>{file}: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}; type one of: {options}.</source>
       <translation>{file}: {question}; geben Sie eines ein: {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
       <location filename="../plugin/core/georeference/operations.py" />
       <source>{file}: {said}</source>
       <translation>{file}: {said}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
+      <translation>{file}: {shift:+.3f} m zu den Höhen von {count} Punkten addiert, ab Zeile {line}, wie angegeben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands for no {role} in line {line}, far from all other values; this line is no point. If it is meant, give --no-value none.</source>
+      <translation>{file}: {value} steht in Zeile {line} für „kein Wert“ ({role}), weit von allen anderen Werten; diese Zeile ist kein Punkt. Ist der Wert gemeint, geben Sie --no-value none an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands {count} times for no {role}, far from all other values; these lines are no points. If it is meant, give --no-value none.</source>
+      <translation>{file}: {value} steht {count}-mal für „kein Wert“ ({role}), weit von allen anderen Werten; diese Zeilen sind keine Punkte. Ist der Wert gemeint, geben Sie --no-value none an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file}: Gewünscht sind {wanted}e Höhen, die der Datei sind {heights}; geben Sie die Geoidundulation mit --geoid an.</translation>
     </message>
@@ -7413,6 +8762,11 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
+      <translation>{label}: Ein Punkt neben {point} (Zeile {line}), der Mitte eines Bogens, ist nicht verwendbar; dort kein Bogen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: Ein Ring braucht drei Orte und hat {places}; weggelassen. Punkte: {count}, erster {point} (Zeile {line}).</translation>
     </message>
@@ -7435,6 +8789,11 @@
       <location filename="../plugin/core/linework/drawn.py" />
       <source>{label}: all vertices of a ring lie on one straight line; left out. Near {x:.3f}, {y:.3f}.</source>
       <translation>{label}: Alle Stützpunkte eines Rings liegen auf einer Geraden; weggelassen. Bei {x:.3f}, {y:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: gerade durchgezogen über {length:.1f} m zwischen den Zeilen {before} und {after}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7534,6 +8893,16 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: am Ende {length:.1f} m kürzer, sie endet bei Zeile {before}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: am Anfang {length:.1f} m kürzer, sie beginnt bei Zeile {after}; dort weggelassene Punkte: {count}, erster {point} (Zeile {line}). Begehen Sie sie nochmals.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label}: {point} (Zeile {line}) ist als Bogenmitte gekennzeichnet, aber ein Ende der Linie; gerade.</translation>
     </message>
@@ -7551,6 +8920,21 @@
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{later} reaches into the grading of {earlier} ({area:.1f} m²): it is graded into the ground as the other leaves it, so some earth is counted with both. The total is that of the finished ground.</source>
       <translation>{later} reicht in die Erdarbeiten von {earlier} hinein ({area:.1f} m²): Es wird in das Gelände gelegt, wie das andere es hinterlässt, sodass etwas Erde bei beiden zählt. Die Summe ist die des fertigen Geländes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}</source>
+      <translation>{lat}° {north}, {lon}° {east}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs}</source>
+      <translation>{lat}° {north}, {lon}° {east} in {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs} (for: {area})</source>
+      <translation>{lat}° {north}, {lon}° {east}, in {crs} (für: {area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -7588,6 +8972,11 @@
       <translation>{name}   (Höhen {times}-fach)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
+      <translation>{name} ist ein Mesh, das nicht enthält, wie seine Höhen gemessen wurden: Es gilt als so gut wie diese Vermessung, mit {sigma:.0f} mm neu an jedem Punkt und {drift:.0f} mm Drift. Geben Sie --other-sigma und --other-drift an, wenn Sie sie kennen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>{name} is {length} long, from station {begin} to {end}, seen in the way of rising stations.</source>
       <translation>{name} ist {length} lang, von Station {begin} bis {end}, in Richtung steigender Stationen gesehen.</translation>
@@ -7623,9 +9012,35 @@
       <translation>{name}: {said}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} mm, Standardabweichung {sigma} mm (zufälliger Anteil und Drift davon oben enthalten); Rauschen dort {scale}-mal so groß wie angegeben</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>{off}, at E {easting} N {northing}</source>
       <translation>{off}, bei E {easting} N {northing}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} Then: {more}</source>
+      <translation>{one} Dann: {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} | {more}</source>
+      <translation>{one} | {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{one}, and {more}</source>
+      <translation>{one}, und {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{one}, {more}</source>
+      <translation>{one}, {more}</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/road.py" />
@@ -7658,6 +9073,11 @@
       <translation>{option} betrifft, wohin das Wasser läuft; verlangen Sie dies mit --water auch.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
+      <translation>{option} ist in Grad, und die Vermessung ist in einem lokalen System; geben Sie easting,northing (Ostwert,Nordwert) an.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation>{option} muss eine Zahl über null sein, nicht {value}.</translation>
@@ -7673,6 +9093,11 @@
       <translation>{option} muss eine Zahl sein, nicht {value}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} must be easting,northing or easting,northing,height in the unit of the CRS, or a latitude and a longitude in degrees with their letters such as 51.4512345N,9.0012345E,146.25; not '{value}'.</source>
+      <translation>{option} muss easting,northing oder easting,northing,height (Ostwert, Nordwert, Höhe) in der Einheit des KBS sein oder eine Breite und eine Länge in Grad mit ihren Buchstaben, etwa 51.4512345N,9.0012345E,146.25; nicht '{value}'.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/site.py" />
       <source>{option} must be two numbers such as 500000,5700000, not '{value}'.</source>
       <translation>{option} muss aus zwei Zahlen bestehen, etwa 500000,5700000, nicht '{value}'.</translation>
@@ -7681,6 +9106,11 @@
       <location filename="../plugin/core/quality/plan.py" />
       <source>{option} of the walking plan is {value}; give a number in its range.</source>
       <translation>{option} des Begehungsplans ist {value}; geben Sie eine Zahl im zulässigen Bereich an.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>{option}: '{word}' is no length from {least} to {most} m; give metres, such as 2.000.</source>
+      <translation>{option}: '{word}' ist keine Länge von {least} bis {most} m; geben Sie Meter an, etwa 2.000.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -7723,6 +9153,16 @@
       <translation>{part}: Mit diesen Passpunkten lässt sich nicht sagen, welcher nicht passt; beurteilen Sie die Restabweichungen (größte {largest_mm} mm, bei '{worst}') und verwenden Sie mehr Passpunkte.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; it overlaps {name}</source>
+      <translation>{place}; überlappt {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; {name} is {distance} away at {bearing}°</source>
+      <translation>{place}; {name} ist {distance} entfernt in Richtung {bearing}°</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>{reason}, and more</source>
       <translation>{reason}, und weitere</translation>
@@ -7763,6 +9203,21 @@
       <translation>{role} (Spalte {column}) ist zu groß für eine Koordinate: '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{role} in column {column}</source>
+      <translation>{role} in Spalte {column}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
+      <translation>{role} ist in allen Zeilen 0; das kann gemeint sein oder für „kein Wert“ stehen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>{share:.0f} % of the points are flagged: look at them and decide by hand.</source>
+      <translation>{share:.0f} % der Punkte sind markiert: Sehen Sie sie an und entscheiden Sie von Hand.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation>{share:.1f} % des Geländes ({area:.0f} m²) liegen in Dreiecken mit einer Kante über {limit:.1f} m.</translation>
@@ -7783,6 +9238,16 @@
       <translation>{source}: Der Punkt der Zeile {line} wurde in zwei Zeilen geändert (die zweite ist Zeile {row}); behalten Sie eine davon.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, by hand</source>
+      <translation>{status}, von Hand</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, drawn by hand</source>
+      <translation>{status}, von Hand gezeichnet</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
       <translation>{stored} Punkte von Zeile {first} bis {last} wurden an einem Ort gespeichert; der erste hat jetzt ihr gewichtetes Mittel, die anderen bleiben draußen. Streuung {plan:.3f} m in der Lage, {size:.3f} m in der Höhe.</translation>
@@ -7791,6 +9256,36 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{surveyed} in the survey is {known}</source>
+      <translation>{surveyed} in der Vermessung ist {known}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label})</source>
+      <translation>{typed} ({label})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label}; {place})</source>
+      <translation>{typed} ({label}; {place})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} is meant</source>
+      <translation>{value} ist gemeint</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands for no value</source>
+      <translation>{value} steht für „kein Wert“</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands {count} times as {role}, from line {line} on, and may be meant or may stand for no value</source>
+      <translation>{value} steht {count}-mal als {role}, ab Zeile {line}; das kann gemeint sein oder für „kein Wert“ stehen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -7808,6 +9303,16 @@
       <translation>± 95 % ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>–</source>
+      <translation>–</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>“{name}”</source>
+      <translation>„{name}“</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>“{word}” is no column of a set-out table; choose among {known}.</source>
       <translation>„{word}“ ist keine Spalte einer Absteckungstabelle; wählen Sie aus {known}.</translation>
@@ -7821,7 +9326,7 @@
       <translation>&amp;Einheit von Ost- und Nordwert:</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>, and </source>
       <translation> und </translation>
     </message>
@@ -7903,14 +9408,19 @@
       <translation>&lt;p&gt;Eine Projektion ändert Längen, ebenso die Höhe über dem Ellipsoid. Der Gesamtmaßstabsfaktor (Gitterstrecke durch Geländestrecke) wird am Ursprung berechnet: Maßstabsfaktor der Projektion mal Höhenfaktor. Abstände vom Ursprung werden durch ihn geteilt, um Geländekoordinaten zu erhalten, und mit ihm multipliziert für den Rückweg.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein Faktor für das ganze Gelände; angegeben wird, wie stark er über das Gelände schwankt und was das bei einer Linie von 100 m ausmacht. Eine Beispielstrecke wird mit ihren beiden Längen gezeigt. Höhen bleiben, wie sie sind. Für den Höhenfaktor dient die mittlere Höhe der Punkte, zuzüglich der Geoidundulation, wenn Sie sie angeben.&lt;/p&gt;&lt;p&gt;Geländekoordinaten gehören zu keinem KBS: Der Layer hat keines. Fügen Sie eine Verschiebung hinzu, damit niemand sie für Gitterkoordinaten hält, und notieren Sie Ursprung, Faktor und Verschiebung: Der Rückweg braucht dieselben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne die Geoidundulation ist die Höhe um diese falsch, was bei 30 m etwa 5 mm auf einen Kilometer ausmacht. Geländekoordinaten brauchen den Ursprung, um den sie gebildet wurden; mit einem anderen ist alles um den Anteil des Faktors am Abstand der beiden verschoben.&lt;/p&gt;</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>&lt;p&gt;A rover measures from its base: a base set up at a guessed position moves the whole survey by the same vector. Give the position that the base was used with and the one worked out afterwards, or known points that were surveyed too; one will do. Every point is moved by that vector in space.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that all points were measured from this one base, and that both positions are in the CRS and datum of the survey. Positions are written easting,northing,height in the unit of the CRS, or in degrees with letters, as 51.4512345N,9.0012345E,146.25; both with a height or both without.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a shift tells no rotation, scale or tilt, and an error of the position it rests on is in every point. Several known points that do not agree on one shift are refused, and so is a shift of more than 100 m, until you take it on your word. A base worked out in another datum, such as a worldwide one for a continental CRS, puts decimetres into all points.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Ein Rover misst von seiner Basis aus: Eine Basis, die auf einer geschätzten Position aufgestellt wurde, verschiebt die ganze Vermessung um denselben Vektor. Geben Sie die Position an, mit der die Basis verwendet wurde, und die später bestimmte, oder bekannte Punkte, die auch gemessen wurden; einer genügt. Jeder Punkt wird um diesen Vektor im Raum verschoben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass alle Punkte von dieser einen Basis aus gemessen wurden und dass beide Positionen im KBS und Bezugssystem der Vermessung sind. Positionen werden als easting,northing,height (Ostwert, Nordwert, Höhe) in der Einheit des KBS geschrieben oder in Grad mit Buchstaben, etwa 51.4512345N,9.0012345E,146.25; beide mit einer Höhe oder beide ohne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Eine Verschiebung zeigt keine Drehung, keinen Maßstab und keine Verkippung, und ein Fehler der Position, auf der sie beruht, steckt in jedem Punkt. Mehrere bekannte Punkte, die in keiner Verschiebung übereinstimmen, werden abgelehnt, ebenso eine Verschiebung von mehr als 100 m, bis Sie sie auf Ihr Wort nehmen. Eine Basis, die in einem anderen Bezugssystem bestimmt wurde, etwa in einem weltweiten für ein kontinentales KBS, bringt Dezimeter in alle Punkte.&lt;/p&gt;</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>&lt;p&gt;Asks the surface at each point and adds columns: &lt;b&gt;tin_height&lt;/b&gt;, the height on the surface in the unit of its CRS; &lt;b&gt;slope_pct&lt;/b&gt; and &lt;b&gt;slope_deg&lt;/b&gt;, the slope of the triangle; &lt;b&gt;aspect_deg&lt;/b&gt;, the way down in degrees clockwise from grid north; &lt;b&gt;triangle&lt;/b&gt;, its number. Points with heights of their own also get &lt;b&gt;over_tin&lt;/b&gt;: their height less the surface's, in the same unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Points in another CRS are asked at their place in the surface's CRS and stay as they are; their heights are taken to be in the surface's unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;On an edge&lt;/b&gt; the triangle of lower number answers. A level triangle has no aspect.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points off the surface get empty columns and are counted in the log. Between the survey's points the height is interpolated: it is no measurement.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Fragt die Oberfläche an jedem Punkt ab und fügt Spalten hinzu: &lt;b&gt;tin_height&lt;/b&gt;, die Höhe auf der Oberfläche in der Einheit ihres KBS; &lt;b&gt;slope_pct&lt;/b&gt; und &lt;b&gt;slope_deg&lt;/b&gt;, die Neigung des Dreiecks; &lt;b&gt;aspect_deg&lt;/b&gt;, die Richtung hangabwärts in Grad im Uhrzeigersinn von Gitternord; &lt;b&gt;triangle&lt;/b&gt;, seine Nummer. Punkte mit eigenen Höhen erhalten auch &lt;b&gt;over_tin&lt;/b&gt;: ihre Höhe minus die der Oberfläche, in derselben Einheit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Punkte in einem anderen KBS werden an ihrem Ort im KBS der Oberfläche abgefragt und bleiben, wie sie sind; ihre Höhen gelten als in der Einheit der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Auf einer Kante&lt;/b&gt; antwortet das Dreieck mit der kleineren Nummer. Ein ebenes Dreieck hat keine Exposition.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Punkte neben der Oberfläche erhalten leere Spalten und werden im Protokoll gezählt. Zwischen den Punkten der Vermessung ist die Höhe interpoliert: Sie ist keine Messung.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Bringt eine Vermessung in örtlichen oder angenommenen Koordinaten in das KBS bekannter Passpunkte: in der Lage durch eine Drehung, einen Maßstab und zwei Verschiebungen (vier Parameter), in der Höhe durch eine Verschiebung oder eine geneigte Ebene; oder im Raum durch sieben Parameter. Eingepasst wird nach kleinsten Quadraten.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass die Punkte der Vermessung die Namen der Passpunkte tragen, an denen sie gemessen wurden, gleich geschrieben. Die Koordinaten des Vermessungslayers gelten, wie sie sind, in der von Ihnen angegebenen Einheit, welches KBS der Layer auch nennt. Mehrere Messungen eines Passpunkts werden gemittelt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Restabweichungen&lt;/b&gt; sind eingepasst minus Passpunkt, in Millimetern. Redundanzanteile sagen, wie weit sich ein Fehler in einem Punkt in seiner Restabweichung zeigen würde (0: gar nicht). Ein Punkt, der nicht passt, wird durch einen statistischen Test benannt; passen Sie ohne ihn erneut ein und sehen Sie, ob der Rest übereinstimmt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Zwei Punkte in der Lage oder drei in der Höhe mit einer Ebene passen exakt und kontrollieren nichts; mit einem Punkt mehr zeigt sich ein Fehler, aber nicht, wessen. Passpunkte auf einer Geraden halten keine Ebene. Ein Maßstab weit von 1 bedeutet eine falsche Einheit oder Geländestrecken gegen Gitterkoordinaten.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The fit is judged&lt;/b&gt; before it is used: its scale against that of the projection, its residuals, and whether a mirrored survey, exchanged names or other units fit better. One that does not is refused with the reading that does, and where it puts the site; nothing is read otherwise without your word.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane, and do not tell a mirrored survey. A scale a little off means ground distances against grid coordinates.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Bringt eine Vermessung in örtlichen oder angenommenen Koordinaten in das KBS bekannter Passpunkte: in der Lage durch eine Drehung, einen Maßstab und zwei Verschiebungen (vier Parameter), in der Höhe durch eine Verschiebung oder eine geneigte Ebene; oder im Raum durch sieben Parameter. Eingepasst wird nach kleinsten Quadraten.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass die Punkte der Vermessung die Namen der Passpunkte tragen, an denen sie gemessen wurden, gleich geschrieben. Die Koordinaten des Vermessungslayers gelten, wie sie sind, in der von Ihnen angegebenen Einheit, welches KBS der Layer auch nennt. Mehrere Messungen eines Passpunkts werden gemittelt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Restklaffungen&lt;/b&gt; sind eingepasst minus Passpunkt, in Millimetern. Redundanzanteile sagen, wie weit sich ein Fehler in einem Punkt in seiner Restklaffung zeigen würde (0: gar nicht). Ein Punkt, der nicht passt, wird durch einen statistischen Test benannt; passen Sie ohne ihn erneut ein und sehen Sie, ob der Rest übereinstimmt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Die Einpassung wird beurteilt&lt;/b&gt;, bevor sie verwendet wird: ihr Maßstab an dem der Abbildung, ihre Restklaffungen, und ob eine gespiegelte Vermessung, vertauschte Namen oder andere Einheiten besser passen. Eine, die nicht passt, wird abgelehnt, mit der Lesart, die passt, und dem Ort, an den sie das Gelände legt; ohne Ihr Wort wird nichts anders gelesen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Zwei Punkte in der Lage oder drei in der Höhe mit einer Ebene passen exakt und kontrollieren nichts; mit einem Punkt mehr zeigt sich ein Fehler, aber nicht, wessen. Passpunkte auf einer Geraden halten keine Ebene und zeigen keine gespiegelte Vermessung. Ein etwas abweichender Maßstab bedeutet Geländestrecken gegen Gitterkoordinaten.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -7924,13 +9434,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
-      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are: see “Volume between two surfaces”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Berechnet Abtrag, Auftrag, Differenz, Flächen und mittlere Tiefen zwischen zwei Oberflächen oder von einer Oberfläche zu einem Niveau, in jedem Polygon eines Layers: Flurstücke, Bauabschnitte, Materialien am Boden. Die Polygonränder schneiden die Dreiecke genau, sodass die Gebiete und das, was außerhalb liegt, das Ganze ergeben; wo Polygone sich überlappen, zählt jedes das Gelände, und das Protokoll nennt sie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; 2DM-Meshes in einem KBS mit einem Höhenbezug. Die Polygone werden in dieses KBS gebracht. &lt;b&gt;Materialien:&lt;/b&gt; Oberflächen der Oberkanten von Schichten unter dem Gelände, etwa Fels, von oben nach unten; der Abtrag wird dann nach ihnen geteilt. Wo die Oberfläche einer Schicht fehlt, ist das Material „nicht bekannt“.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Polygone mit ihren Zahlen (±-Spalten sind die Hälfte des 95-%-Intervalls), Tabellen nach Größe mit den Anteilen der Unsicherheit, nach Tiefenklasse, nach Material, Tiefenpolygone des Ganzen und ein Bericht. Wie sicher die Zahlen sind: siehe „Volumen zwischen zwei Oberflächen“.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Intervalle von Gebieten addieren sich nicht: Ein Höhenversatz verschiebt sie alle gemeinsam, Rauschen nicht. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Hier gezeichnete Flurstücke sind keine rechtlichen Grenzen. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Berechnet Abtrag, Auftrag, Differenz, Flächen und mittlere Tiefen zwischen zwei Oberflächen oder von einer Oberfläche zu einem Niveau, in jedem Polygon eines Layers: Flurstücke, Bauabschnitte, Materialien am Boden. Die Polygonränder schneiden die Dreiecke genau, sodass die Gebiete und das, was außerhalb liegt, das Ganze ergeben; wo Polygone sich überlappen, zählt jedes das Gelände, und das Protokoll nennt sie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; 2DM-Meshes in einem KBS mit einem Höhenbezug. Die Polygone werden in dieses KBS gebracht. &lt;b&gt;Materialien:&lt;/b&gt; Oberflächen der Oberkanten von Schichten unter dem Gelände, etwa Fels, von oben nach unten; der Abtrag wird dann nach ihnen geteilt. Wo die Oberfläche einer Schicht fehlt, ist das Material „nicht bekannt“.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Polygone mit ihren Zahlen (±-Spalten sind die Hälfte des 95-%-Intervalls), Tabellen nach Größe mit den Anteilen der Unsicherheit, nach Tiefenklasse, nach Material, Tiefenpolygone des Ganzen und ein Bericht. Wie sicher die Zahlen sind und was zwischen zwei Vermessungen abgezogen wird: siehe „Volumen zwischen zwei Oberflächen“. Versatz und Rauschen werden einmal bestimmt, aus dem gesamten Gelände, und gelten für jedes Gebiet.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Intervalle von Gebieten addieren sich nicht: Ein Höhenversatz verschiebt sie alle gemeinsam, Rauschen nicht. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Hier gezeichnete Flurstücke sind keine rechtlichen Grenzen. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
-      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and four standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area) and surface model (ground between the points). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic and model are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Berechnet die Erdmassen zwischen einer vorhandenen Oberfläche (oder einer früheren Vermessung) und einer Planung (oder einer späteren Vermessung). Jedes Dreieck der einen wird an denen der anderen geschnitten, sodass das Volumen für die beiden Oberflächen genau ist: Es hängt von keiner Zellgröße und keinen Stationen ab. &lt;b&gt;Abtrag&lt;/b&gt; ist, wo die vorhandene Oberfläche über der Planung liegt, &lt;b&gt;Auftrag&lt;/b&gt;, wo sie darunter liegt, beide positiv; die Differenz ist Auftrag minus Abtrag.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; zwei 2DM-Meshes in einem KBS und mit einem Höhenbezug. Verglichen wird nur Gelände, das beide bedecken, und nur innerhalb der Polygone, wenn ein Layer davon angegeben ist; was wegbleibt, wird in Quadratmetern angegeben. Ein Niveau anstelle der fehlenden Oberfläche zählt auch den Rest.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Jedes Volumen kommt mit seinem 95-%-Intervall und vier Standardabweichungen: zufällig (Rauschen einzelner Punkte), Drift (Nachbarn gemeinsam), systematisch (ein Höhenversatz zwischen den Oberflächen, mal die Fläche) und Oberflächenmodell (Gelände zwischen den Punkten). Sie beruhen auf dem, was Sie über die Punkte angeben; Protokoll und Bericht nennen es.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tabellen:&lt;/b&gt; Volumen mit half_95, low_95 und high_95; random, drift, systematic und model sind Standardabweichungen, alle in m³. &lt;b&gt;Polygone:&lt;/b&gt; kind, from_m und to_m (Tiefe), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein Versatz von 1 cm zwischen zwei Vermessungen sind 100 m³ auf einem Hektar: Prüfen Sie einige Punkte, die sich nicht bewegt haben. Wo nichts tiefer ist als das Rauschen, sind Abtrag und Auftrag beide zu groß. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Berechnet die Erdmassen zwischen einer vorhandenen Oberfläche (oder einer früheren Vermessung) und einer Planung (oder einer späteren Vermessung). Jedes Dreieck der einen wird an denen der anderen geschnitten, sodass das Volumen für die beiden Oberflächen genau ist: Es hängt von keiner Zellgröße und keinen Stationen ab. &lt;b&gt;Abtrag&lt;/b&gt; ist, wo die vorhandene Oberfläche über der Planung liegt, &lt;b&gt;Auftrag&lt;/b&gt;, wo sie darunter liegt, beide positiv; die Differenz ist Auftrag minus Abtrag.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; zwei 2DM-Meshes in einem KBS und mit einem Höhenbezug. Verglichen wird nur Gelände, das beide bedecken, und nur innerhalb der Polygone, wenn ein Layer davon angegeben ist; was wegbleibt, wird in Quadratmetern angegeben. Ein Niveau anstelle der fehlenden Oberfläche zählt auch den Rest.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Zwei Vermessungen&lt;/b&gt; (beide mit Rauschen): Rauschen allein erzeugt Abtrag und Auftrag, wo sich nichts geändert hat. Was es erzeugt, wird abgezogen, sodass solches Gelände im Mittel 0 ergibt (ein Volumen etwas unter 0 bedeutet keines). Der Höhenversatz zwischen ihnen wird aus dem Gelände bestimmt, auf dem sie am besten übereinstimmen, und abgezogen, außer Sie geben ihn an; wie viel Rauschen es gibt, folgt aus demselben Gelände. Was die Dreiecke sagen, wie sie sind, steht daneben (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Jedes Volumen kommt mit seinem 95-%-Intervall und fünf Standardabweichungen: zufällig (Rauschen einzelner Punkte), Drift (Nachbarn gemeinsam), systematisch (ein Höhenversatz zwischen den Oberflächen, mal die Fläche), Oberflächenmodell (Gelände zwischen den Punkten) und klein (Rauschen, wo Tiefen nicht größer sind). Sie beruhen auf dem, was Sie über die Punkte angeben; Protokoll und Bericht nennen es.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tabellen:&lt;/b&gt; Volumen mit half_95, low_95 und high_95; random, drift, systematic, model und small sind Standardabweichungen, alle in m³. &lt;b&gt;Polygone:&lt;/b&gt; kind, from_m und to_m (Tiefe), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein Versatz von 1 cm zwischen zwei Vermessungen sind 100 m³ auf einem Hektar: Prüfen Sie einige Punkte, die sich nicht bewegt haben. Wo sich der größte Teil des Geländes gleichmäßig um weniger als 0.1 m gehoben oder gesenkt hat, gilt das als Versatz: Geben Sie dann den Versatz an. Wo gegenüber einer Planung nichts tiefer ist als das Rauschen, sind Abtrag und Auftrag beide zu groß. Dies ist kein Abrechnungsnachweis: Der Vertrag, örtliche Vorschriften und zugelassene Fachleute sagen, was gemessen wird. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -7974,8 +9484,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
-      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Füllt jede Mulde der Oberfläche bis zum Rand und sagt, welche davon zählen: Eine Mulde, die das Rauschen der Höhen erklärt, ist kein Tümpel. Tümpel, die sich beim Steigen vereinigen, sind Teile eines größeren.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, Höhen mit unabhängigen normalverteilten Fehlern der angegebenen Standardabweichung und Gelände, das kein Wasser aufnimmt. Wasser läuft über den Rand der Oberfläche und durch Einläufe ab.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; pond (P1 ist der tiefste) und parent, der Tümpel, zu dem er gehört; depth_m am Tiefpunkt mit sigma_m, der Standardabweichung aus denen von Tiefpunkt und Überlaufpunkt; chance_pct, die Wahrscheinlichkeit, dass allein Rauschen irgendwo in der Vermessung eine solche Mulde erzeugt; area_m2 und volume_m3, genau auf den Dreiecken; level, die Höhe des vollen Tümpels in der Einheit des KBS; points, wie viele der Vermessung unter Wasser liegen; spills_to, ein Tümpel, ein Einlauf oder der Rand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Fehler, die Nachbarn gemeinsam haben, etwa aus einer schlechten Lösung über eine Minute, erzeugen weitere Mulden, als hier berücksichtigt ist: Setzen Sie eine kleinste Tiefe. Am Rand einer Vermessung kann ein Tümpel über Gelände auslaufen, das niemand gemessen hat. Straßenabläufe und Sickerschächte entwässern Tümpel nur, wenn sie angegeben sind.&lt;/p&gt;&lt;p&gt;Tümpel sind ein Hinweis aus der Oberfläche wie vermessen, keine Entwässerungsplanung: Versickerung, Rohre und örtliche Vorschriften sind Sache zugelassener Fachleute.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Füllt jede Mulde der Oberfläche bis zum Rand und sagt, welche davon zählen: Eine Mulde, die das Rauschen der Höhen erklärt, ist kein Tümpel. Tümpel, die sich beim Steigen vereinigen, sind Teile eines größeren; solche, deren Schwellen auf einer Höhe liegen, vereinigen sich auf einmal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, Höhen mit unabhängigen normalverteilten Fehlern der angegebenen Standardabweichung und Gelände, das kein Wasser aufnimmt. Wasser läuft über den Rand der Oberfläche und durch Einläufe ab.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; pond (P1 ist der tiefste) und parent, der Tümpel, zu dem er gehört; depth_m am Tiefpunkt mit sigma_m, der Standardabweichung aus denen von Tiefpunkt und Überlaufpunkt; chance_pct, die Wahrscheinlichkeit, dass allein Rauschen irgendwo in der Vermessung eine solche Mulde erzeugt; area_m2 und volume_m3, genau auf den Dreiecken; level, die Höhe des vollen Tümpels in der Einheit des KBS; points, wie viele der Vermessung unter Wasser liegen; spills_to, ein Tümpel, ein Einlauf oder der Rand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Fehler, die Nachbarn gemeinsam haben, etwa aus einer schlechten Lösung über eine Minute, erzeugen weitere Mulden, als hier berücksichtigt ist: Setzen Sie eine kleinste Tiefe. Am Rand einer Vermessung kann ein Tümpel über Gelände auslaufen, das niemand gemessen hat. Straßenabläufe und Sickerschächte entwässern Tümpel nur, wenn sie angegeben sind.&lt;/p&gt;&lt;p&gt;Tümpel sind ein Hinweis aus der Oberfläche wie vermessen, keine Entwässerungsplanung: Versickerung, Rohre und örtliche Vorschriften sind Sache zugelassener Fachleute.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -7984,8 +9494,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Findet den Tiefpunkt eines Beckens und die niedrigste Stelle, an der Wasser es verlässt, und berechnet Fläche und Volumen des Wassers bei gleichmäßigen Pegeln dazwischen, genau. Tiefpunkte darin vereinigen sich, wenn das Wasser steigt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, das den ganzen Rand des Beckens umfasst. Eine Aussparung in der Oberfläche und ihr Rand lassen Wasser hinaus. Ohne einen Ort ist das Becken das der tiefsten Stelle der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Kurve als Tabelle (level in der Einheit des KBS, das übrige metrisch), das Wasser bei Überlaufhöhe nach Tiefe, Tiefpunkt und Überlauf als Punkte und ein Bericht mit der Kurve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Rauschen der Punkte, Gelände zwischen ihnen und das Rauschen der einen Höhe, bei der das Becken überläuft; es zählt über das ganze Wasser.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein falscher Punkt am Rand bestimmt den Überlauf: Sehen Sie ihn sich an. Dies ist nur die Form des Geländes, ohne Zufluss, Ausläufe, Versickerung oder Freibord; Speicher bemisst ein zugelassener Ingenieur.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Findet den Tiefpunkt eines Beckens und die niedrigste Stelle, an der Wasser es verlässt, und berechnet Fläche und Volumen des Wassers bei gleichmäßigen Pegeln dazwischen, genau. Tiefpunkte darin vereinigen sich, wenn das Wasser steigt: Das Becken ist der äußerste der Tümpel, die „Tiefpunkte und Tümpel“ ohne Rauschen dort findet, wohin das Wasser des Ortes läuft.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, das den ganzen Rand des Beckens umfasst. Eine Aussparung in der Oberfläche und ihr Rand lassen Wasser hinaus. Ohne einen Ort ist das Becken das der tiefsten Stelle der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgaben:&lt;/b&gt; die Kurve als Tabelle (level in der Einheit des KBS, das übrige metrisch), das Wasser bei Überlaufhöhe nach Tiefe, Tiefpunkt und Überlauf als Punkte und ein Bericht mit der Kurve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Rauschen der Punkte, Gelände zwischen ihnen und das Rauschen der einen Höhe, bei der das Becken überläuft; es zählt über das ganze Wasser.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein falscher Punkt am Rand bestimmt den Überlauf: Sehen Sie ihn sich an. Dies ist nur die Form des Geländes, ohne Zufluss, Ausläufe, Versickerung oder Freibord; Speicher bemisst ein zugelassener Ingenieur.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -7999,18 +9509,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
-      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Für eine Fläche und was Sie von der Vermessung wollen, eine Äquidistanz oder einen Höhenfehler, schlägt es vor, in welchen Abständen zu gehen ist, zeichnet die Linien in der Reihenfolge der Begehung und nennt Anzahl der Punkte, Strecke und Zeit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein Rover, der im angegebenen Schritt selbsttätig einen Punkt speichert. Der Höhenfehler zwischen Bahnen ist aus dem Rauschen einer Höhe und der Krümmung des Geländes hergeleitet; kein Standard nennt ihn. Eine Äquidistanz verlangt einen RMSE von einem Drittel davon (ASPRS Positional Accuracy Standards, 2014, Anhang B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Linien:&lt;/b&gt; zuerst der Umfang, dann Bahnen hin und her, dann einige Bahnen quer: Wo diese die anderen kreuzen, zeigt die Vermessung ihr eigenes Rauschen. Spalten: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Um sie mitzunehmen, speichern Sie den Layer als GPX oder für Ihr Feldgerät (Export &gt; Objekte speichern als).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Borde, Gräben und Böschungen, die schmaler sind als zwei Bahnen, werden verfehlt: Gehen Sie ihre Kanten als codierte Linien ab. Der Plan kennt keine Zäune, kein Wasser, keinen Verkehr und kein Vieh. Verbindungen führen am Umriss entlang, zwischen Teilen einer Fläche, die sich nicht berühren, aber gerade.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Für eine Fläche und was Sie von der Vermessung wollen, eine Äquidistanz oder einen Höhenfehler, schlägt es vor, in welchen Abständen zu gehen ist, zeichnet die Linien in der Reihenfolge der Begehung und nennt Anzahl der Punkte, Strecke und Zeit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein Rover, der im angegebenen Schritt selbsttätig einen Punkt speichert. Der Höhenfehler zwischen Bahnen ist aus dem Rauschen einer Höhe und der Krümmung des Geländes hergeleitet; kein Standard nennt ihn. Eine Äquidistanz verlangt einen RMSE von einem Drittel davon (ASPRS Positional Accuracy Standards, 2014, Anhang B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Linien:&lt;/b&gt; zuerst der Umfang, dann Bahnen hin und her, dann einige Bahnen quer: Wo diese die anderen kreuzen, zeigt die Vermessung ihr eigenes Rauschen. Spalten: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Um sie mitzunehmen, speichern Sie den Layer als GPX oder für Ihr Feldgerät (Export &gt; Objekte speichern als).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Bordsteine, Gräben und Böschungen, die schmaler sind als zwei Bahnen, werden verfehlt: Gehen Sie ihre Kanten als codierte Linien ab, oder queren Sie sie alle 3 m rechtwinklig, woraus „Linien des Geländes finden“ sie findet. Der Plan kennt keine Zäune, kein Wasser, keinen Verkehr und kein Vieh. Verbindungen führen am Umriss entlang, zwischen Teilen einer Fläche, die sich nicht berühren, aber gerade.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Gibt jedem Punkt einen &lt;b&gt;Status&lt;/b&gt;: used (verwendet), flagged (markiert: verwendet, aber anzusehen) oder rejected (verworfen: nicht in der Oberfläche), mit jedem &lt;b&gt;Grund&lt;/b&gt;. Nichts wird gelöscht. Der Kartentipp eines Punkts nennt seine Gründe.&lt;/p&gt;&lt;p&gt;Einzelne Punkte werden an einem &lt;b&gt;Toleranzsatz&lt;/b&gt; gemessen: Lösungen, Standardabweichungen, Neigung des Stabs, PDOP, Alter der Korrektur, Beobachtungen. Höhen werden mit dem Weg, den Nachbarbahnen, zweimal begangenen Orten und codierten Linien verglichen: ein angehobener, abgesenkter oder verschieden hoher Stab, eine falsch wiedergewonnene Lösung, im Stillstand gespeicherte Punkte (ein Punkt mit ihrem Mittel bleibt), doppelt gespeicherte Linien. Wie viel Rauschen üblich ist, wird in der Vermessung selbst gefunden. Stufen, die mehrere Bahnen an einer Linie sahen, sind Gelände: Borde, Mauern, Gräben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie das Feld status eines Punkts in der Ausgabe und führen Sie dies mit dieser Ausgabe erneut aus, oder bilden Sie die Oberfläche daraus. Ihre Entscheidung bleibt: check_status und check_reason behalten, was die Prüfungen sagten, und das Protokoll berichtet, wo Sie sie überstimmt haben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, etwa die Ausgabe von „Vermessungspunkte importieren“, in einem projizierten KBS. Status, die Punkte ohne check_status mitbringen, zählen als Entscheidungen von Hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sich Höhen wiederholen:&lt;/b&gt; Wo Bahnen sich kreuzen oder nebeneinander verlaufen, nennt das Protokoll die dort gefundene Standardabweichung einer Höhe, mit ihren Freiheitsgraden, und was der Empfänger angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Was keine andere Bahn und keine Linie gesehen hat, kann ein Fehler oder eine Geländeform sein: Solche Punkte werden markiert. Fehler, die die ganze Vermessung gemeinsam hat (Basisstation, Geoid, Stabhöhe), können sich hier nicht zeigen: Verwenden Sie Kontrollpunkte. Die Toleranzen sind gängige Praxis, kein Standard.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Gibt jedem Punkt einen &lt;b&gt;Status&lt;/b&gt;: used (verwendet), flagged (markiert: verwendet, aber anzusehen) oder rejected (verworfen: nicht in der Oberfläche), mit jedem &lt;b&gt;Grund&lt;/b&gt;. Nichts wird gelöscht. Der Kartentipp eines Punkts nennt seine Gründe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vor allem anderen&lt;/b&gt; werden Ausreißer beiseitegelegt, mit ihren Zeilen und der wahrscheinlichen Ursache: Koordinaten vertauscht, null oder nicht endlich, und Punkte weiter entfernt, als der Weg nach den Zeiten oder dem Abstand der Punkte führen konnte. Wo nichts einen Ausreißer von einem Passpunkt, einer Basis oder einem anderen Teil des Geländes unterscheidet, bleibt der Punkt und wird als weit entfernt markiert, und zu ihm wird kein Gelände gezeichnet, bis Sie ihm den Status used (verwendet) geben.&lt;/p&gt;&lt;p&gt;Einzelne Punkte werden an einem &lt;b&gt;Toleranzsatz&lt;/b&gt; gemessen: Lösungen, Standardabweichungen, Neigung des Stabs, PDOP, Alter der Korrektur, Beobachtungen. Höhen werden mit dem Weg, den Nachbarbahnen, zweimal begangenen Orten und codierten Linien verglichen: ein angehobener, abgesenkter oder verschieden hoher Stab, eine falsch wiedergewonnene Lösung, im Stillstand gespeicherte Punkte (ein Punkt mit ihrem Mittel bleibt), doppelt gespeicherte Linien. Wie viel Rauschen üblich ist, wird in der Vermessung selbst gefunden. Was kreuzende Bahnen bestätigen, ist Gelände, wie tief oder hoch es auch liegt, ebenso was Geländelinien erklären: Borde, Mauern, Gräben. Verworfen wird nur, was Treffen oder scharfe Stufen vom Gelände weg und zurück entscheiden; das Übrige wird markiert. Höhen, die ihr &lt;b&gt;Niveau&lt;/b&gt; für lange Zeit ändern (Stab, Antenne, Basis, Lösung), werden mit dem Betrag und seiner Unsicherheit gemeldet; wo nichts sagt, welcher Teil richtig ist, wird keiner verworfen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Neigung&lt;/b&gt; ist nur ein Fehler, wo der Rover sie nicht ausgleicht. Sie wissen es; sonst zeigen es die Höhen: Ein geneigter Stab ohne Ausgleich gibt Höhen, die um seine Länge mal 1 - cos der Neigung zu tief sind. &lt;b&gt;Eine Grenze, die mehr als ein Zehntel der Punkte verwerfen würde,&lt;/b&gt; wird nicht angewandt, außer Sie haben den Satz gewählt: Die Punkte werden markiert, und das Protokoll sagt zuerst, welche Grenze, wie viele Punkte und was zu tun ist. Punkte ohne Lösung, die die Datei selbst als schlechter ausweist, werden verworfen, und auch das steht zuerst.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie das Feld status eines Punkts in der Ausgabe und führen Sie dies mit dieser Ausgabe erneut aus, oder bilden Sie die Oberfläche daraus. Ihre Entscheidung bleibt: check_status und check_reason behalten, was die Prüfungen sagten, und das Protokoll berichtet, wo Sie sie überstimmt haben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, etwa die Ausgabe von „Vermessungspunkte importieren“, in einem projizierten KBS. Status, die Punkte ohne check_status mitbringen, zählen als Entscheidungen von Hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sich Höhen wiederholen:&lt;/b&gt; Wo Bahnen sich kreuzen oder nebeneinander verlaufen, nennt das Protokoll die dort gefundene Standardabweichung einer Höhe, mit ihren Freiheitsgraden, und was der Empfänger angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Was keine andere Bahn und keine Linie gesehen hat, kann ein Fehler oder eine Geländeform sein: Solche Punkte werden markiert. Fehler, die die ganze Vermessung gemeinsam hat (Basisstation, Geoid, Stabhöhe), können sich hier nicht zeigen: Verwenden Sie Kontrollpunkte. Die Toleranzen sind gängige Praxis, kein Standard.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
-      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another; where one reaches into another, that is said.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Legt jedes Polygon als Niveau oder geneigte Ebene an und von seinen Kanten Abtragsböschungen aufwärts und Auftragsböschungen abwärts, bis sie das Gelände treffen (Böschungsschnittlinie). Das Ergebnis ist eine genaue Oberfläche: die Planung und das fertige Gelände mit ihr darin.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Niveaus sind Höhen in der Einheit des KBS, in der Mitte des umgebenden Rechtecks eines Planums; Böschungen sind 1 auf- oder abwärts zu n nach außen, rechtwinklig zur Kante. Löcher behalten ihr Gelände bis auf die Böschungen hinein. Mehrere Plana werden nacheinander angelegt; wo eines in ein anderes reicht, wird es gesagt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Böschungen einzelner Kanten:&lt;/b&gt; Linien entlang von ihnen, mit den Feldern cut_run und fill_run. Sie dürfen sich unterscheiden, wo Kanten in einer Ecke zusammentreffen, die spitz genug ist, dass die Böschungen sich treffen, an Umrissen, deren Böschungen nicht über das Planum zurücklaufen; sonst werden sie abgelehnt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgleich:&lt;/b&gt; die Höhe, bei der Abtrag mal dem Auftrag, den ein Kubikmeter davon ergibt, gleich Auftrag und einem angegebenen Überschuss ist, auf ein Zehntel Millimeter, und wie sicher sie ist. Bei mehreren Plana: eine Verschiebung für alle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Volumen kommen mit ihrem 95-%-Intervall aus dem, was Sie über die Punkte angeben; siehe „Volumen zwischen zwei Oberflächen“. Die Seite vergleicht sie mit einem Raster, der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo die Vermessung endet, bevor die Böschungen das Gelände treffen, wird es gesagt, und Volumen enden dort. Dies ist keine Ausführungsplanung: Ob Böschungen stehen, Entwässerung, Mauern und die Sicherheit beim Aushub brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Legt jedes Polygon als Niveau oder geneigte Ebene an und von seinen Kanten Abtragsböschungen aufwärts und Auftragsböschungen abwärts, bis sie das Gelände treffen (Böschungsschnittlinie). Das Ergebnis ist eine genaue Oberfläche: die Planung und das fertige Gelände mit ihr darin.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Niveaus sind Höhen in der Einheit des KBS, in der Mitte des umgebenden Rechtecks eines Planums; Böschungen sind 1 auf- oder abwärts zu n nach außen, rechtwinklig zur Kante. Löcher behalten ihr Gelände bis auf die Böschungen hinein. Mehrere Plana werden nacheinander angelegt, in der Reihenfolge des Layers: jedes in das Gelände, wie die vorigen es hinterlassen, sodass dort, wo sie sich treffen, berühren oder überlappen, das spätere zählt. Wo eines in ein anderes reicht, wird es gesagt. Gelände, das schon auf einer Böschung liegt, bleibt, wie es ist.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Böschungen einzelner Kanten:&lt;/b&gt; Linien entlang von ihnen, mit den Feldern cut_run und fill_run. Sie dürfen sich unterscheiden, wo Kanten in einer Ecke zusammentreffen, die spitz genug ist, dass die Böschungen sich treffen, an Umrissen, deren Böschungen nicht über das Planum zurücklaufen; sonst werden sie abgelehnt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausgleich:&lt;/b&gt; die Höhe, bei der Abtrag mal dem Auftrag, den ein Kubikmeter davon ergibt, gleich Auftrag und einem angegebenen Überschuss ist, auf ein Zehntel Millimeter, und wie sicher sie ist. Bei mehreren Plana: eine Verschiebung für alle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sicher:&lt;/b&gt; Volumen kommen mit ihrem 95-%-Intervall aus dem, was Sie über die Punkte angeben; siehe „Volumen zwischen zwei Oberflächen“. Die Seite vergleicht sie mit einem Raster, der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo die Vermessung endet, bevor die Böschungen das Gelände treffen, wird es gesagt, und Volumen enden dort. Dies ist keine Ausführungsplanung: Ob Böschungen stehen, Entwässerung, Mauern und die Sicherheit beim Aushub brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -8019,8 +9529,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a bend tighter than the strip is wide there folds it over, which is refused. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Legt einen Regelquerschnitt entlang einer Linie: Fahrstreifen und Bankette mit ihren Querneigungen, Gräben, wo das Gelände höher liegt, und Böschungen bis zum Gelände. Höhen der Achse kommen aus dem Z der Linie oder aus einer Tabelle von Stationen und Höhen, mit Ausrundungen (Parabeln), wo die Tabelle deren Länge angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Tabellen sind in Metern. Zwischen Stationen ist der Streifen gerade; Kurven bestehen aus Sehnen, setzen Sie dort also einen kurzen Abstand der Stationen. Beide Seiten haben dieselben Böschungen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Massenlinie:&lt;/b&gt; genauer Abtrag und Auftrag von Station zu Station, brauchbarer Abtrag minus Auftrag entlang der Linie summiert, und wie weit Erde zwischen Stellen des Ausgleichs transportiert wird: im Layer und auf der Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Ausgleich&lt;/b&gt; verschiebt das ganze Längsprofil. &lt;b&gt;Wie sicher&lt;/b&gt; die Volumen sind, beruht auf dem, was Sie über die Punkte angeben; die Seite vergleicht sie mit der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel entlang der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Eine Kurve, die enger ist, als der Streifen dort breit ist, faltet ihn, was abgelehnt wird. Enden ohne Böschung stehen als steile Wände. Dies ist keine Ausführungsplanung: Linienführung, Sicht, Entwässerung, standfeste Böschungen und Verkehr brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Legt einen Regelquerschnitt entlang einer Linie: Fahrstreifen und Bankette mit ihren Querneigungen, Gräben, wo das Gelände höher liegt, und Böschungen bis zum Gelände. Höhen der Achse kommen aus dem Z der Linie oder aus einer Tabelle von Stationen und Höhen, mit Ausrundungen (Parabeln), wo die Tabelle deren Länge angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Tabellen sind in Metern. Zwischen Stationen ist der Streifen gerade; Kurven bestehen aus Sehnen, setzen Sie dort also einen kurzen Abstand der Stationen. Beide Seiten haben dieselben Böschungen. An Ecken laufen die Ränder des Streifens bis dorthin, wo sie sich treffen; äußere sind rund oder auf Gehrung, wie für die Böschungen gewählt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Massenlinie:&lt;/b&gt; genauer Abtrag und Auftrag von Station zu Station, brauchbarer Abtrag minus Auftrag entlang der Linie summiert, und wie weit Erde zwischen Stellen des Ausgleichs transportiert wird: im Layer und auf der Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Ausgleich&lt;/b&gt; verschiebt das ganze Längsprofil. &lt;b&gt;Wie sicher&lt;/b&gt; die Volumen sind, beruht auf dem, was Sie über die Punkte angeben; die Seite vergleicht sie mit der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel entlang der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo eine Kurve dem Rand des Streifens keinen Platz lässt und wo der Streifen über sich selbst läuft, wird er abgelehnt, mit Angabe der Stelle. Enden ohne Böschung stehen als steile Wände. Dies ist keine Ausführungsplanung: Linienführung, Sicht, Entwässerung, standfeste Böschungen und Verkehr brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8031,6 +9541,11 @@
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>&lt;p&gt;Looks a surface over and marks each place that a surveyor would ask about: &lt;b&gt;level spots&lt;/b&gt;, whose corners all lie on one level line; &lt;b&gt;gaps&lt;/b&gt; in breaklines that triangles bridge; &lt;b&gt;long triangles&lt;/b&gt;, over ground that nobody walked; &lt;b&gt;spikes&lt;/b&gt;, points far above or below their neighbours; &lt;b&gt;points beside a line&lt;/b&gt; at another height than its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Give the survey's points, and the “Lines of the surface” with their labels, too: gaps are only found among lines, and file lines are only named for points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; kind, value and unit (an area, a width, a length or a height), text, and lines, the lines of the survey file behind the place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a finding is a question, no verdict: a wall is a spike to this search. A surface without findings can still be wrong, where nothing was measured or all of it is off. The limits are our own choice for points stored every half metre; no standard sets them.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Durchsieht eine Oberfläche und markiert jede Stelle, nach der ein Vermesser fragen würde: &lt;b&gt;ebene Stellen&lt;/b&gt;, deren Ecken alle auf einer Linie gleicher Höhe liegen; &lt;b&gt;Lücken&lt;/b&gt; in Bruchkanten, die Dreiecke überbrücken; &lt;b&gt;lange Dreiecke&lt;/b&gt; über Gelände, das niemand begangen hat; &lt;b&gt;Ausreißer&lt;/b&gt;, Punkte weit über oder unter ihren Nachbarn; &lt;b&gt;Punkte neben einer Linie&lt;/b&gt; auf anderer Höhe als deren Kante.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Geben Sie auch die Punkte der Vermessung und die „Linien der Oberfläche“ mit ihren Beschriftungen an: Lücken werden nur unter Linien gefunden, und Zeilen der Datei nur für Punkte genannt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten:&lt;/b&gt; kind, value und unit (eine Fläche, eine Breite, eine Länge oder eine Höhe), text und lines, die Zeilen der Vermessungsdatei hinter der Stelle.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein Befund ist eine Frage, kein Urteil: Eine Mauer ist für diese Suche ein Ausreißer. Eine Oberfläche ohne Befunde kann trotzdem falsch sein, wo nichts gemessen wurde oder alles daneben liegt. Die Grenzen sind unsere eigene Wahl für Punkte alle halben Meter; kein Standard setzt sie.&lt;/p&gt;</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Sucht, was Bahnen gemeinsam haben: &lt;b&gt;Stufen&lt;/b&gt; (Bordstein, Mauer, Belagsrand), jede mit Fuß und Oberkante, und &lt;b&gt;Neigungswechsel&lt;/b&gt; (Oberkante und Fuß einer Böschung, Grabensohle, Rinne, Scheitel). Jede Linie hat ihre Stufenhöhe oder ihren Neigungswechsel, ihre Unsicherheit in Lage und Höhe, wie viele Bahnen sie zeigen, und ihre Evidenz: der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist.&lt;/p&gt;&lt;p&gt;Linien mit starker Evidenz erhalten den Status &lt;b&gt;used&lt;/b&gt; (verwendet): „Oberfläche bilden“ hält sich an sie, wenn Sie ihm diesen Layer geben. Die übrigen sind &lt;b&gt;proposed&lt;/b&gt; (vorgeschlagen). &lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie den Status auf used, proposed oder rejected (verworfen), oder verschieben und zeichnen Sie Stützpunkte mit den Werkzeugen von QGIS; läuft dies erneut in dieselbe Datei, oder mit dem Layer als „Linien mit Ihren Entscheidungen“, bleiben Ihre Entscheidungen für die Linien erhalten, die liegen, wo sie lagen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, in einem projizierten KBS, am besten die Ausgabe von „Vermessung prüfen“; verworfene Punkte zählen nicht mit. Linien aus den Feldcodes haben Vorrang: Eine gefundene Linie, die über den größten Teil ihrer Länge innerhalb von 0.3 m einer solchen liegt, entfällt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es braucht:&lt;/b&gt; Punkte jeden halben Meter; vier oder mehr Bahnen quer zur Linie, am besten rechtwinklig und alle 3 m; Stufen von etwa 60 mm oder mehr, oder weniger Rauschen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt eine Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein abgesenkter Bordstein oder eine Lücke, die keine Bahn quert, wird geradlinig überbrückt (bridged_m sagt, wie viel). Zwischen den Bahnen ist die Lage einer Linie aus ihrem Verlauf geschätzt. Ein Stab, dessen Höhe sich auf mehreren Bahnen ändert, kann wie eine Stufe aussehen. Sehen Sie sich die Karte an, bevor Sie darauf aufbauen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -8074,8 +9589,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Liest, was ein Rover schrieb, Text mit Trennzeichen (Komma, Semikolon, Tabulator oder Leerzeichen; Punkt oder Komma als Dezimalzeichen; mit oder ohne Kopfzeile; Ost- und Nordwerte oder Breiten und Längen) oder ein Empfängerprotokoll (NMEA 0183), in einen Punktlayer mit Höhen. Mehrere Dateien eines Geländes werden ein Layer, der die Quelle jedes Punkts behält. Ein schon geladener Punktlayer kann an die Stelle einer Datei treten, allein oder mit Dateien und anderen Layern vereinigt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten&lt;/b&gt; werden an Kopfzeilenwörtern in vier Sprachen, an den Werten und am Anwendungsbereich des KBS erkannt. Was offen bleibt, wird gefragt, nicht geraten: „Vorschau“ zeigt die ersten Zeilen, die Rolle jeder Spalte, die Zeilen, die verworfen würden, und wo die Punkte lägen.&lt;/p&gt;&lt;p&gt;Punkte, verworfene Zeilen, Kommentare und Leerzeilen ergeben zusammen die Zeilen der Datei; jede verworfene Zeile steht mit ihrem Grund in der zweiten Ausgabe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass die Koordinaten im gewünschten KBS sind, außer für die Datei ist ein anderes angegeben; dann werden sie durch eine Operation transformiert, die mit ihrer Genauigkeit genannt wird. Grad ohne KBS gelten als WGS 84. Höhen gelten, wie sie sind, außer eine Geoidundulation ist angegeben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Status&lt;/b&gt; eines Punkts ist used (verwendet), flagged (markiert) oder rejected (verworfen). Nur verworfene Punkte bleiben aus der Oberfläche. Sie können ihn im Layer ändern; spätere Schritte lesen ihn dort. Lage und Höhe werden aus der Geometrie gelesen, die Spalten easting, northing und height informieren also nur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ost- und Nordwert können vertauscht sein, und eine falsche Einheit ergibt eine Oberfläche der richtigen Form und der falschen Größe. Punkte außerhalb des Anwendungsbereichs des KBS werden mit der wahrscheinlichen Ursache gemeldet; ohne Ihr Wort wird nichts berichtigt. Eine genäherte Operation (ballpark) oder eine, der ihre Gitterdatei fehlt, wird abgelehnt, bis Sie sie namentlich annehmen.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in many languages, from the values, and from the area in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, such as -9999, are named and are no points. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strays are put aside&lt;/b&gt; as rejected points, with their lines and the likely cause where it can be told: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. The area of use and the transformation are worked out from the other points. A control point, a base or another part of the site stays; where nothing tells it from a stray, it is flagged as far off and no surface is drawn to it. A decision, or the status used in the layer, takes any point back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given, or they are those of the antenna: then the pole height and the antenna offset bring them down to the ground, and the report says so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Liest, was ein Rover schrieb, Text mit Trennzeichen (Komma, Semikolon, Tabulator, Leerzeichen oder Spalten an festen Stellen; Punkt oder Komma als Dezimalzeichen; mit oder ohne Kopfzeile; Ost- und Nordwerte oder Breiten und Längen), ein Empfängerprotokoll (NMEA 0183) oder GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX und ODS, gezippt oder nicht, in einen Punktlayer mit Höhen. Mehrere Dateien eines Geländes werden ein Layer, der die Quelle jedes Punkts behält. Ein schon geladener Punktlayer kann an die Stelle einer Datei treten, allein oder mit Dateien und anderen Layern vereinigt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Spalten&lt;/b&gt; werden an Kopfzeilenwörtern in vielen Sprachen, an den Werten und am Geltungsbereich des KBS erkannt; Einheiten, die eine Kopfzeile nennt, werden befolgt, und Zahlen, die für „kein Wert“ stehen, etwa -9999, werden genannt und sind keine Punkte. Was offen bleibt, wird gefragt, nicht geraten: „Vorschau“ zeigt die ersten Zeilen, die Rolle jeder Spalte, die Zeilen, die verworfen würden, und wo die Punkte lägen.&lt;/p&gt;&lt;p&gt;Punkte, verworfene Zeilen, Kommentare und Leerzeilen ergeben zusammen die Zeilen der Datei; jede verworfene Zeile steht mit ihrem Grund in der zweiten Ausgabe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ausreißer werden beiseitegelegt&lt;/b&gt; als verworfene Punkte, mit ihren Zeilen und, wo sie sich sagen lässt, der wahrscheinlichen Ursache: Koordinaten vertauscht, null oder nicht endlich, und Punkte weiter entfernt, als der Weg nach den Zeiten oder dem Abstand der Punkte führen konnte. Geltungsbereich und Transformation werden aus den anderen Punkten ermittelt. Ein Passpunkt, eine Basis oder ein anderer Teil des Geländes bleibt; wo nichts ihn von einem Ausreißer unterscheidet, wird er als weit entfernt markiert, und zu ihm wird keine Oberfläche gezeichnet. Eine Entscheidung oder der Status used (verwendet) im Layer holt jeden Punkt zurück.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt;, dass die Koordinaten im gewünschten KBS sind, außer für die Datei ist ein anderes angegeben; dann werden sie durch eine Operation transformiert, die mit ihrer Genauigkeit genannt wird. Grad ohne KBS gelten als WGS 84. Höhen gelten, wie sie sind, außer eine Geoidundulation ist angegeben oder sie sind die der Antenne: Dann bringen Stabhöhe und Antennenversatz sie auf das Gelände herab, und der Bericht sagt es.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Status&lt;/b&gt; eines Punkts ist used (verwendet), flagged (markiert) oder rejected (verworfen). Nur verworfene Punkte bleiben aus der Oberfläche. Sie können ihn im Layer ändern; spätere Schritte lesen ihn dort. Lage und Höhe werden aus der Geometrie gelesen, die Spalten easting, northing und height informieren also nur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ost- und Nordwert können vertauscht sein, und eine falsche Einheit ergibt eine Oberfläche der richtigen Form und der falschen Größe. Punkte außerhalb des Geltungsbereichs des KBS werden mit der wahrscheinlichen Ursache gemeldet; ohne Ihr Wort wird nichts berichtigt. Eine genäherte Operation (ballpark) oder eine, der ihre Gitterdatei fehlt, wird abgelehnt, bis Sie sie namentlich annehmen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -8094,8 +9609,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Sagt, wie dicht ein Gelände aufgezeichnet wurde und wo nicht: die größten &lt;b&gt;Kreise ohne gemessenen Punkt&lt;/b&gt;, die &lt;b&gt;langen Dreiecke&lt;/b&gt;, ihr Anteil am Gelände und &lt;b&gt;nochmals abzugehende Orte&lt;/b&gt; in der Reihenfolge der Begehung. Sind diese Orte gemessen, ist kein Gelände weiter von einem Punkt entfernt als die Grenze. Das Protokoll nennt auch die kleinste Äquidistanz, die die Daten tragen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und die Punkte, aus denen es gebildet wurde, in der Reihenfolge der Aufzeichnung und im KBS der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Für das Feldgerät:&lt;/b&gt; Die Orte lassen sich auch als CSV (name, easting, northing, height, in den Einheiten des KBS) und als GPX-Wegpunkte in WGS 84 schreiben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Äquidistanz:&lt;/b&gt; dreimal der RMSE der Höhen (ASPRS Positional Accuracy Standards, 2014, Anhang B). Der RMSE ist aus dem Rauschen einer Höhe (was „Vermessung prüfen“ gefunden hat, sonst aus den Angaben des Empfängers) und der Krümmung des Geländes zwischen Bahnen hergeleitet; Kontrollpunkte sagen mehr.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne Grenze ist eine Kante ab etwa dem doppelten Bahnabstand lang: unsere eigene Wahl, kein Standard. Ein Mesh enthält nicht, welche Kanten Linien sind, eine lange gerade Bruchkante zählt also als lange Kante. Gelände unter einem Gebäude bleibt leer, außer die Oberfläche wurde dort mit einer Aussparung gebildet.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Sagt, wie dicht ein Gelände aufgezeichnet wurde und wo nicht: die größten &lt;b&gt;Kreise ohne gemessenen Punkt&lt;/b&gt;, die &lt;b&gt;langen Dreiecke&lt;/b&gt;, ihr Anteil am Gelände und &lt;b&gt;nochmals abzugehende Orte&lt;/b&gt; in der Reihenfolge der Begehung. Sind diese Orte gemessen, ist kein Gelände weiter von einem Punkt entfernt als die Grenze. Auch Stellen, wo eine Linie aus Feldcodes über verworfene Punkte hinweggeführt ist oder vor ihnen endet, gehören dazu. Das Protokoll nennt auch die kleinste Äquidistanz, die die Daten tragen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt, und die Punkte, aus denen es gebildet wurde, in der Reihenfolge der Aufzeichnung und im KBS der Oberfläche.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Für das Feldgerät:&lt;/b&gt; Die Orte lassen sich auch als CSV (name, easting, northing, height, line, in den Einheiten des KBS) und als GPX-Wegpunkte in WGS 84 schreiben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Äquidistanz:&lt;/b&gt; dreimal der RMSE der Höhen (ASPRS Positional Accuracy Standards, 2014, Anhang B). Der RMSE ist aus dem Rauschen einer Höhe (was „Vermessung prüfen“ gefunden hat, sonst aus den Angaben des Empfängers) und der Krümmung des Geländes zwischen Bahnen hergeleitet; Kontrollpunkte sagen mehr.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ohne Grenze ist eine Kante ab etwa dem doppelten Bahnabstand lang: unsere eigene Wahl, kein Standard. Ein Mesh enthält nicht, welche Kanten Linien sind, eine lange gerade Bruchkante zählt also als lange Kante. Gelände unter einem Gebäude bleibt leer, außer die Oberfläche wurde dort mit einer Aussparung gebildet.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -8194,11 +9709,6 @@
       <translation>Eine Liste von Sätzen, jeder mit einem Namen; „Toleranzen als Datei zum Bearbeiten“ schreibt eine.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>A local grid: where it lies is not known.</source>
-      <translation>Ein örtliches Gitter: Wo es liegt, ist nicht bekannt.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>A map and a table of the ponds, with the method, its source and its limits.</source>
       <translation>Eine Karte und eine Tabelle der Tümpel, mit dem Verfahren, seiner Quelle und seinen Grenzen.</translation>
@@ -8282,6 +9792,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>A receiver log can give both; other files need a geoid separation to change them.</source>
       <translation>Ein Empfängerprotokoll kann beide angeben; andere Dateien brauchen eine Geoidundulation, um sie umzurechnen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A receiver log has heights of the antenna: give the pole height below, or choose the antenna here to keep them. A table with a column of pole heights may have either.</source>
+      <translation>Ein Empfängerprotokoll hat Höhen der Antenne: Geben Sie unten die Stabhöhe an oder wählen Sie hier die Antenne, um sie zu behalten. Eine Tabelle mit einer Spalte der Stabhöhen kann beides haben.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
@@ -8380,7 +9895,7 @@
       <translation>Über den Basen, alle zusammen (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Accept “{name}”</source>
       <translation>„{name}“ annehmen</translation>
     </message>
@@ -8461,6 +9976,11 @@
       <translation>Alle Punkte der Vermessung im KBS der Passpunkte.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>All points of the survey, with their attributes.</source>
+      <translation>Alle Punkte der Vermessung, mit ihren Attributen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>All points with their attributes; without a CRS where they are on the ground.</source>
       <translation>Alle Punkte mit ihren Attributen; ohne KBS, wo sie im Gelände sind.</translation>
@@ -8501,6 +10021,11 @@
       <translation>Auch an den Stützpunkten der Linie</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
+      <translation>Eine frühere Ausgabe. Ist das Feld leer und überschreibt die Ausgabe eine solche, dann diese.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>An indication of the peak flow of catchments, Q = C i A.</source>
       <translation>Ein Hinweis auf den Spitzenabfluss von Einzugsgebieten, Q = C i A.</translation>
@@ -8514,6 +10039,26 @@
       <location filename="../plugin/processing/checkline.py" />
       <source>An indication: where water stands along the two offsets.</source>
       <translation>Ein Hinweis: wo Wasser entlang der beiden Abstände steht.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Answered: {answer}</source>
+      <translation>Beantwortet: {answer}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Answers to what the file leaves open</source>
+      <translation>Antworten auf das, was die Datei offen lässt</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Antenna offset</source>
+      <translation>Antennenversatz</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Antenna offset (m)</source>
+      <translation>Antennenversatz (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8551,17 +10096,17 @@
       <translation>Fläche bei Überlaufhöhe (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area compared (m²)</source>
       <translation>Verglichene Fläche (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of cut (m²)</source>
       <translation>Abtragsfläche (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of fill (m²)</source>
       <translation>Auftragsfläche (m²)</translation>
     </message>
@@ -8646,6 +10191,11 @@
       <translation>Wie das Feldgerät es einliest.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
+      <translation>Wie die Ablehnung sie nennt, etwa --pole-height 2.000 für ein Empfängerprotokoll oder --no-value none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>As you look along the line from its first vertex.</source>
       <translation>In Blickrichtung der Linie von ihrem ersten Stützpunkt aus.</translation>
@@ -8654,6 +10204,11 @@
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Check the survey” does.</source>
       <translation>Wie „Vermessung prüfen“ es tut.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
+      <translation>Wie „Linien des Geländes finden“; die mit starker Evidenz sind Bruchkanten.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -8724,6 +10279,11 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Between them the strip runs straight; corners of the line have stations of their own.</source>
       <translation>Dazwischen verläuft der Streifen gerade; Knicke der Linie haben eigene Stationen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Bottom, gutter</source>
+      <translation>Sohle, Rinne</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -9114,7 +10674,7 @@
       <translation>Spalten station und height in Metern und, falls gewünscht, curve, die Länge der Ausrundung um die Stelle. Dazwischen gerade.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Columns: {roles}</source>
       <translation>Spalten: {roles}</translation>
     </message>
@@ -9129,6 +10689,7 @@
       <translation>Gesamtmaßstabsfaktor (leer: am Ursprung berechnet)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Comment lines start with</source>
       <translation>Kommentarzeilen beginnen mit</translation>
@@ -9209,11 +10770,13 @@
       <translation>Passpunkte</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Control points (CSV)</source>
       <translation>Passpunkte (CSV)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Control points left out of the fit</source>
       <translation>Bei der Einpassung ausgelassene Passpunkte</translation>
@@ -9238,6 +10801,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Ecken, die Linien oder Polygone gemeinsam haben, werden einmal abgesteckt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Correct the base of a survey</source>
+      <translation>Basis einer Vermessung berichtigen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksource.py" />
@@ -9302,7 +10870,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut (m³)</source>
       <translation>Abtrag (m³)</translation>
     </message>
@@ -9335,6 +10903,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Cut by region and material</source>
       <translation>Abtrag nach Gebiet und Material</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Cut of the triangles as they are (m³)</source>
+      <translation>Abtrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -9407,6 +10980,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Decisions</source>
       <translation>Entscheidungen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Decisions kept from the layer that is replaced: {count}.</source>
+      <translation>Vom ersetzten Layer übernommene Entscheidungen: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -9686,11 +11264,6 @@
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Drops vertices as long as the surface stays within a tolerance in height.</source>
       <translation>Lässt Stützpunkte weg, solange die Oberfläche innerhalb einer Höhentoleranz bleibt.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>E</source>
-      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -10103,7 +11676,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill (m³)</source>
       <translation>Auftrag (m³)</translation>
     </message>
@@ -10114,7 +11687,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut (m³)</source>
       <translation>Auftrag minus Abtrag (m³)</translation>
     </message>
@@ -10122,6 +11695,11 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill less cut ({unit})</source>
       <translation>Auftrag minus Abtrag ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill less cut of the triangles as they are (m³)</source>
+      <translation>Auftrag minus Abtrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -10132,6 +11710,11 @@
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Fill less cut, half its 95 % interval (m³)</source>
       <translation>Auftrag minus Abtrag, halbes 95-%-Intervall (m³)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill of the triangles as they are (m³)</source>
+      <translation>Auftrag der Dreiecke, wie sie sind (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -10162,6 +11745,13 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill, second surface above ({unit})</source>
       <translation>Auftrag, zweite Oberfläche darüber ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Find lines of the ground</source>
+      <translation>Linien des Geländes finden</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -10250,6 +11840,7 @@
       <translation>Erste Oberfläche, für den nächsten Schritt</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Einpassung</translation>
@@ -10381,6 +11972,11 @@
       <translation>Für die Konzentrationszeit und die Häufigkeit, die Ihr Regelwerk verlangt.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Found from header and digits; only where these leave it open.</source>
+      <translation>Aus Kopfzeile und Ziffern ermittelt; nur wo diese es offen lassen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>From (m along the line)</source>
       <translation>Von (m entlang der Linie)</translation>
@@ -10414,6 +12010,16 @@
       <location filename="../plugin/processing/buildfaces.py" />
       <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
       <translation>Von der gezeichneten Linie zur zweiten, etwa 0.12 für einen Bord, der am Fuß gezeichnet ist.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the ground to the mount of the antenna. Heights of the antenna are lowered by it to the ground. Empty: as a column or the lines of a log say it.</source>
+      <translation>Vom Boden bis zur Aufnahme der Antenne. Höhen der Antenne werden damit auf das Gelände abgesenkt. Leer: wie eine Spalte oder die Zeilen eines Protokolls es sagen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the mount to the antenna's phase centre, to which heights of a log belong.</source>
+      <translation>Von der Aufnahme bis zum Phasenzentrum der Antenne, zu dem die Höhen eines Protokolls gehören.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -10492,7 +12098,7 @@
       <translation>Geben Sie zum Vergleich eine Planung oder ein Niveau an: eines davon, nicht beide.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Give a file of control points, or a layer in its place (not both).</source>
       <translation>Geben Sie eine Datei mit Passpunkten oder stattdessen einen Layer an (nicht beides).</translation>
     </message>
@@ -10515,6 +12121,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>Give the plane by a level or by three points: one of them, not both.</source>
       <translation>Geben Sie die Ebene durch ein Niveau oder durch drei Punkte an: eines davon, nicht beide.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Give the two positions of the base, or known points in their place (not both).</source>
+      <translation>Geben Sie die beiden Positionen der Basis an oder stattdessen bekannte Punkte (nicht beides).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -10751,6 +12362,11 @@
       <translation>Höhenversatz zwischen beiden (m, 1 Sigma)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Height offset that was taken off (m)</source>
+      <translation>Abgezogener Höhenversatz (m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>Height that balances cut and fill</source>
       <translation>Höhe, bei der sich Abtrag und Auftrag ausgleichen</translation>
@@ -10792,9 +12408,20 @@
       <translation>Höhen in der Datei sind</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights in the file are those of</source>
+      <translation>Höhen in der Datei gelten für</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Heights of the first surface along the lines with stations.</source>
       <translation>Höhen der ersten Oberfläche entlang der Linien mit Stationen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights shifted from a line on (line:metres)</source>
+      <translation>Ab einer Zeile verschobene Höhen (Zeile:Meter)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -10869,8 +12496,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part.</source>
-      <translation>Wie sicher es ist, dass beide denselben Höhenbezug haben: andere Basisstation, anderes Geoid, anderer Stab. Er verschiebt das Volumen um sich selbst mal die Fläche und ist meist der größte Anteil.</translation>
+      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
+      <translation>Wie sicher es ist, dass beide denselben Höhenbezug haben, oder der angegebene Versatz: andere Basisstation, anderes Geoid, anderer Stab. Er verschiebt das Volumen um sich selbst mal die Fläche und ist meist der größte Anteil. Ein Versatz, der aus unverändertem Gelände bestimmt wurde, bringt stattdessen seine eigene Unsicherheit mit.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -10909,7 +12536,12 @@
       <translation>Anstelle des Layers.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>In the CRS that they shall keep.</source>
+      <translation>In dem KBS, das sie behalten sollen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/controlsource.py" />
       <source>In the CRS wanted. Points without a height do not count in height.</source>
       <translation>Im gewünschten KBS. Punkte ohne Höhe zählen in der Höhe nicht mit.</translation>
     </message>
@@ -10917,6 +12549,11 @@
       <location filename="../plugin/processing/groundgrid.py" />
       <source>In the grid, or on the ground; these may have no CRS.</source>
       <translation>Im Gitter oder im Gelände; letztere dürfen ohne KBS sein.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>In the order of recording, such as the output of “Check the survey”.</source>
+      <translation>In der Reihenfolge der Aufzeichnung, etwa die Ausgabe von „Vermessung prüfen“.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -10983,11 +12620,6 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>In walking order.</source>
       <translation>In der Reihenfolge der Begehung.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>In {crs} the points are nowhere on the Earth.</source>
-      <translation>In {crs} liegen die Punkte nirgends auf der Erde.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
@@ -11131,6 +12763,11 @@
       <translation>Borde und Mauern (Linien mit Höhen)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
+      <translation>Bordsteine, Mauern, Gräben und Böschungskanten, aus Punkten ohne Codes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/planlayout.py" />
       <source>Key map</source>
       <translation>Übersichtskarte</translation>
@@ -11222,12 +12859,18 @@
       <translation>Größte Verschiebung einer Linie (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Latitudes and longitudes are written as</source>
+      <translation>Breiten und Längen sind geschrieben als</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Lay lines on a surface</source>
       <translation>Linien auf eine Oberfläche legen</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Layer of control points in place of the file</source>
       <translation>Layer mit Passpunkten anstelle der Datei</translation>
     </message>
@@ -11235,6 +12878,12 @@
       <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Punktlayer anstelle der Datei</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Layer, sheet or file of an archive</source>
+      <translation>Layer, Tabellenblatt oder Datei eines Archivs</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -11280,6 +12929,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Leave it empty to compare with a level.</source>
       <translation>Lassen Sie es leer, um mit einem Niveau zu vergleichen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Leave them there</source>
+      <translation>Dort lassen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -11445,9 +13099,20 @@
       <translation>Linien in der Datei</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of codes go first: what doubles them is dropped.</source>
+      <translation>Linien aus Codes haben Vorrang: Was sie verdoppelt, entfällt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Lines of no cut and no fill</source>
       <translation>Nulllinien (weder Abtrag noch Auftrag)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of the ground</source>
+      <translation>Linien des Geländes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11467,6 +13132,12 @@
       <translation>Linien oder Polygonumrisse, die Kanten der Oberfläche sein müssen.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines proposed</source>
+      <translation>Vorgeschlagene Linien</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines rejected</source>
       <translation>Verworfene Linien</translation>
@@ -11483,8 +13154,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines that cross are joined there by a new point; this gives its height.</source>
-      <translation>Linien, die sich kreuzen, werden dort durch einen neuen Punkt verbunden; dies gibt seine Höhe an.</translation>
+      <source>Lines that cross, or end on each other, are joined there; this gives the height. Survey points that a line runs through keep theirs. What differs is told.</source>
+      <translation>Linien, die sich kreuzen oder aufeinander enden, werden dort verbunden; dies gibt die Höhe. Vermessungspunkte, durch die eine Linie läuft, behalten ihre. Was abweicht, wird gemeldet.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -11497,9 +13168,24 @@
       <translation>Abzugehende Linien</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used</source>
+      <translation>Verwendete Linien</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
+      <translation>Linien verwendet: {used} ({length:.1f} m), vorgeschlagen: {proposed}, verworfen: {rejected}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines whose heights differ by up to this are joined at their mean.</source>
-      <translation>Linien, deren Höhen um höchstens diesen Betrag abweichen, werden auf ihrem Mittel verbunden.</translation>
+      <source>Lines whose heights differ by up to this where they meet are joined at their mean.</source>
+      <translation>Linien, deren Höhen dort, wo sie sich treffen, um höchstens diesen Betrag abweichen, werden auf ihrem Mittel verbunden.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines with heights by kind and status; change the status, or reshape them.</source>
+      <translation>Linien mit Höhen nach Art und Status; ändern Sie den Status oder ihre Form.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -11520,6 +13206,13 @@
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Lines with stations</source>
       <translation>Linien mit Stationen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Lines with your decisions</source>
+      <translation>Linien mit Ihren Entscheidungen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -11651,12 +13344,12 @@
       <translation>Material an der Oberfläche</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of cut (m)</source>
       <translation>Mittlere Tiefe des Abtrags (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of fill (m)</source>
       <translation>Mittlere Tiefe des Auftrags (m)</translation>
     </message>
@@ -11685,11 +13378,6 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Meter nach außen je Meter nach oben. Was steht, hängt vom Boden ab: siehe die Vorbehalte.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>Middle: {lat}° {north}, {lon}° {east} in {crs}</source>
-      <translation>Mitte: {lat}° {north}, {lon}° {east} in {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11727,11 +13415,6 @@
       <translation>Weitere Oberflächen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>N</source>
-      <translation>N</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Name</source>
       <translation>Name</translation>
@@ -11765,6 +13448,11 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>Names in more than one file</source>
       <translation>Namen in mehr als einer Datei</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Names parted by commas.</source>
+      <translation>Namen, durch Kommas getrennt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -11868,12 +13556,12 @@
       <translation>Nicht angewandt</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: design only (m²)</source>
       <translation>Nicht verglichen: nur Planung (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: existing surface only (m²)</source>
       <translation>Nicht verglichen: nur vorhandene Oberfläche (m²)</translation>
     </message>
@@ -12008,6 +13696,16 @@
       <translation>Anzahl der Ausrundungen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Numbers and words, with commas between, such as -9999,*; none where every number is meant. Empty: words such as NULL, and numbers far from all others, such as -9999, are found and named; where it is not certain, it is asked.</source>
+      <translation>Zahlen und Wörter, mit Kommas dazwischen, etwa -9999,*; none, wenn jede Zahl gemeint ist. Leer: Wörter wie NULL und Zahlen weit von allen anderen, etwa -9999, werden gefunden und genannt; wo es nicht sicher ist, wird gefragt.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Of a file that holds several, the one with the points; * for all layers.</source>
+      <translation>Bei einer Datei mit mehreren der mit den Punkten; * für alle Layer.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
       <translation>Einer Einpassung mit vier Parametern. Eine Ebene nimmt eine Neigung des Geoids über dem Gelände auf.</translation>
@@ -12084,6 +13782,11 @@
       <translation>Der Blätter im PDF. Drucken Sie sie mit 100 %, ohne Anpassung an die Seite.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
+      <translation>Der Böschungen, und der Ränder eines Streifens, wo seine Linie abbiegt. Runde Böschungen sind Kegel in Facetten von 10 Grad; auf Gehrung führen beide Böschungen weiter.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Of the value.</source>
       <translation>Des Werts.</translation>
@@ -12133,6 +13836,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>On a slope a pole held aside meets another height.</source>
       <translation>An einem Hang trifft ein seitlich gehaltener Stab eine andere Höhe.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>On a street that was crossed every 2.5 m, without a code:</source>
+      <translation>Auf einer Straße, die alle 2.5 m gequert wurde, ohne Code:</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12191,12 +13899,17 @@
       <translation>Nur, wo die Datei es nicht sagt und Höhen zu ändern sind.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Only where the fit is refused: what the refusal names, such as mirrored, names:A=B,B=A or survey:ft; several are joined by +. as-read takes a fit that does not fit as it is.</source>
+      <translation>Nur wenn die Einpassung abgelehnt wird: was die Ablehnung nennt, etwa mirrored, names:A=B,B=A oder survey:ft; mehrere werden mit + verbunden. as-read nimmt eine Einpassung, die nicht passt, wie sie ist.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>Open</source>
       <translation>Öffnen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Open: {question}.</source>
       <translation>Offen: {question}.</translation>
     </message>
@@ -12254,6 +13967,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>Otherwise they are laid on the surface. Z is in the unit of the CRS of the surface.</source>
       <translation>Sonst werden sie auf die Oberfläche gelegt. Z ist in der Einheit des KBS der Oberfläche.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Outer corners</source>
+      <translation>Außenecken</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -12529,6 +14247,7 @@
       <translation>Punkt neben einer Linie</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
@@ -12620,6 +14339,11 @@
       <translation>Verworfene Punkte</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Points shifted</source>
+      <translation>Verschobene Punkte</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Points so near to a breakline should have its height.</source>
       <translation>Punkte so nahe an einer Bruchkante sollten deren Höhe haben.</translation>
@@ -12677,8 +14401,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was.</source>
-      <translation>Punkte mit Namen, in der Reihenfolge der Begehung; radius_m sagt, wie weit der nächste Messpunkt entfernt war.</translation>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
+      <translation>Punkte mit Namen, in der Reihenfolge der Begehung; radius_m sagt, wie weit der nächste Messpunkt entfernt war, line die Linie, die dort nochmals zu begehen ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -12724,6 +14448,16 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m.</source>
       <translation>Punkte: {points}, Festpunkte: {control}. Auftrag bis {fill:.3f} m, Abtrag bis {cut:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Pole height</source>
+      <translation>Stabhöhe</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Pole height (m)</source>
+      <translation>Stabhöhe (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -12806,12 +14540,25 @@
       <translation>Tümpel: Wahrscheinlichkeit von Rauschen höchstens (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it is</source>
+      <translation>Position der Basis, wie sie ist</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it was used</source>
+      <translation>Position der Basis, wie sie verwendet wurde</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Preview</source>
       <translation>Vorschau</translation>
     </message>
     <message>
       <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Preview of the survey</source>
       <translation>Vorschau der Vermessung</translation>
     </message>
@@ -12851,6 +14598,12 @@
       <translation>Projekt</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Proposed (not in the surface)</source>
+      <translation>Vorgeschlagen (nicht in der Oberfläche)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Proposes where to walk on an area, how far and how long, before going out.</source>
       <translation>Schlägt vor dem Ausrücken vor, wo auf einer Fläche zu gehen ist, wie weit und wie lange.</translation>
@@ -12869,6 +14622,7 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Quality</source>
       <translation>Qualität</translation>
@@ -12910,7 +14664,16 @@
       <translation>Koordinaten außerhalb des Anwendungsbereichs lesen als</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Read survey and control as</source>
+      <translation>Vermessung und Passpunkte lesen als</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <source>Read the field codes</source>
       <translation>Die Feldcodes lesen</translation>
     </message>
@@ -12920,7 +14683,7 @@
       <translation>Die Punkte lesen</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Read them so: {cause}</source>
       <translation>So lesen: {cause}</translation>
     </message>
@@ -13013,6 +14776,11 @@
       <translation>Restabweichungen an Passpunkten</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Ridge, crown</source>
+      <translation>Rücken, Scheitel</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/catchments.py" />
       <source>Ridges</source>
       <translation>Rücken</translation>
@@ -13053,19 +14821,14 @@
       <translation>Quadratisches Mittel der Unterschiede (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation>Runde Ecken sind Kegel in Facetten von 10 Grad; auf Gehrung führen beide Böschungen weiter.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Rows</source>
       <translation>Zeilen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic and surface model.</source>
-      <translation>Zeilen mit Abtrag, Auftrag und Differenz (m³), den Enden des 95-%-Intervalls und den einzelnen Standardabweichungen: zufällig, Drift, systematisch und Oberflächenmodell.</translation>
+      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
+      <translation>Zeilen mit Abtrag, Auftrag und Differenz (m³), den Enden des 95-%-Intervalls und den einzelnen Standardabweichungen: zufällig, Drift, systematisch, Oberflächenmodell und kleine Tiefen. triangles_m3 ist, was die Dreiecke sagen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13109,11 +14872,6 @@
       <translation>Läufe, die andere an {least} oder mehr Stellen trafen: {met} von {count}, Standardabweichungen {low:.1f} bis {high:.1f} mm; Angaben außerhalb des 95-%-Intervalls ihres Laufs: {off}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>S</source>
-      <translation>S</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>S makes S001, S002, …; give each job another one.</source>
       <translation>S ergibt S001, S002, …; geben Sie jedem Auftrag ein anderes.</translation>
@@ -13127,6 +14885,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Sag</source>
       <translation>Wanne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>Said by whoever set up the rover. On the command line --tilt-compensated. Where the heights do not tell, tilted points are flagged if they are many, and you are asked.</source>
+      <translation>Gesagt von dem, der den Rover eingerichtet hat. Auf der Befehlszeile --tilt-compensated. Wo die Höhen es nicht zeigen, werden geneigte Punkte markiert, wenn es viele sind, und Sie werden gefragt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -13289,6 +15052,26 @@
       <translation>Verschiebung für den Ausgleich (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the east (m)</source>
+      <translation>Verschiebung nach Osten (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the north (m)</source>
+      <translation>Verschiebung nach Norden (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift upwards (m)</source>
+      <translation>Verschiebung nach oben (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shifts a survey to the base's position worked out later, or to a known point.</source>
+      <translation>Verschiebt eine Vermessung auf die später bestimmte Position der Basis oder auf einen bekannten Punkt.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Shorter than the window, windows overlap and neighbours share points.</source>
       <translation>Ist er kürzer als das Fenster, überlappen sich Fenster und Nachbarn teilen sich Punkte.</translation>
@@ -13344,11 +15127,6 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Slopes at both ends too</source>
       <translation>Böschungen auch an beiden Enden</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Slopes at outer corners</source>
-      <translation>Böschungen an Außenecken</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -13692,6 +15470,11 @@
       <translation>Steilste Längsneigung, in beide Richtungen (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Step (kerb, wall)</source>
+      <translation>Stufe (Bordstein, Mauer)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>Stockpile or pit volume</source>
       <translation>Volumen von Halde oder Grube</translation>
@@ -13770,6 +15553,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds.</source>
       <translation>Etwa 1+250.00 oder 1250: Ein Plus steht nach Kilometern, in Fuß nach Hunderten.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Such as 500012.345,5700123.456,146.25 or 51.4512345N,9.0012345E,146.25.</source>
+      <translation>Etwa 500012.345,5700123.456,146.25 oder 51.4512345N,9.0012345E,146.25.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13929,8 +15717,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
-      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
-      <translation>Vermessungsdateien (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Alle Dateien (*)</translation>
+      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;All files (*)</source>
+      <translation>Vermessungsdateien (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Alle Dateien (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13943,7 +15731,9 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Survey points</source>
@@ -14108,7 +15898,7 @@
       <translation>Das Feld mit den Namen der Punkte.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>The first line names the columns name, easting, northing and, where known, height.</source>
       <translation>Die erste Zeile nennt die Spalten name, easting, northing und, wo bekannt, height.</translation>
     </message>
@@ -14210,8 +16000,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
-      <source>The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. Nothing is corrected without it.</source>
-      <translation>Der Name einer wahrscheinlichen Ursache, etwa swapped, wie die Warnung ihn zeigt: Die Koordinaten werden dann so gelesen. Ohne ihn wird nichts berichtigt.</translation>
+      <source>The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is corrected without it.</source>
+      <translation>Der Name einer wahrscheinlichen Ursache, etwa swapped, wie die Frage oder Warnung ihn zeigt: Die Zeilen, die sie erklärt, werden dann so gelesen, die anderen bleiben. as-read lässt alle, wo sie sind. Ohne ihn wird nichts berichtigt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -14222,6 +16012,16 @@
       <location filename="../plugin/processing/sinks.py" />
       <source>The output cannot be written ({reason}); choose another file.</source>
       <translation>Die Ausgabe lässt sich nicht schreiben ({reason}); wählen Sie eine andere Datei.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The output of “Find lines of the ground”, with what you decided in it.</source>
+      <translation>Die Ausgabe von „Linien des Geländes finden“, mit Ihren Entscheidungen darin.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
+      <translation>Die Ausgabe von „Linien des Geländes finden“: Die mit dem Status used sind Bruchkanten mit ihren Höhen und weichen, wo sie andere Linien kreuzen.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14294,6 +16094,11 @@
       <translation>Der im Empfänger eingestellte Aufzeichnungsabstand.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>The rover compensates tilt</source>
+      <translation>Der Rover gleicht die Neigung aus</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m)</source>
       <translation>Dasselbe für die zweite Oberfläche (m)</translation>
@@ -14309,6 +16114,11 @@
       <translation>Derselbe Radius in Bahnabständen (leer: keine Grenze)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The second surface is too high by (m; empty: found)</source>
+      <translation>Die zweite Oberfläche ist zu hoch um (m; leer: ermittelt)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/crosssections.py" />
       <source>The sections to scale.</source>
       <translation>Die Querprofile im Maßstab.</translation>
@@ -14317,11 +16127,6 @@
       <location filename="../plugin/processing/plansheet.py" />
       <source>The short side of the paper is below.</source>
       <translation>Die kurze Seite des Papiers liegt unten.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The side of a square of ground in which drift is one and the same.</source>
-      <translation>Die Seite eines Geländequadrats, in dem die Drift ein und dieselbe ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14349,19 +16154,24 @@
       <translation>Die Oberfläche liegt {off} mm unter dem Kontrollpunkt.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
+      <translation>Die Dreiecke, wie sie sind: Abtrag {cut:.2f} m³, Auftrag {fill:.2f} m³, Auftrag minus Abtrag {net:.2f} m³.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Die beiden Oberflächen überlappen sich nicht; prüfen Sie, ob beide zu einem Gelände gehören.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
-      <translation>Die Einheit in der Datei. Leer: wie aus der Datei ermittelt, sonst die des KBS.</translation>
+      <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
+      <translation>Die Einheit in der Datei. Leer: wie ihre Kopfzeile sagt oder ihre Zahlen zeigen, sonst die des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: that of the CRS.</source>
-      <translation>Die Einheit in der Datei. Leer: die des KBS.</translation>
+      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
+      <translation>Die Einheit in der Datei. Leer: wie ihre Kopfzeile sagt, sonst die des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -14520,6 +16330,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
+      <source>Toe of a slope</source>
+      <translation>Böschungsfuß</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Fuß des Auftrags</translation>
     </message>
@@ -14562,6 +16377,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Too close to tell</source>
       <translation>Zu knapp</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Top of a slope</source>
+      <translation>Böschungsoberkante</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -14711,6 +16531,11 @@
       <translation>Einheit der Passpunktdatei (leer: die des KBS)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Unit of the heights</source>
+      <translation>Einheit der Höhen</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Unit of the heights, if another</source>
       <translation>Einheit der Höhen, falls eine andere</translation>
@@ -14732,7 +16557,7 @@
       <translation>Einheit des Werts</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Unit: {unit}</source>
       <translation>Einheit: {unit}</translation>
     </message>
@@ -14740,6 +16565,11 @@
       <location filename="../plugin/processing/peakflow.py" />
       <source>Units</source>
       <translation>Einheiten</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Units that a header says are obeyed, such as Height [cm].</source>
+      <translation>Einheiten, die eine Kopfzeile nennt, werden befolgt, etwa Height [cm].</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14864,11 +16694,6 @@
       <translation>Volumen nach Gebiet und Größe</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>W</source>
-      <translation>W</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Walk the perimeter too</source>
       <translation>Auch den Umfang abgehen</translation>
@@ -14971,8 +16796,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>What single points are held to; a file of your own goes before.</source>
-      <translation>Was einzelne Punkte einhalten müssen; eine eigene Datei geht vor.</translation>
+      <source>What single points are held to; a file of your own goes before. topographic, control and a file are applied as they stand. The usual choice flags points where a limit would reject more than a tenth of them; the log says so first.</source>
+      <translation>Woran einzelne Punkte gemessen werden; eine eigene Datei geht vor. topographic, control und eine Datei werden angewandt, wie sie sind. Die übliche Wahl markiert Punkte, wo eine Grenze mehr als ein Zehntel von ihnen verwerfen würde; das Protokoll sagt es zuerst.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>What stands for no value</source>
+      <translation>Was für „kein Wert“ steht</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -15010,6 +16841,7 @@
       <translation>Was der Wert unten bedeutet.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
       <location filename="../plugin/processing/importpoints.py" />
@@ -15022,6 +16854,11 @@
       <translation>Was auch immer die Formel zulässt.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
+      <translation>Wo eine Linie über verworfene Punkte hinweggeführt ist oder vor ihnen endet, wird nochmals begangen.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>Where catchments differ; in place of the one for all.</source>
       <translation>Wo Einzugsgebiete sich unterscheiden; anstelle des einen für alle.</translation>
@@ -15032,19 +16869,30 @@
       <translation>Wo Längsneigungen sich treffen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where header and options differ, the unit is</source>
+      <translation>Wo Kopfzeile und Optionen abweichen, gilt als Einheit</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Where it is known otherwise than from the points.</source>
       <translation>Wo es anders als aus den Punkten bekannt ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Where lines cross</source>
-      <translation>Wo Linien sich kreuzen</translation>
+      <source>Where lines cross or meet</source>
+      <translation>Wo Linien sich kreuzen oder treffen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Where lines differ. A line whose field is empty takes the height above.</source>
       <translation>Wo Linien sich unterscheiden. Eine Linie mit leerem Feld übernimmt die Höhe oben.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
+      <translation>Wo sich nichts geändert hat: andere Basisstation, anderes Geoid, anderer Stab. Er wird abgezogen. Bleibt das Feld leer, wird er zwischen zwei Vermessungen (beide mit Rauschen) aus dem Gelände ermittelt, auf dem sie am besten übereinstimmen; gegenüber einer Planung keiner.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -15062,6 +16910,11 @@
       <translation>Wohin Tümpel überlaufen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where the check tells that heights change their level at a line of the file and you know which part is right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by commas. It is recorded like every other change of coordinates.</source>
+      <translation>Wenn die Prüfung meldet, dass Höhen in einer Zeile der Datei ihr Niveau ändern, und Sie wissen, welcher Teil richtig ist: die Zeile und die Meter, die ab dort zu addieren sind, etwa 1153:+0.234; mehrere durch Kommas getrennt. Es wird festgehalten wie jede andere Änderung von Koordinaten.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Where the design meets the ground: top of cut, toe of fill, and ends without slope.</source>
       <translation>Wo die Planung auf das Gelände trifft: Oberkante des Abtrags, Fuß des Auftrags und Enden ohne Böschung.</translation>
@@ -15070,6 +16923,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line.</source>
       <translation>Wo die Stationierung springt, etwa 1+200 = 1+250; 3+000 = 0+000, in der Reihenfolge der Linie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
+      <translation>Wo die Punkte des Meshes in der Reihenfolge der Begehung sind, richtet sich die Drift danach. Sonst ist dies die Seite eines Quadrats im Gelände, in dem die Drift ein und dieselbe ist.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -15090,6 +16948,13 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Where the surfaces cross, with the height there.</source>
       <translation>Wo die Oberflächen sich kreuzen, mit der Höhe dort.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Where the survey lies</source>
+      <translation>Wo die Vermessung liegt</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -15323,6 +17188,16 @@
       <translation>wie die Datei sagt</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>as-read takes a shift that was refused on your word.</source>
+      <translation>as-read nimmt eine abgelehnte Verschiebung auf Ihr Wort.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>asked for</source>
+      <translation>nach Rückfrage die angegebene</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>balance,cut,fill,level,grading,pad,strip,profile,surplus,shrinkage,earthwork</source>
       <translation>Massenausgleich,Abtrag,Auftrag,Höhe,Geländemodellierung,Planum,Streifen,Profil,Überschuss,Schwund,Erdbau</translation>
@@ -15336,6 +17211,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>base of {name}</source>
       <translation>Grundfläche von {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>base,reference station,shift,offset,known point,localization,autonomous,ppp</source>
+      <translation>Basis,Referenzstation,Verschiebung,Versatz,bekannter Punkt,Lokalisierung,autonom,PPP</translation>
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
@@ -15363,9 +17243,19 @@
       <translation>Fehler,Ausreißer,Toleranzen,Stabhöhe,Lösung,Neigung,Status,verwerfen,markieren,Wiederholgenauigkeit,Rauschen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
+      <translation>Bruchkanten,Bordstein,Bord,Graben,Böschung,Kante,Rinne,Scheitel,Stufe,Linienobjekte,ohne Codes,Linienwerk</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>broken: banks, mounds, building sites</source>
       <translation>zerklüftet: Böschungen, Hügel, Baustellen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>centimetres (cm)</source>
+      <translation>Zentimeter (cm)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -15424,14 +17314,44 @@
       <translation>Abtrag {low} bis {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>date</source>
+      <translation>Datum</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/plantexts.py" />
       <source>datum not stated</source>
       <translation>Bezug nicht angegeben</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
+      <translation>Dezimalgrad oder mit Zeichen zwischen Grad, Minuten und Sekunden</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>decimetres (dm)</source>
+      <translation>Dezimeter (dm)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees and minutes in one (4807.035)</source>
+      <translation>Grad und Minuten in einem (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in one (480702.1)</source>
+      <translation>Grad, Minuten und Sekunden in einem (480702.1)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation>dgm,Raster,Gitter,Höhen,geotiff,interpolieren,Schummerung,clough-tocher</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>digits of minutes and seconds behind the mark (48.07021 is 48°07'02.1")</source>
+      <translation>Ziffern für Minuten und Sekunden nach dem Dezimalzeichen (48.07021 ist 48°07'02.1")</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
@@ -15499,6 +17419,11 @@
       <translation>Auftrag {low} bis {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>find out from the heights</source>
+      <translation>aus den Höhen ermitteln</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>first: {steps}</source>
       <translation>zuerst: {steps}</translation>
@@ -15539,6 +17464,11 @@
       <translation>Lücken,Dichte,Punktabstand,leere Kreise,nochmals begehen,Wegpunkte,gpx,Äquidistanz</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>gon</source>
+      <translation>Gon</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>grade,gradient,crossfall,cross slope,superelevation,camber,slope,percent,road</source>
       <translation>Längsneigung,Gefälle,Querneigung,Quergefälle,Überhöhung,Neigung,Prozent,Straße</translation>
@@ -15574,6 +17504,11 @@
       <translation>in/h, Acres, ft³/s</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>inches (in, 0.0254 m)</source>
+      <translation>Zoll (in, 0.0254 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>intensity</source>
       <translation>Intensität</translation>
@@ -15592,6 +17527,11 @@
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>kept as they are</source>
       <translation>bleiben, wie sie sind</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>kilometres (km)</source>
+      <translation>Kilometer (km)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -15655,6 +17595,11 @@
       <translation>Meter (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>millimetres (mm)</source>
+      <translation>Millimeter (mm)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation>auf Gehrung</translation>
@@ -15685,6 +17630,16 @@
       <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
       <translation>kein Grund angegeben</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>no: points beyond the limit are rejected</source>
+      <translation>nein: Punkte jenseits der Grenze werden verworfen</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>none: columns at fixed places</source>
+      <translation>keines: Spalten an festen Stellen</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -15765,6 +17720,11 @@
       <location filename="../plugin/processing/roadprofile.py" />
       <source>profile,longitudinal section,line,centreline,station,heights,grade,sheet,pdf,csv</source>
       <translation>Längsprofil,Längsschnitt,Linie,Achse,Station,Höhen,Längsneigung,Blatt,pdf,csv</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>radians</source>
+      <translation>Radiant</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -15919,6 +17879,26 @@
       <translation>das Mittel der Höhen nehmen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the header</source>
+      <translation>die der Kopfzeile</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the options or the CRS</source>
+      <translation>die der Optionen oder des KBS</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the antenna</source>
+      <translation>die Antenne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the ground</source>
+      <translation>das Gelände</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>the height that balances</source>
       <translation>die ausgleichende Höhe</translation>
@@ -15962,6 +17942,16 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>unchanged</source>
       <translation>unverändert</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>usual: topographic, but no limit rejects more than a tenth of the points</source>
+      <translation>üblich: topographic, aber keine Grenze verwirft mehr als ein Zehntel der Punkte</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>vertical bar</source>
+      <translation>senkrechter Strich</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16029,9 +18019,19 @@
       <translation>ganzer Entwurf</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>yards (yd, 0.9144 m)</source>
+      <translation>Yard (yd, 0.9144 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
       <translation>ja</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>yes: tilt is no fault</source>
+      <translation>ja: Neigung ist kein Fehler</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -16141,12 +18141,12 @@
       <translation>{layer}: Alle Höhen sind 0. Wurden die Linien ohne Höhen gezeichnet, schalten Sie ihre Verwendung aus.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point {number} has no name; give it one, or choose the name field.</source>
       <translation>{layer}: Der Festpunkt {number} hat keinen Namen; geben Sie ihm einen oder wählen Sie das Namensfeld.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point “{name}” occurs twice; keep one.</source>
       <translation>{layer}: Der Festpunkt „{name}“ kommt zweimal vor; behalten Sie einen.</translation>
     </message>
@@ -16182,7 +18182,7 @@
       <translation>{layer}: weggelassene Objekte ohne verwendbare Linie: {count}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.</source>
       <translation>{layer}: ist in {crs}, nicht im gewählten KBS; lassen Sie das KBS leer oder transformieren Sie den Layer.</translation>
     </message>
@@ -16302,6 +18302,11 @@
       <translation>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m lang, am Ende {walked} m begangen</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{passes} passes, evidence {evidence}, {length} m</source>
+      <translation>{passes} Bahnen, Evidenz {evidence}, {length} m</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule}: erfüllt {good:.1f} m, nicht erfüllt {bad:.1f} m, zu knapp {close:.1f} m.</translation>
@@ -16332,17 +18337,17 @@
       <translation>{where}: {value} in der Spalte {name} ist keine Zahl; berichtigen Sie es.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of cut, 95 % (m³)</source>
       <translation>± des Abtrags, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill less cut, 95 % (m³)</source>
       <translation>± von Auftrag minus Abtrag, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill, 95 % (m³)</source>
       <translation>± des Auftrags, 95 % (m³)</translation>
     </message>

@@ -4,6 +4,11 @@
   <context>
     <name>core</name>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>'{crs}' ({name}) is in degrees; the surface needs a projected CRS in metres or feet, such as EPSG:25832.</source>
       <translation type="unfinished" />
@@ -34,8 +39,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>'{word}' answers no question of a file; options are {options}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>'{word}' beside a line code is no word of the field convention; ignored. Points: {count}, first {point} (line {line}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>'{word}' is no shift of heights; write the line of the file and metres, as in 1153:+0.234, several parted by commas.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was and --base-is must both have a height, or neither.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was lies {distance} from the points, too far for a base of theirs; check its coordinates, their order and unit.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -74,8 +124,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_options.py" />
       <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -124,6 +179,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A base is corrected by two positions: give --base-was and --base-is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A breakline has no heights, though vertices of it are survey points: {labels}. It is laid on the surface and does not shape it. If it is to hold edges, give it heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/raster.py" />
       <source>A cell size of {cell} m makes {columns} x {rows} cells on this surface, more than {most}; give a larger cell.</source>
       <translation type="unfinished" />
@@ -161,6 +226,11 @@
     <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>A curve of {count} steps cannot be made; give 1 to {most}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A decimal point or digit lost or too many</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -204,8 +274,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A height of zero</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 all along, where the points nearest to it lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give this line as a line without heights, or give it heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -244,8 +329,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A shift cannot tell a rotation, a scale or a tilt, and an error of the position it rests on is in every point. A second known point, far from the first, would show them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A shift of heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A sign lost or too many</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -256,6 +351,11 @@
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A standard deviation of {value} m is none; give one above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/place.py" />
+      <source>A survey is shifted by --base-was and --base-is, or by --control; give one of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -344,6 +444,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, so that the known point {names} lies where it is known; the same vector in space at every point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, the mean of {count} known points ({names}), the same vector in space at every point; the known points differ from it by {apart} m at most.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
       <translation type="unfinished" />
@@ -366,6 +476,11 @@
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only {count} checkpoints in non-vegetated ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Another unit of length</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -424,6 +539,16 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: one point tilted by more than {limit:g}° is not held to this limit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: {count} points tilted by more than {limit:g}° are not held to this limit.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -494,6 +619,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Both positions of the base were taken to be in {crs}; one in another datum would put the difference of datums into all points.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -662,6 +792,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Change of slope (%)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation type="unfinished" />
@@ -799,6 +934,11 @@
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Coordinates in {crs}; lengths and heights in {unit} (1 {unit} = {metres} m); {decimals} decimals. Cut and fill are design less existing ground: above 0 fill, below 0 cut.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Coordinates of zero</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1015,8 +1155,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>Drift over {value} m cannot be; give the metres within which points share it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>E</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1050,6 +1195,11 @@
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Easting and northing are as in the file. Heights too: this program has not changed their datum and does not know it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Easting and northing swapped</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1173,6 +1323,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Exact, same ground ({unit})</source>
       <translation type="unfinished" />
@@ -1281,7 +1441,12 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
-      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
+      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1290,13 +1455,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>From line {line} to {last}, or in parts of that, heights say the opposite of the others about tilt: another rover, or its compensation was lost there. Hold these points against what crosses them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>From the triangles to the volumes told</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1491,8 +1686,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>Heights are shifted from a line of one file on; read that file by itself, then the others with it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Heights are taken over as they are.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Heights are taken over as they are: no known height was given.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1503,6 +1708,21 @@
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Heights are transformed too, by the same operation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line} and nothing says which part is right. Where the part before is right, shift the heights from there on ({back}); else those before it, or measure a known point again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part before it is right: shift the heights from there on ({back}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part behind it is right: shift the heights before it ({back}).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1681,6 +1901,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Kind</source>
@@ -1692,11 +1918,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Latitude and longitude swapped</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Length ({unit})</source>
       <translation type="unfinished" />
@@ -1761,13 +1993,24 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <source>Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says (--tilt-compensated), else as the heights tell, at places visited twice and along the walk.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
       <source>Line</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>Line {first}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1783,12 +2026,12 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
+      <source>Lines cross or meet at one place; they were joined there. Difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m.</source>
+      <source>Lines cross or meet at {count} places; they were joined there. Largest difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1805,8 +2048,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines that are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the ground shows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show without codes were not looked for.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -1900,6 +2163,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Map of {count} lines by kind and status over the used points.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Map of {count} ponds by depth with pits, spill points and where they spill to.</source>
       <translation type="unfinished" />
@@ -1980,6 +2248,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>N</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Name</source>
       <translation type="unfinished" />
@@ -1998,6 +2271,16 @@
     <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>No CRS is given; use --crs with an EPSG code such as EPSG:25832, or 'local' for none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No accuracy and no contour interval is vouched for while this stands:</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>No accuracy class and no contour interval is vouched for, for the reasons above.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2074,6 +2357,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>No.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2161,6 +2449,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Nothing that the checks found stands against stating how accurate the survey is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation type="unfinished" />
@@ -2196,6 +2489,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Number</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation type="unfinished" />
@@ -2221,8 +2519,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
-      <source>On the user's word the coordinates were read otherwise: {cause}.</source>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word control was read so: {reading}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word the fit is used though it was judged not to fit: scale {scale}, expected {expected}; largest residual {largest} m in plan.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2246,6 +2559,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
       <translation type="unfinished" />
@@ -2253,6 +2576,11 @@
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
       <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2276,13 +2604,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>One point lies well as it is and stays so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2291,8 +2624,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>One wrong digit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2321,6 +2664,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>PROJ {version} cannot compute {crs} ({method}): where the points lie on the Earth is not known, and not checked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>PROJ {version} cannot compute {crs}; choose another CRS, or use a later PROJ.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>Pad</source>
       <translation type="unfinished" />
@@ -2328,6 +2681,11 @@
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Part of</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Passes</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2353,6 +2711,11 @@
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Place     {statement}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Place (mm)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2457,6 +2820,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>Points rejected for a tilt of more than {limit:g}°, as you asked: {count}, {share:.0f} % of the file. But a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole: the rover seems to compensate tilt. If it does, say --tilt-compensated yes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation type="unfinished" />
@@ -2525,6 +2893,11 @@
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>Profile of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Put aside, or asked about, before anything was computed from the others:</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2601,7 +2974,12 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
-      <source>Remarks   {count}, all of them in the report</source>
+      <source>Remarks   one</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Remarks   {count}, the worst first</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2663,6 +3041,11 @@
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Runoff coefficient</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>S</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2751,6 +3134,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Site      {place}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Size (bytes)</source>
       <translation type="unfinished" />
@@ -2788,6 +3176,11 @@
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Source of the limit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Southing ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -2899,8 +3292,14 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Step (mm)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3004,6 +3403,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}. Check the CRS and the coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}; in {other} the same coordinates lie {there}. Check which of them the coordinates are in.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} outside the area of use of {other}, the CRS of the project. Check which of them the coordinates are in.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/grid.py" />
       <source>The DEM of {columns} x {rows} cells is a text of about {size:.0f} MB; a larger cell makes it smaller.</source>
       <translation type="unfinished" />
@@ -3064,6 +3483,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>The checks alone keep out {length:.0f} m of the walk, lines {line} to {last}: look at it, and decide by hand or walk it again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The checks found nothing.</source>
       <translation type="unfinished" />
@@ -3075,7 +3499,12 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>The coded point of line {line} stands {size:+.3f} m off its line on either side.</source>
+      <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3096,6 +3525,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>The contours are no better than the survey: where nobody walked, the surface is a straight guess between the points around.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The control points fit as well if {reading}: with these points nothing tells it. Add a control point well off their line.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3129,7 +3563,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>The drift of heights is {value} m; give a standard deviation of 0 or more.</source>
       <translation type="unfinished" />
     </message>
@@ -3164,6 +3598,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The fit was judged: scale {ppm} ppm from the expected one, largest residual {largest} m in plan with {limit} m allowed; no mirrored survey, exchanged name or other unit fits better.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
       <translation type="unfinished" />
@@ -3171,6 +3610,11 @@
     <message>
       <location filename="../plugin/core/earthwork/doubt.py" />
       <source>The height offset between both surfaces has {value} m; give a standard deviation of 0 or more.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>The height swapped with a coordinate</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3280,8 +3724,63 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has a height {distance} beyond those of all others; it is put aside. A decision takes it back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has no finite place or height; it is put aside.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others, farther than one site reaches; it is put aside. A decision takes it back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others; nothing tells whether it is a control point, a base, or a stray. It is kept and flagged; no ground is drawn to it, unless a line runs there, until somebody gives it the status used.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded before and after, farther than one can have gone in that time; it is put aside. A decision takes it back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded next to it, where a point was stored every {step}; it is put aside. A decision takes it back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: a stray, farther off than the walk could have gone.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates of zero.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates swapped.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: no finite place or height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>The point of line {line} is not explained by it and stays as it is.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3315,6 +3814,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The points show no line beyond those that were given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked (--no-check): what the receiver got wrong is in the surface.</source>
       <translation type="unfinished" />
@@ -3322,6 +3826,16 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked, so nothing is said of how heights repeat.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>The points were not checked: what the receiver got wrong is in the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>The position of the base was corrected afterwards: all points shifted by {east} m east, {north} m north and {up} m up at the base, the same vector in space at every point.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3355,6 +3869,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>The rules, where their limits come from, and how they apply</source>
       <translation type="unfinished" />
@@ -3377,6 +3901,11 @@
     <message>
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The share of cut that cannot be used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>The site: {place}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3416,7 +3945,12 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
-      <source>The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend or narrow the section.</source>
+      <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/corners.py" />
+      <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3490,7 +4024,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/correction.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation type="unfinished" />
     </message>
@@ -3542,6 +4076,11 @@
     <message>
       <location filename="../plugin/core/linework/convention.py" />
       <source>The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. Leave one empty where the field has none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>Their heights were in the same unit, and were changed alike.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3685,7 +4224,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>To have it read so, repeat with --correct {name}.</source>
       <translation type="unfinished" />
     </message>
@@ -3697,6 +4236,11 @@
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3774,6 +4318,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>W</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/job/water.py" />
       <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
       <translation type="unfinished" />
@@ -3799,6 +4348,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Westing ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>What</source>
       <translation type="unfinished" />
@@ -3819,6 +4373,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>What is done with the earth</source>
       <translation type="unfinished" />
@@ -3831,6 +4390,11 @@
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>What is graded</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3880,7 +4444,12 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Where lines cross and were joined; {shown} of {count}</source>
+      <source>Where lines cross or meet and were joined; {shown} of {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3930,6 +4499,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test the rover: an upright and a leaning pole on one mark must give one height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a ditch needs a depth above 0.</source>
       <translation type="unfinished" />
@@ -3957,6 +4536,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>a local grid: where it lies on the Earth is not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a number above 0, without quotation marks</source>
       <translation type="unfinished" />
@@ -3964,6 +4548,11 @@
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a pole height or antenna offset is given, and nothing says whether its heights are those of the ground or of the antenna</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -3994,6 +4583,11 @@
     <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>a turn and a scale too</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4048,6 +4642,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>and {count} more like it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>another system of the region, with such axes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>applied</source>
       <translation type="unfinished" />
@@ -4065,8 +4669,24 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
+      <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>as given</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>as it was read, though it does not fit</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>as the header says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>as they are</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4115,6 +4735,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>bottom, gutter</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>boundaries</source>
       <translation type="unfinished" />
@@ -4130,6 +4755,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>bridged ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>building the surface</source>
       <translation type="unfinished" />
@@ -4137,6 +4767,11 @@
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>by the times of the points</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4187,6 +4822,26 @@
     <message>
       <location filename="../plugin/core/points/height_columns.py" />
       <source>column {columns} may be the height, but its header word '{word}' is not known</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', a unit that is not read; give the lengths in another</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but the CRS is in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but {unit} is given as its unit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4250,6 +4905,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} of line {line} are both headed {role}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>comma</source>
       <translation type="unfinished" />
@@ -4287,6 +4947,21 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>coordinates in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates of zero</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates swapped</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4371,6 +5046,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>decimal mark</source>
       <translation type="unfinished" />
@@ -4381,8 +5061,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees and minutes in one: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>degrees of freedom</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes and seconds in one: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, then digits of minutes and seconds: {shown}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4418,8 +5113,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>easting and northing of the control points are exchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>eastings and northings are in {unit}, and nothing says whether heights are too</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4453,7 +5158,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>ellipsoidal</source>
       <translation type="unfinished" />
     </message>
@@ -4486,6 +5191,11 @@
     <message>
       <location filename="../plugin/core/report/road_figures.py" />
       <source>fail</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>far from all others: look at it</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4591,6 +5301,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>gon: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation type="unfinished" />
@@ -4677,12 +5392,47 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
+      <source>height offset between the surfaces, found from unchanged ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, standard deviation</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights above the ellipsoid, brought to those of {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>heights in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, kept as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, to be lowered by the pole heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground already</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights of {crs} already, taken as they are</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4698,6 +5448,21 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>holding the surface to its lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>in order of the walk, else within {length} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>in {crs}, which PROJ cannot compute here</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>in {unit}, whatever the header says</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4721,6 +5486,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>it has {count} layers or sheets that may hold the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation type="unfinished" />
@@ -4733,6 +5508,16 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are said to be those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4787,8 +5572,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>lengths that were converted from {unit} once too often</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>lengths {scale}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less the height offset between the surveys</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less what noise makes of cut and fill</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4849,6 +5649,11 @@
     <message>
       <location filename="../plugin/core/__main__.py" />
       <source>looking at accuracy and coverage</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking for lines of the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -4933,6 +5738,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
+      <source>no finite place or height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation type="unfinished" />
     </message>
@@ -4959,7 +5769,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}</source>
+      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5008,12 +5818,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>nothing says for sure how the degrees of columns {first} and {second} are written</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says for sure whether coordinates are in {units}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
+      <location filename="../plugin/core/points/recognition.py" />
       <source>nothing says for sure which columns are which</source>
       <translation type="unfinished" />
     </message>
@@ -5023,8 +5838,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>nowhere on the Earth in {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5033,8 +5858,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>of it carried across rejected points ({unit})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5048,6 +5878,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the file's column</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the log's own lines</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation type="unfinished" />
@@ -5055,6 +5895,11 @@
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>offsets and heights of its cross-sections</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>on another level than the rest of the survey</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5069,7 +5914,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>orthometric</source>
       <translation type="unfinished" />
     </message>
@@ -5231,6 +6076,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>proposed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>radians: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>radius of the widest empty circle</source>
       <translation type="unfinished" />
@@ -5263,6 +6118,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>rejected</source>
       <translation type="unfinished" />
@@ -5295,6 +6151,11 @@
     <message>
       <location filename="../plugin/core/report/water_maps.py" />
       <source>ridge</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>ridge, crown</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5378,6 +6239,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>scale {scale}, largest residual {largest} m in plan, {height} m in height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation type="unfinished" />
@@ -5418,6 +6284,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>shift it so all the same</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
       <translation type="unfinished" />
@@ -5440,6 +6311,11 @@
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>slope of fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>small depths: noise where depths are no larger than it</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5513,6 +6389,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>step (kerb, wall)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stray: farther off than the walk could have gone</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>summit</source>
       <translation type="unfinished" />
@@ -5564,8 +6450,28 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>the archive holds {count} files</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>the control</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit} in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit}, heights too</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5634,6 +6540,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the height of your pole in metres, in place of this example</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the control points are in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey are in {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation type="unfinished" />
@@ -5661,6 +6587,21 @@
     <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>the only point lies far outside the area of use of {crs} ({area})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>the place given as near</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the points have other names: {names}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5700,6 +6641,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>the same system with axes to east and north, {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation type="unfinished" />
@@ -5720,8 +6666,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points as they are read: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height; no mirrored survey, exchanged name or other unit explains it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey fits the control points as they are read (scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height), but far better read otherwise</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit} in plan</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit}, heights too</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is mirrored: its easting and northing are exchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the survey would be shifted by {east} m east, {north} m north and {up} m up, more than a base is put wrong by; check both positions, their order and unit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5760,8 +6741,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>their mean all the same</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>thinning the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>this file</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5795,6 +6786,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>toe of a slope</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
       <source>toe of fill</source>
       <translation type="unfinished" />
@@ -5816,6 +6812,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>told</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>tolerance in height</source>
       <translation type="unfinished" />
@@ -5829,6 +6830,11 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>top of a slope</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5859,6 +6865,11 @@
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>triangles as they are</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -5908,12 +6919,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>upon it</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>used</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_figures.py" />
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>used point</source>
       <translation type="unfinished" />
@@ -5984,6 +7002,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>where the survey lies</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>whole site</source>
       <translation type="unfinished" />
@@ -5996,6 +7019,11 @@
     <message>
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>widths {along}   heights {up}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>without {names} the others fit</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6015,6 +7043,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{area:.0f} m² of the surface lie in triangles so wide that no places to walk are listed in them: they reach to points far from the others. Reject these points, or limit the rim or draw a boundary.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation type="unfinished" />
@@ -6030,8 +7063,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in line {lines}; its point, {distance} from the others, is put aside. Mend the line, or take the point back by a decision.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in {count} lines ({lines}); their points, up to {distance} from the others, are put aside. Mend the lines, or take the points back by a decision.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} areas of at least {least} {unit}², together {area} {unit}², fall less than {limit} % in the mean over {window} {unit}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} breaklines have no heights, though vertices of theirs are survey points: {labels}. They are laid on the surface and do not shape it. If they are to hold edges, give them heights.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6050,6 +7098,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control points were not surveyed, and are not used: {names}.</source>
       <translation type="unfinished" />
@@ -6065,6 +7123,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation type="unfinished" />
@@ -6072,6 +7145,11 @@
     <message>
       <location filename="../plugin/core/georeference/area.py" />
       <source>{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in line {line}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6096,12 +7174,72 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
       <source>{count} point names occur in more than one file, such as '{name}'; all points are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) have heights up to {distance} beyond those of all others; they are put aside. A decision takes them back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others, farther than one site reaches; they are put aside. A decision takes them back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others; nothing tells whether they are control points, a base, or strays. They are kept and flagged; no ground is drawn to them, unless a line runs there, until somebody gives them the status used.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded before and after, farther than one can have gone in that time; they are put aside. A decision takes them back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded next to them, where a point was stored every {step}; they are put aside. A decision takes them back.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates of zero.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates swapped.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: no finite place or height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: strays, farther off than the walk could have gone.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (the first in line {lines}) each lie more than {distance} from all others; as they are many, they are taken for a part of the site.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6126,6 +7264,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: pole height or fix wrong for a while.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
       <translation type="unfinished" />
     </message>
@@ -6140,13 +7283,53 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points have no finite place or height (lines {lines}); they are put aside.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout.py" />
       <source>{count} points have no name; choose another name field or number them.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points lie well as they are and stay so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{count} points or rows</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the set '{set}' ({reasons}) and rejected, as you asked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the usual set '{set}' ({reasons}). So many are not rejected unasked: they are flagged and still used. To reject them choose the set by its name (--check {set}); to change the limit give a set of your own (--tolerances FILE).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does not compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. If it does compensate, say --tilt-compensated yes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}°, and the heights do not tell whether the rover compensates tilt. They are flagged and still used. Say it (--tilt-compensated, in QGIS “The rover compensates tilt”): yes, and they are good; no, and they are rejected.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the file itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the same, give a set of your own (--tolerances FILE).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6156,7 +7339,7 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
+      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6170,6 +7353,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
       <translation type="unfinished" />
@@ -6180,13 +7368,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0), and no value stands in. Give the standard deviation of a height of this survey.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0). Give the standard deviation of a height of this survey.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>{count}: {reason}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>{crs} counts {first} and {second}: as easting and northing they make a mirrored plan, left and right exchanged</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6211,7 +7409,22 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/axes.py" />
-      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
+      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are. Maps have south at the top, and directions count from there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>{distance} from it</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6516,11 +7729,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/layout.py" />
-      <source>{file}, line {line}: columns {first} and {second} are both headed {role}; give --columns, such as name,easting,northing,height,code.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation type="unfinished" />
@@ -6562,7 +7770,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/delimiters.py" />
       <source>{file}, line {line}: no three columns with delimiter {tried} ('{start}'); give --delimiter.</source>
       <translation type="unfinished" />
     </message>
@@ -6792,8 +8000,8 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
-      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space or one sign such as '|'.</source>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space, fixed or one sign such as '|'.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6802,18 +8010,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: GDAL cannot read it as {kind} ({reason}); export delimited text (CSV).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6827,8 +8040,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a Shapefile is read with the files beside it; give its path, or zip them all.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: a list of tolerance sets is expected, each with a name; write [ and ] around them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a {kind} file is read through GDAL, which this Python lacks; run the Python that QGIS uses, install the package gdal, or export delimited text (CSV).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6887,13 +8110,38 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>{file}: dates such as 03/04/2025 are read with the day first; nothing says so.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/lines_of_text.py" />
       <source>{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: has no header line, but --columns names the header word '{word}'; use column numbers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer '{layer}'; give --layer with one of: {layers}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer or sheet with points; export it again.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6909,6 +8157,26 @@
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} m, the pole height {said}, and an antenna offset of {offset} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} to {most} m, the pole heights {said}, and an antenna offset of {offset} m.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -6972,6 +8240,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: its columns stand at fixed places and begin at the characters {places}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: its coordinate system “{crs}” is not understood here; write it anew.</source>
       <translation type="unfinished" />
@@ -6982,17 +8255,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said, though the file itself says {found}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, or say with --heights-are what they are.</source>
       <translation type="unfinished" />
     </message>
@@ -7022,18 +8295,33 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at {count} places, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: no characters are blank in every line, so its columns do not stand at fixed places; give another --delimiter.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7077,7 +8365,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation type="unfinished" />
     </message>
@@ -7092,13 +8380,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: one of the first lines holds numbers as a point does but begins with # and is left out as a comment; give --comment none to read it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: one point has no pole height; the one before it counts, else the one behind.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: read through GDAL as {kind}, layer {layer}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave --source-crs out, or save the file with the right CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7292,13 +8610,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_area.py" />
+      <source>{file}: to have lines that were put aside as swapped read the other way round, use --correct {name}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: two sets are called '{name}'; rename one.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7312,6 +8635,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: {count} of the first lines hold numbers as points do but begin with # and are left out as comments; give --comment none to read them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation type="unfinished" />
@@ -7319,6 +8647,11 @@
     <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: {count} points have fewer columns than the rest, the first in line {line}; what is missing counts as unknown.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: {count} points have no pole height; the one before them counts, else the one behind.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7347,22 +8680,38 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}; type one of: {options}.</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
       <location filename="../plugin/core/georeference/operations.py" />
       <source>{file}: {said}</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands for no {role} in line {line}, far from all other values; this line is no point. If it is meant, give --no-value none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands {count} times for no {role}, far from all other values; these lines are no points. If it is meant, give --no-value none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation type="unfinished" />
     </message>
@@ -7413,6 +8762,11 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation type="unfinished" />
     </message>
@@ -7434,6 +8788,11 @@
     <message>
       <location filename="../plugin/core/linework/drawn.py" />
       <source>{label}: all vertices of a ring lie on one straight line; left out. Near {x:.3f}, {y:.3f}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7534,6 +8893,16 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation type="unfinished" />
     </message>
@@ -7550,6 +8919,21 @@
     <message>
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{later} reaches into the grading of {earlier} ({area:.1f} m²): it is graded into the ground as the other leaves it, so some earth is counted with both. The total is that of the finished ground.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs} (for: {area})</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7588,6 +8972,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>{name} is {length} long, from station {begin} to {end}, seen in the way of rising stations.</source>
       <translation type="unfinished" />
@@ -7623,8 +9012,34 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>{off}, at E {easting} N {northing}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} Then: {more}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} | {more}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{one}, and {more}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{one}, {more}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7658,6 +9073,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation type="unfinished" />
@@ -7673,6 +9093,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} must be easting,northing or easting,northing,height in the unit of the CRS, or a latitude and a longitude in degrees with their letters such as 51.4512345N,9.0012345E,146.25; not '{value}'.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/site.py" />
       <source>{option} must be two numbers such as 500000,5700000, not '{value}'.</source>
       <translation type="unfinished" />
@@ -7680,6 +9105,11 @@
     <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>{option} of the walking plan is {value}; give a number in its range.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>{option}: '{word}' is no length from {least} to {most} m; give metres, such as 2.000.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7723,6 +9153,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; it overlaps {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; {name} is {distance} away at {bearing}°</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>{reason}, and more</source>
       <translation type="unfinished" />
@@ -7763,6 +9203,21 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{role} in column {column}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>{share:.0f} % of the points are flagged: look at them and decide by hand.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation type="unfinished" />
@@ -7783,6 +9238,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, by hand</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, drawn by hand</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
       <translation type="unfinished" />
@@ -7790,6 +9255,36 @@
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{surveyed} in the survey is {known}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label}; {place})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} is meant</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands for no value</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands {count} times as {role}, from line {line} on, and may be meant or may stand for no value</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7808,6 +9303,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>–</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>“{name}”</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>“{word}” is no column of a set-out table; choose among {known}.</source>
       <translation type="unfinished" />
@@ -7821,7 +9326,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>, and </source>
       <translation type="unfinished" />
     </message>
@@ -7903,13 +9408,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>&lt;p&gt;A rover measures from its base: a base set up at a guessed position moves the whole survey by the same vector. Give the position that the base was used with and the one worked out afterwards, or known points that were surveyed too; one will do. Every point is moved by that vector in space.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that all points were measured from this one base, and that both positions are in the CRS and datum of the survey. Positions are written easting,northing,height in the unit of the CRS, or in degrees with letters, as 51.4512345N,9.0012345E,146.25; both with a height or both without.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a shift tells no rotation, scale or tilt, and an error of the position it rests on is in every point. Several known points that do not agree on one shift are refused, and so is a shift of more than 100 m, until you take it on your word. A base worked out in another datum, such as a worldwide one for a continental CRS, puts decimetres into all points.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>&lt;p&gt;Asks the surface at each point and adds columns: &lt;b&gt;tin_height&lt;/b&gt;, the height on the surface in the unit of its CRS; &lt;b&gt;slope_pct&lt;/b&gt; and &lt;b&gt;slope_deg&lt;/b&gt;, the slope of the triangle; &lt;b&gt;aspect_deg&lt;/b&gt;, the way down in degrees clockwise from grid north; &lt;b&gt;triangle&lt;/b&gt;, its number. Points with heights of their own also get &lt;b&gt;over_tin&lt;/b&gt;: their height less the surface's, in the same unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Points in another CRS are asked at their place in the surface's CRS and stay as they are; their heights are taken to be in the surface's unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;On an edge&lt;/b&gt; the triangle of lower number answers. A level triangle has no aspect.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points off the surface get empty columns and are counted in the log. Between the survey's points the height is interpolated: it is no measurement.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The fit is judged&lt;/b&gt; before it is used: its scale against that of the projection, its residuals, and whether a mirrored survey, exchanged names or other units fit better. One that does not is refused with the reading that does, and where it puts the site; nothing is read otherwise without your word.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane, and do not tell a mirrored survey. A scale a little off means ground distances against grid coordinates.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7924,12 +9434,12 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
-      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are: see “Volume between two surfaces”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
-      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and four standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area) and surface model (ground between the points). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic and model are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7974,7 +9484,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
-      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7984,7 +9494,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -7999,17 +9509,17 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
-      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
-      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another; where one reaches into another, that is said.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8019,7 +9529,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a bend tighter than the strip is wide there folds it over, which is refused. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8030,6 +9540,11 @@
     <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>&lt;p&gt;Looks a surface over and marks each place that a surveyor would ask about: &lt;b&gt;level spots&lt;/b&gt;, whose corners all lie on one level line; &lt;b&gt;gaps&lt;/b&gt; in breaklines that triangles bridge; &lt;b&gt;long triangles&lt;/b&gt;, over ground that nobody walked; &lt;b&gt;spikes&lt;/b&gt;, points far above or below their neighbours; &lt;b&gt;points beside a line&lt;/b&gt; at another height than its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Give the survey's points, and the “Lines of the surface” with their labels, too: gaps are only found among lines, and file lines are only named for points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; kind, value and unit (an area, a width, a length or a height), text, and lines, the lines of the survey file behind the place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a finding is a question, no verdict: a wall is a spike to this search. A surface without findings can still be wrong, where nothing was measured or all of it is off. The limits are our own choice for points stored every half metre; no standard sets them.&lt;/p&gt;</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8074,7 +9589,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in many languages, from the values, and from the area in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, such as -9999, are named and are no points. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strays are put aside&lt;/b&gt; as rejected points, with their lines and the likely cause where it can be told: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. The area of use and the transformation are worked out from the other points. A control point, a base or another part of the site stays; where nothing tells it from a stray, it is flagged as far off and no surface is drawn to it. A decision, or the status used in the layer, takes any point back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given, or they are those of the antenna: then the pole height and the antenna offset bring them down to the ground, and the report says so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8094,7 +9609,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8194,11 +9709,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>A local grid: where it lies is not known.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>A map and a table of the ponds, with the method, its source and its limits.</source>
       <translation type="unfinished" />
@@ -8281,6 +9791,11 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>A receiver log can give both; other files need a geoid separation to change them.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A receiver log has heights of the antenna: give the pole height below, or choose the antenna here to keep them. A table with a column of pole heights may have either.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8380,7 +9895,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Accept “{name}”</source>
       <translation type="unfinished" />
     </message>
@@ -8461,6 +9976,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>All points of the survey, with their attributes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>All points with their attributes; without a CRS where they are on the ground.</source>
       <translation type="unfinished" />
@@ -8501,6 +10021,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>An indication of the peak flow of catchments, Q = C i A.</source>
       <translation type="unfinished" />
@@ -8513,6 +10038,26 @@
     <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>An indication: where water stands along the two offsets.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Answered: {answer}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Answers to what the file leaves open</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Antenna offset</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Antenna offset (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8551,17 +10096,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area compared (m²)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of cut (m²)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of fill (m²)</source>
       <translation type="unfinished" />
     </message>
@@ -8646,6 +10191,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>As you look along the line from its first vertex.</source>
       <translation type="unfinished" />
@@ -8653,6 +10203,11 @@
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Check the survey” does.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -8723,6 +10278,11 @@
     <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>Between them the strip runs straight; corners of the line have stations of their own.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Bottom, gutter</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9114,7 +10674,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Columns: {roles}</source>
       <translation type="unfinished" />
     </message>
@@ -9129,6 +10689,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Comment lines start with</source>
       <translation type="unfinished" />
@@ -9209,11 +10770,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Control points (CSV)</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Control points left out of the fit</source>
       <translation type="unfinished" />
@@ -9237,6 +10800,11 @@
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Correct the base of a survey</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9302,7 +10870,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut (m³)</source>
       <translation type="unfinished" />
     </message>
@@ -9334,6 +10902,11 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Cut by region and material</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Cut of the triangles as they are (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9406,6 +10979,11 @@
     <message>
       <location filename="../plugin/processing/algorithm.py" />
       <source>Decisions</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Decisions kept from the layer that is replaced: {count}.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -9685,11 +11263,6 @@
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Drops vertices as long as the surface stays within a tolerance in height.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>E</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10103,7 +11676,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill (m³)</source>
       <translation type="unfinished" />
     </message>
@@ -10114,13 +11687,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill less cut ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill less cut of the triangles as they are (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10131,6 +11709,11 @@
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Fill less cut, half its 95 % interval (m³)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill of the triangles as they are (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10161,6 +11744,13 @@
     <message>
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill, second surface above ({unit})</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Find lines of the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10250,6 +11840,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation type="unfinished" />
@@ -10381,6 +11972,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Found from header and digits; only where these leave it open.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>From (m along the line)</source>
       <translation type="unfinished" />
@@ -10413,6 +12009,16 @@
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the ground to the mount of the antenna. Heights of the antenna are lowered by it to the ground. Empty: as a column or the lines of a log say it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the mount to the antenna's phase centre, to which heights of a log belong.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10492,7 +12098,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Give a file of control points, or a layer in its place (not both).</source>
       <translation type="unfinished" />
     </message>
@@ -10514,6 +12120,11 @@
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>Give the plane by a level or by three points: one of them, not both.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Give the two positions of the base, or known points in their place (not both).</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10751,6 +12362,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Height offset that was taken off (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>Height that balances cut and fill</source>
       <translation type="unfinished" />
@@ -10792,8 +12408,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights in the file are those of</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Heights of the first surface along the lines with stations.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights shifted from a line on (line:metres)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10869,7 +12496,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part.</source>
+      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10909,13 +12536,23 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>In the CRS that they shall keep.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/controlsource.py" />
       <source>In the CRS wanted. Points without a height do not count in height.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>In the grid, or on the ground; these may have no CRS.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>In the order of recording, such as the output of “Check the survey”.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -10982,11 +12619,6 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>In walking order.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>In {crs} the points are nowhere on the Earth.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11131,6 +12763,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/planlayout.py" />
       <source>Key map</source>
       <translation type="unfinished" />
@@ -11222,18 +12859,30 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Latitudes and longitudes are written as</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Lay lines on a surface</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Layer of control points in place of the file</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Layer, sheet or file of an archive</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11279,6 +12928,11 @@
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Leave it empty to compare with a level.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Leave them there</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11445,8 +13099,19 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of codes go first: what doubles them is dropped.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Lines of no cut and no fill</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of the ground</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11467,6 +13132,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines proposed</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines rejected</source>
       <translation type="unfinished" />
@@ -11483,7 +13154,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines that cross are joined there by a new point; this gives its height.</source>
+      <source>Lines that cross, or end on each other, are joined there; this gives the height. Survey points that a line runs through keep theirs. What differs is told.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11497,8 +13168,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines whose heights differ by up to this are joined at their mean.</source>
+      <source>Lines whose heights differ by up to this where they meet are joined at their mean.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines with heights by kind and status; change the status, or reshape them.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11519,6 +13205,13 @@
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Lines with stations</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Lines with your decisions</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11651,12 +13344,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of cut (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of fill (m)</source>
       <translation type="unfinished" />
     </message>
@@ -11684,11 +13377,6 @@
     <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>Middle: {lat}° {north}, {lon}° {east} in {crs}</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11727,11 +13415,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>N</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Name</source>
       <translation type="unfinished" />
@@ -11764,6 +13447,11 @@
     <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Names in more than one file</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Names parted by commas.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -11868,12 +13556,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: design only (m²)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: existing surface only (m²)</source>
       <translation type="unfinished" />
     </message>
@@ -12008,6 +13696,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Numbers and words, with commas between, such as -9999,*; none where every number is meant. Empty: words such as NULL, and numbers far from all others, such as -9999, are found and named; where it is not certain, it is asked.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Of a file that holds several, the one with the points; * for all layers.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
       <translation type="unfinished" />
@@ -12084,6 +13782,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Of the value.</source>
       <translation type="unfinished" />
@@ -12132,6 +13835,11 @@
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>On a slope a pole held aside meets another height.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>On a street that was crossed every 2.5 m, without a code:</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12191,12 +13899,17 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Only where the fit is refused: what the refusal names, such as mirrored, names:A=B,B=A or survey:ft; several are joined by +. as-read takes a fit that does not fit as it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>Open</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Open: {question}.</source>
       <translation type="unfinished" />
     </message>
@@ -12253,6 +13966,11 @@
     <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>Otherwise they are laid on the surface. Z is in the unit of the CRS of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Outer corners</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12529,6 +14247,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
@@ -12620,6 +14339,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Points shifted</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Points so near to a breakline should have its height.</source>
       <translation type="unfinished" />
@@ -12677,7 +14401,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was.</source>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12723,6 +14447,16 @@
     <message>
       <location filename="../plugin/processing/setout.py" />
       <source>Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Pole height</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Pole height (m)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -12806,12 +14540,25 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it is</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it was used</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Preview</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Preview of the survey</source>
       <translation type="unfinished" />
     </message>
@@ -12851,6 +14598,12 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Proposed (not in the surface)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Proposes where to walk on an area, how far and how long, before going out.</source>
       <translation type="unfinished" />
@@ -12869,6 +14622,7 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Quality</source>
       <translation type="unfinished" />
@@ -12910,7 +14664,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Read survey and control as</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <source>Read the field codes</source>
       <translation type="unfinished" />
     </message>
@@ -12920,7 +14683,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Read them so: {cause}</source>
       <translation type="unfinished" />
     </message>
@@ -13013,6 +14776,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Ridge, crown</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/catchments.py" />
       <source>Ridges</source>
       <translation type="unfinished" />
@@ -13053,18 +14821,13 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Rows</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic and surface model.</source>
+      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13109,11 +14872,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>S</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>S makes S001, S002, …; give each job another one.</source>
       <translation type="unfinished" />
@@ -13126,6 +14884,11 @@
     <message>
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Sag</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>Said by whoever set up the rover. On the command line --tilt-compensated. Where the heights do not tell, tilted points are flagged if they are many, and you are asked.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13289,6 +15052,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the east (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the north (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift upwards (m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shifts a survey to the base's position worked out later, or to a known point.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Shorter than the window, windows overlap and neighbours share points.</source>
       <translation type="unfinished" />
@@ -13343,11 +15126,6 @@
     <message>
       <location filename="../plugin/processing/stripinput.py" />
       <source>Slopes at both ends too</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Slopes at outer corners</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13692,6 +15470,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Step (kerb, wall)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>Stockpile or pit volume</source>
       <translation type="unfinished" />
@@ -13769,6 +15552,11 @@
     <message>
       <location filename="../plugin/processing/roadinput.py" />
       <source>Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Such as 500012.345,5700123.456,146.25 or 51.4512345N,9.0012345E,146.25.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13929,7 +15717,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
-      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
+      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;All files (*)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -13943,7 +15731,9 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Survey points</source>
@@ -14108,7 +15898,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>The first line names the columns name, easting, northing and, where known, height.</source>
       <translation type="unfinished" />
     </message>
@@ -14210,7 +16000,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
-      <source>The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. Nothing is corrected without it.</source>
+      <source>The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is corrected without it.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14221,6 +16011,16 @@
     <message>
       <location filename="../plugin/processing/sinks.py" />
       <source>The output cannot be written ({reason}); choose another file.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The output of “Find lines of the ground”, with what you decided in it.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14294,6 +16094,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>The rover compensates tilt</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m)</source>
       <translation type="unfinished" />
@@ -14309,6 +16114,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The second surface is too high by (m; empty: found)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/crosssections.py" />
       <source>The sections to scale.</source>
       <translation type="unfinished" />
@@ -14316,11 +16126,6 @@
     <message>
       <location filename="../plugin/processing/plansheet.py" />
       <source>The short side of the paper is below.</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The side of a square of ground in which drift is one and the same.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14349,18 +16154,23 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
+      <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: that of the CRS.</source>
+      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14520,6 +16330,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
+      <source>Toe of a slope</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation type="unfinished" />
     </message>
@@ -14561,6 +16376,11 @@
     <message>
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Too close to tell</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Top of a slope</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14711,6 +16531,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Unit of the heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Unit of the heights, if another</source>
       <translation type="unfinished" />
@@ -14732,13 +16557,18 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Unit: {unit}</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>Units</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Units that a header says are obeyed, such as Height [cm].</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -14864,11 +16694,6 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>W</source>
-      <translation type="unfinished" />
-    </message>
-    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Walk the perimeter too</source>
       <translation type="unfinished" />
@@ -14971,7 +16796,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>What single points are held to; a file of your own goes before.</source>
+      <source>What single points are held to; a file of your own goes before. topographic, control and a file are applied as they stand. The usual choice flags points where a limit would reject more than a tenth of them; the log says so first.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>What stands for no value</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15010,6 +16841,7 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
       <location filename="../plugin/processing/importpoints.py" />
@@ -15019,6 +16851,11 @@
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Whatever the formula allows.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15032,18 +16869,29 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where header and options differ, the unit is</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Where it is known otherwise than from the points.</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Where lines cross</source>
+      <source>Where lines cross or meet</source>
       <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Where lines differ. A line whose field is empty takes the height above.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15062,6 +16910,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where the check tells that heights change their level at a line of the file and you know which part is right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by commas. It is recorded like every other change of coordinates.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Where the design meets the ground: top of cut, toe of fill, and ends without slope.</source>
       <translation type="unfinished" />
@@ -15069,6 +16922,11 @@
     <message>
       <location filename="../plugin/processing/roadinput.py" />
       <source>Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15089,6 +16947,13 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Where the surfaces cross, with the height there.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Where the survey lies</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15323,6 +17188,16 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>as-read takes a shift that was refused on your word.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>asked for</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>balance,cut,fill,level,grading,pad,strip,profile,surplus,shrinkage,earthwork</source>
       <translation type="unfinished" />
@@ -15335,6 +17210,11 @@
     <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>base of {name}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>base,reference station,shift,offset,known point,localization,autonomous,ppp</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15363,8 +17243,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>broken: banks, mounds, building sites</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>centimetres (cm)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15424,13 +17314,43 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>date</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/plantexts.py" />
       <source>datum not stated</source>
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>decimetres (dm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees and minutes in one (4807.035)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in one (480702.1)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>digits of minutes and seconds behind the mark (48.07021 is 48°07'02.1")</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15499,6 +17419,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>find out from the heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>first: {steps}</source>
       <translation type="unfinished" />
@@ -15539,6 +17464,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>gon</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>grade,gradient,crossfall,cross slope,superelevation,camber,slope,percent,road</source>
       <translation type="unfinished" />
@@ -15574,6 +17504,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>inches (in, 0.0254 m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>intensity</source>
       <translation type="unfinished" />
@@ -15591,6 +17526,11 @@
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>kept as they are</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>kilometres (km)</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15655,6 +17595,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>millimetres (mm)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation type="unfinished" />
@@ -15684,6 +17629,16 @@
       <location filename="../plugin/processing/sinks.py" />
       <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>no: points beyond the limit are rejected</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>none: columns at fixed places</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15764,6 +17719,11 @@
     <message>
       <location filename="../plugin/processing/roadprofile.py" />
       <source>profile,longitudinal section,line,centreline,station,heights,grade,sheet,pdf,csv</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>radians</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -15919,6 +17879,26 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the header</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the options or the CRS</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the antenna</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the ground</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>the height that balances</source>
       <translation type="unfinished" />
@@ -15961,6 +17941,16 @@
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>unchanged</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>usual: topographic, but no limit rejects more than a tenth of the points</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>vertical bar</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16029,8 +18019,18 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>yards (yd, 0.9144 m)</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>yes: tilt is no fault</source>
       <translation type="unfinished" />
     </message>
     <message>
@@ -16141,12 +18141,12 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point {number} has no name; give it one, or choose the name field.</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point “{name}” occurs twice; keep one.</source>
       <translation type="unfinished" />
     </message>
@@ -16182,7 +18182,7 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.</source>
       <translation type="unfinished" />
     </message>
@@ -16302,6 +18302,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{passes} passes, evidence {evidence}, {length} m</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation type="unfinished" />
@@ -16332,17 +18337,17 @@
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of cut, 95 % (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill less cut, 95 % (m³)</source>
       <translation type="unfinished" />
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill, 95 % (m³)</source>
       <translation type="unfinished" />
     </message>

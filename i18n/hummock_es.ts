@@ -4,6 +4,11 @@
   <context>
     <name>core</name>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
+      <translation>          triángulos tal como son: desmonte {cut:.1f} m³, terraplén {fill:.1f} m³, neto {net:.1f} m³</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>'{crs}' ({name}) is in degrees; the surface needs a projected CRS in metres or feet, such as EPSG:25832.</source>
       <translation>'{crs}' ({name}) está en grados; la superficie necesita un SRC proyectado en metros o pies, como EPSG:25832.</translation>
@@ -34,9 +39,54 @@
       <translation>'{name}' debe excluirse, pero no es ningún punto de apoyo emparejado.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
+      <translation>'{name}' convertiría los {step} m de punto a punto en {after} m, y otra causa los deja como están; no se aplica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' situaría el punto que explica a {distance} de los {others} que están bien tal cual; no se aplica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
+      <translation>'{name}' situaría la obra a {distance} de lo que se sabe de ella; no se aplica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' situaría los {count} puntos que explica a {distance} de los {others} que están bien tal cual; no se aplica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>'{word}' answers no question of a file; options are {options}.</source>
+      <translation>'{word}' no responde a ninguna pregunta sobre un archivo; las opciones son {options}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>'{word}' beside a line code is no word of the field convention; ignored. Points: {count}, first {point} (line {line}).</source>
       <translation>'{word}' junto a un código de línea no es una palabra de la convención de campo; se ignora. Puntos: {count}, el primero {point} (línea {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>'{word}' is no shift of heights; write the line of the file and metres, as in 1153:+0.234, several parted by commas.</source>
+      <translation>'{word}' no es un desplazamiento de cotas; escriba la línea del archivo y los metros, como en 1153:+0.234, varios separados por comas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' no es una forma de leer los puntos de apoyo; son posibles as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, varias con + entre ellas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was and --base-is must both have a height, or neither.</source>
+      <translation>--base-was y --base-is deben tener cota los dos, o ninguno.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was lies {distance} from the points, too far for a base of theirs; check its coordinates, their order and unit.</source>
+      <translation>--base-was está a {distance} de los puntos, demasiado lejos para ser su base; compruebe sus coordenadas, el orden y la unidad.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/columns.py" />
@@ -74,9 +124,14 @@
       <translation>--depths debe ser una serie de números crecientes separados por comas, no {value}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_options.py" />
       <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
       <translation>--geoid está vacío; indique metros o un archivo con una malla de ondulaciones del geoide.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
+      <translation>--near debe ser un lugar como 51.45N,9.0E, o un archivo GeoJSON con coordenadas comprensibles; no '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -124,6 +179,16 @@
       <translation>Una barra por {name} para cada una de las {count} reglas, con sus veredictos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A base is corrected by two positions: give --base-was and --base-is.</source>
+      <translation>Una base se corrige con dos posiciones: indique --base-was y --base-is.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A breakline has no heights, though vertices of it are survey points: {labels}. It is laid on the surface and does not shape it. If it is to hold edges, give it heights.</source>
+      <translation>Una línea de rotura no tiene cotas, aunque algunos de sus vértices son puntos del levantamiento: {labels}. Se coloca sobre la superficie y no le da forma. Si debe mantener aristas, póngale cotas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/raster.py" />
       <source>A cell size of {cell} m makes {columns} x {rows} cells on this surface, more than {most}; give a larger cell.</source>
       <translation>Un tamaño de celda de {cell} m da {columns} x {rows} celdas en esta superficie, más de {most}; indique una celda mayor.</translation>
@@ -162,6 +227,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>A curve of {count} steps cannot be made; give 1 to {most}.</source>
       <translation>No se puede hacer una curva de {count} pasos; indique de 1 a {most}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A decimal point or digit lost or too many</source>
+      <translation>Falta o sobra una coma decimal o una cifra</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -204,9 +274,24 @@
       <translation>No se puede lograr un error altimétrico de {error:.3f} m con cotas de precisión {sigma:.3f} m: solo su ruido da {least:.3f} m. Pida menos u observe cada punto durante más tiempo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A height of zero</source>
+      <translation>Una cota de cero</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
       <translation>Una hondonada cuenta como charco cuando el ruido de las cotas, con una desviación típica de {sigma} mm, produce otra igual en cualquier lugar del levantamiento con una probabilidad inferior al {chance} %, y tiene al menos {depth} de profundidad. Se toman los errores como independientes; lo que comparten los vecinos, como una mala solución durante un minuto, puede producir una hondonada más ancha.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 all along, where the points nearest to it lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give this line as a line without heights, or give it heights.</source>
+      <translation>Una línea tiene cota 0 en todo su recorrido, mientras que los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. La superficie baja (o sube) allí hasta 0. Si el dibujo no tiene cotas, indique esta línea como línea sin cotas, o póngale cotas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Una línea pasa por un punto del levantamiento a otra cota; el punto conserva la suya. Diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -244,9 +329,19 @@
       <translation>Un ajuste de siete parámetros</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A shift cannot tell a rotation, a scale or a tilt, and an error of the position it rests on is in every point. A second known point, far from the first, would show them.</source>
+      <translation>Un desplazamiento no revela ni un giro, ni una escala, ni una inclinación, y un error de la posición en que se apoya está en todos los puntos. Un segundo punto conocido, lejos del primero, los mostraría.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A shift of heights</source>
       <translation>Un desplazamiento de las cotas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A sign lost or too many</source>
+      <translation>Falta o sobra un signo</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side_slopes.py" />
@@ -257,6 +352,11 @@
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A standard deviation of {value} m is none; give one above 0.</source>
       <translation>Una desviación típica de {value} m no es válida; indique una mayor que 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/place.py" />
+      <source>A survey is shifted by --base-was and --base-is, or by --control; give one of them.</source>
+      <translation>Un levantamiento se desplaza con --base-was y --base-is, o con --control; indique solo una de las dos formas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -344,6 +444,16 @@
       <translation>Todos los puntos de comprobación de la superficie están en terreno con vegetación; sin terreno despejado no se puede declarar ninguna clase.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, so that the known point {names} lies where it is known; the same vector in space at every point.</source>
+      <translation>Todos los puntos desplazados {east} m al este, {north} m al norte y {up} m hacia arriba, de modo que el punto conocido {names} quede en su posición conocida; el mismo vector en el espacio en todos los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, the mean of {count} known points ({names}), the same vector in space at every point; the known points differ from it by {apart} m at most.</source>
+      <translation>Todos los puntos desplazados {east} m al este, {north} m al norte y {up} m hacia arriba, la media de {count} puntos conocidos ({names}), el mismo vector en el espacio en todos los puntos; los puntos conocidos difieren de ella {apart} m como máximo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
       <translation>En total: {lines} líneas en {levels} niveles, {length} {unit} de longitud.</translation>
@@ -367,6 +477,11 @@
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only {count} checkpoints in non-vegetated ground.</source>
       <translation>Aunque las normas exigen un mínimo de {needed} puntos de comprobación, este ensayo se realizó con solo {count} puntos de comprobación en terreno sin vegetación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Another unit of length</source>
+      <translation>Otra unidad de longitud</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -425,6 +540,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
       <translation>Tal como figura en el archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: one point tilted by more than {limit:g}° is not held to this limit.</source>
+      <translation>Según lo que usted indicó, el rover compensa la inclinación: un punto inclinado más de {limit:g}° no se somete a este límite.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: {count} points tilted by more than {limit:g}° are not held to this limit.</source>
+      <translation>Según lo que usted indicó, el rover compensa la inclinación: {count} puntos inclinados más de {limit:g}° no se someten a este límite.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/frames.py" />
@@ -495,6 +620,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</source>
       <translation>Más allá queda lo que ningún receptor indica: las cotas se contrastan con el propio recorrido, las pasadas contiguas, los lugares recorridos dos veces y las líneas codificadas, según el ruido hallado en este levantamiento. Los escalones que varias pasadas vieron en una misma línea son terreno: bordillos, muros, cunetas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Both positions of the base were taken to be in {crs}; one in another datum would put the difference of datums into all points.</source>
+      <translation>Ambas posiciones de la base se tomaron como dadas en {crs}; una en otro dátum pondría la diferencia de dátums en todos los puntos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -662,6 +792,11 @@
       <translation>Cambio ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Change of slope (%)</source>
+      <translation>Cambio de pendiente (%)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Compruebe sobre los puntos de apoyo antes, durante y después del trabajo; no replantee nada mientras se desvíen más de la tolerancia del trabajo.</translation>
@@ -800,6 +935,11 @@
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Coordinates in {crs}; lengths and heights in {unit} (1 {unit} = {metres} m); {decimals} decimals. Cut and fill are design less existing ground: above 0 fill, below 0 cut.</source>
       <translation>Coordenadas en {crs}; longitudes y cotas en {unit} (1 {unit} = {metres} m); {decimals} decimales. Desmonte y terraplén son proyecto menos terreno existente: por encima de 0 terraplén, por debajo de 0 desmonte.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Coordinates of zero</source>
+      <translation>Coordenadas de cero</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1015,9 +1155,14 @@
       <translation>Drena a</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>Drift over {value} m cannot be; give the metres within which points share it.</source>
       <translation>Una deriva sobre {value} m no es posible; indique los metros dentro de los cuales la comparten los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>E</source>
+      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -1051,6 +1196,11 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Easting and northing are as in the file. Heights too: this program has not changed their datum and does not know it.</source>
       <translation>Las coordenadas este y norte son las del archivo. Las cotas también: este programa no ha cambiado su dátum y no lo conoce.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Easting and northing swapped</source>
+      <translation>Coordenadas este y norte intercambiadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1173,6 +1323,16 @@
       <translation>Todas las líneas del archivo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence</source>
+      <translation>Evidencia</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
+      <translation>La evidencia es el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada; a partir de 6, y donde los tamaños son constantes a lo largo de ella, una línea es línea de rotura.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Exact, same ground ({unit})</source>
       <translation>Exacto, mismo terreno ({unit})</translation>
@@ -1281,8 +1441,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
-      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
-      <translation>Las formas de menos de {narrow:.1f} m de ancho (bordillos, cunetas, taludes) quedan entre pasadas: recorra sus bordes como líneas codificadas.</translation>
+      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
+      <translation>Las formas de menos de {narrow:.1f} m de ancho (bordillos, cunetas, taludes) quedan entre pasadas: recorra sus bordes como líneas codificadas, o crúcelas en perpendicular cada 3 m, con lo que se hallan sin códigos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
+      <translation>Halladas  {used} líneas sin códigos usadas como líneas de rotura ({length:.0f} m), {proposed} propuestas, {rejected} rechazadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1290,14 +1455,44 @@
       <translation>Hallado (mm)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
+      <translation>Líneas halladas, primero las de mayor evidencia: {shown} de {count}; ± una desviación típica</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
       <translation>Desde E {easting:.3f} N {northing:.3f} el agua sale enseguida de la superficie: no hay balsa. Indique un lugar dentro de la balsa o una superficie que abarque todo su borde.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>A partir de la línea {first} las cotas son {size:.3f} m ± {sigma:.3f} m más altas que antes, según {met} lugares visitados dos veces: cambió la altura del jalón, la antena, la base o la solución. Nada en el archivo dice qué parte es correcta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>A partir de la línea {first} las cotas son {size:.3f} m ± {sigma:.3f} m más bajas que antes, según {met} lugares visitados dos veces: cambió la altura del jalón, la antena, la base o la solución. Nada en el archivo dice qué parte es correcta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>From line {line} to {last}, or in parts of that, heights say the opposite of the others about tilt: another rover, or its compensation was lost there. Hold these points against what crosses them.</source>
+      <translation>De la línea {line} a la {last}, o en partes de ese tramo, las cotas dicen sobre la inclinación lo contrario que las demás: otro rover, o allí se perdió su compensación. Contraste estos puntos con lo que los cruza.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Desde la estación ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
+      <translation>Solo de las cotas, sin códigos, {count} líneas: {used} son líneas de rotura de la superficie, {proposed} tienen muy poca evidencia y solo se proponen, {rejected} se rechazaron a mano.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>From the triangles to the volumes told</source>
+      <translation>De los triángulos a los volúmenes indicados</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1491,9 +1686,19 @@
       <translation>Las alturas son ortométricas tal como se enviaron y se toman así.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>Heights are shifted from a line of one file on; read that file by itself, then the others with it.</source>
+      <translation>Las cotas se desplazan a partir de una línea de un solo archivo; lea ese archivo por separado y después los demás con él.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Heights are taken over as they are.</source>
       <translation>Las cotas se toman tal cual.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Heights are taken over as they are: no known height was given.</source>
+      <translation>Las cotas se toman tal cual: no se indicó ninguna cota conocida.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
@@ -1504,6 +1709,21 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Heights are transformed too, by the same operation.</source>
       <translation>También se transforman las cotas, con la misma operación.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line} and nothing says which part is right. Where the part before is right, shift the heights from there on ({back}); else those before it, or measure a known point again.</source>
+      <translation>Las cotas cambian de nivel {size:+.3f} m ± {sigma:.3f} m en la línea {line} y nada dice qué parte es correcta. Si lo es la parte anterior, desplace las cotas desde allí ({back}); si no, las anteriores, o mida de nuevo un punto conocido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part before it is right: shift the heights from there on ({back}).</source>
+      <translation>Las cotas cambian de nivel {size:+.3f} m ± {sigma:.3f} m en la línea {line}. Los puntos de comprobación dicen que la parte anterior es correcta: desplace las cotas desde allí ({back}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part behind it is right: shift the heights before it ({back}).</source>
+      <translation>Las cotas cambian de nivel {size:+.3f} m ± {sigma:.3f} m en la línea {line}. Los puntos de comprobación dicen que la parte posterior es correcta: desplace las cotas anteriores ({back}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1681,6 +1901,12 @@
       <translation>K {k} {unit}/%</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
+      <translation>Excluidos de la superficie: {count} de {all} puntos ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Kind</source>
@@ -1692,11 +1918,17 @@
       <translation>Mayor en ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Latitude and longitude swapped</source>
+      <translation>Latitud y longitud intercambiadas</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation>Redundancia mínima</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Length ({unit})</source>
       <translation>Longitud ({unit})</translation>
@@ -1761,7 +1993,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <source>Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says (--tilt-compensated), else as the heights tell, at places visited twice and along the walk.</source>
+      <translation>Los límites que nadie pidió no rechazan más de una décima parte de los puntos: esos puntos se marcan, y se indica arriba. La inclinación solo es un fallo en un rover que no la compensa: según diga quien lo configuró (--tilt-compensated) o, si no, según muestren las cotas, en lugares visitados dos veces y a lo largo del recorrido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
       <source>Line</source>
       <translation>Línea</translation>
     </message>
@@ -1769,6 +2007,11 @@
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>Line {first}: {reason}</source>
       <translation>Línea {first}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
+      <translation>La línea {number} se resolvería con una pasada más que la cruce en perpendicular cerca de E {easting} N {northing}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1783,13 +2026,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
-      <translation>Las líneas se cruzan en un lugar; allí se unieron. Diferencia de cotas {spread:.3f} m.</translation>
+      <source>Lines cross or meet at one place; they were joined there. Difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Las líneas se cruzan o se encuentran en un lugar; allí se unieron. Diferencia de cotas {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m.</source>
-      <translation>Las líneas se cruzan en {count} lugares; allí se unieron. Mayor diferencia de cotas {spread:.3f} m.</translation>
+      <source>Lines cross or meet at {count} places; they were joined there. Largest difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Las líneas se cruzan o se encuentran en {count} lugares; allí se unieron. Mayor diferencia de cotas {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1805,9 +2048,29 @@
       <translation>Líneas del archivo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Las líneas pasan por {count} puntos del levantamiento a otras cotas; los puntos conservan las suyas. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines that are</source>
       <translation>Líneas que son</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the ground shows</source>
+      <translation>Líneas que muestra el terreno</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show without codes were not looked for.</source>
+      <translation>No se buscaron líneas que los puntos muestren sin códigos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
+      <translation>Líneas que muestran los puntos, por tipo y estado; números como en la tabla. Los escalones tienen pie y cabeza.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -1900,6 +2163,11 @@
       <translation>Mapa de {count} curvas de nivel cada {interval} {unit} sobre la superficie sombreada, con sus cotas, puntos acotados, borde y líneas de rotura.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Map of {count} lines by kind and status over the used points.</source>
+      <translation>Mapa de {count} líneas por tipo y estado sobre los puntos usados.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Map of {count} ponds by depth with pits, spill points and where they spill to.</source>
       <translation>Mapa de {count} charcos por profundidad con puntos bajos, puntos de rebose y adónde rebosan.</translation>
@@ -1980,6 +2248,11 @@
       <translation>Gran parte del terreno no es más profunda que el ruido de los puntos: el ruido por sí solo produce unos {excess:.1f} m³ de desmonte y otros tantos de terraplén. El volumen neto no se ve afectado.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>N</source>
+      <translation>N</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Name</source>
       <translation>Nombre</translation>
@@ -1999,6 +2272,16 @@
       <location filename="../plugin/core/georeference/crs.py" />
       <source>No CRS is given; use --crs with an EPSG code such as EPSG:25832, or 'local' for none.</source>
       <translation>No se indica ningún SRC; use --crs con un código EPSG como EPSG:25832, o 'local' si no hay ninguno.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No accuracy and no contour interval is vouched for while this stands:</source>
+      <translation>No se avala ninguna precisión ni ninguna equidistancia mientras subsista esto:</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>No accuracy class and no contour interval is vouched for, for the reasons above.</source>
+      <translation>No se avala ninguna clase de precisión ni ninguna equidistancia, por los motivos indicados arriba.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2075,6 +2358,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>No.</source>
       <translation>N.º</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
+      <translation>El ruido por sí solo produce unos {excess:.1f} m³ de desmonte y otro tanto de terraplén entre los triángulos; esto se descuenta, de modo que el terreno que no cambió da 0 en promedio. Por eso un volumen puede ser menor que 0: entonces no se halló ninguno.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2161,6 +2449,11 @@
       <translation>Nada medido en ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Nothing that the checks found stands against stating how accurate the survey is.</source>
+      <translation>Nada de lo que hallaron las comprobaciones impide declarar la precisión del levantamiento.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>No se borró nada: todos los puntos están en points.csv con su estado y sus motivos. Donde usted sepa más, decida a mano con --decisions.</translation>
@@ -2196,6 +2489,11 @@
       <translation>Nada que volver a recorrer: ningún lugar de la superficie está a más de {limit:.1f} m de uno medido.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Number</source>
+      <translation>Número</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>De ella sin desagüe ({unit}²)</translation>
@@ -2221,9 +2519,24 @@
       <translation>Desplazamiento, a la derecha de la línea sobre 0 ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
-      <source>On the user's word the coordinates were read otherwise: {cause}.</source>
-      <translation>Por indicación del usuario, las coordenadas se leyeron de otro modo: {cause}.</translation>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word control was read so: {reading}.</source>
+      <translation>Por indicación del usuario, los puntos de apoyo se leyeron así: {reading}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
+      <translation>Por indicación del usuario, uno de {total} puntos se leyó de otro modo: {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word the fit is used though it was judged not to fit: scale {scale}, expected {expected}; largest residual {largest} m in plan.</source>
+      <translation>Por indicación del usuario, el ajuste se usa aunque se juzgó que no es bueno: escala {scale}, esperada {expected}; mayor residuo {largest} m en planta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
+      <translation>Por indicación del usuario, {count} de {total} puntos se leyeron de otro modo: {cause}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -2246,6 +2559,16 @@
       <translation>Un solo cruce de pasadas no dice casi nada del ruido del levantamiento; planee más pasadas transversales.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>Una línea que muestran los puntos discurre a menos de {reach:.1f} m de líneas ya conocidas; estas tienen prioridad.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
+      <translation>Una línea decidida a mano no se vuelve a hallar donde estaba; queda tal como se indicó.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
       <translation>Uno de {all} puntos de comprobación está fuera de la superficie y no se usó: {names}.</translation>
@@ -2254,6 +2577,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
       <translation>Uno de {total} puntos está fuera del área para la que se hizo la operación ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
+      <translation>Un lugar que volver a recorrer en una línea, donde esta pasa por encima de puntos rechazados o acaba antes de ellos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2276,14 +2604,19 @@
       <translation>Un punto está fuera de la superficie existente: allí no se conocen desmonte ni terraplén.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>One point lies well as it is and stays so.</source>
+      <translation>Un punto está bien tal cual y así se queda.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation>Un punto comparte su nombre «{name}» con otro; se conservan ambos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>Una posición se registró más de una vez (igual a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}.</translation>
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>Una posición se registró más de una vez (igual a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: de {lowest:.3f} m a {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -2291,9 +2624,19 @@
       <translation>Un estado se fijó a mano en contra de las comprobaciones automáticas, en la línea {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
+      <translation>Un tramo de una línea hallada, de {length:.1f} m, cruza otra línea y se deja fuera de la superficie, cerca de {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
       <translation>Un vértice está fuera del contorno o del borde recortado, o dentro de un hueco.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>One wrong digit</source>
+      <translation>Una cifra errónea</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2321,6 +2664,16 @@
       <translation>PROJ no conoce ningún camino de {source} a {target}; elija otro SRC.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>PROJ {version} cannot compute {crs} ({method}): where the points lie on the Earth is not known, and not checked.</source>
+      <translation>PROJ {version} no puede calcular {crs} ({method}): no se sabe ni se comprobó en qué lugar de la Tierra están los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>PROJ {version} cannot compute {crs}; choose another CRS, or use a later PROJ.</source>
+      <translation>PROJ {version} no puede calcular {crs}; elija otro SRC o use una versión más reciente de PROJ.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>Pad</source>
       <translation>Plataforma</translation>
@@ -2329,6 +2682,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Part of</source>
       <translation>Parte de</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Passes</source>
+      <translation>Pasadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2354,6 +2712,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Place     {statement}</source>
       <translation>Lugar     {statement}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Place (mm)</source>
+      <translation>Posición (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2457,6 +2820,11 @@
       <translation>Puntos rechazados</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>Points rejected for a tilt of more than {limit:g}°, as you asked: {count}, {share:.0f} % of the file. But a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole: the rover seems to compensate tilt. If it does, say --tilt-compensated yes.</source>
+      <translation>Puntos rechazados, como usted pidió, por una inclinación de más de {limit:g}°: {count}, {share:.0f} % del archivo. Pero una cota baja {fall:.2f} ± {sigma:.2f} m por cada unidad de 1 - cos(inclinación), no la longitud del jalón: el rover parece compensar la inclinación. Si es así, indique --tilt-compensated yes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Puntos aún usados</translation>
@@ -2526,6 +2894,11 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>Profile of {name}</source>
       <translation>Perfil longitudinal de {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Put aside, or asked about, before anything was computed from the others:</source>
+      <translation>Apartado, o preguntado, antes de calcular nada a partir de lo demás:</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
@@ -2601,8 +2974,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
-      <source>Remarks   {count}, all of them in the report</source>
-      <translation>Observac. {count}, todas en el informe</translation>
+      <source>Remarks   one</source>
+      <translation>Observac. una</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Remarks   {count}, the worst first</source>
+      <translation>Observac. {count}, las peores primero</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2664,6 +3042,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Runoff coefficient</source>
       <translation>Coeficiente de escorrentía</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>S</source>
+      <translation>S</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2751,6 +3134,11 @@
       <translation>Umbral en la estación</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Site      {place}</source>
+      <translation>Lugar     {place}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Size (bytes)</source>
       <translation>Tamaño (bytes)</translation>
@@ -2789,6 +3177,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Source of the limit</source>
       <translation>Fuente del límite</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Southing ({unit})</source>
+      <translation>Coordenada sur ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -2899,9 +3292,15 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Estado</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Step (mm)</source>
+      <translation>Escalón (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3004,6 +3403,26 @@
       <translation>Serían {count} puntos que replantear, más de {most}; elija una separación mayor.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}. Check the CRS and the coordinates.</source>
+      <translation>El SRC es dudoso: en {crs} los puntos están a {distance} de {name}. Compruebe el SRC y las coordenadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}; in {other} the same coordinates lie {there}. Check which of them the coordinates are in.</source>
+      <translation>El SRC es dudoso: en {crs} los puntos están a {distance} de {name}; en {other} las mismas coordenadas están {there}. Compruebe en cuál de los dos están las coordenadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} outside the area of use of {other}, the CRS of the project. Check which of them the coordinates are in.</source>
+      <translation>El SRC es dudoso: en {crs} los puntos están a {distance} del área de uso de {other}, el SRC del proyecto, fuera de ella. Compruebe en cuál de los dos están las coordenadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
+      <translation>El SRC es dudoso: el propio archivo {file} dice «{words}», y se eligió {crs}. Compruebe cuál de los dos es.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/grid.py" />
       <source>The DEM of {columns} x {rows} cells is a text of about {size:.0f} MB; a larger cell makes it smaller.</source>
       <translation>El MDE de {columns} x {rows} celdas es un texto de unos {size:.0f} MB; una celda mayor lo reduce.</translation>
@@ -3064,6 +3483,11 @@
       <translation>Las observaciones de comprobación se tomaron con el receptor del levantamiento: un error que compartan (estación base, altura del jalón, geoide) no se aprecia. Para una declaración según norma se necesitan puntos de una fuente independiente y mejor.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>The checks alone keep out {length:.0f} m of the walk, lines {line} to {last}: look at it, and decide by hand or walk it again.</source>
+      <translation>Las comprobaciones por sí solas excluyen {length:.0f} m del recorrido, líneas {line} a {last}: revíselo y decida a mano, o recórralo de nuevo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The checks found nothing.</source>
       <translation>Las comprobaciones no hallaron nada.</translation>
@@ -3075,8 +3499,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>The coded point of line {line} stands {size:+.3f} m off its line on either side.</source>
-      <translation>El punto codificado de la línea {line} está {size:+.3f} m fuera de su línea a ambos lados.</translation>
+      <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
+      <translation>El punto codificado de la línea {line} puede estar {size:+.3f} m fuera de su línea, o la línea tiene allí un escalón: revíselo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
+      <translation>El punto codificado de la línea {line} está {size:+.3f} m fuera de su línea y del terreno contiguo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3097,6 +3526,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>The contours are no better than the survey: where nobody walked, the surface is a straight guess between the points around.</source>
       <translation>Las curvas de nivel no son mejores que el levantamiento: donde nadie pasó, la superficie es una suposición recta entre los puntos de alrededor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The control points fit as well if {reading}: with these points nothing tells it. Add a control point well off their line.</source>
+      <translation>Los puntos de apoyo ajustan igual de bien si {reading}: con estos puntos nada lo distingue. Añada un punto de apoyo bien separado de la línea que forman.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -3129,7 +3563,7 @@
       <translation>El espesor de tierra vegetal (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>The drift of heights is {value} m; give a standard deviation of 0 or more.</source>
       <translation>La deriva de las cotas es {value} m; indique una desviación típica de 0 o más.</translation>
     </message>
@@ -3164,6 +3598,11 @@
       <translation>Los archivos del levantamiento</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The fit was judged: scale {ppm} ppm from the expected one, largest residual {largest} m in plan with {limit} m allowed; no mirrored survey, exchanged name or other unit fits better.</source>
+      <translation>Se juzgó el ajuste: escala a {ppm} ppm de la esperada, mayor residuo {largest} m en planta con {limit} m admitidos; ningún levantamiento especular, nombre intercambiado ni otra unidad ajusta mejor.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
       <translation>La cota a la que el desmonte por el factor iguala el terraplén más el excedente pedido. Su ± (95 %) es la incertidumbre de los volúmenes dividida por el área que mueve un metro de cota; la incertidumbre del propio factor no está incluida y suele ser mayor.</translation>
@@ -3172,6 +3611,11 @@
       <location filename="../plugin/core/earthwork/doubt.py" />
       <source>The height offset between both surfaces has {value} m; give a standard deviation of 0 or more.</source>
       <translation>El desfase de cotas entre ambas superficies es {value} m; indique una desviación típica de 0 o más.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>The height swapped with a coordinate</source>
+      <translation>La cota intercambiada con una coordenada</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/soften.py" />
@@ -3280,9 +3724,64 @@
       <translation>El nombre de punto '{name}' aparece en más de un archivo; se conservan todos los puntos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has a height {distance} beyond those of all others; it is put aside. A decision takes it back.</source>
+      <translation>El punto de la línea {lines} tiene una cota {distance} más allá de las de todos los demás; se aparta. Una decisión lo recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has no finite place or height; it is put aside.</source>
+      <translation>El punto de la línea {lines} no tiene posición o cota finita; se aparta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others, farther than one site reaches; it is put aside. A decision takes it back.</source>
+      <translation>El punto de la línea {lines} está a {distance} de todos los demás, más lejos de lo que abarca una obra; se aparta. Una decisión lo recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others; nothing tells whether it is a control point, a base, or a stray. It is kept and flagged; no ground is drawn to it, unless a line runs there, until somebody gives it the status used.</source>
+      <translation>El punto de la línea {lines} está a {distance} de todos los demás; nada indica si es un punto de apoyo, una base o un punto extraviado. Se conserva y se marca; no se dibuja terreno hasta él, salvo que pase una línea por allí, hasta que alguien le dé el estado used (usado).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded before and after, farther than one can have gone in that time; it is put aside. A decision takes it back.</source>
+      <translation>El punto de la línea {lines} está a {distance} de los puntos registrados antes y después, más lejos de lo que se puede haber andado en ese tiempo; se aparta. Una decisión lo recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded next to it, where a point was stored every {step}; it is put aside. A decision takes it back.</source>
+      <translation>El punto de la línea {lines} está a {distance} de los puntos registrados junto a él, donde se guardaba un punto cada {step}; se aparta. Una decisión lo recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: a stray, farther off than the walk could have gone.</source>
+      <translation>El punto de la línea {lines} se apartó al leerlo: un punto extraviado, más lejos de lo que pudo llegar el recorrido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates of zero.</source>
+      <translation>El punto de la línea {lines} se apartó al leerlo: coordenadas de cero.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates swapped.</source>
+      <translation>El punto de la línea {lines} se apartó al leerlo: coordenadas intercambiadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: no finite place or height.</source>
+      <translation>El punto de la línea {lines} se apartó al leerlo: sin posición o cota finita.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
       <translation>El punto de la línea {line} supera las tolerancias '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>The point of line {line} is not explained by it and stays as it is.</source>
+      <translation>El punto de la línea {line} no queda explicado por ello y se queda como está.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -3315,6 +3814,11 @@
       <translation>El punto de la línea {line}, uno de {total}, está fuera del área de uso de {crs} ({area}), a {distance_km} km.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The points show no line beyond those that were given.</source>
+      <translation>Los puntos no muestran ninguna línea más que las indicadas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked (--no-check): what the receiver got wrong is in the surface.</source>
       <translation>Los puntos no se comprobaron (--no-check): los errores del receptor están en la superficie.</translation>
@@ -3323,6 +3827,16 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked, so nothing is said of how heights repeat.</source>
       <translation>Los puntos no se comprobaron, así que nada se dice de cómo se repiten las cotas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>The points were not checked: what the receiver got wrong is in the surface.</source>
+      <translation>Los puntos no se comprobaron: los errores del receptor están en la superficie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>The position of the base was corrected afterwards: all points shifted by {east} m east, {north} m north and {up} m up at the base, the same vector in space at every point.</source>
+      <translation>La posición de la base se corrigió a posteriori: todos los puntos desplazados {east} m al este, {north} m al norte y {up} m hacia arriba en la base, el mismo vector en el espacio en todos los puntos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -3355,6 +3869,16 @@
       <translation>El receptor no declara nada con lo que comparar.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>El rover compensa la inclinación: una cota baja {fall:.2f} ± {sigma:.2f} m por cada unidad de 1 - cos(inclinación), no la longitud del jalón. Por eso un punto inclinado más de {limit:g}° no se somete a este límite. Si el rover no compensa, indique --tilt-compensated no.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>El rover compensa la inclinación: una cota baja {fall:.2f} ± {sigma:.2f} m por cada unidad de 1 - cos(inclinación), no la longitud del jalón. Por eso {count} puntos inclinados más de {limit:g}° no se someten a este límite. Si el rover no compensa, indique --tilt-compensated no.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>The rules, where their limits come from, and how they apply</source>
       <translation>Las reglas, de dónde proceden sus límites y cómo se aplican</translation>
@@ -3378,6 +3902,11 @@
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The share of cut that cannot be used</source>
       <translation>La parte del desmonte que no se puede aprovechar</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>The site: {place}.</source>
+      <translation>La obra: {place}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/slopes.py" />
@@ -3416,8 +3945,13 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
-      <source>The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend or narrow the section.</source>
-      <translation>La franja se pliega sobre sí misma: una curva del eje es más cerrada que la anchura de la franja allí. Suavice la curva o estreche la sección.</translation>
+      <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
+      <translation>La franja cubre parte del terreno dos veces: partes suyas alejadas entre sí a lo largo del eje se superponen. Dibuje el eje de nuevo o estreche la sección.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/corners.py" />
+      <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
+      <translation>La franja no tiene sitio en el interior de la curva cerca de E {easting:.3f} N {northing:.3f}: su borde, a {width:.2f} m del eje, no se puede unir allí. Suavice la curva, estreche la sección o empiece la línea más lejos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3490,7 +4024,7 @@
       <translation>La sección tipo necesita anchuras mayores que 0 a ambos lados y una cuneta de profundidad mayor que 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/correction.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>La unidad de las cotas se dejó tal como se leyó.</translation>
     </message>
@@ -3543,6 +4077,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. Leave one empty where the field has none.</source>
       <translation>Las palabras '{words}' deben ser cuatro, separadas por comas: para inicio, fin, cierre y arco, en este orden. Deje una vacía donde en campo no haya ninguna.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>Their heights were in the same unit, and were changed alike.</source>
+      <translation>Sus cotas estaban en la misma unidad y se cambiaron igual.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3685,7 +4224,7 @@
       <translation>Debe saberse además:</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>To have it read so, repeat with --correct {name}.</source>
       <translation>Para que se lea así, repita con --correct {name}.</translation>
     </message>
@@ -3698,6 +4237,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Se visitaron dos veces demasiados pocos lugares para decir cuánto vagan las cotas. Haga algunas pasadas transversales a las demás.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
+      <translation>Coincide demasiado poco terreno en {most:g} m para indicar el desfase de cotas entre {existing_name} y {design_name}: no se descuenta ninguno, y los intervalos se basan en su desviación típica de {sigma:g} m. Indique el desfase si lo conoce.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -3774,6 +4318,11 @@
       <translation>Volúmenes: {existing} a {design}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>W</source>
+      <translation>O</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/water.py" />
       <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
       <translation>Agua      charcos: {ponds}, {volume:.1f} m³ llenos; cuencas: {catchments}; {nowhere:.0f} de {area:.0f} m² sin desagüe</translation>
@@ -3799,6 +4348,11 @@
       <translation>Caminos del agua desde lugares separados {spacing} {unit}; cauces donde drenan más de {channel} {unit}². Relieve sombreado desde el noroeste, con cotas exageradas {times} veces solo para el sombreado.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Westing ({unit})</source>
+      <translation>Coordenada oeste ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>What</source>
       <translation>Qué</translation>
@@ -3819,6 +4373,11 @@
       <translation>Qué entró</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
+      <translation>Qué puede fallar: donde ninguna pasada cruza, un bordillo rebajado o un hueco se salva en línea recta, y la posición de una línea entre pasadas se estima por su trazado. Un cambio duradero del jalón en varias pasadas puede parecer un escalón. Compare el mapa con lo que vio en el terreno.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>What is done with the earth</source>
       <translation>Qué se hace con las tierras</translation>
@@ -3832,6 +4391,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>What is graded</source>
       <translation>Qué se explana</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Qué necesita: puntos cada medio metro, cuatro pasadas o más que crucen la línea, mejor en perpendicular y cada 3 m, y un escalón de unos 60 mm o más; un escalón menor requiere menos ruido o más pasadas. También la muestra caminar por el pie y la cabeza, o por el fondo de una cuneta.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3880,8 +4444,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Where lines cross and were joined; {shown} of {count}</source>
-      <translation>Dónde se cruzan líneas y se unieron; {shown} de {count}</translation>
+      <source>Where lines cross or meet and were joined; {shown} of {count}</source>
+      <translation>Dónde se cruzan o se encuentran líneas y se unieron; {shown} de {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
+      <translation>Donde nada cambió, los levantamientos difieren {scale:.1f} veces lo que cabría esperar del ruido indicado para ellos; los intervalos y la parte del ruido se basan en lo que realmente difieren.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -3930,6 +4499,16 @@
       <translation>Escrito en {folder}:</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
+      <translation>Usted decide: ponga el campo status de lines_found.geojson en used, proposed o rejected, o dibuje de nuevo un trazado, y devuelva el archivo con --found-lines.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test the rover: an upright and a leaning pole on one mark must give one height.</source>
+      <translation>Usted indicó que el rover compensa la inclinación, pero una cota baja {fall:.2f} ± {sigma:.2f} m por cada unidad de 1 - cos(inclinación), más o menos la longitud de un jalón. Puntos inclinados más de {limit:g}° y aun así usados: {count}. Pruebe el rover: un jalón vertical y otro inclinado sobre la misma marca deben dar la misma cota.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a ditch needs a depth above 0.</source>
       <translation>una cuneta necesita una profundidad mayor que 0.</translation>
@@ -3957,6 +4536,11 @@
       <translation>una cuadrícula local</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>a local grid: where it lies on the Earth is not known</source>
+      <translation>una cuadrícula local: no se sabe en qué lugar de la Tierra está</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a number above 0, without quotation marks</source>
       <translation>un número mayor que 0, sin comillas</translation>
@@ -3965,6 +4549,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
       <translation>una parte necesita una anchura mayor que 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a pole height or antenna offset is given, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>se indica una altura del jalón o un desfase de antena, y nada dice si sus cotas son las del terreno o las de la antena</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -3995,6 +4584,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>un talud necesita una base mayor que 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>a turn and a scale too</source>
+      <translation>también un giro y una escala</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4048,6 +4642,16 @@
       <translation>y quizá</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>and {count} more like it</source>
+      <translation>y {count} más del mismo tipo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>another system of the region, with such axes</source>
+      <translation>otro sistema de la región, con ejes así</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>applied</source>
       <translation>aplicada</translation>
@@ -4065,9 +4669,25 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
+      <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>as given</source>
       <translation>según lo indicado</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>as it was read, though it does not fit</source>
+      <translation>tal como se leyó, aunque no ajusta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>as the header says</source>
+      <translation>según dice el encabezado</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>as they are</source>
+      <translation>tal cual</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -4115,6 +4735,11 @@
       <translation>préstamo, suelto en camión</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>bottom, gutter</source>
+      <translation>fondo, rigola</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>boundaries</source>
       <translation>contornos</translation>
@@ -4130,6 +4755,11 @@
       <translation>líneas de rotura</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>bridged ({unit})</source>
+      <translation>salvado ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>building the surface</source>
       <translation>construyendo la superficie</translation>
@@ -4138,6 +4768,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>por borde</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>by the times of the points</source>
+      <translation>según las horas de los puntos</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4188,6 +4823,26 @@
       <location filename="../plugin/core/points/height_columns.py" />
       <source>column {columns} may be the height, but its header word '{word}' is not known</source>
       <translation>la columna {columns} puede ser la cota, pero no se conoce su encabezado '{word}'</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', a unit that is not read; give the lengths in another</source>
+      <translation>la columna {column} tiene el encabezado '{word}', una unidad que no se lee; indique las longitudes en otra</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
+      <translation>la columna {column} tiene el encabezado '{word}', pero sus cifras de minutos o segundos pasan de 59 o sus grados se salen de su rango</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but the CRS is in {unit}</source>
+      <translation>la columna {column} tiene el encabezado '{word}', pero el SRC está en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but {unit} is given as its unit</source>
+      <translation>la columna {column} tiene el encabezado '{word}', pero se indica {unit} como su unidad</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/other_columns.py" />
@@ -4250,6 +4905,11 @@
       <translation>las columnas {first} y {second} pueden ser coordenadas este y norte o al revés</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} of line {line} are both headed {role}</source>
+      <translation>las columnas {first} y {second} de la línea {line} tienen ambas el encabezado {role}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>comma</source>
       <translation>coma</translation>
@@ -4288,6 +4948,21 @@
       <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
       <translation>las coordenadas están en {unit}: leídas así caen en el área de uso del SRC; de otro modo, no</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>coordinates in {unit}</source>
+      <translation>coordenadas en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates of zero</source>
+      <translation>coordenadas de cero</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates swapped</source>
+      <translation>coordenadas intercambiadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4371,6 +5046,11 @@
       <translation>decidido a mano</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees: {shown}</source>
+      <translation>grados decimales: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>decimal mark</source>
       <translation>separador decimal</translation>
@@ -4381,9 +5061,24 @@
       <translation>más profundo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees and minutes in one: {shown}</source>
+      <translation>grados y minutos juntos: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>degrees of freedom</source>
       <translation>grados de libertad</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes and seconds in one: {shown}</source>
+      <translation>grados, minutos y segundos juntos: {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, then digits of minutes and seconds: {shown}</source>
+      <translation>grados, después cifras de minutos y segundos: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4418,9 +5113,19 @@
       <translation>las coordenadas este y norte no caen donde caen longitud y latitud en este SRC, sino a {distance_km} km, así que son de otro SRC o están intercambiadas</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>easting and northing of the control points are exchanged</source>
+      <translation>las coordenadas este y norte de los puntos de apoyo están intercambiadas</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
       <translation>coordenada este de la superficie</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>eastings and northings are in {unit}, and nothing says whether heights are too</source>
+      <translation>las coordenadas este y norte están en {unit}, y nada dice si las cotas también</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4453,7 +5158,7 @@
       <translation>aristas fijadas por huecos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>ellipsoidal</source>
       <translation>elipsoidal</translation>
     </message>
@@ -4487,6 +5192,11 @@
       <location filename="../plugin/core/report/road_figures.py" />
       <source>fail</source>
       <translation>no cumple</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>far from all others: look at it</source>
+      <translation>lejos de todos los demás: revíselo</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4591,6 +5301,11 @@
       <translation>interrupción en una línea</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>gon: {shown}</source>
+      <translation>grados centesimales (gon): {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>desaparecido</translation>
@@ -4677,13 +5392,48 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
+      <source>height offset between the surfaces, found from unchanged ground</source>
+      <translation>desfase de cotas entre las superficies, hallado del terreno sin cambios</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, standard deviation</source>
       <translation>desfase de cotas entre las superficies, desviación típica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights above the ellipsoid, brought to those of {crs}</source>
+      <translation>alturas sobre el elipsoide, convertidas a las de {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>heights in {unit}</source>
+      <translation>cotas en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, kept as they are</source>
+      <translation>cotas de la antena, se conservan como están</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, to be lowered by the pole heights</source>
+      <translation>cotas de la antena, por rebajar en las alturas del jalón</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground already</source>
+      <translation>ya son cotas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation>cotas de la superficie en una malla (MDE) de {columns} x {rows} celdas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights of {crs} already, taken as they are</source>
+      <translation>ya son cotas de {crs}, se toman tal cual</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -4699,6 +5449,21 @@
       <location filename="../plugin/core/__main__.py" />
       <source>holding the surface to its lines</source>
       <translation>ajustando la superficie a sus líneas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>in order of the walk, else within {length} m</source>
+      <translation>en el orden del recorrido; si no, en {length} m</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>in {crs}, which PROJ cannot compute here</source>
+      <translation>en {crs}, que PROJ no puede calcular aquí</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>in {unit}, whatever the header says</source>
+      <translation>en {unit}, diga lo que diga el encabezado</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/interval.py" />
@@ -4721,6 +5486,16 @@
       <translation>el pie internacional y el topográfico de EE. UU. no se distinguen por los valores, difieren 2 mm por kilómetro; las coordenadas se leen en {unit}, la unidad del SRC</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>tiene una columna de alturas del jalón, y nada dice si sus cotas son las del terreno o las de la antena</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>it has {count} layers or sheets that may hold the points</source>
+      <translation>tiene {count} capas u hojas que pueden contener los puntos</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>su intervalo del 95 %</translation>
@@ -4734,6 +5509,16 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>sus perfiles transversales a escala</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are said to be those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>se dice que sus cotas son las de la antena, y nada indica a qué altura estaba sobre el terreno</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>sus cotas son las de la antena, y nada indica a qué altura estaba sobre el terreno</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4787,9 +5572,24 @@
       <translation>sobrante: desmonte × factor menos terraplén menos excedente</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>lengths that were converted from {unit} once too often</source>
+      <translation>longitudes que se convirtieron de {unit} una vez de más</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>lengths {scale}</source>
       <translation>longitudes {scale}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less the height offset between the surveys</source>
+      <translation>menos el desfase de cotas entre los levantamientos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less what noise makes of cut and fill</source>
+      <translation>menos el desmonte y el terraplén que produce el ruido</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -4850,6 +5650,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>looking at accuracy and coverage</source>
       <translation>examinando precisión y cobertura</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking for lines of the ground</source>
+      <translation>buscando líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4933,6 +5738,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
+      <source>no finite place or height</source>
+      <translation>sin posición o cota finita</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>sin ambigüedades fijadas</translation>
     </message>
@@ -4959,8 +5769,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}</source>
-      <translation>ruido de la cota de un punto {sigma} mm, deriva {drift} mm en {length} m, {ground}</translation>
+      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
+      <translation>ruido de la cota de un punto {sigma} mm, deriva {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5008,12 +5818,17 @@
       <translation>nada registrado</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>nothing says for sure how the degrees of columns {first} and {second} are written</source>
+      <translation>nada dice con certeza cómo están escritos los grados de las columnas {first} y {second}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says for sure whether coordinates are in {units}</source>
       <translation>nada dice con seguridad si las coordenadas están en {units}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
+      <location filename="../plugin/core/points/recognition.py" />
       <source>nothing says for sure which columns are which</source>
       <translation>nada dice con seguridad qué columna es cuál</translation>
     </message>
@@ -5023,9 +5838,19 @@
       <translation>nada dice en qué unidad están las coordenadas; se leen en {unit}, como las de una cuadrícula local</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level</source>
+      <translation>nada dice si sus alturas son elipsoidales o sobre un geoide, y {crs} tiene un nivel de referencia</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
       <translation>nada dice si las alturas son elipsoidales o sobre un geoide; se toman tal cual</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>nowhere on the Earth in {crs}</source>
+      <translation>en ningún lugar de la Tierra en {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5033,9 +5858,14 @@
       <translation>observaciones, al menos</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>de un tipo que nada indica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>of it carried across rejected points ({unit})</source>
+      <translation>de ello, por encima de puntos rechazados ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5048,6 +5878,16 @@
       <translation>de ello sin cambios</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the file's column</source>
+      <translation>de la columna del archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the log's own lines</source>
+      <translation>de las propias líneas del registro</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>fuera de la línea para la que está codificado</translation>
@@ -5056,6 +5896,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>offsets and heights of its cross-sections</source>
       <translation>desplazamientos y cotas de sus perfiles transversales</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>on another level than the rest of the survey</source>
+      <translation>a otro nivel que el resto del levantamiento</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -5069,7 +5914,7 @@
       <translation>una cota, ambas juntas</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>orthometric</source>
       <translation>ortométrica</translation>
     </message>
@@ -5231,6 +6076,16 @@
       <translation>fórmula prismoidal cada {step:g} m</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>proposed</source>
+      <translation>propuesto</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>radians: {shown}</source>
+      <translation>radianes: {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>radius of the widest empty circle</source>
       <translation>radio del círculo vacío más ancho</translation>
@@ -5263,6 +6118,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>rejected</source>
       <translation>rechazado</translation>
@@ -5296,6 +6152,11 @@
       <location filename="../plugin/core/report/water_maps.py" />
       <source>ridge</source>
       <translation>divisoria</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>ridge, crown</source>
+      <translation>lomo, coronación</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5378,6 +6239,11 @@
       <translation>escala {scale}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>scale {scale}, largest residual {largest} m in plan, {height} m in height</source>
+      <translation>escala {scale}, mayor residuo {largest} m en planta, {height} m en altura</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation>línea de sección</translation>
@@ -5418,6 +6284,11 @@
       <translation>desplazamiento respecto a la primera cota</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>shift it so all the same</source>
+      <translation>desplazarlo así de todos modos</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
       <translation>seis cifras antes del separador decimal y luego siete, como suelen tener las coordenadas este y norte</translation>
@@ -5441,6 +6312,11 @@
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>slope of fill</source>
       <translation>talud de terraplén</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>small depths: noise where depths are no larger than it</source>
+      <translation>profundidades pequeñas: ruido donde las profundidades no lo superan</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5513,6 +6389,16 @@
       <translation>extremo empinado</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>step (kerb, wall)</source>
+      <translation>escalón (bordillo, muro)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stray: farther off than the walk could have gone</source>
+      <translation>punto extraviado: más lejos de lo que pudo llegar el recorrido</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>summit</source>
       <translation>cima</translation>
@@ -5564,9 +6450,29 @@
       <translation>codificación del texto</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>the archive holds {count} files</source>
+      <translation>el archivo comprimido contiene {count} archivos</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la suma de comprobación es {found}, pero los caracteres dan {right}: dañado por el camino</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>the control</source>
+      <translation>los puntos de apoyo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit} in plan</source>
+      <translation>los puntos de apoyo están en {unit} en planta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit}, heights too</source>
+      <translation>los puntos de apoyo están en {unit}, también las cotas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5634,6 +6540,26 @@
       <translation>el encabezado dice que las coordenadas están en {unit}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the height of your pole in metres, in place of this example</source>
+      <translation>la altura de su jalón en metros, en lugar de este ejemplo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the control points are in {unit}</source>
+      <translation>las cotas de los puntos de apoyo están en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey are in {unit}</source>
+      <translation>las cotas del levantamiento están en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
+      <translation>los puntos conocidos no concuerdan en un mismo desplazamiento, difieren {apart} m: un giro, otra escala o un nombre erróneo</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation>la letra O de la columna {column} puede ser este (Ost) u oeste (Ouest, Oeste); escriba E o W en su lugar</translation>
@@ -5662,6 +6588,21 @@
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>a las coordenadas norte les faltan los 10 000 000 m que se suman en el hemisferio sur</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>the only point lies far outside the area of use of {crs} ({area})</source>
+      <translation>el único punto está muy fuera del área de uso de {crs} ({area})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>the place given as near</source>
+      <translation>la ubicación indicada como cercana</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the points have other names: {names}</source>
+      <translation>los puntos tienen otros nombres: {names}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -5700,6 +6641,11 @@
       <translation>lo mismo acabado para la hoja; solo para dibujo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>the same system with axes to east and north, {crs}</source>
+      <translation>el mismo sistema con ejes hacia el este y el norte, {crs}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>se refiere al mismo huso, con las coordenadas este escritas como en {crs}</translation>
@@ -5720,9 +6666,44 @@
       <translation>la superficie como malla</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points as they are read: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height</source>
+      <translation>el levantamiento no ajusta con los puntos de apoyo tal como se leyeron: escala {scale}, esperada {expected}; mayor residuo {largest} m en planta, {height} m en altura</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height; no mirrored survey, exchanged name or other unit explains it</source>
+      <translation>el levantamiento no ajusta con los puntos de apoyo: escala {scale}, esperada {expected}; mayor residuo {largest} m en planta, {height} m en altura; ningún levantamiento especular, nombre intercambiado ni otra unidad lo explica</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey fits the control points as they are read (scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height), but far better read otherwise</source>
+      <translation>el levantamiento ajusta con los puntos de apoyo tal como se leyeron (escala {scale}, esperada {expected}; mayor residuo {largest} m en planta, {height} m en altura), pero mucho mejor leído de otro modo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit} in plan</source>
+      <translation>el levantamiento está en {unit} en planta</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit}, heights too</source>
+      <translation>el levantamiento está en {unit}, también las cotas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is mirrored: its easting and northing are exchanged</source>
+      <translation>el levantamiento es especular: sus coordenadas este y norte están intercambiadas</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>el levantamiento está realmente más allá del límite del huso; transfórmelo a {crs} si es el deseado</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the survey would be shifted by {east} m east, {north} m north and {up} m up, more than a base is put wrong by; check both positions, their order and unit</source>
+      <translation>el levantamiento se desplazaría {east} m al este, {north} m al norte y {up} m hacia arriba, más de lo que suele errar la posición de una base; compruebe ambas posiciones, su orden y su unidad</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5760,9 +6741,19 @@
       <translation>falta el número de huso {prefix} delante de las coordenadas este</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>their mean all the same</source>
+      <translation>su media de todos modos</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>thinning the surface</source>
       <translation>aligerando la superficie</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>this file</source>
+      <translation>este archivo</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5795,6 +6786,11 @@
       <translation>hacia el borde derecho</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>toe of a slope</source>
+      <translation>pie de talud</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
       <source>toe of fill</source>
       <translation>pie de terraplén</translation>
@@ -5816,6 +6812,11 @@
       <translation>en conjunto, las líneas del archivo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>told</source>
+      <translation>indicado</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>tolerance in height</source>
       <translation>tolerancia en cota</translation>
@@ -5830,6 +6831,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>demasiado pocas observaciones</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>top of a slope</source>
+      <translation>cabeza de talud</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -5860,6 +6866,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles</source>
       <translation>triángulos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>triangles as they are</source>
+      <translation>triángulos tal como son</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -5908,12 +6919,19 @@
       <translation>desconocido</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>upon it</source>
+      <translation>encima</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>used</source>
       <translation>usado</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_figures.py" />
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>used point</source>
       <translation>punto usado</translation>
@@ -5984,6 +7002,11 @@
       <translation>donde rebosa</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>where the survey lies</source>
+      <translation>dónde está el levantamiento</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>whole site</source>
       <translation>toda la obra</translation>
@@ -5997,6 +7020,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>widths {along}   heights {up}</source>
       <translation>anchuras {along}   cotas {up}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>without {names} the others fit</source>
+      <translation>sin {names} los demás ajustan</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -6015,6 +7043,11 @@
       <translation>sí</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{area:.0f} m² of the surface lie in triangles so wide that no places to walk are listed in them: they reach to points far from the others. Reject these points, or limit the rim or draw a boundary.</source>
+      <translation>{area:.0f} m² de la superficie están en triángulos tan anchos que en ellos no se enumeran lugares por recorrer: llegan hasta puntos alejados de los demás. Rechace esos puntos, o limite el borde o dibuje un contorno.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation>{area:.1f} m² de la plataforma están fuera de la superficie existente; allí no se cuenta ningún volumen.</translation>
@@ -6030,9 +7063,24 @@
       <translation>{back} atrás = {ahead} adelante</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in line {lines}; its point, {distance} from the others, is put aside. Mend the line, or take the point back by a decision.</source>
+      <translation>{cause} en la línea {lines}; su punto, a {distance} de los demás, se aparta. Corrija la línea o recupere el punto con una decisión.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in {count} lines ({lines}); their points, up to {distance} from the others, are put aside. Mend the lines, or take the points back by a decision.</source>
+      <translation>{cause} en {count} líneas ({lines}); sus puntos, hasta a {distance} de los demás, se apartan. Corrija las líneas o recupere los puntos con una decisión.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} areas of at least {least} {unit}², together {area} {unit}², fall less than {limit} % in the mean over {window} {unit}.</source>
       <translation>{count} áreas de al menos {least} {unit}², en conjunto {area} {unit}², caen menos del {limit} % de media en {window} {unit}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} breaklines have no heights, though vertices of theirs are survey points: {labels}. They are laid on the surface and do not shape it. If they are to hold edges, give them heights.</source>
+      <translation>{count} líneas de rotura no tienen cotas, aunque algunos de sus vértices son puntos del levantamiento: {labels}. Se colocan sobre la superficie y no le dan forma. Si deben mantener aristas, póngales cotas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -6050,6 +7098,16 @@
       <translation>{count} puntos de comprobación no declaran error altimétrico propio; se cuenta {sigma:.3f} m, como en los demás.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
+      <translation>{count} puntos codificados de la línea {line} a la {last} pueden estar {size:+.3f} m fuera de su línea, o la línea tiene allí un escalón: revíselo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
+      <translation>{count} puntos codificados de la línea {line} a la {last} están {size:+.3f} m fuera de su línea y del terreno contiguo.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control points were not surveyed, and are not used: {names}.</source>
       <translation>{count} puntos de apoyo no se observaron y no se usan: {names}.</translation>
@@ -6065,6 +7123,21 @@
       <translation>{count} cotas son demasiado pocas para ajustarles rasantes y acuerdos verticales; se necesitan al menos {least}. Tome una separación menor o una parte más larga de la línea.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
+      <translation>{count} líneas tienen cota 0 en todo su recorrido, mientras que los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. La superficie baja (o sube) allí hasta 0. Si el dibujo no tiene cotas, indique estas líneas como líneas sin cotas, o póngales cotas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>{count} líneas que muestran los puntos discurren a menos de {reach:.1f} m de líneas ya conocidas; estas tienen prioridad.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
+      <translation>{count} líneas decididas a mano no se vuelven a hallar donde estaban; quedan tal como se indicaron.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation>{count} de {all} puntos de comprobación están fuera de la superficie y no se usaron: {names}.</translation>
@@ -6073,6 +7146,11 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in line {line}.</source>
       <translation>{count} de {total} puntos no están en ningún lugar de la Tierra en {crs} (su área de uso: {area}); el primero está en la línea {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
+      <translation>{count} de {total} puntos están muy fuera del área de uso de {crs} ({area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6096,6 +7174,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
+      <translation>{count} lugares que volver a recorrer en líneas, donde {stretches} tramos de ellas pasan por encima de puntos rechazados o acaban antes de ellos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>{count} lugares que volver a recorrer; con ellos ningún lugar está a más de {limit:.1f} m de uno medido.</translation>
     </message>
@@ -6103,6 +7186,61 @@
       <location filename="../plugin/core/points/merge.py" />
       <source>{count} point names occur in more than one file, such as '{name}'; all points are kept.</source>
       <translation>{count} nombres de punto aparecen en más de un archivo, como '{name}'; se conservan todos los puntos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) have heights up to {distance} beyond those of all others; they are put aside. A decision takes them back.</source>
+      <translation>{count} puntos (líneas {lines}) tienen cotas hasta {distance} más allá de las de todos los demás; se apartan. Una decisión los recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others, farther than one site reaches; they are put aside. A decision takes them back.</source>
+      <translation>{count} puntos (líneas {lines}) están hasta a {distance} de todos los demás, más lejos de lo que abarca una obra; se apartan. Una decisión los recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others; nothing tells whether they are control points, a base, or strays. They are kept and flagged; no ground is drawn to them, unless a line runs there, until somebody gives them the status used.</source>
+      <translation>{count} puntos (líneas {lines}) están hasta a {distance} de todos los demás; nada indica si son puntos de apoyo, una base o puntos extraviados. Se conservan y se marcan; no se dibuja terreno hasta ellos, salvo que pase una línea por allí, hasta que alguien les dé el estado used (usado).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded before and after, farther than one can have gone in that time; they are put aside. A decision takes them back.</source>
+      <translation>{count} puntos (líneas {lines}) están hasta a {distance} de los puntos registrados antes y después, más lejos de lo que se puede haber andado en ese tiempo; se apartan. Una decisión los recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded next to them, where a point was stored every {step}; they are put aside. A decision takes them back.</source>
+      <translation>{count} puntos (líneas {lines}) están hasta a {distance} de los puntos registrados junto a ellos, donde se guardaba un punto cada {step}; se apartan. Una decisión los recupera.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates of zero.</source>
+      <translation>{count} puntos (líneas {lines}) se apartaron al leerlos: coordenadas de cero.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates swapped.</source>
+      <translation>{count} puntos (líneas {lines}) se apartaron al leerlos: coordenadas intercambiadas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: no finite place or height.</source>
+      <translation>{count} puntos (líneas {lines}) se apartaron al leerlos: sin posición o cota finita.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: strays, farther off than the walk could have gone.</source>
+      <translation>{count} puntos (líneas {lines}) se apartaron al leerlos: puntos extraviados, más lejos de lo que pudo llegar el recorrido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (the first in line {lines}) each lie more than {distance} from all others; as they are many, they are taken for a part of the site.</source>
+      <translation>{count} puntos (el primero en la línea {lines}) están cada uno a más de {distance} de todos los demás; como son muchos, se toman por una parte de la obra.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
+      <translation>{count} puntos no quedan explicados por ello y se quedan como están; el primero está en la línea {line}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -6126,6 +7264,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: pole height or fix wrong for a while.</source>
+      <translation>{count} puntos de la línea {line} a la {last} están {size:+.3f} m fuera de los de antes y después, que concuerdan: altura del jalón o solución errónea durante un tiempo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
       <translation>{count} puntos de la línea {line} a la {last} pueden estar {size:+.3f} m fuera, o el terreno tiene allí un escalón: revíselo.</translation>
     </message>
@@ -6140,14 +7283,54 @@
       <translation>{count} puntos de la línea {line} a la {last}, junto a una pérdida de la solución, están {size:+.3f} m fuera del terreno que los rodea: ambigüedades mal fijadas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points have no finite place or height (lines {lines}); they are put aside.</source>
+      <translation>{count} puntos no tienen posición o cota finita (líneas {lines}); se apartan.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout.py" />
       <source>{count} points have no name; choose another name field or number them.</source>
       <translation>{count} puntos no tienen nombre; elija otro campo de nombre o numérelos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points lie well as they are and stay so.</source>
+      <translation>{count} puntos están bien tal cual y así se quedan.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{count} points or rows</source>
+      <translation>{count} puntos o filas</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
       <translation>{count} puntos comparten nombre con otro, como «{name}»; se conservan todos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the set '{set}' ({reasons}) and rejected, as you asked.</source>
+      <translation>{count} puntos, {share:.0f} % del archivo, superan un límite del conjunto '{set}' ({reasons}) y se rechazan, como usted pidió.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the usual set '{set}' ({reasons}). So many are not rejected unasked: they are flagged and still used. To reject them choose the set by its name (--check {set}); to change the limit give a set of your own (--tolerances FILE).</source>
+      <translation>{count} puntos, {share:.0f} % del archivo, superan un límite del conjunto habitual '{set}' ({reasons}). Tantos no se rechazan sin pedirlo: se marcan y se siguen usando. Para rechazarlos, elija el conjunto por su nombre (--check {set}); para cambiar el límite, indique un conjunto propio (--tolerances FILE).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does not compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. If it does compensate, say --tilt-compensated yes.</source>
+      <translation>{count} puntos, {share:.0f} % del archivo, están inclinados más de {limit:g}° y se rechazan: el rover no compensa la inclinación, una cota baja {fall:.2f} ± {sigma:.2f} m por cada unidad de 1 - cos(inclinación), más o menos la longitud de un jalón. Si la compensa, indique --tilt-compensated yes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}°, and the heights do not tell whether the rover compensates tilt. They are flagged and still used. Say it (--tilt-compensated, in QGIS “The rover compensates tilt”): yes, and they are good; no, and they are rejected.</source>
+      <translation>{count} puntos, {share:.0f} % del archivo, están inclinados más de {limit:g}°, y las cotas no dicen si el rover compensa la inclinación. Se marcan y se siguen usando. Indíquelo (--tilt-compensated, en QGIS «El rover compensa la inclinación»): con yes (sí) son buenos; con no se rechazan.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the file itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the same, give a set of your own (--tolerances FILE).</source>
+      <translation>{count} puntos, {share:.0f} % del archivo, no tienen una solución que acepte el conjunto '{set}' y se rechazan: el propio archivo dice que sus cotas son {times:.1f} veces más inciertas que las demás. Para usarlos de todos modos, indique un conjunto propio (--tolerances FILE).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
@@ -6156,8 +7339,8 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>{count} posiciones se registraron más de una vez (iguales a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}.</translation>
+      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>{count} posiciones se registraron más de una vez (iguales a 0,1 mm); la superficie toma la cota media. Mayor diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: de {lowest:.3f} m a {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -6170,6 +7353,11 @@
       <translation>{count} estados se fijaron a mano en contra de las comprobaciones automáticas, el primero en la línea {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
+      <translation>{count} tramos de líneas halladas, {length:.1f} m en total, cruzan otras líneas y se dejan fuera de la superficie; el primero, cerca de {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
       <translation>{count} triángulos delgados a lo largo del borde, {area:.1f} m² en total, abarcan hasta {value:.1f} m, el más largo en E {easting:.3f} N {northing:.3f}. Indique un contorno o haga recortar el borde.</translation>
@@ -6180,7 +7368,7 @@
       <translation>{count} vértices están fuera del contorno o del borde recortado, o dentro de un hueco.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0), and no value stands in. Give the standard deviation of a height of this survey.</source>
       <translation>{count} vértices de la superficie no tienen desviación típica de la cota (o tienen una menor que 0) y ningún valor la sustituye. Indique la desviación típica de una cota de este levantamiento.</translation>
     </message>
@@ -6188,6 +7376,16 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0). Give the standard deviation of a height of this survey.</source>
       <translation>{count} vértices de la superficie no tienen desviación típica de la cota (o tienen una menor que 0). Indique la desviación típica de una cota de este levantamiento.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>{count}: {reason}</source>
+      <translation>{count}: {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>{crs} counts {first} and {second}: as easting and northing they make a mirrored plan, left and right exchanged</source>
+      <translation>{crs} cuenta {first} y {second}: como coordenadas este y norte dan una planta especular, con izquierda y derecha intercambiadas</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6211,8 +7409,23 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/axes.py" />
-      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
-      <translation>{crs}: sus ejes van hacia {first} y {second}; las columnas easting y northing los contienen tal cual.</translation>
+      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are. Maps have south at the top, and directions count from there.</source>
+      <translation>{crs}: sus ejes van hacia {first} y {second}; las columnas easting y northing los contienen tal cual. Los mapas tienen el sur arriba, y los rumbos se cuentan desde allí.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
+      <translation>Se supone que {design_name} está {offset:+.4f} m por encima de {existing_name}, según lo indicado; esto se descuenta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
+      <translation>{design_name} está {offset:+.4f} m por encima de {existing_name} donde nada cambió (± {half:.4f} m, 95 %), a juzgar por {area:.0f} m² que coinciden. Esto se descuenta. Si ese terreno sí subió o se hundió, indique el desfase.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>{distance} from it</source>
+      <translation>a {distance} de ahí</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
@@ -6516,11 +7729,6 @@
       <translation>{file}, línea {line}: la columna {column}, leída como {role}, no contiene un número en ninguna línea (aquí '{value}'); compruebe --columns y --decimal (leído con delimitador {delimiter}, separador decimal '{decimal}').</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/layout.py" />
-      <source>{file}, line {line}: columns {first} and {second} are both headed {role}; give --columns, such as name,easting,northing,height,code.</source>
-      <translation>{file}, línea {line}: las columnas {first} y {second} llevan ambas el encabezado {role}; indique --columns, como name,easting,northing,height,code.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation>{file}, línea {line}: elementos dentro de elementos, a más de {most} niveles; esto no es LandXML correcto.</translation>
@@ -6562,7 +7770,7 @@
       <translation>{file}, línea {line}: ninguna columna lleva el encabezado '{word}', que nombra --columns; el encabezado tiene {words}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/delimiters.py" />
       <source>{file}, line {line}: no three columns with delimiter {tried} ('{start}'); give --delimiter.</source>
       <translation>{file}, línea {line}: no hay tres columnas con el delimitador {tried} ('{start}'); indique --delimiter.</translation>
     </message>
@@ -6792,9 +8000,9 @@
       <translation>{file}: '{decimal}' no puede ser un separador decimal; use '.' o ','.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
-      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space or one sign such as '|'.</source>
-      <translation>{file}: '{delimiter}' no puede ser un delimitador; use coma, punto y coma, tabulador, espacio o un signo como '|'.</translation>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space, fixed or one sign such as '|'.</source>
+      <translation>{file}: '{delimiter}' no puede ser un delimitador; use coma, punto y coma, tabulador, espacio, fixed (columnas fijas) o un signo como '|'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -6802,12 +8010,12 @@
       <translation>{file}: '{key}' figura dos veces en un juego; deje uno solo.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file}: '{name}' no es una causa que explique dónde están los puntos; las causas halladas son: {names}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.</source>
       <translation>{file}: '{name}' exige que el archivo se lea o se transforme de otro modo: nombre las columnas latitude y longitude en --columns, o indique el SRC del archivo como --source-crs y el deseado como --crs.</translation>
     </message>
@@ -6815,6 +8023,11 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
       <translation>{file}: --columns nombra la columna {column} ({role}), pero ninguna línea tiene más de {count} columnas; compruebe --columns y --delimiter.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: GDAL cannot read it as {kind} ({reason}); export delimited text (CSV).</source>
+      <translation>{file}: GDAL no puede leerlo como {kind} ({reason}); exporte texto delimitado (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -6827,9 +8040,19 @@
       <translation>{file}: PROJ no puede leer esto como malla de ondulaciones del geoide ({reason}); indique una malla GTX o GeoTIFF, o una constante.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a Shapefile is read with the files beside it; give its path, or zip them all.</source>
+      <translation>{file}: un Shapefile se lee con los archivos que lo acompañan; indique su ruta o comprímalos todos en un zip.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: a list of tolerance sets is expected, each with a name; write [ and ] around them.</source>
       <translation>{file}: se espera una lista de conjuntos de tolerancias, cada uno con un nombre; póngala entre [ y ].</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a {kind} file is read through GDAL, which this Python lacks; run the Python that QGIS uses, install the package gdal, or export delimited text (CSV).</source>
+      <translation>{file}: un archivo {kind} se lee mediante GDAL, que falta en este Python; ejecute el Python que usa QGIS, instale el paquete gdal o exporte texto delimitado (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6887,7 +8110,22 @@
       <translation>{file}: la cubierta '{word}' de {count} puntos de comprobación no es una palabra conocida (el primero en la línea {line}); cuentan como sin vegetación. Escriba hard, bare, short grass, o tall grass, crops, brush, forest.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>{file}: dates such as 03/04/2025 are read with the day first; nothing says so.</source>
+      <translation>{file}: las fechas como 03/04/2025 se leen con el día primero; nada indica que sea así.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
+      <translation>{file}: el objeto {number} tiene '{word}' en el campo {field}, que debe ser uno de {words}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
+      <translation>{file}: el objeto {number} no es una línea de dos lugares o más; corríjalo o elimínelo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/lines_of_text.py" />
       <source>{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again.</source>
       <translation>{file}: no tiene líneas de datos, solo {comments} líneas de comentario y {blanks} en blanco; exporte el levantamiento de nuevo.</translation>
     </message>
@@ -6895,6 +8133,16 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: has no header line, but --columns names the header word '{word}'; use column numbers.</source>
       <translation>{file}: no tiene línea de encabezado, pero --columns nombra la palabra de encabezado '{word}'; use números de columna.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer '{layer}'; give --layer with one of: {layers}.</source>
+      <translation>{file}: no tiene la capa '{layer}'; indique --layer con una de estas: {layers}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer or sheet with points; export it again.</source>
+      <translation>{file}: no tiene ninguna capa ni hoja con puntos; expórtelo de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6910,6 +8158,26 @@
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file}: las alturas son elipsoidales: altura sobre el nivel medio del mar más ondulación del geoide.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
+      <translation>{file}: las cotas son las de la antena, por encima del terreno en la altura del jalón, según lo indicado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
+      <translation>{file}: las cotas no se pueden desplazar a partir de la línea {line}; sus puntos están en las líneas {first} a {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} m, the pole height {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file}: las cotas de la antena se rebajaron al terreno en {least} m, la altura del jalón {said} y un desfase de antena de {offset} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} to {most} m, the pole heights {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file}: las cotas de la antena se rebajaron al terreno entre {least} y {most} m, las alturas del jalón {said} y un desfase de antena de {offset} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -6972,6 +8240,11 @@
       <translation>{file}: sus columnas contienen coordenadas este y norte, pero {crs}, indicado como --source-crs, está en grados; indique el SRC proyectado en que están o nombre las columnas latitude y longitude en --columns.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: its columns stand at fixed places and begin at the characters {places}.</source>
+      <translation>{file}: sus columnas están en posiciones fijas y empiezan en los caracteres {places}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: its coordinate system “{crs}” is not understood here; write it anew.</source>
       <translation>{file}: aquí no se reconoce su sistema de coordenadas «{crs}»; escríbalo de nuevo.</translation>
@@ -6982,17 +8255,17 @@
       <translation>{file}: sus coordenadas no se pueden transformar a una cuadrícula local; indique un SRC proyectado como --crs.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said, though the file itself says {found}.</source>
       <translation>{file}: sus alturas se toman como {heights}, según lo indicado, aunque el propio archivo dice {found}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said.</source>
       <translation>{file}: sus alturas se toman como {heights}, según lo indicado.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, or say with --heights-are what they are.</source>
       <translation>{file}: sus alturas ya son {heights}, así que la ondulación del geoide se contaría dos veces; omita --geoid o indique con --heights-are qué son.</translation>
     </message>
@@ -7022,19 +8295,34 @@
       <translation>{file}: la línea {line} no es un punto; los rechazos dan su motivo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
+      <translation>{file}: la línea {number} se dibujó a mano y no tiene cotas; dé cotas a sus vértices o elimine la línea.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file}: hay líneas tan juntas cerca de E {easting:.3f} N {northing:.3f} que dividirlas en sus cruces crea otros nuevos. Elimine una de ellas.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file}: líneas con cotas distintas se cruzan en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: líneas con cotas distintas se cruzan o se encuentran en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at {count} places, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file}: líneas con cotas distintas se cruzan o se encuentran en {count} lugares, el primero en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file}: ninguna sentencia RMC o ZDA da una fecha; las horas son del día, como si fuera el 1970-01-01.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: no characters are blank in every line, so its columns do not stand at fixed places; give another --delimiter.</source>
+      <translation>{file}: ningún carácter está en blanco en todas las líneas, así que sus columnas no están en posiciones fijas; indique otro --delimiter.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
@@ -7077,7 +8365,7 @@
       <translation>{file}: no todas las coordenadas se pueden llevar de {source} a {target}; escriba el archivo de nuevo en el SRC del levantamiento (en QGIS: Exportar, Guardar objetos espaciales como, con ese SRC y la opción RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file}: nada dice con seguridad qué columnas son este, norte y cota (primera línea: {words}); indique --columns, como {options}.</translation>
     </message>
@@ -7092,14 +8380,44 @@
       <translation>{file}: nada dice qué sistema de coordenadas es este; indique su código, como en --crs EPSG:25832, o --crs local para una cuadrícula local en metros.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
+      <translation>{file}: por indicación del usuario, el punto fuera del área de uso se queda donde está.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
+      <translation>{file}: por indicación del usuario, los puntos se quedan donde están, aunque {count} de ellos están fuera del área de uso.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: one of the first lines holds numbers as a point does but begins with # and is left out as a comment; give --comment none to read it.</source>
+      <translation>{file}: una de las primeras líneas contiene números como un punto, pero empieza por # y se omite como comentario; indique --comment none para leerla.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file}: una de {total} posiciones no tiene sentencia GST; se desconoce su precisión.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: one point has no pole height; the one before it counts, else the one behind.</source>
+      <translation>{file}: un punto no tiene altura del jalón; vale la anterior o, si no, la posterior.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file}: leído como {columns} con delimitador {delimiter}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: read through GDAL as {kind}, layer {layer}.</source>
+      <translation>{file}: leído mediante GDAL como {kind}, capa {layer}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave --source-crs out, or save the file with the right CRS.</source>
+      <translation>{file}: él mismo dice que sus coordenadas están en {own}, pero se indica {given} como --source-crs; omita --source-crs o guarde el archivo con el SRC correcto.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7292,14 +8610,19 @@
       <translation>{file}: esto no es GeoJSON de puntos o líneas ({reason}); exporte la capa de sumideros como GeoJSON.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_area.py" />
+      <source>{file}: to have lines that were put aside as swapped read the other way round, use --correct {name}.</source>
+      <translation>{file}: para leer al revés las líneas que se apartaron por intercambiadas, use --correct {name}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: two sets are called '{name}'; rename one.</source>
       <translation>{file}: dos conjuntos se llaman '{name}'; cambie el nombre de uno.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file}: {count} cruces de líneas con cotas distintas, el primero en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y {second} a {second_height:.3f} m. Corrija las líneas o elija una regla para los cruces (mean, first).</translation>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
+      <translation>{file}: vértices de la línea {number} sin cota, o con exactamente 0: {count}; la toman de los anteriores y posteriores.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -7312,6 +8635,11 @@
       <translation>{file}: {count} líneas no son puntos, la primera es la línea {line}; los rechazos dan cada línea con su motivo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: {count} of the first lines hold numbers as points do but begin with # and are left out as comments; give --comment none to read them.</source>
+      <translation>{file}: {count} de las primeras líneas contienen números como los puntos, pero empiezan por # y se omiten como comentarios; indique --comment none para leerlas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file}: {count} de {total} posiciones no tienen sentencia GST; se desconoce su precisión.</translation>
@@ -7320,6 +8648,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: {count} points have fewer columns than the rest, the first in line {line}; what is missing counts as unknown.</source>
       <translation>{file}: {count} puntos tienen menos columnas que el resto, el primero en la línea {line}; lo que falta cuenta como desconocido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: {count} points have no pole height; the one before them counts, else the one behind.</source>
+      <translation>{file}: {count} puntos no tienen altura del jalón; vale la anterior o, si no, la posterior.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -7347,22 +8680,38 @@
       <translation>{file}: {note}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation>{file}: {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}; type one of: {options}.</source>
       <translation>{file}: {question}; escriba una de estas opciones: {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
       <location filename="../plugin/core/georeference/operations.py" />
       <source>{file}: {said}</source>
       <translation>{file}: {said}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
+      <translation>{file}: {shift:+.3f} m sumados a las cotas de {count} puntos, a partir de la línea {line}, según lo indicado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands for no {role} in line {line}, far from all other values; this line is no point. If it is meant, give --no-value none.</source>
+      <translation>{file}: {value} indica en la línea {line} que no hay valor ({role}), lejos de todos los demás valores; esta línea no es un punto. Si el valor es real, indique --no-value none.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands {count} times for no {role}, far from all other values; these lines are no points. If it is meant, give --no-value none.</source>
+      <translation>{file}: {value} indica {count} veces que no hay valor ({role}), lejos de todos los demás valores; estas líneas no son puntos. Si el valor es real, indique --no-value none.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file}: se desean alturas {wanted} y las del archivo son {heights}; indique la ondulación del geoide como --geoid.</translation>
     </message>
@@ -7413,6 +8762,11 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
+      <translation>{label}: no se puede usar un punto contiguo a {point} (línea {line}), el punto medio de un arco; allí no hay arco.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label}: un anillo necesita tres lugares y tiene {places}; se omite. Puntos: {count}, el primero {point} (línea {line}).</translation>
     </message>
@@ -7435,6 +8789,11 @@
       <location filename="../plugin/core/linework/drawn.py" />
       <source>{label}: all vertices of a ring lie on one straight line; left out. Near {x:.3f}, {y:.3f}.</source>
       <translation>{label}: todos los vértices de un anillo están en una misma recta; se omite. Cerca de {x:.3f}, {y:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: continuada en recta {length:.1f} m entre las líneas {before} y {after}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7534,6 +8893,16 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: {length:.1f} m más corta en su final, acaba en la línea {before}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label}: {length:.1f} m más corta en su principio, empieza en la línea {after}; puntos omitidos allí: {count}, el primero {point} (línea {line}). Recórrala de nuevo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label}: {point} (línea {line}) está marcado como punto medio de un arco, pero es un extremo de la línea; recta.</translation>
     </message>
@@ -7551,6 +8920,21 @@
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{later} reaches into the grading of {earlier} ({area:.1f} m²): it is graded into the ground as the other leaves it, so some earth is counted with both. The total is that of the finished ground.</source>
       <translation>{later} invade la explanación de {earlier} ({area:.1f} m²): se explana en el terreno tal como lo deja la otra, así que parte de las tierras se cuenta con ambas. El total es el del terreno terminado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}</source>
+      <translation>{lat}° {north}, {lon}° {east}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs}</source>
+      <translation>{lat}° {north}, {lon}° {east}, en {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs} (for: {area})</source>
+      <translation>{lat}° {north}, {lon}° {east}, en {crs} (para: {area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -7588,6 +8972,11 @@
       <translation>{name}   (cotas {times} veces)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
+      <translation>{name} es una malla, que no contiene cómo se midieron sus cotas: se toma por tan buena como este levantamiento, con {sigma:.0f} mm nuevos en cada punto y {drift:.0f} mm de deriva. Indique --other-sigma y --other-drift si los conoce.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>{name} is {length} long, from station {begin} to {end}, seen in the way of rising stations.</source>
       <translation>{name} mide {length}, de la estación {begin} a la {end}, visto en el sentido de las estaciones crecientes.</translation>
@@ -7623,9 +9012,35 @@
       <translation>{name}: {said}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} mm, desviación típica {sigma} mm (de ella, la parte aleatoria y la deriva figuran arriba); ruido allí {scale} veces el indicado</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>{off}, at E {easting} N {northing}</source>
       <translation>{off}, en E {easting} N {northing}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} Then: {more}</source>
+      <translation>{one} Después: {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} | {more}</source>
+      <translation>{one} | {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{one}, and {more}</source>
+      <translation>{one}, y {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{one}, {more}</source>
+      <translation>{one}, {more}</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/road.py" />
@@ -7658,6 +9073,11 @@
       <translation>{option} es para el camino del agua; pídalo también con --water.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
+      <translation>{option} está en grados, y el levantamiento está en una cuadrícula local; indique easting,northing (este,norte).</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation>{option} debe ser un número mayor que cero, no {value}.</translation>
@@ -7673,6 +9093,11 @@
       <translation>{option} debe ser un número, no {value}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} must be easting,northing or easting,northing,height in the unit of the CRS, or a latitude and a longitude in degrees with their letters such as 51.4512345N,9.0012345E,146.25; not '{value}'.</source>
+      <translation>{option} debe ser easting,northing o easting,northing,height (este, norte, cota) en la unidad del SRC, o una latitud y una longitud en grados con sus letras, como 51.4512345N,9.0012345E,146.25; no '{value}'.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/site.py" />
       <source>{option} must be two numbers such as 500000,5700000, not '{value}'.</source>
       <translation>{option} debe ser dos números como 500000,5700000, no '{value}'.</translation>
@@ -7681,6 +9106,11 @@
       <location filename="../plugin/core/quality/plan.py" />
       <source>{option} of the walking plan is {value}; give a number in its range.</source>
       <translation>{option} del plan de recorrido es {value}; indique un número de su rango.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>{option}: '{word}' is no length from {least} to {most} m; give metres, such as 2.000.</source>
+      <translation>{option}: '{word}' no es una longitud de {least} a {most} m; indique metros, como 2.000.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -7723,6 +9153,16 @@
       <translation>{part}: con estos puntos de apoyo no se puede saber cuál no ajusta; juzgue los residuos (mayor {largest_mm} mm, en '{worst}') y use más puntos de apoyo.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; it overlaps {name}</source>
+      <translation>{place}; se solapa con {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; {name} is {distance} away at {bearing}°</source>
+      <translation>{place}; {name}: a {distance}, rumbo {bearing}°</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>{reason}, and more</source>
       <translation>{reason}, y más</translation>
@@ -7763,6 +9203,21 @@
       <translation>{role} (columna {column}) es demasiado grande para una coordenada: '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{role} in column {column}</source>
+      <translation>{role} en la columna {column}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
+      <translation>{role} es 0 en todas las líneas y puede ser un valor real o indicar que no hay valor</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>{share:.0f} % of the points are flagged: look at them and decide by hand.</source>
+      <translation>El {share:.0f} % de los puntos está marcado: revíselos y decida a mano.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation>El {share:.1f} % de la obra ({area:.0f} m²) está en triángulos con una arista de más de {limit:.1f} m.</translation>
@@ -7783,6 +9238,16 @@
       <translation>{source}: el punto de la línea {line} se modificó en dos filas (la segunda es la fila {row}); conserve una de ellas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, by hand</source>
+      <translation>{status}, a mano</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, drawn by hand</source>
+      <translation>{status}, dibujado a mano</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
       <translation>{stored} puntos de la línea {first} a la {last} se guardaron en un mismo lugar; el primero tiene ahora su media ponderada, los demás quedan fuera. Dispersión {plan:.3f} m en planta, {size:.3f} m en cota.</translation>
@@ -7791,6 +9256,36 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{surveyed} in the survey is {known}</source>
+      <translation>{surveyed} en el levantamiento es {known}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label})</source>
+      <translation>{typed} ({label})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label}; {place})</source>
+      <translation>{typed} ({label}; {place})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} is meant</source>
+      <translation>{value} es un valor real</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands for no value</source>
+      <translation>{value} indica que no hay valor</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands {count} times as {role}, from line {line} on, and may be meant or may stand for no value</source>
+      <translation>{value} aparece {count} veces como {role}, a partir de la línea {line}, y puede ser un valor real o indicar que no hay valor</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -7808,6 +9303,16 @@
       <translation>± 95 % ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>–</source>
+      <translation>–</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>“{name}”</source>
+      <translation>«{name}»</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>“{word}” is no column of a set-out table; choose among {known}.</source>
       <translation>«{word}» no es una columna de una tabla de replanteo; elija entre {known}.</translation>
@@ -7821,7 +9326,7 @@
       <translation>&amp;Unidad de coordenadas este y norte:</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>, and </source>
       <translation> y </translation>
     </message>
@@ -7903,14 +9408,19 @@
       <translation>&lt;p&gt;Una proyección cambia las longitudes, y también lo hace la altura sobre el elipsoide. El factor combinado (distancia de cuadrícula entre distancia de terreno) se calcula en el origen: factor de escala de la proyección por factor de altura. Las distancias desde el origen se dividen por él para obtener coordenadas de terreno y se multiplican para volver.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; un solo factor para toda la obra; se indica cuánto varía en ella y qué supone para una línea de 100 m. Se muestra una línea de ejemplo con sus dos distancias. Las cotas quedan como están. Para el factor de altura se usa la cota media de los puntos, más la ondulación del geoide si la indica.&lt;/p&gt;&lt;p&gt;Las coordenadas de terreno no pertenecen a ningún SRC: la capa no tiene ninguno. Añada un desplazamiento para que nadie las tome por coordenadas de cuadrícula, y anote origen, factor y desplazamiento: para volver se necesitan los mismos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin la ondulación del geoide, la altura tiene ese error, que supone unos 5 mm por kilómetro para 30 m. Las coordenadas de terreno necesitan el origen respecto al cual se formaron; con otro, todo se desplaza en la parte que el factor da a la distancia entre ambos.&lt;/p&gt;</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>&lt;p&gt;A rover measures from its base: a base set up at a guessed position moves the whole survey by the same vector. Give the position that the base was used with and the one worked out afterwards, or known points that were surveyed too; one will do. Every point is moved by that vector in space.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that all points were measured from this one base, and that both positions are in the CRS and datum of the survey. Positions are written easting,northing,height in the unit of the CRS, or in degrees with letters, as 51.4512345N,9.0012345E,146.25; both with a height or both without.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a shift tells no rotation, scale or tilt, and an error of the position it rests on is in every point. Several known points that do not agree on one shift are refused, and so is a shift of more than 100 m, until you take it on your word. A base worked out in another datum, such as a worldwide one for a continental CRS, puts decimetres into all points.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Un rover mide desde su base: una base instalada en una posición supuesta desplaza todo el levantamiento según un mismo vector. Indique la posición con que se usó la base y la que se calculó después, o puntos conocidos que también se midieron; con uno basta. Cada punto se desplaza según ese vector en el espacio.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que todos los puntos se midieron desde esta única base y que ambas posiciones están en el SRC y el dátum del levantamiento. Las posiciones se escriben easting,northing,height (este, norte, cota) en la unidad del SRC, o en grados con letras, como 51.4512345N,9.0012345E,146.25; ambas con cota o ambas sin ella.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un desplazamiento no revela ni un giro, ni una escala, ni una inclinación, y un error de la posición en que se apoya está en todos los puntos. Varios puntos conocidos que no concuerdan en un mismo desplazamiento se rechazan, y también un desplazamiento de más de 100 m, hasta que usted lo acepte expresamente. Una base calculada en otro dátum, como uno mundial para un SRC continental, pone decímetros en todos los puntos.&lt;/p&gt;</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>&lt;p&gt;Asks the surface at each point and adds columns: &lt;b&gt;tin_height&lt;/b&gt;, the height on the surface in the unit of its CRS; &lt;b&gt;slope_pct&lt;/b&gt; and &lt;b&gt;slope_deg&lt;/b&gt;, the slope of the triangle; &lt;b&gt;aspect_deg&lt;/b&gt;, the way down in degrees clockwise from grid north; &lt;b&gt;triangle&lt;/b&gt;, its number. Points with heights of their own also get &lt;b&gt;over_tin&lt;/b&gt;: their height less the surface's, in the same unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Points in another CRS are asked at their place in the surface's CRS and stay as they are; their heights are taken to be in the surface's unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;On an edge&lt;/b&gt; the triangle of lower number answers. A level triangle has no aspect.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points off the surface get empty columns and are counted in the log. Between the survey's points the height is interpolated: it is no measurement.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Consulta la superficie en cada punto y añade columnas: &lt;b&gt;tin_height&lt;/b&gt;, la cota en la superficie en la unidad de su SRC; &lt;b&gt;slope_pct&lt;/b&gt; y &lt;b&gt;slope_deg&lt;/b&gt;, la pendiente del triángulo; &lt;b&gt;aspect_deg&lt;/b&gt;, la dirección cuesta abajo en grados en sentido horario desde el norte de cuadrícula; &lt;b&gt;triangle&lt;/b&gt;, su número. Los puntos con cota propia reciben además &lt;b&gt;over_tin&lt;/b&gt;: su cota menos la de la superficie, en la misma unidad.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Los puntos en otro SRC se consultan en su lugar en el SRC de la superficie y quedan como están; sus cotas se toman en la unidad de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;En una arista&lt;/b&gt; responde el triángulo de número menor. Un triángulo horizontal no tiene orientación.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los puntos fuera de la superficie reciben columnas vacías y se cuentan en el registro. Entre los puntos del levantamiento la cota se interpola: no es una medición.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lleva un levantamiento en coordenadas locales o supuestas al SRC de unos puntos de apoyo conocidos: en planta mediante un giro, una escala y dos desplazamientos (cuatro parámetros), en altura mediante un desplazamiento o un plano inclinado; o en el espacio mediante siete parámetros. El ajuste es por mínimos cuadrados.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que los puntos del levantamiento llevan los nombres de los puntos de apoyo en que se midieron, escritos igual. Las coordenadas de la capa del levantamiento se toman tal cual en la unidad que indique, diga lo que diga el SRC de la capa. Varias mediciones de un mismo punto de apoyo se promedian.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los residuos&lt;/b&gt; son ajustado menos apoyo, en milímetros. Los números de redundancia dicen hasta qué punto un error en un punto se vería en su residuo (0: nada). Un punto que no ajusta se señala mediante una prueba estadística; ajuste de nuevo sin él y vea si el resto concuerda.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; dos puntos en planta, o tres en altura con un plano, ajustan exactamente y no comprueban nada; con un punto más se ve un error, pero no de quién es. Puntos de apoyo en una misma línea no fijan un plano. Una escala lejana de 1 significa una unidad errónea, o distancias de terreno frente a coordenadas de cuadrícula.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The fit is judged&lt;/b&gt; before it is used: its scale against that of the projection, its residuals, and whether a mirrored survey, exchanged names or other units fit better. One that does not is refused with the reading that does, and where it puts the site; nothing is read otherwise without your word.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane, and do not tell a mirrored survey. A scale a little off means ground distances against grid coordinates.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lleva un levantamiento en coordenadas locales o supuestas al SRC de unos puntos de apoyo conocidos: en planta mediante un giro, una escala y dos desplazamientos (cuatro parámetros), en altura mediante un desplazamiento o un plano inclinado; o en el espacio mediante siete parámetros. El ajuste es por mínimos cuadrados.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que los puntos del levantamiento llevan los nombres de los puntos de apoyo en que se midieron, escritos igual. Las coordenadas de la capa del levantamiento se toman tal cual en la unidad que indique, diga lo que diga el SRC de la capa. Varias mediciones de un mismo punto de apoyo se promedian.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los residuos&lt;/b&gt; son ajustado menos apoyo, en milímetros. Los números de redundancia dicen hasta qué punto un error en un punto se vería en su residuo (0: nada). Un punto que no ajusta se señala mediante una prueba estadística; ajuste de nuevo sin él y vea si el resto concuerda.&lt;/p&gt;&lt;p&gt;&lt;b&gt;El ajuste se juzga&lt;/b&gt; antes de usarlo: su escala frente a la de la proyección, sus residuos, y si ajusta mejor un levantamiento especular, con nombres intercambiados o con otras unidades. Uno que no es bueno se rechaza, con la lectura que sí ajusta y el lugar en que sitúa la obra; nada se lee de otro modo sin su palabra.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; dos puntos en planta, o tres en altura con un plano, ajustan exactamente y no comprueban nada; con un punto más se ve un error, pero no de quién es. Puntos de apoyo en una misma línea no fijan un plano ni revelan un levantamiento especular. Una escala algo desviada significa distancias de terreno frente a coordenadas de cuadrícula.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -7924,13 +9434,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
-      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are: see “Volume between two surfaces”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Calcula desmonte, terraplén, neto, áreas y profundidades medias entre dos superficies, o de una superficie a un nivel, en cada polígono de una capa: parcelas, fases de obra, materiales en el terreno. Los bordes de los polígonos cortan los triángulos exactamente, de modo que las regiones y lo que queda fuera suman el total; donde los polígonos se solapan, cada uno cuenta el terreno y el registro los nombra.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; mallas 2DM en un mismo SRC con un mismo dátum altimétrico. Los polígonos se llevan a ese SRC. &lt;b&gt;Materiales:&lt;/b&gt; superficies de los techos de capas bajo el terreno, como la roca, de arriba abajo; el desmonte se reparte entonces según ellas. Donde falta la superficie de una capa, el material es «desconocido».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; los polígonos con sus cifras (las columnas ± son la mitad del intervalo del 95 %), tablas por magnitud con las partes de la incertidumbre, por clase de profundidad y por material, polígonos de profundidad del conjunto y un informe. Cuán seguras son las cifras: véase «Volumen entre dos superficies».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los intervalos de las regiones no se suman: un desfase de cotas las mueve todas juntas, el ruido no. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Las parcelas aquí dibujadas no son lindes legales. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Calcula desmonte, terraplén, neto, áreas y profundidades medias entre dos superficies, o de una superficie a un nivel, en cada polígono de una capa: parcelas, fases de obra, materiales en el terreno. Los bordes de los polígonos cortan los triángulos exactamente, de modo que las regiones y lo que queda fuera suman el total; donde los polígonos se solapan, cada uno cuenta el terreno y el registro los nombra.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; mallas 2DM en un mismo SRC con un mismo dátum altimétrico. Los polígonos se llevan a ese SRC. &lt;b&gt;Materiales:&lt;/b&gt; superficies de los techos de capas bajo el terreno, como la roca, de arriba abajo; el desmonte se reparte entonces según ellas. Donde falta la superficie de una capa, el material es «desconocido».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; los polígonos con sus cifras (las columnas ± son la mitad del intervalo del 95 %), tablas por magnitud con las partes de la incertidumbre, por clase de profundidad y por material, polígonos de profundidad del conjunto y un informe. Cuán seguras son las cifras y qué se descuenta entre dos levantamientos: véase «Volumen entre dos superficies». El desfase y el ruido se hallan una sola vez, de todo el terreno, y valen para cada región.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los intervalos de las regiones no se suman: un desfase de cotas las mueve todas juntas, el ruido no. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Las parcelas aquí dibujadas no son lindes legales. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
-      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and four standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area) and surface model (ground between the points). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic and model are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Calcula las tierras entre una superficie existente (o un levantamiento anterior) y un proyecto (o un levantamiento posterior). Cada triángulo de una se corta por los de la otra, de modo que el volumen es exacto para las dos superficies: no depende de tamaño de celda ni de estaciones. Hay &lt;b&gt;desmonte&lt;/b&gt; donde la superficie existente está por encima del proyecto y &lt;b&gt;terraplén&lt;/b&gt; donde está por debajo, ambos positivos; neto es terraplén menos desmonte.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; dos mallas 2DM en un mismo SRC y con un mismo dátum altimétrico. Solo se compara el terreno que ambas cubren, y solo dentro de los polígonos si se indica una capa de ellos; lo que se omite se indica en metros cuadrados. Un nivel en lugar de la superficie que falta cuenta también el resto.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; cada volumen se da con su intervalo del 95 % y cuatro desviaciones típicas: aleatoria (ruido de puntos aislados), deriva (compartida por vecinos), sistemática (un desfase de cotas entre las superficies, por el área) y modelo de superficie (terreno entre los puntos). Se basan en lo que usted diga de los puntos; el registro y el informe lo nombran.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tablas:&lt;/b&gt; volúmenes con half_95, low_95 y high_95; random, drift, systematic y model son desviaciones típicas, todo en m³. &lt;b&gt;Polígonos:&lt;/b&gt; kind, from_m y to_m (profundidad), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un desfase de 1 cm entre dos levantamientos son 100 m³ por hectárea: compruebe algunos puntos que no se movieron. Donde nada es más profundo que el ruido, desmonte y terraplén resultan ambos demasiado grandes. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Calcula las tierras entre una superficie existente (o un levantamiento anterior) y un proyecto (o un levantamiento posterior). Cada triángulo de una se corta por los de la otra, de modo que el volumen es exacto para las dos superficies: no depende de tamaño de celda ni de estaciones. Hay &lt;b&gt;desmonte&lt;/b&gt; donde la superficie existente está por encima del proyecto y &lt;b&gt;terraplén&lt;/b&gt; donde está por debajo, ambos positivos; neto es terraplén menos desmonte.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; dos mallas 2DM en un mismo SRC y con un mismo dátum altimétrico. Solo se compara el terreno que ambas cubren, y solo dentro de los polígonos si se indica una capa de ellos; lo que se omite se indica en metros cuadrados. Un nivel en lugar de la superficie que falta cuenta también el resto.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Dos levantamientos&lt;/b&gt; (ambos con ruido): el ruido por sí solo produce desmonte y terraplén donde nada cambió. Lo que produce se descuenta, de modo que ese terreno da 0 en promedio (un volumen algo menor que 0 significa ninguno). El desfase de cotas entre ellos se halla del terreno en que mejor coinciden, y se descuenta, salvo que usted lo indique; cuánto ruido hay se deduce del mismo terreno. Lo que dicen los triángulos tal como son se indica al lado (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; cada volumen se da con su intervalo del 95 % y cinco desviaciones típicas: aleatoria (ruido de puntos aislados), deriva (compartida por vecinos), sistemática (un desfase de cotas entre las superficies, por el área), modelo de superficie (terreno entre los puntos) y pequeña (ruido donde las profundidades no lo superan). Se basan en lo que usted diga de los puntos; el registro y el informe lo nombran.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tablas:&lt;/b&gt; volúmenes con half_95, low_95 y high_95; random, drift, systematic, model y small son desviaciones típicas, todo en m³. &lt;b&gt;Polígonos:&lt;/b&gt; kind, from_m y to_m (profundidad), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un desfase de 1 cm entre dos levantamientos son 100 m³ por hectárea: compruebe algunos puntos que no se movieron. Donde la mayor parte del terreno subió o se hundió por igual menos de 0.1 m, eso se toma por un desfase: indique entonces el desfase. Frente a un proyecto, donde nada es más profundo que el ruido, desmonte y terraplén resultan ambos demasiado grandes. Esto no es una certificación de obra: el contrato, la normativa local y el ejercicio profesional habilitado dicen qué se mide. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -7974,8 +9484,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
-      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Llena cada hondonada de la superficie hasta su labio y dice cuáles cuentan: una hondonada que el ruido de las cotas explica no es un charco. Los charcos que se unen al subir son partes de uno mayor.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie», cotas con errores normales independientes de la desviación típica indicada y un terreno que no deja entrar el agua. El agua sale por el borde de la superficie y por los sumideros.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; pond (P1 es el más profundo) y parent, el charco del que forma parte; depth_m en el punto bajo con sigma_m, su desviación típica a partir de las del punto bajo y el punto de rebose; chance_pct, la probabilidad de que el ruido por sí solo produzca una hondonada así en cualquier lugar del levantamiento; area_m2 y volume_m3, exactos sobre los triángulos; level, la cota del charco lleno en la unidad del SRC; points, cuántos puntos del levantamiento están bajo el agua; spills_to, un charco, un sumidero o el borde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los errores que comparten los vecinos, como los de una mala solución durante un minuto, producen hondonadas más anchas de lo que aquí se admite: fije una profundidad mínima. En el borde de un levantamiento, un charco puede desaguar sobre terreno que nadie midió. Los imbornales y pozos filtrantes solo drenan charcos cuando se indican.&lt;/p&gt;&lt;p&gt;Los charcos son una indicación a partir de la superficie levantada, no un proyecto de drenaje: infiltración, tuberías y normativa local son asunto del ejercicio profesional habilitado.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Llena cada hondonada de la superficie hasta su labio y dice cuáles cuentan: una hondonada que el ruido de las cotas explica no es un charco. Los charcos que se unen al subir son partes de uno mayor; aquellos cuyos umbrales están a una misma cota se unen de una vez.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie», cotas con errores normales independientes de la desviación típica indicada y un terreno que no deja entrar el agua. El agua sale por el borde de la superficie y por los sumideros.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; pond (P1 es el más profundo) y parent, el charco del que forma parte; depth_m en el punto bajo con sigma_m, su desviación típica a partir de las del punto bajo y el punto de rebose; chance_pct, la probabilidad de que el ruido por sí solo produzca una hondonada así en cualquier lugar del levantamiento; area_m2 y volume_m3, exactos sobre los triángulos; level, la cota del charco lleno en la unidad del SRC; points, cuántos puntos del levantamiento están bajo el agua; spills_to, un charco, un sumidero o el borde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los errores que comparten los vecinos, como los de una mala solución durante un minuto, producen hondonadas más anchas de lo que aquí se admite: fije una profundidad mínima. En el borde de un levantamiento, un charco puede desaguar sobre terreno que nadie midió. Los imbornales y pozos filtrantes solo drenan charcos cuando se indican.&lt;/p&gt;&lt;p&gt;Los charcos son una indicación a partir de la superficie levantada, no un proyecto de drenaje: infiltración, tuberías y normativa local son asunto del ejercicio profesional habilitado.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -7984,8 +9494,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Halla el punto bajo de una balsa y el lugar más bajo por el que sale el agua, y calcula exactamente el área y el volumen del agua a niveles regulares entre ambos. Los puntos bajos interiores se unen al subir el agua.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» que abarca todo el borde de la balsa. Un hueco de la superficie, y su límite, dejan salir el agua. Sin un lugar, la balsa es la del lugar más bajo de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; la curva como tabla (nivel en la unidad del SRC, el resto métrico), el agua al nivel de rebose por profundidad, el punto bajo y el de rebose como puntos, y un informe con la curva.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; ruido de los puntos, terreno entre ellos y ruido de la única cota a la que rebosa la balsa, que cuenta sobre toda el agua.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un punto erróneo en el borde fija el rebose: revíselo. Esto es solo la forma del terreno, sin aportaciones, desagües, filtraciones ni resguardo; un ingeniero habilitado proyecta el almacenamiento.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Halla el punto bajo de una balsa y el lugar más bajo por el que sale el agua, y calcula exactamente el área y el volumen del agua a niveles regulares entre ambos. Los puntos bajos interiores se unen al subir el agua: la balsa es el más exterior de los charcos que «Puntos bajos y charcos» halla sin ruido allí adonde corre el agua del lugar.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» que abarca todo el borde de la balsa. Un hueco de la superficie, y su límite, dejan salir el agua. Sin un lugar, la balsa es la del lugar más bajo de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Salidas:&lt;/b&gt; la curva como tabla (nivel en la unidad del SRC, el resto métrico), el agua al nivel de rebose por profundidad, el punto bajo y el de rebose como puntos, y un informe con la curva.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; ruido de los puntos, terreno entre ellos y ruido de la única cota a la que rebosa la balsa, que cuenta sobre toda el agua.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un punto erróneo en el borde fija el rebose: revíselo. Esto es solo la forma del terreno, sin aportaciones, desagües, filtraciones ni resguardo; un ingeniero habilitado proyecta el almacenamiento.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -7999,18 +9509,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
-      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;A partir de un área y de lo que se desea del levantamiento, una equidistancia o un error altimétrico, propone a qué separación recorrerla, dibuja las líneas en el orden del recorrido e indica el número de puntos, la distancia y el tiempo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; un rover que guarda por sí mismo un punto cada paso indicado. El error altimétrico entre pasadas se razona a partir del ruido de una cota y de cómo se curva el terreno; ninguna norma lo dice. Una equidistancia exige un RMSE de un tercio de ella (ASPRS Positional Accuracy Standards, 2014, anexo B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Líneas:&lt;/b&gt; primero el perímetro, después pasadas de ida y vuelta y después algunas transversales: donde estas cruzan las demás, el levantamiento revela su propio ruido. Columnas: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Para llevarlas consigo, guarde la capa como GPX o para su libreta de campo (Exportar &gt; Guardar objetos espaciales como).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los bordillos, cunetas y taludes más estrechos que dos pasadas se pierden: recorra sus bordes como líneas codificadas. El plan no sabe de vallas, agua, tráfico ni ganado. Los enlaces siguen el contorno, pero entre partes de un área que no se tocan son rectos.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;A partir de un área y de lo que se desea del levantamiento, una equidistancia o un error altimétrico, propone a qué separación recorrerla, dibuja las líneas en el orden del recorrido e indica el número de puntos, la distancia y el tiempo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; un rover que guarda por sí mismo un punto cada paso indicado. El error altimétrico entre pasadas se razona a partir del ruido de una cota y de cómo se curva el terreno; ninguna norma lo dice. Una equidistancia exige un RMSE de un tercio de ella (ASPRS Positional Accuracy Standards, 2014, anexo B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Líneas:&lt;/b&gt; primero el perímetro, después pasadas de ida y vuelta y después algunas transversales: donde estas cruzan las demás, el levantamiento revela su propio ruido. Columnas: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Para llevarlas consigo, guarde la capa como GPX o para su libreta de campo (Exportar &gt; Guardar objetos espaciales como).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; los bordillos, cunetas y taludes más estrechos que dos pasadas se pierden: recorra sus bordes como líneas codificadas, o crúcelos en perpendicular cada 3 m, con lo que «Buscar líneas del terreno» los halla. El plan no sabe de vallas, agua, tráfico ni ganado. Los enlaces siguen el contorno, pero entre partes de un área que no se tocan son rectos.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Da a cada punto un &lt;b&gt;estado&lt;/b&gt;: usado, marcado (usado, pero revíselo) o rechazado (excluido de la superficie), con todos los &lt;b&gt;motivos&lt;/b&gt;. No se borra nada. El aviso del mapa de un punto dice sus motivos.&lt;/p&gt;&lt;p&gt;Los puntos aislados se someten a un &lt;b&gt;conjunto de tolerancias&lt;/b&gt;: soluciones, desviaciones típicas, inclinación, PDOP, edad de la corrección, observaciones. Las cotas se contrastan con el recorrido, las pasadas contiguas, los lugares recorridos dos veces y las líneas codificadas: un jalón levantado, bajado o de otra altura, una solución mal recuperada, puntos guardados estando parado (queda un punto con su media), líneas guardadas dos veces. Cuánto ruido es lo habitual se halla en el propio levantamiento. Los escalones que varias pasadas vieron en una misma línea son terreno: bordillos, muros, cunetas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Usted decide:&lt;/b&gt; cambie el campo status de un punto en la salida y ejecute esto de nuevo sobre ella, o construya la superficie con ella. Su decisión se mantiene: check_status y check_reason conservan lo que dijeron las comprobaciones, y el registro informa de dónde las desestimó.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, como la salida de «Importar los puntos del levantamiento», en un SRC proyectado. Los estados que los puntos traigan sin check_status cuentan como decisiones a mano.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cómo se repiten las cotas:&lt;/b&gt; donde las pasadas se cruzan o discurren juntas, el registro da la desviación típica de una cota hallada allí, con sus grados de libertad, y lo que declara el receptor.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; lo que ninguna otra pasada ni línea ha visto puede ser un fallo o una forma del terreno: esos puntos se marcan. Los errores que comparte todo el levantamiento (estación base, geoide, altura del jalón) no se pueden ver aquí: use puntos de comprobación. Las tolerancias son práctica común, no una norma.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Da a cada punto un &lt;b&gt;estado&lt;/b&gt;: usado, marcado (usado, pero revíselo) o rechazado (excluido de la superficie), con todos los &lt;b&gt;motivos&lt;/b&gt;. No se borra nada. El aviso del mapa de un punto dice sus motivos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Antes que nada&lt;/b&gt; se apartan los puntos extraviados, con sus líneas y la causa probable: coordenadas intercambiadas, cero o no finitas, y puntos más lejos de lo que pudo llegar el recorrido, según los tiempos o la separación de los puntos. Donde nada distingue un punto extraviado de un punto de apoyo, una base u otra parte de la obra, el punto se conserva y se marca como lejano, y no se dibuja terreno hasta él mientras usted no le dé el estado used (usado).&lt;/p&gt;&lt;p&gt;Los puntos aislados se someten a un &lt;b&gt;conjunto de tolerancias&lt;/b&gt;: soluciones, desviaciones típicas, inclinación, PDOP, edad de la corrección, observaciones. Las cotas se contrastan con el recorrido, las pasadas contiguas, los lugares recorridos dos veces y las líneas codificadas: un jalón levantado, bajado o de otra altura, una solución mal recuperada, puntos guardados estando parado (queda un punto con su media), líneas guardadas dos veces. Cuánto ruido es lo habitual se halla en el propio levantamiento. Lo que confirman pasadas que se cruzan es terreno, por baja o alta que sea su cota, y también lo que explican las líneas del terreno: bordillos, muros, cunetas. Solo se rechaza lo que deciden los encuentros o los escalones bruscos que salen del terreno y vuelven a él; lo demás se marca. De las cotas que cambian de &lt;b&gt;nivel&lt;/b&gt; durante mucho tiempo (jalón, antena, base, solución) se informa con la magnitud y su incertidumbre; donde nada dice qué parte es correcta, no se rechaza ninguna.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La inclinación&lt;/b&gt; solo es un fallo donde el rover no la compensa. Usted lo sabe; si no, lo dicen las cotas: un jalón inclinado sin compensación da cotas demasiado bajas en su longitud por 1 - cos de la inclinación. &lt;b&gt;Un límite que rechazaría más de una décima parte de los puntos&lt;/b&gt; no se aplica salvo que usted haya elegido el conjunto: los puntos se marcan, y el registro dice primero qué límite, cuántos puntos y qué hacer. Los puntos sin solución que el propio archivo muestra como peores se rechazan, y eso también se dice primero.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Usted decide:&lt;/b&gt; cambie el campo status de un punto en la salida y ejecute esto de nuevo sobre ella, o construya la superficie con ella. Su decisión se mantiene: check_status y check_reason conservan lo que dijeron las comprobaciones, y el registro informa de dónde las desestimó.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, como la salida de «Importar los puntos del levantamiento», en un SRC proyectado. Los estados que los puntos traigan sin check_status cuentan como decisiones a mano.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cómo se repiten las cotas:&lt;/b&gt; donde las pasadas se cruzan o discurren juntas, el registro da la desviación típica de una cota hallada allí, con sus grados de libertad, y lo que declara el receptor.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; lo que ninguna otra pasada ni línea ha visto puede ser un fallo o una forma del terreno: esos puntos se marcan. Los errores que comparte todo el levantamiento (estación base, geoide, altura del jalón) no se pueden ver aquí: use puntos de comprobación. Las tolerancias son práctica común, no una norma.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
-      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another; where one reaches into another, that is said.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Explana cada polígono a un nivel o un plano inclinado y, desde sus bordes, traza taludes de desmonte hacia arriba y de terraplén hacia abajo hasta que encuentran el terreno (línea de encuentro). El resultado es una superficie exacta: el proyecto, y el terreno terminado con él incorporado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Los niveles son cotas en la unidad del SRC, en el centro del rectángulo envolvente de una plataforma; los taludes son 1 en vertical por n en horizontal, perpendiculares al borde. Los agujeros conservan su terreno salvo los taludes hacia ellos. Varias plataformas se explanan una tras otra; donde una invade otra, se indica.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Taludes de bordes concretos:&lt;/b&gt; líneas a lo largo de ellos, con los campos cut_run y fill_run. Pueden diferir donde los bordes se encuentran en una esquina lo bastante marcada para que los taludes se corten, en contornos cuyos taludes no atraviesan la plataforma; si no, se rechazan.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Compensación:&lt;/b&gt; la cota a la que el desmonte, por el terraplén que da un metro cúbico de él, iguala el terraplén más un excedente indicado, con una décima de milímetro, y cuán segura es. Para varias plataformas: un mismo desplazamiento de todas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; los volúmenes se dan con su intervalo del 95 % a partir de lo que usted diga de los puntos; véase «Volumen entre dos superficies». La página los compara con una malla, las áreas medias y la fórmula prismoidal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde el levantamiento acaba antes de que los taludes encuentren el terreno, lo dice, y los volúmenes se detienen allí. Esto no es un proyecto de construcción: la estabilidad de los taludes, el drenaje, los muros y la seguridad durante la excavación requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Explana cada polígono a un nivel o un plano inclinado y, desde sus bordes, traza taludes de desmonte hacia arriba y de terraplén hacia abajo hasta que encuentran el terreno (línea de encuentro). El resultado es una superficie exacta: el proyecto, y el terreno terminado con él incorporado.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Los niveles son cotas en la unidad del SRC, en el centro del rectángulo envolvente de una plataforma; los taludes son 1 en vertical por n en horizontal, perpendiculares al borde. Los agujeros conservan su terreno salvo los taludes hacia ellos. Varias plataformas se explanan una tras otra, en el orden de la capa: cada una en el terreno tal como lo dejan las anteriores, de modo que donde se encuentran, se tocan o se solapan cuenta la posterior. Donde una invade otra, se indica. El terreno que ya está en un talud queda como está.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Taludes de bordes concretos:&lt;/b&gt; líneas a lo largo de ellos, con los campos cut_run y fill_run. Pueden diferir donde los bordes se encuentran en una esquina lo bastante marcada para que los taludes se corten, en contornos cuyos taludes no atraviesan la plataforma; si no, se rechazan.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Compensación:&lt;/b&gt; la cota a la que el desmonte, por el terraplén que da un metro cúbico de él, iguala el terraplén más un excedente indicado, con una décima de milímetro, y cuán segura es. Para varias plataformas: un mismo desplazamiento de todas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cuán seguro:&lt;/b&gt; los volúmenes se dan con su intervalo del 95 % a partir de lo que usted diga de los puntos; véase «Volumen entre dos superficies». La página los compara con una malla, las áreas medias y la fórmula prismoidal.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde el levantamiento acaba antes de que los taludes encuentren el terreno, lo dice, y los volúmenes se detienen allí. Esto no es un proyecto de construcción: la estabilidad de los taludes, el drenaje, los muros y la seguridad durante la excavación requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -8019,8 +9529,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a bend tighter than the strip is wide there folds it over, which is refused. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Coloca una sección tipo a lo largo de una línea: carriles y arcenes con sus pendientes transversales, cunetas donde el terreno está por encima, y taludes hasta el terreno. Las cotas del eje proceden de la Z de la línea o de una tabla de estaciones y cotas, con acuerdos verticales (parábolas) donde la tabla da su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Las tablas están en metros. Entre estaciones la franja es recta; las curvas se forman con cuerdas, así que fije allí una distancia corta entre estaciones. Ambos lados tienen los mismos taludes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Diagrama de masas:&lt;/b&gt; desmonte y terraplén exactos de estación a estación, desmonte aprovechable menos terraplén acumulado a lo largo de la línea, y a qué distancia se transportan las tierras entre los lugares donde se compensan: en la capa y en la página.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La compensación&lt;/b&gt; desplaza todo el perfil longitudinal. &lt;b&gt;Cuán seguros&lt;/b&gt; son los volúmenes depende de lo que usted diga de los puntos; la página los compara con las áreas medias y la fórmula prismoidal a lo largo de la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; una curva más cerrada que la anchura de la franja allí la pliega sobre sí misma, lo cual se rechaza. Los extremos sin taludes quedan como caras empinadas. Esto no es un proyecto de construcción: el trazado, la visibilidad, el drenaje, la estabilidad de los taludes y el tráfico requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Coloca una sección tipo a lo largo de una línea: carriles y arcenes con sus pendientes transversales, cunetas donde el terreno está por encima, y taludes hasta el terreno. Las cotas del eje proceden de la Z de la línea o de una tabla de estaciones y cotas, con acuerdos verticales (parábolas) donde la tabla da su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Las tablas están en metros. Entre estaciones la franja es recta; las curvas se forman con cuerdas, así que fije allí una distancia corta entre estaciones. Ambos lados tienen los mismos taludes. En las esquinas los bordes de la franja llegan hasta donde se encuentran; las salientes se redondean o se hacen a inglete, como se elija para los taludes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Diagrama de masas:&lt;/b&gt; desmonte y terraplén exactos de estación a estación, desmonte aprovechable menos terraplén acumulado a lo largo de la línea, y a qué distancia se transportan las tierras entre los lugares donde se compensan: en la capa y en la página.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La compensación&lt;/b&gt; desplaza todo el perfil longitudinal. &lt;b&gt;Cuán seguros&lt;/b&gt; son los volúmenes depende de lo que usted diga de los puntos; la página los compara con las áreas medias y la fórmula prismoidal a lo largo de la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde una curva no deja sitio al borde de la franja, y donde la franja se superpone a sí misma, se rechaza, indicando el lugar. Los extremos sin taludes quedan como caras empinadas. Esto no es un proyecto de construcción: el trazado, la visibilidad, el drenaje, la estabilidad de los taludes y el tráfico requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8031,6 +9541,11 @@
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>&lt;p&gt;Looks a surface over and marks each place that a surveyor would ask about: &lt;b&gt;level spots&lt;/b&gt;, whose corners all lie on one level line; &lt;b&gt;gaps&lt;/b&gt; in breaklines that triangles bridge; &lt;b&gt;long triangles&lt;/b&gt;, over ground that nobody walked; &lt;b&gt;spikes&lt;/b&gt;, points far above or below their neighbours; &lt;b&gt;points beside a line&lt;/b&gt; at another height than its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Give the survey's points, and the “Lines of the surface” with their labels, too: gaps are only found among lines, and file lines are only named for points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; kind, value and unit (an area, a width, a length or a height), text, and lines, the lines of the survey file behind the place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a finding is a question, no verdict: a wall is a spike to this search. A surface without findings can still be wrong, where nothing was measured or all of it is off. The limits are our own choice for points stored every half metre; no standard sets them.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Revisa una superficie y señala cada lugar por el que preguntaría un topógrafo: &lt;b&gt;zonas llanas&lt;/b&gt;, cuyos vértices están todos en una línea horizontal; &lt;b&gt;interrupciones&lt;/b&gt; en líneas de rotura que salvan triángulos; &lt;b&gt;triángulos alargados&lt;/b&gt;, sobre terreno que nadie recorrió; &lt;b&gt;picos&lt;/b&gt;, puntos muy por encima o por debajo de sus vecinos; &lt;b&gt;puntos junto a una línea&lt;/b&gt; a otra cota que su arista.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Indique también los puntos del levantamiento y las «Líneas de la superficie» con sus etiquetas: las interrupciones solo se hallan entre líneas, y las líneas del archivo solo se nombran para puntos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columnas:&lt;/b&gt; kind, value y unit (un área, una anchura, una longitud o una altura), text, y lines, las líneas del archivo de levantamiento que hay detrás del lugar.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un hallazgo es una pregunta, no un veredicto: un muro es un pico para esta búsqueda. Una superficie sin hallazgos puede aun así ser errónea, donde no se midió nada o donde toda ella está desviada. Los límites son elección nuestra para puntos guardados cada medio metro; ninguna norma los fija.&lt;/p&gt;</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto). &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto). Entre pasadas la posición de una línea se estima por su trazado. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -8074,8 +9589,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lee lo que escribió un rover, texto delimitado (coma, punto y coma, tabulador o espacios; punto o coma decimal; con o sin encabezado; coordenadas este y norte, o latitudes y longitudes) o un registro de receptor (NMEA 0183), en una capa de puntos con cotas. Varios archivos de una misma obra se convierten en una sola capa que conserva el origen de cada punto. Una capa de puntos ya cargada puede ocupar el lugar de un archivo, sola o combinada con archivos y otras capas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Las columnas&lt;/b&gt; se reconocen por las palabras del encabezado en cuatro idiomas, por los valores y por el área en que puede usarse el SRC. Lo que queda abierto se pregunta, no se adivina: «Vista previa» muestra las primeras líneas, el rol de cada columna, las líneas que se rechazarían y dónde caerían los puntos.&lt;/p&gt;&lt;p&gt;Puntos, líneas rechazadas, comentarios y líneas en blanco suman las líneas del archivo; cada línea rechazada está en la segunda salida con su motivo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que las coordenadas están en el SRC deseado salvo que se indique otro para el archivo; entonces se transforman mediante una operación que se nombra con su precisión. Los grados sin SRC se toman como WGS 84. Las alturas se toman tal cual salvo que se indique una ondulación del geoide.&lt;/p&gt;&lt;p&gt;&lt;b&gt;El estado&lt;/b&gt; de un punto es usado, marcado o rechazado. Solo los puntos rechazados quedan fuera de la superficie. Puede cambiarlo en la capa; los pasos posteriores lo leen allí. La planta y la cota se leen de la geometría, así que las columnas easting, northing y height son solo informativas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; las coordenadas este y norte pueden estar intercambiadas, y una unidad errónea da una superficie de forma correcta y tamaño erróneo. De los puntos fuera del área de uso del SRC se informa con la causa probable; nada se corrige sin su palabra. Una operación aproximada (ballpark), o una a la que falta su archivo de malla, se rechaza hasta que la acepte por su nombre.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in many languages, from the values, and from the area in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, such as -9999, are named and are no points. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strays are put aside&lt;/b&gt; as rejected points, with their lines and the likely cause where it can be told: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. The area of use and the transformation are worked out from the other points. A control point, a base or another part of the site stays; where nothing tells it from a stray, it is flagged as far off and no surface is drawn to it. A decision, or the status used in the layer, takes any point back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given, or they are those of the antenna: then the pole height and the antenna offset bring them down to the ground, and the report says so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lee lo que escribió un rover, texto delimitado (coma, punto y coma, tabulador, espacios o columnas en posiciones fijas; punto o coma decimal; con o sin encabezado; coordenadas este y norte, o latitudes y longitudes), un registro de receptor (NMEA 0183), o GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX y ODS, comprimidos en zip o no, en una capa de puntos con cotas. Varios archivos de una misma obra se convierten en una sola capa que conserva el origen de cada punto. Una capa de puntos ya cargada puede ocupar el lugar de un archivo, sola o combinada con archivos y otras capas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Las columnas&lt;/b&gt; se reconocen por las palabras del encabezado en muchos idiomas, por los valores y por el área en que puede usarse el SRC; las unidades que dice un encabezado se respetan, y los números que indican que no hay valor, como -9999, se nombran y no son puntos. Lo que queda abierto se pregunta, no se adivina: «Vista previa» muestra las primeras líneas, el rol de cada columna, las líneas que se rechazarían y dónde caerían los puntos.&lt;/p&gt;&lt;p&gt;Puntos, líneas rechazadas, comentarios y líneas en blanco suman las líneas del archivo; cada línea rechazada está en la segunda salida con su motivo.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los puntos extraviados se apartan&lt;/b&gt; como puntos rechazados, con sus líneas y la causa probable cuando puede saberse: coordenadas intercambiadas, cero o no finitas, y puntos más lejos de lo que pudo llegar el recorrido, según los tiempos o la separación de los puntos. El área de uso y la transformación se determinan con los demás puntos. Un punto de apoyo, una base u otra parte de la obra se queda; donde nada lo distingue de un punto extraviado, se marca como lejano y no se dibuja superficie hasta él. Una decisión, o el estado used (usado) en la capa, recupera cualquier punto.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; que las coordenadas están en el SRC deseado salvo que se indique otro para el archivo; entonces se transforman mediante una operación que se nombra con su precisión. Los grados sin SRC se toman como WGS 84. Las alturas se toman tal cual salvo que se indique una ondulación del geoide o que sean las de la antena: entonces la altura del jalón y el desfase de la antena las bajan al terreno, y el informe lo dice.&lt;/p&gt;&lt;p&gt;&lt;b&gt;El estado&lt;/b&gt; de un punto es usado, marcado o rechazado. Solo los puntos rechazados quedan fuera de la superficie. Puede cambiarlo en la capa; los pasos posteriores lo leen allí. La planta y la cota se leen de la geometría, así que las columnas easting, northing y height son solo informativas.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; las coordenadas este y norte pueden estar intercambiadas, y una unidad errónea da una superficie de forma correcta y tamaño erróneo. De los puntos fuera del área de uso del SRC se informa con la causa probable; nada se corrige sin su palabra. Una operación aproximada (ballpark), o una a la que falta su archivo de malla, se rechaza hasta que la acepte por su nombre.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -8094,8 +9609,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Dice con qué densidad se registró una obra y dónde no: los mayores &lt;b&gt;círculos sin punto medido&lt;/b&gt;, los &lt;b&gt;triángulos alargados&lt;/b&gt;, su parte de la obra, y &lt;b&gt;lugares que volver a recorrer&lt;/b&gt; en el orden del recorrido. Medidos esos lugares, ningún terreno está más lejos de un punto que el límite. El registro nombra además la menor equidistancia que admiten los datos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y los puntos con los que se construyó, en el orden de registro y en el SRC de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Para la libreta de campo:&lt;/b&gt; los lugares se pueden escribir también como CSV (name, easting, northing, height, en las unidades del SRC) y como puntos de ruta GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Equidistancia:&lt;/b&gt; tres veces el RMSE de las cotas (ASPRS Positional Accuracy Standards, 2014, anexo B). El RMSE se razona a partir del ruido de una cota (lo que halló «Comprobar el levantamiento» o, si no, lo que declara el receptor) y de cómo se curva el terreno entre pasadas; los puntos de comprobación dicen más.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin un límite, una arista es larga a partir de unas dos veces la distancia entre pasadas: elección nuestra, no una norma. Una malla no contiene qué aristas son líneas, así que una línea de rotura larga y recta cuenta como arista larga. El terreno bajo un edificio queda vacío salvo que la superficie se construyera con un hueco allí.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Dice con qué densidad se registró una obra y dónde no: los mayores &lt;b&gt;círculos sin punto medido&lt;/b&gt;, los &lt;b&gt;triángulos alargados&lt;/b&gt;, su parte de la obra, y &lt;b&gt;lugares que volver a recorrer&lt;/b&gt; en el orden del recorrido. Medidos esos lugares, ningún terreno está más lejos de un punto que el límite. Entre ellos están también aquellos donde una línea de códigos de campo pasa por encima de puntos rechazados o acaba antes de ellos. El registro nombra además la menor equidistancia que admiten los datos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie» y los puntos con los que se construyó, en el orden de registro y en el SRC de la superficie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Para la libreta de campo:&lt;/b&gt; los lugares se pueden escribir también como CSV (name, easting, northing, height, line, en las unidades del SRC) y como puntos de ruta GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Equidistancia:&lt;/b&gt; tres veces el RMSE de las cotas (ASPRS Positional Accuracy Standards, 2014, anexo B). El RMSE se razona a partir del ruido de una cota (lo que halló «Comprobar el levantamiento» o, si no, lo que declara el receptor) y de cómo se curva el terreno entre pasadas; los puntos de comprobación dicen más.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; sin un límite, una arista es larga a partir de unas dos veces la distancia entre pasadas: elección nuestra, no una norma. Una malla no contiene qué aristas son líneas, así que una línea de rotura larga y recta cuenta como arista larga. El terreno bajo un edificio queda vacío salvo que la superficie se construyera con un hueco allí.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -8194,11 +9709,6 @@
       <translation>Una lista de conjuntos, cada uno con un nombre; «Tolerancias como archivo para editar» escribe una.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>A local grid: where it lies is not known.</source>
-      <translation>Una cuadrícula local: no se sabe dónde está.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>A map and a table of the ponds, with the method, its source and its limits.</source>
       <translation>Un mapa y una tabla de los charcos, con el método, su fuente y sus límites.</translation>
@@ -8282,6 +9792,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>A receiver log can give both; other files need a geoid separation to change them.</source>
       <translation>Un registro de receptor puede dar ambas; otros archivos necesitan una ondulación del geoide para convertirlas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A receiver log has heights of the antenna: give the pole height below, or choose the antenna here to keep them. A table with a column of pole heights may have either.</source>
+      <translation>Un registro de receptor tiene cotas de la antena: indique abajo la altura del jalón, o elija aquí la antena para conservarlas. Una tabla con una columna de alturas del jalón puede tener unas u otras.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
@@ -8380,7 +9895,7 @@
       <translation>Por encima de las bases, en total (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Accept “{name}”</source>
       <translation>Aceptar «{name}»</translation>
     </message>
@@ -8461,6 +9976,11 @@
       <translation>Todos los puntos del levantamiento en el SRC del apoyo.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>All points of the survey, with their attributes.</source>
+      <translation>Todos los puntos del levantamiento, con sus atributos.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>All points with their attributes; without a CRS where they are on the ground.</source>
       <translation>Todos los puntos con sus atributos; sin SRC donde están en coordenadas de terreno.</translation>
@@ -8501,6 +10021,11 @@
       <translation>También en los vértices de la línea</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
+      <translation>Una salida anterior. Si está vacío y la salida se escribe sobre una, se toma esa.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>An indication of the peak flow of catchments, Q = C i A.</source>
       <translation>Una indicación del caudal punta de las cuencas, Q = C i A.</translation>
@@ -8514,6 +10039,26 @@
       <location filename="../plugin/processing/checkline.py" />
       <source>An indication: where water stands along the two offsets.</source>
       <translation>Una indicación: dónde se estanca el agua a lo largo de los dos desplazamientos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Answered: {answer}</source>
+      <translation>Respondido: {answer}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Answers to what the file leaves open</source>
+      <translation>Respuestas a lo que el archivo deja abierto</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Antenna offset</source>
+      <translation>Desfase de la antena</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Antenna offset (m)</source>
+      <translation>Desfase de la antena (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8551,17 +10096,17 @@
       <translation>Área al nivel de rebose (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area compared (m²)</source>
       <translation>Área comparada (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of cut (m²)</source>
       <translation>Área de desmonte (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of fill (m²)</source>
       <translation>Área de terraplén (m²)</translation>
     </message>
@@ -8646,6 +10191,11 @@
       <translation>Tal como lo admite la libreta de campo.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
+      <translation>Como las nombra el rechazo, por ejemplo --pole-height 2.000 para un registro de receptor, o --no-value none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>As you look along the line from its first vertex.</source>
       <translation>Mirando a lo largo de la línea desde su primer vértice.</translation>
@@ -8654,6 +10204,11 @@
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Check the survey” does.</source>
       <translation>Como hace «Comprobar el levantamiento».</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
+      <translation>Como hace «Buscar líneas del terreno»; las de evidencia fuerte son líneas de rotura.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -8724,6 +10279,11 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Between them the strip runs straight; corners of the line have stations of their own.</source>
       <translation>Entre ellas la franja es recta; los vértices de la línea tienen estaciones propias.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Bottom, gutter</source>
+      <translation>Fondo, rigola</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -9114,7 +10674,7 @@
       <translation>Columnas station y height, en metros, y si se desea curve, la longitud del acuerdo vertical en torno al lugar. Recto entre ellas.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Columns: {roles}</source>
       <translation>Columnas: {roles}</translation>
     </message>
@@ -9129,6 +10689,7 @@
       <translation>Factor combinado (vacío: se calcula en el origen)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Comment lines start with</source>
       <translation>Las líneas de comentario empiezan por</translation>
@@ -9209,11 +10770,13 @@
       <translation>Puntos de apoyo</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Control points (CSV)</source>
       <translation>Puntos de apoyo (CSV)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Control points left out of the fit</source>
       <translation>Puntos de apoyo excluidos del ajuste</translation>
@@ -9238,6 +10801,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Los vértices que comparten líneas o polígonos se replantean una sola vez.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Correct the base of a survey</source>
+      <translation>Corregir la base de un levantamiento</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksource.py" />
@@ -9302,7 +10870,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut (m³)</source>
       <translation>Desmonte (m³)</translation>
     </message>
@@ -9335,6 +10903,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Cut by region and material</source>
       <translation>Desmonte por región y material</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Cut of the triangles as they are (m³)</source>
+      <translation>Desmonte de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -9407,6 +10980,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Decisions</source>
       <translation>Decisiones</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Decisions kept from the layer that is replaced: {count}.</source>
+      <translation>Decisiones conservadas de la capa que se sustituye: {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -9686,11 +11264,6 @@
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Drops vertices as long as the surface stays within a tolerance in height.</source>
       <translation>Elimina vértices mientras la superficie se mantenga dentro de una tolerancia en cota.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>E</source>
-      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -10103,7 +11676,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill (m³)</source>
       <translation>Terraplén (m³)</translation>
     </message>
@@ -10114,7 +11687,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut (m³)</source>
       <translation>Terraplén menos desmonte (m³)</translation>
     </message>
@@ -10122,6 +11695,11 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill less cut ({unit})</source>
       <translation>Terraplén menos desmonte ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill less cut of the triangles as they are (m³)</source>
+      <translation>Terraplén menos desmonte de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -10132,6 +11710,11 @@
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Fill less cut, half its 95 % interval (m³)</source>
       <translation>Terraplén menos desmonte, mitad de su intervalo del 95 % (m³)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill of the triangles as they are (m³)</source>
+      <translation>Terraplén de los triángulos tal como son (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -10162,6 +11745,13 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill, second surface above ({unit})</source>
       <translation>Terraplén, segunda superficie por encima ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Find lines of the ground</source>
+      <translation>Buscar líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -10250,6 +11840,7 @@
       <translation>Primera superficie, para el paso siguiente</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Ajuste</translation>
@@ -10381,6 +11972,11 @@
       <translation>Para el tiempo de concentración y la frecuencia que exija la normativa aplicable.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Found from header and digits; only where these leave it open.</source>
+      <translation>Se deduce del encabezado y de las cifras; solo donde estos lo dejan abierto.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>From (m along the line)</source>
       <translation>Desde (m a lo largo de la línea)</translation>
@@ -10414,6 +12010,16 @@
       <location filename="../plugin/processing/buildfaces.py" />
       <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
       <translation>De la línea dibujada a la segunda, como 0.12 para un bordillo dibujado en su pie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the ground to the mount of the antenna. Heights of the antenna are lowered by it to the ground. Empty: as a column or the lines of a log say it.</source>
+      <translation>Del suelo al soporte de la antena. Las cotas de la antena se rebajan con ella hasta el terreno. Vacío: según diga una columna o las líneas de un registro.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the mount to the antenna's phase centre, to which heights of a log belong.</source>
+      <translation>Del soporte al centro de fase de la antena, al que corresponden las cotas de un registro.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -10492,7 +12098,7 @@
       <translation>Indique un proyecto o un nivel con el que comparar: uno de los dos, no ambos.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Give a file of control points, or a layer in its place (not both).</source>
       <translation>Indique un archivo de puntos de apoyo, o una capa en su lugar (no ambos).</translation>
     </message>
@@ -10515,6 +12121,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>Give the plane by a level or by three points: one of them, not both.</source>
       <translation>Defina el plano con un nivel o con tres puntos: uno de los dos, no ambos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Give the two positions of the base, or known points in their place (not both).</source>
+      <translation>Indique las dos posiciones de la base o, en su lugar, puntos conocidos (no ambas cosas).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -10751,6 +12362,11 @@
       <translation>Desfase de cota entre ambas (m, 1 sigma)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Height offset that was taken off (m)</source>
+      <translation>Desfase de cotas descontado (m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>Height that balances cut and fill</source>
       <translation>Cota que compensa desmonte y terraplén</translation>
@@ -10792,9 +12408,20 @@
       <translation>Las cotas del archivo son</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights in the file are those of</source>
+      <translation>Las cotas del archivo son las de</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Heights of the first surface along the lines with stations.</source>
       <translation>Cotas de la primera superficie a lo largo de las líneas con estaciones.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights shifted from a line on (line:metres)</source>
+      <translation>Cotas desplazadas a partir de una línea (línea:metros)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -10869,8 +12496,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part.</source>
-      <translation>Cuán seguro es que ambas tengan el mismo datum altimétrico: otra base, otro geoide, otro jalón. Desplaza el volumen en su valor por el área, y suele ser la parte mayor.</translation>
+      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
+      <translation>Cuán seguro es que ambas tengan el mismo datum altimétrico, o el desfase indicado: otra base, otro geoide, otro jalón. Desplaza el volumen en su valor por el área, y suele ser la parte mayor. Un desfase hallado del terreno sin cambios trae su propia incertidumbre en lugar de esta.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -10909,7 +12536,12 @@
       <translation>En lugar de la capa.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>In the CRS that they shall keep.</source>
+      <translation>En el SRC que deben conservar.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/controlsource.py" />
       <source>In the CRS wanted. Points without a height do not count in height.</source>
       <translation>En el SRC deseado. Los puntos sin cota no cuentan en altimetría.</translation>
     </message>
@@ -10917,6 +12549,11 @@
       <location filename="../plugin/processing/groundgrid.py" />
       <source>In the grid, or on the ground; these may have no CRS.</source>
       <translation>En la cuadrícula o en el terreno; estos pueden no tener SRC.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>In the order of recording, such as the output of “Check the survey”.</source>
+      <translation>En el orden de registro, como la salida de «Comprobar el levantamiento».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -10983,11 +12620,6 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>In walking order.</source>
       <translation>En orden de recorrido.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>In {crs} the points are nowhere on the Earth.</source>
-      <translation>En {crs} los puntos no están en ningún lugar de la Tierra.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
@@ -11131,6 +12763,11 @@
       <translation>Bordillos y muros (líneas con cotas)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
+      <translation>Bordillos, muros, cunetas y bordes de taludes, a partir de puntos sin códigos.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/planlayout.py" />
       <source>Key map</source>
       <translation>Mapa guía</translation>
@@ -11222,12 +12859,18 @@
       <translation>Mayor desplazamiento de una línea (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Latitudes and longitudes are written as</source>
+      <translation>Las latitudes y longitudes se escriben como</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Lay lines on a surface</source>
       <translation>Proyectar líneas sobre una superficie</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Layer of control points in place of the file</source>
       <translation>Capa de puntos de apoyo en lugar del archivo</translation>
     </message>
@@ -11235,6 +12878,12 @@
       <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Capa de puntos en lugar del archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Layer, sheet or file of an archive</source>
+      <translation>Capa, hoja o archivo de un archivo comprimido</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -11280,6 +12929,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Leave it empty to compare with a level.</source>
       <translation>Déjelo vacío para comparar con un nivel.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Leave them there</source>
+      <translation>Dejarlos ahí</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -11445,9 +13099,20 @@
       <translation>Líneas del archivo</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of codes go first: what doubles them is dropped.</source>
+      <translation>Las líneas de códigos tienen prioridad: lo que las repite se descarta.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Lines of no cut and no fill</source>
       <translation>Líneas de paso</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of the ground</source>
+      <translation>Líneas del terreno</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11467,6 +13132,12 @@
       <translation>Líneas o contornos de polígonos que deben ser aristas de la superficie.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines proposed</source>
+      <translation>Líneas propuestas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines rejected</source>
       <translation>Líneas rechazadas</translation>
@@ -11483,8 +13154,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines that cross are joined there by a new point; this gives its height.</source>
-      <translation>Las líneas que se cruzan se unen allí con un punto nuevo; esto da su cota.</translation>
+      <source>Lines that cross, or end on each other, are joined there; this gives the height. Survey points that a line runs through keep theirs. What differs is told.</source>
+      <translation>Las líneas que se cruzan, o que terminan una en otra, se unen allí; esto da la cota. Los puntos del levantamiento por los que pasa una línea conservan la suya. Se informa de lo que difiere.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -11497,9 +13168,24 @@
       <translation>Líneas de recorrido</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used</source>
+      <translation>Líneas usadas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
+      <translation>Líneas usadas: {used} ({length:.1f} m), propuestas: {proposed}, rechazadas: {rejected}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines whose heights differ by up to this are joined at their mean.</source>
-      <translation>Las líneas cuyas cotas difieren hasta este valor se unen en su media.</translation>
+      <source>Lines whose heights differ by up to this where they meet are joined at their mean.</source>
+      <translation>Las líneas cuyas cotas difieren hasta este valor donde se encuentran se unen en su media.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines with heights by kind and status; change the status, or reshape them.</source>
+      <translation>Líneas con cotas por tipo y estado; cambie el estado o modifique su forma.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -11520,6 +13206,13 @@
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Lines with stations</source>
       <translation>Líneas con estaciones</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Lines with your decisions</source>
+      <translation>Líneas con sus decisiones</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -11651,12 +13344,12 @@
       <translation>Material en la superficie</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of cut (m)</source>
       <translation>Profundidad media de desmonte (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of fill (m)</source>
       <translation>Profundidad media de terraplén (m)</translation>
     </message>
@@ -11685,11 +13378,6 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Metros en horizontal por cada metro de subida. Lo que se sostiene depende del suelo: véanse las advertencias.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>Middle: {lat}° {north}, {lon}° {east} in {crs}</source>
-      <translation>Centro: {lat}° {north}, {lon}° {east} en {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11727,11 +13415,6 @@
       <translation>Más superficies</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>N</source>
-      <translation>N</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Name</source>
       <translation>Nombre</translation>
@@ -11765,6 +13448,11 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>Names in more than one file</source>
       <translation>Nombres en más de un archivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Names parted by commas.</source>
+      <translation>Nombres separados por comas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -11868,12 +13556,12 @@
       <translation>No aplicado</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: design only (m²)</source>
       <translation>No comparado: solo proyecto (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: existing surface only (m²)</source>
       <translation>No comparado: solo superficie existente (m²)</translation>
     </message>
@@ -12008,6 +13696,16 @@
       <translation>Número de acuerdos verticales</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Numbers and words, with commas between, such as -9999,*; none where every number is meant. Empty: words such as NULL, and numbers far from all others, such as -9999, are found and named; where it is not certain, it is asked.</source>
+      <translation>Números y palabras, con comas entre ellos, como -9999,*; none si todos los números son reales. Vacío: se hallan y se nombran palabras como NULL y números lejos de todos los demás, como -9999; donde no es seguro, se pregunta.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Of a file that holds several, the one with the points; * for all layers.</source>
+      <translation>De un archivo que contiene varias, la que tiene los puntos; * para todas las capas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
       <translation>De un ajuste con cuatro parámetros. Un plano absorbe una inclinación del geoide en el emplazamiento.</translation>
@@ -12084,6 +13782,11 @@
       <translation>De las hojas en PDF. Imprímalas al 100 %, sin ajustar a la página.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
+      <translation>De los taludes, y de los bordes de una franja donde su línea gira. Los taludes redondeados son conos en facetas de 10 grados; los de inglete prolongan ambos taludes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Of the value.</source>
       <translation>Del valor.</translation>
@@ -12133,6 +13836,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>On a slope a pole held aside meets another height.</source>
       <translation>En una pendiente, un jalón sostenido a un lado da con otra cota.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>On a street that was crossed every 2.5 m, without a code:</source>
+      <translation>En una calle que se cruzó cada 2.5 m, sin ningún código:</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12191,12 +13899,17 @@
       <translation>Solo si el archivo no lo indica y hay que cambiar las cotas.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Only where the fit is refused: what the refusal names, such as mirrored, names:A=B,B=A or survey:ft; several are joined by +. as-read takes a fit that does not fit as it is.</source>
+      <translation>Solo si se rechaza el ajuste: lo que nombra el rechazo, como mirrored, names:A=B,B=A o survey:ft; varios se unen con +. as-read acepta tal cual un ajuste que no es bueno.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>Open</source>
       <translation>Abrir</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Open: {question}.</source>
       <translation>Pendiente: {question}.</translation>
     </message>
@@ -12254,6 +13967,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>Otherwise they are laid on the surface. Z is in the unit of the CRS of the surface.</source>
       <translation>Si no, se proyectan sobre la superficie. Z está en la unidad del SRC de la superficie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Outer corners</source>
+      <translation>Esquinas salientes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -12529,6 +14247,7 @@
       <translation>Punto junto a una línea</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
@@ -12620,6 +14339,11 @@
       <translation>Puntos rechazados</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Points shifted</source>
+      <translation>Puntos desplazados</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Points so near to a breakline should have its height.</source>
       <translation>Los puntos tan próximos a una línea de rotura deberían tener su cota.</translation>
@@ -12677,8 +14401,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was.</source>
-      <translation>Puntos con nombre, en orden de recorrido; radius_m es a qué distancia quedaba lo más próximo que se midió.</translation>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
+      <translation>Puntos con nombre, en orden de recorrido; radius_m es a qué distancia quedaba lo más próximo que se midió, line la línea que volver a recorrer allí.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -12724,6 +14448,16 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m.</source>
       <translation>Puntos: {points}, puntos de apoyo: {control}. Terraplén de hasta {fill:.3f} m, desmonte de hasta {cut:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Pole height</source>
+      <translation>Altura del jalón</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Pole height (m)</source>
+      <translation>Altura del jalón (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -12806,12 +14540,25 @@
       <translation>Charcos: probabilidad máxima de que sean ruido (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it is</source>
+      <translation>Posición de la base tal como es</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it was used</source>
+      <translation>Posición de la base tal como se usó</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Preview</source>
       <translation>Vista previa</translation>
     </message>
     <message>
       <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Preview of the survey</source>
       <translation>Vista previa del levantamiento</translation>
     </message>
@@ -12851,6 +14598,12 @@
       <translation>Proyecto</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Proposed (not in the surface)</source>
+      <translation>Propuesto (no está en la superficie)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Proposes where to walk on an area, how far and how long, before going out.</source>
       <translation>Propone por dónde recorrer una zona, qué distancia y cuánto tiempo, antes de salir.</translation>
@@ -12869,6 +14622,7 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Quality</source>
       <translation>Calidad</translation>
@@ -12910,7 +14664,16 @@
       <translation>Leer las coordenadas fuera del área de uso como</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Read survey and control as</source>
+      <translation>Leer levantamiento y puntos de apoyo como</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <source>Read the field codes</source>
       <translation>Leer los códigos de campo</translation>
     </message>
@@ -12920,7 +14683,7 @@
       <translation>Leer los puntos</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Read them so: {cause}</source>
       <translation>Leerlas así: {cause}</translation>
     </message>
@@ -13013,6 +14776,11 @@
       <translation>Residuos en los puntos de apoyo</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Ridge, crown</source>
+      <translation>Lomo, coronación</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/catchments.py" />
       <source>Ridges</source>
       <translation>Divisorias</translation>
@@ -13053,19 +14821,14 @@
       <translation>Media cuadrática de las diferencias (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation>Las esquinas redondeadas son conos en facetas de 10 grados; las de inglete prolongan ambos taludes.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Rows</source>
       <translation>Filas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic and surface model.</source>
-      <translation>Filas de desmonte, terraplén y neto (m³) con los extremos del intervalo del 95 % y las desviaciones típicas por separado: aleatoria, deriva, sistemática y modelo de superficie.</translation>
+      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
+      <translation>Filas de desmonte, terraplén y neto (m³) con los extremos del intervalo del 95 % y las desviaciones típicas por separado: aleatoria, deriva, sistemática, modelo de superficie y profundidades pequeñas. triangles_m3 es lo que dicen los triángulos.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13109,11 +14872,6 @@
       <translation>Tramos que se encontraron con otros en {least} lugares o más: {met} de {count}, desviaciones típicas de {low:.1f} a {high:.1f} mm; declaraciones fuera del intervalo del 95 % de su tramo: {off}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>S</source>
-      <translation>S</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>S makes S001, S002, …; give each job another one.</source>
       <translation>S da S001, S002, …; use otro para cada trabajo.</translation>
@@ -13127,6 +14885,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Sag</source>
       <translation>Acuerdo cóncavo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>Said by whoever set up the rover. On the command line --tilt-compensated. Where the heights do not tell, tilted points are flagged if they are many, and you are asked.</source>
+      <translation>Lo dice quien configuró el rover. En la línea de órdenes, --tilt-compensated. Donde las cotas no lo dicen, los puntos inclinados se marcan si son muchos, y se le pregunta.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -13289,6 +15052,26 @@
       <translation>Desplazamiento que compensa (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the east (m)</source>
+      <translation>Desplazamiento al este (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the north (m)</source>
+      <translation>Desplazamiento al norte (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift upwards (m)</source>
+      <translation>Desplazamiento hacia arriba (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shifts a survey to the base's position worked out later, or to a known point.</source>
+      <translation>Desplaza un levantamiento a la posición de la base calculada después, o a un punto conocido.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Shorter than the window, windows overlap and neighbours share points.</source>
       <translation>Si es más corta que la ventana, las ventanas se solapan y las contiguas comparten puntos.</translation>
@@ -13344,11 +15127,6 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Slopes at both ends too</source>
       <translation>Taludes también en ambos extremos</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Slopes at outer corners</source>
-      <translation>Taludes en las esquinas salientes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -13692,6 +15470,11 @@
       <translation>Mayor pendiente longitudinal, en cualquier sentido (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Step (kerb, wall)</source>
+      <translation>Escalón (bordillo, muro)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>Stockpile or pit volume</source>
       <translation>Volumen de acopio o excavación</translation>
@@ -13770,6 +15553,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds.</source>
       <translation>Como 1+250.00 o 1250: el signo más va tras los kilómetros; en pies, tras las centenas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Such as 500012.345,5700123.456,146.25 or 51.4512345N,9.0012345E,146.25.</source>
+      <translation>Como 500012.345,5700123.456,146.25 o 51.4512345N,9.0012345E,146.25.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13929,8 +15717,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
-      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
-      <translation>Archivos del levantamiento (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Todos los archivos (*)</translation>
+      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;All files (*)</source>
+      <translation>Archivos de levantamiento (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Todos los archivos (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13943,7 +15731,9 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Survey points</source>
@@ -14108,7 +15898,7 @@
       <translation>El campo que da nombre a los puntos.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>The first line names the columns name, easting, northing and, where known, height.</source>
       <translation>La primera línea nombra las columnas name, easting, northing y, si se conoce, height.</translation>
     </message>
@@ -14210,8 +16000,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
-      <source>The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. Nothing is corrected without it.</source>
-      <translation>El nombre de una causa probable, como swapped, tal como lo muestra la advertencia: entonces las coordenadas se leen así. Sin él no se corrige nada.</translation>
+      <source>The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is corrected without it.</source>
+      <translation>El nombre de una causa probable, como swapped, tal como lo muestra la pregunta o la advertencia: entonces las líneas que explica se leen así y las demás se quedan. as-read las deja todas donde están. Sin él no se corrige nada.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -14222,6 +16012,16 @@
       <location filename="../plugin/processing/sinks.py" />
       <source>The output cannot be written ({reason}); choose another file.</source>
       <translation>No se puede escribir la salida ({reason}); elija otro archivo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The output of “Find lines of the ground”, with what you decided in it.</source>
+      <translation>La salida de «Buscar líneas del terreno», con lo que usted decidió en ella.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
+      <translation>La salida de «Buscar líneas del terreno»: las de estado used son líneas de rotura con sus cotas, y ceden donde cruzan otras líneas.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14294,6 +16094,11 @@
       <translation>La distancia de registro configurada en el receptor.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>The rover compensates tilt</source>
+      <translation>El rover compensa la inclinación</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m)</source>
       <translation>Lo mismo de la segunda superficie (m)</translation>
@@ -14309,6 +16114,11 @@
       <translation>El mismo radio en separaciones de las pasadas (vacío: sin límite)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The second surface is too high by (m; empty: found)</source>
+      <translation>La segunda superficie está demasiado alta en (m; vacío: se halla)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/crosssections.py" />
       <source>The sections to scale.</source>
       <translation>Los perfiles transversales a escala.</translation>
@@ -14317,11 +16127,6 @@
       <location filename="../plugin/processing/plansheet.py" />
       <source>The short side of the paper is below.</source>
       <translation>El lado corto del papel queda abajo.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The side of a square of ground in which drift is one and the same.</source>
-      <translation>El lado de un cuadrado de terreno en el que la deriva es la misma.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14349,19 +16154,24 @@
       <translation>La superficie está {off} mm por debajo del punto de comprobación.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
+      <translation>Los triángulos tal como son: desmonte {cut:.2f} m³, terraplén {fill:.2f} m³, terraplén menos desmonte {net:.2f} m³.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Las dos superficies no se solapan; compruebe que ambas pertenecen al mismo emplazamiento.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
-      <translation>La unidad del archivo. Vacío: la que se deduzca del archivo o, si no, la del SRC.</translation>
+      <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
+      <translation>La unidad del archivo. Vacío: según diga su encabezado o muestren sus números o, si no, la del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: that of the CRS.</source>
-      <translation>La unidad del archivo. Vacío: la del SRC.</translation>
+      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
+      <translation>La unidad del archivo. Vacío: según diga su encabezado o, si no, la del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -14520,6 +16330,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
+      <source>Toe of a slope</source>
+      <translation>Pie de talud</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Pie del terraplén</translation>
     </message>
@@ -14562,6 +16377,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Too close to tell</source>
       <translation>Demasiado justo para decidir</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Top of a slope</source>
+      <translation>Cabeza de talud</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -14711,6 +16531,11 @@
       <translation>Unidad del archivo de puntos de apoyo (vacío: la del SRC)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Unit of the heights</source>
+      <translation>Unidad de las cotas</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Unit of the heights, if another</source>
       <translation>Unidad de las cotas, si es otra</translation>
@@ -14732,7 +16557,7 @@
       <translation>Unidad del valor</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Unit: {unit}</source>
       <translation>Unidad: {unit}</translation>
     </message>
@@ -14740,6 +16565,11 @@
       <location filename="../plugin/processing/peakflow.py" />
       <source>Units</source>
       <translation>Unidades</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Units that a header says are obeyed, such as Height [cm].</source>
+      <translation>Las unidades que dice un encabezado se respetan, como Height [cm].</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14864,11 +16694,6 @@
       <translation>Volúmenes por región y magnitud</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>W</source>
-      <translation>O</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Walk the perimeter too</source>
       <translation>Recorrer también el perímetro</translation>
@@ -14971,8 +16796,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>What single points are held to; a file of your own goes before.</source>
-      <translation>A qué se someten los puntos individuales; un archivo propio tiene prioridad.</translation>
+      <source>What single points are held to; a file of your own goes before. topographic, control and a file are applied as they stand. The usual choice flags points where a limit would reject more than a tenth of them; the log says so first.</source>
+      <translation>A qué se someten los puntos aislados; un archivo propio prevalece. topographic, control y un archivo se aplican tal cual. La opción habitual marca los puntos cuando un límite rechazaría más de una décima parte de ellos; el registro lo dice primero.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>What stands for no value</source>
+      <translation>Qué indica que no hay valor</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -15010,6 +16841,7 @@
       <translation>Qué significa el valor de abajo.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
       <location filename="../plugin/processing/importpoints.py" />
@@ -15022,6 +16854,11 @@
       <translation>Lo que la fórmula permita.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
+      <translation>Donde una línea pasa por encima de puntos rechazados, o acaba antes de ellos, se vuelve a recorrer.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>Where catchments differ; in place of the one for all.</source>
       <translation>Donde las cuencas difieren; en lugar del único para todas.</translation>
@@ -15032,19 +16869,30 @@
       <translation>Donde se encuentran las rasantes</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where header and options differ, the unit is</source>
+      <translation>Si el encabezado y las opciones difieren, la unidad es</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Where it is known otherwise than from the points.</source>
       <translation>Si se conoce de otro modo que por los puntos.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Where lines cross</source>
-      <translation>Donde se cruzan líneas</translation>
+      <source>Where lines cross or meet</source>
+      <translation>Donde se cruzan o se encuentran líneas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Where lines differ. A line whose field is empty takes the height above.</source>
       <translation>Donde las líneas difieren. Una línea con el campo vacío toma la altura de arriba.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
+      <translation>Donde nada cambió: otra base, otro geoide, otro jalón. Se descuenta. Si se deja vacío, se halla entre dos levantamientos (ambos con ruido) a partir del terreno en que mejor coinciden; frente a un proyecto, ninguno.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -15062,6 +16910,11 @@
       <translation>Adónde rebosan los charcos</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where the check tells that heights change their level at a line of the file and you know which part is right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by commas. It is recorded like every other change of coordinates.</source>
+      <translation>Si la comprobación dice que las cotas cambian de nivel en una línea del archivo y usted sabe qué parte es correcta: la línea y los metros que hay que sumar desde allí, como 1153:+0.234; varios se separan por comas. Queda registrado como cualquier otro cambio de coordenadas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Where the design meets the ground: top of cut, toe of fill, and ends without slope.</source>
       <translation>Donde el proyecto encuentra el terreno: coronación del desmonte, pie del terraplén y extremos sin talud.</translation>
@@ -15070,6 +16923,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line.</source>
       <translation>Donde la numeración salta, como 1+200 = 1+250; 3+000 = 0+000, en el orden de la línea.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
+      <translation>Donde los puntos de la malla están en el orden del recorrido, la deriva se rige por él. Si no, este es el lado de un cuadrado de terreno en el que la deriva es una y la misma.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -15090,6 +16948,13 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Where the surfaces cross, with the height there.</source>
       <translation>Donde las superficies se cruzan, con la cota en ese lugar.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Where the survey lies</source>
+      <translation>Dónde está el levantamiento</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -15323,6 +17188,16 @@
       <translation>según diga el archivo</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>as-read takes a shift that was refused on your word.</source>
+      <translation>as-read acepta, por indicación suya, un desplazamiento rechazado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>asked for</source>
+      <translation>la que se responda al preguntar</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>balance,cut,fill,level,grading,pad,strip,profile,surplus,shrinkage,earthwork</source>
       <translation>compensación,desmonte,terraplén,nivel,explanación,plataforma,franja,perfil longitudinal,sobrante,merma,movimiento de tierras</translation>
@@ -15336,6 +17211,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>base of {name}</source>
       <translation>base de {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>base,reference station,shift,offset,known point,localization,autonomous,ppp</source>
+      <translation>base,estación de referencia,desplazamiento,desfase,punto conocido,localización,autónomo,PPP</translation>
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
@@ -15363,9 +17243,19 @@
       <translation>errores groseros,valores atípicos,tolerancias,altura del jalón,solución,inclinación,estado,rechazar,marcar,repetibilidad,ruido</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
+      <translation>líneas de rotura,bordillo,encintado,cuneta,talud,borde,rigola,coronación,escalón,líneas características,sin códigos,dibujo de líneas</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>broken: banks, mounds, building sites</source>
       <translation>quebrado: taludes, montículos, obras</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>centimetres (cm)</source>
+      <translation>centímetros (cm)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -15424,14 +17314,44 @@
       <translation>desmonte de {low} a {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>date</source>
+      <translation>fecha</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/plantexts.py" />
       <source>datum not stated</source>
       <translation>datum no indicado</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
+      <translation>grados decimales, o con signos entre grados, minutos y segundos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>decimetres (dm)</source>
+      <translation>decímetros (dm)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees and minutes in one (4807.035)</source>
+      <translation>grados y minutos juntos (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in one (480702.1)</source>
+      <translation>grados, minutos y segundos juntos (480702.1)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation>mde,mdt,ráster,malla,cotas,elevación,geotiff,interpolar,sombreado,clough-tocher</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>digits of minutes and seconds behind the mark (48.07021 is 48°07'02.1")</source>
+      <translation>cifras de minutos y segundos tras el separador decimal (48.07021 es 48°07'02.1")</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
@@ -15499,6 +17419,11 @@
       <translation>terraplén de {low} a {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>find out from the heights</source>
+      <translation>deducirlo de las cotas</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>first: {steps}</source>
       <translation>antes: {steps}</translation>
@@ -15539,6 +17464,11 @@
       <translation>lagunas,densidad,separación,círculos vacíos,volver a recorrer,puntos de paso,gpx,equidistancia</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>gon</source>
+      <translation>grados centesimales (gon)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>grade,gradient,crossfall,cross slope,superelevation,camber,slope,percent,road</source>
       <translation>pendiente longitudinal,gradiente,pendiente transversal,peralte,bombeo,pendiente,porcentaje,carretera</translation>
@@ -15574,6 +17504,11 @@
       <translation>in/h, acres, ft³/s</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>inches (in, 0.0254 m)</source>
+      <translation>pulgadas (in, 0.0254 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>intensity</source>
       <translation>intensidad</translation>
@@ -15592,6 +17527,11 @@
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>kept as they are</source>
       <translation>se conservan como están</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>kilometres (km)</source>
+      <translation>kilómetros (km)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -15655,6 +17595,11 @@
       <translation>metros (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>millimetres (mm)</source>
+      <translation>milímetros (mm)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation>a inglete</translation>
@@ -15685,6 +17630,16 @@
       <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
       <translation>no se indica el motivo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>no: points beyond the limit are rejected</source>
+      <translation>no: los puntos que superan el límite se rechazan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>none: columns at fixed places</source>
+      <translation>ninguno: columnas en posiciones fijas</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -15765,6 +17720,11 @@
       <location filename="../plugin/processing/roadprofile.py" />
       <source>profile,longitudinal section,line,centreline,station,heights,grade,sheet,pdf,csv</source>
       <translation>perfil longitudinal,línea,eje,estación,cotas,rasante,pendiente,hoja,pdf,csv</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>radians</source>
+      <translation>radianes</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -15919,6 +17879,26 @@
       <translation>tomar la media de las cotas</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the header</source>
+      <translation>la del encabezado</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the options or the CRS</source>
+      <translation>la de las opciones o del SRC</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the antenna</source>
+      <translation>la antena</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the ground</source>
+      <translation>el terreno</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>the height that balances</source>
       <translation>la cota que compensa</translation>
@@ -15962,6 +17942,16 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>unchanged</source>
       <translation>sin cambios</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>usual: topographic, but no limit rejects more than a tenth of the points</source>
+      <translation>habitual: topographic, pero ningún límite rechaza más de una décima parte de los puntos</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>vertical bar</source>
+      <translation>barra vertical</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16029,9 +18019,19 @@
       <translation>proyecto completo</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>yards (yd, 0.9144 m)</source>
+      <translation>yardas (yd, 0.9144 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
       <translation>sí</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>yes: tilt is no fault</source>
+      <translation>sí: la inclinación no es un fallo</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -16141,12 +18141,12 @@
       <translation>{layer}: todas las cotas son 0. Si las líneas se dibujaron sin cotas, desactive el uso de estas.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point {number} has no name; give it one, or choose the name field.</source>
       <translation>{layer}: el punto de apoyo {number} no tiene nombre; déselo o elija el campo del nombre.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point “{name}” occurs twice; keep one.</source>
       <translation>{layer}: el punto de apoyo «{name}» aparece dos veces; conserve uno.</translation>
     </message>
@@ -16182,7 +18182,7 @@
       <translation>{layer}: objetos espaciales sin línea utilizable omitidos: {count}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.</source>
       <translation>{layer}: está en {crs}, no en el SRC elegido; deje vacío el SRC o reproyecte la capa.</translation>
     </message>
@@ -16302,6 +18302,11 @@
       <translation>{order}: {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m de largo, {walked} m recorridos al final</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{passes} passes, evidence {evidence}, {length} m</source>
+      <translation>{passes} pasadas, evidencia {evidence}, {length} m</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule}: cumple en {good:.1f} m, no cumple en {bad:.1f} m, demasiado justo para decidir en {close:.1f} m.</translation>
@@ -16332,17 +18337,17 @@
       <translation>{where}: {value} en la columna {name} no es un número; corríjalo.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of cut, 95 % (m³)</source>
       <translation>± del desmonte, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill less cut, 95 % (m³)</source>
       <translation>± de terraplén menos desmonte, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill, 95 % (m³)</source>
       <translation>± del terraplén, 95 % (m³)</translation>
     </message>

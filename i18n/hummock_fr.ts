@@ -4,6 +4,11 @@
   <context>
     <name>core</name>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³</source>
+      <translation>          triangles tels quels : déblai {cut:.1f} m³, remblai {fill:.1f} m³, net {net:.1f} m³</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/crs.py" />
       <source>'{crs}' ({name}) is in degrees; the surface needs a projected CRS in metres or feet, such as EPSG:25832.</source>
       <translation>'{crs}' ({name}) est en degrés ; la surface demande un SCR projeté en mètres ou en pieds, tel que EPSG:25832.</translation>
@@ -34,9 +39,54 @@
       <translation>'{name}' doit être laissé de côté, mais n'est pas un point d'appui apparié.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not applied</source>
+      <translation>'{name}' ferait passer le pas de point à point de {step} m à {after} m, et une autre cause le laisse ; il n'est pas appliqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' mettrait le point qu'il explique à {distance} des {others} qui sont bien placés tels quels ; il n'est pas appliqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the site {distance} from what is known of it; it is not applied</source>
+      <translation>'{name}' mettrait le site à {distance} de ce qu'on en sait ; il n'est pas appliqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it is not applied</source>
+      <translation>'{name}' mettrait les {count} points qu'il explique à {distance} des {others} qui sont bien placés tels quels ; il n'est pas appliqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>'{word}' answers no question of a file; options are {options}.</source>
+      <translation>'{word}' ne répond à aucune question d'un fichier ; les options sont {options}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>'{word}' beside a line code is no word of the field convention; ignored. Points: {count}, first {point} (line {line}).</source>
       <translation>'{word}' à côté d'un code de ligne n'est pas un mot de la convention de terrain ; ignoré. Points : {count}, premier {point} (ligne {line}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>'{word}' is no shift of heights; write the line of the file and metres, as in 1153:+0.234, several parted by commas.</source>
+      <translation>'{word}' n'est pas un décalage d'altitudes ; écrivez la ligne du fichier et des mètres, comme 1153:+0.234, plusieurs séparés par des virgules.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.</source>
+      <translation>'{word}' n'est pas une façon de lire l'appui ; sont possibles as-read, mirrored, control-exchanged, survey:ft, survey-heights:m, control:ft, control-heights:m, names:A=B, plusieurs avec + entre eux.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was and --base-is must both have a height, or neither.</source>
+      <translation>--base-was et --base-is doivent avoir une altitude toutes les deux, ou aucune.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>--base-was lies {distance} from the points, too far for a base of theirs; check its coordinates, their order and unit.</source>
+      <translation>--base-was est à {distance} des points, trop loin pour être leur base ; vérifiez ses coordonnées, leur ordre et leur unité.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/columns.py" />
@@ -74,9 +124,14 @@
       <translation>--depths doit être une suite de nombres croissants séparés par des virgules, et non {value}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_options.py" />
       <source>--geoid is empty; give metres, or a file with a grid of geoid separations.</source>
       <translation>--geoid est vide ; donnez des mètres, ou un fichier contenant une grille d'ondulations du géoïde.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
+      <translation>--near doit être un lieu tel que 51.45N,9.0E, ou un fichier GeoJSON dont les coordonnées peuvent être comprises ; et non '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -124,6 +179,16 @@
       <translation>Une barre le long de {name} pour chacune des {count} règles, avec ses verdicts.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A base is corrected by two positions: give --base-was and --base-is.</source>
+      <translation>Une base est corrigée par deux positions : donnez --base-was et --base-is.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A breakline has no heights, though vertices of it are survey points: {labels}. It is laid on the surface and does not shape it. If it is to hold edges, give it heights.</source>
+      <translation>Une ligne de rupture n'a pas d'altitudes, alors que des sommets en sont des points du levé : {labels}. Elle est posée sur la surface et ne la façonne pas. Si elle doit tenir des arêtes, donnez-lui des altitudes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/raster.py" />
       <source>A cell size of {cell} m makes {columns} x {rows} cells on this surface, more than {most}; give a larger cell.</source>
       <translation>Une taille de cellule de {cell} m donne {columns} x {rows} cellules sur cette surface, plus de {most} ; donnez une cellule plus grande.</translation>
@@ -162,6 +227,11 @@
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>A curve of {count} steps cannot be made; give 1 to {most}.</source>
       <translation>Une courbe de {count} pas est impossible ; donnez de 1 à {most}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A decimal point or digit lost or too many</source>
+      <translation>Un séparateur décimal ou un chiffre perdu ou en trop</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -204,9 +274,24 @@
       <translation>Une erreur d'altitude de {error:.3f} m ne peut pas être obtenue avec des altitudes bonnes à {sigma:.3f} m : leur bruit donne à lui seul {least:.3f} m. Demandez moins, ou observez chaque point plus longtemps.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A height of zero</source>
+      <translation>Une altitude de zéro</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.</source>
       <translation>Un creux compte comme mare lorsque le bruit des altitudes, d'un écart-type de {sigma} mm, en produit un semblable quelque part dans le levé avec une probabilité inférieure à {chance} %, et qu'il est profond d'au moins {depth}. Les erreurs sont supposées indépendantes ; ce que des voisins partagent, comme une mauvaise fixation pendant une minute, peut produire un creux plus large.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 all along, where the points nearest to it lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give this line as a line without heights, or give it heights.</source>
+      <translation>Une ligne a l'altitude 0 sur toute sa longueur, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. La surface y descend (ou y monte) à 0. Si le dessin n'a pas d'altitudes, donnez cette ligne comme ligne sans altitudes, ou donnez-lui des altitudes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Une ligne passe par un point du levé à une autre altitude ; le point garde la sienne. Différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -244,9 +329,19 @@
       <translation>Un ajustement à sept paramètres</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>A shift cannot tell a rotation, a scale or a tilt, and an error of the position it rests on is in every point. A second known point, far from the first, would show them.</source>
+      <translation>Un décalage ne révèle ni rotation, ni échelle, ni inclinaison, et une erreur de la position sur laquelle il repose est dans chaque point. Un second point connu, loin du premier, les montrerait.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A shift of heights</source>
       <translation>Une translation des altitudes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>A sign lost or too many</source>
+      <translation>Un signe perdu ou en trop</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/side_slopes.py" />
@@ -257,6 +352,11 @@
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>A standard deviation of {value} m is none; give one above 0.</source>
       <translation>Un écart-type de {value} m n'en est pas un ; donnez une valeur supérieure à 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/place.py" />
+      <source>A survey is shifted by --base-was and --base-is, or by --control; give one of them.</source>
+      <translation>Un levé est décalé par --base-was et --base-is, ou par --control ; donnez l'un des deux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/find_long.py" />
@@ -344,6 +444,16 @@
       <translation>Tous les points de contrôle sur la surface sont en terrain végétalisé ; aucune classe ne peut être indiquée sans terrain dégagé.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, so that the known point {names} lies where it is known; the same vector in space at every point.</source>
+      <translation>Tous les points décalés de {east} m vers l'est, {north} m vers le nord et {up} m vers le haut, pour que le point connu {names} soit là où il est connu ; le même vecteur dans l'espace en chaque point.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>All points shifted by {east} m east, {north} m north and {up} m up, the mean of {count} known points ({names}), the same vector in space at every point; the known points differ from it by {apart} m at most.</source>
+      <translation>Tous les points décalés de {east} m vers l'est, {north} m vers le nord et {up} m vers le haut, la moyenne de {count} points connus ({names}), le même vecteur dans l'espace en chaque point ; les points connus s'en écartent de {apart} m au plus.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>All together: {lines} lines on {levels} levels, {length} {unit} long.</source>
       <translation>Au total : {lines} lignes sur {levels} niveaux, longues de {length} {unit}.</translation>
@@ -367,6 +477,11 @@
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>Although the Standards call for a minimum of {needed} checkpoints, this test was performed using only {count} checkpoints in non-vegetated ground.</source>
       <translation>Bien que les normes exigent un minimum de {needed} points de contrôle, ce test a été réalisé avec seulement {count} points de contrôle en terrain non végétalisé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Another unit of length</source>
+      <translation>Une autre unité de longueur</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -425,6 +540,16 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>As it stands in the file</source>
       <translation>Tel quel dans le fichier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: one point tilted by more than {limit:g}° is not held to this limit.</source>
+      <translation>Comme vous l'avez dit, le mobile compense l'inclinaison : un point incliné de plus de {limit:g}° n'est pas tenu à cette limite.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>As you said, the rover compensates tilt: {count} points tilted by more than {limit:g}° are not held to this limit.</source>
+      <translation>Comme vous l'avez dit, le mobile compense l'inclinaison : {count} points inclinés de plus de {limit:g}° ne sont pas tenus à cette limite.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/frames.py" />
@@ -495,6 +620,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Beyond them lies what no receiver tells: heights are held against the walk itself, the passes beside it, places walked twice and coded lines, by the noise found in this survey. Steps that several passes saw at one line are ground: kerbs, walls, ditches.</source>
       <translation>Au-delà se trouve ce qu'aucun récepteur ne dit : les altitudes sont confrontées au parcours lui-même, aux passages voisins, aux endroits parcourus deux fois et aux lignes codées, selon le bruit trouvé dans ce levé. Les ressauts que plusieurs passages ont vus sur une même ligne sont du terrain : bordures, murs, fossés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Both positions of the base were taken to be in {crs}; one in another datum would put the difference of datums into all points.</source>
+      <translation>Les deux positions de la base ont été prises en {crs} ; une position dans une autre référence mettrait l'écart des références dans tous les points.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -662,6 +792,11 @@
       <translation>Changement ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Change of slope (%)</source>
+      <translation>Changement de pente (%)</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Check on the control points before, during and after the work; set nothing out while they are off by more than the job's tolerance.</source>
       <translation>Contrôlez sur les points d'appui avant, pendant et après les travaux ; n'implantez rien tant que leur écart dépasse la tolérance du chantier.</translation>
@@ -800,6 +935,11 @@
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>Coordinates in {crs}; lengths and heights in {unit} (1 {unit} = {metres} m); {decimals} decimals. Cut and fill are design less existing ground: above 0 fill, below 0 cut.</source>
       <translation>Coordonnées en {crs} ; longueurs et altitudes en {unit} (1 {unit} = {metres} m) ; {decimals} décimales. Déblai et remblai sont le projet moins le terrain existant : au-dessus de 0 remblai, en dessous de 0 déblai.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Coordinates of zero</source>
+      <translation>Des coordonnées de zéro</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1015,9 +1155,14 @@
       <translation>S'écoule vers</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>Drift over {value} m cannot be; give the metres within which points share it.</source>
       <translation>Une dérive sur {value} m est impossible ; donnez les mètres sur lesquels les points la partagent.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>E</source>
+      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -1051,6 +1196,11 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Easting and northing are as in the file. Heights too: this program has not changed their datum and does not know it.</source>
       <translation>Les coordonnées est et nord sont comme dans le fichier. Les altitudes aussi : ce programme n'a pas changé leur référence et ne la connaît pas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Easting and northing swapped</source>
+      <translation>Coordonnées est et nord permutées</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1173,6 +1323,16 @@
       <translation>Chaque ligne du fichier</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence</source>
+      <translation>Indice de preuve</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
+      <translation>L'indice de preuve est le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard ; à partir de 6, et là où les grandeurs sont constantes le long d'elle, une ligne est une ligne de rupture.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>Exact, same ground ({unit})</source>
       <translation>Exact, même terrain ({unit})</translation>
@@ -1281,8 +1441,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
-      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines.</source>
-      <translation>Les formes plus étroites que {narrow:.1f} m (bordures, fossés, talus) tombent entre les passages : parcourez leurs arêtes comme lignes codées.</translation>
+      <source>Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded lines, or cross them squarely every 3 m, from which they are found without codes.</source>
+      <translation>Les formes plus étroites que {narrow:.1f} m (bordures, fossés, talus) tombent entre les passages : parcourez leurs arêtes comme lignes codées, ou traversez-les à angle droit tous les 3 m, d'où elles sont trouvées sans codes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} rejected</source>
+      <translation>Trouvé    {used} lignes sans codes utilisées comme lignes de rupture ({length:.0f} m), {proposed} proposées, {rejected} rejetées</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -1290,14 +1455,44 @@
       <translation>Trouvé (mm)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Found lines, those with the strongest evidence first: {shown} of {count}; ± one standard deviation</source>
+      <translation>Lignes trouvées, celles au plus fort indice de preuve d'abord : {shown} sur {count} ; ± un écart-type</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/storage.py" />
       <source>From E {easting:.3f} N {northing:.3f} water runs off the surface at once: there is no basin. Give a place inside the basin, or a surface that takes in its whole rim.</source>
       <translation>Depuis E {easting:.3f} N {northing:.3f}, l'eau quitte aussitôt la surface : il n'y a pas de bassin. Donnez un endroit à l'intérieur du bassin, ou une surface qui comprend tout son pourtour.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m higher than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>À partir de la ligne {first}, les altitudes sont plus hautes qu'avant de {size:.3f} m ± {sigma:.3f} m, comme le disent {met} endroits visités deux fois : hauteur de canne, antenne, base ou fixation changée. Rien dans le fichier ne dit quelle partie est juste.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>From line {first} on heights are {size:.3f} m ± {sigma:.3f} m lower than before, as {met} places visited twice say: pole height, antenna, base or fix changed. Nothing in the file says which part is right.</source>
+      <translation>À partir de la ligne {first}, les altitudes sont plus basses qu'avant de {size:.3f} m ± {sigma:.3f} m, comme le disent {met} endroits visités deux fois : hauteur de canne, antenne, base ou fixation changée. Rien dans le fichier ne dit quelle partie est juste.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>From line {line} to {last}, or in parts of that, heights say the opposite of the others about tilt: another rover, or its compensation was lost there. Hold these points against what crosses them.</source>
+      <translation>De la ligne {line} à {last}, ou par endroits, les altitudes disent le contraire des autres sur l'inclinaison : un autre mobile, ou sa compensation y a été perdue. Confrontez ces points à ce qui les croise.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>From station ({unit})</source>
       <translation>Depuis l'abscisse ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>From the heights alone, without codes, {count} lines: {used} are breaklines of the surface, {proposed} have too little evidence and are proposed only, {rejected} were rejected by hand.</source>
+      <translation>D'après les seules altitudes, sans codes, {count} lignes : {used} sont des lignes de rupture de la surface, {proposed} ont un indice de preuve trop faible et sont seulement proposées, {rejected} ont été rejetées à la main.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>From the triangles to the volumes told</source>
+      <translation>Des triangles aux volumes indiqués</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1491,9 +1686,19 @@
       <translation>Les altitudes sont orthométriques telles que transmises et reprises ainsi.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>Heights are shifted from a line of one file on; read that file by itself, then the others with it.</source>
+      <translation>Les altitudes sont décalées à partir d'une ligne d'un seul fichier ; lisez ce fichier à part, puis les autres avec lui.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
       <source>Heights are taken over as they are.</source>
       <translation>Les altitudes sont reprises telles quelles.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>Heights are taken over as they are: no known height was given.</source>
+      <translation>Les altitudes sont reprises telles quelles : aucune altitude connue n'a été donnée.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/transform.py" />
@@ -1504,6 +1709,21 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Heights are transformed too, by the same operation.</source>
       <translation>Les altitudes sont transformées aussi, par la même opération.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line} and nothing says which part is right. Where the part before is right, shift the heights from there on ({back}); else those before it, or measure a known point again.</source>
+      <translation>Les altitudes changent de niveau de {size:+.3f} m ± {sigma:.3f} m à la ligne {line}, et rien ne dit quelle partie est juste. Si la partie d'avant est juste, décalez les altitudes à partir de là ({back}) ; sinon celles d'avant, ou mesurez de nouveau un point connu.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part before it is right: shift the heights from there on ({back}).</source>
+      <translation>Les altitudes changent de niveau de {size:+.3f} m ± {sigma:.3f} m à la ligne {line}. Les points de contrôle disent que la partie d'avant est juste : décalez les altitudes à partir de là ({back}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part behind it is right: shift the heights before it ({back}).</source>
+      <translation>Les altitudes changent de niveau de {size:+.3f} m ± {sigma:.3f} m à la ligne {line}. Les points de contrôle disent que la partie d'après est juste : décalez les altitudes d'avant ({back}).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1681,6 +1901,12 @@
       <translation>K {k} {unit}/%</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Kept out of the surface: {count} of {all} points ({share} %).</source>
+      <translation>Tenus hors de la surface : {count} points sur {all} ({share} %).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Kind</source>
@@ -1692,11 +1918,17 @@
       <translation>Plus grande de ({unit}²)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>Latitude and longitude swapped</source>
+      <translation>Latitude et longitude permutées</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation>Redondance minimale</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Length ({unit})</source>
       <translation>Longueur ({unit})</translation>
@@ -1761,7 +1993,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <source>Limits that nobody asked for do not reject more than a tenth of the points: those are flagged, and it is said above. Tilt is a fault only of a rover that does not compensate it: as the one who set it up says (--tilt-compensated), else as the heights tell, at places visited twice and along the walk.</source>
+      <translation>Les limites que personne n'a demandées ne rejettent pas plus d'un dixième des points : ceux-ci sont signalés, et c'est dit plus haut. L'inclinaison n'est une faute que pour un mobile qui ne la compense pas : comme le dit celui qui l'a réglé (--tilt-compensated), sinon comme le montrent les altitudes, aux endroits visités deux fois et le long du parcours.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/check_sections.py" />
       <location filename="../plugin/core/report/input_sections.py" />
+      <location filename="../plugin/core/report/quality_sections.py" />
       <source>Line</source>
       <translation>Ligne</translation>
     </message>
@@ -1769,6 +2007,11 @@
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>Line {first}: {reason}</source>
       <translation>Ligne {first} : {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Line {number} would be settled by one more pass squarely across it near E {easting} N {northing}.</source>
+      <translation>La ligne {number} serait tranchée par un passage de plus qui la traverse à angle droit près de E {easting} N {northing}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1783,13 +2026,13 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at one place; they were joined there. Difference of heights {spread:.3f} m.</source>
-      <translation>Les lignes se croisent à un endroit ; elles y ont été jointes. Différence d'altitude {spread:.3f} m.</translation>
+      <source>Lines cross or meet at one place; they were joined there. Difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Des lignes se croisent ou se rencontrent à un endroit ; elles y ont été jointes. Différence d'altitude {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>Lines cross at {count} places; they were joined there. Largest difference of heights {spread:.3f} m.</source>
-      <translation>Les lignes se croisent à {count} endroits ; elles y ont été jointes. Plus grande différence d'altitude {spread:.3f} m.</translation>
+      <source>Lines cross or meet at {count} places; they were joined there. Largest difference of heights {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m.</source>
+      <translation>Des lignes se croisent ou se rencontrent à {count} endroits ; elles y ont été jointes. Plus grande différence d'altitude {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -1805,9 +2048,29 @@
       <translation>Lignes du fichier</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/build.py" />
+      <source>Lines run through {count} survey points at other heights; the points keep theirs. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
+      <translation>Des lignes passent par {count} points du levé à d'autres altitudes ; les points gardent les leurs. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Lines that are</source>
       <translation>Lignes qui sont</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the ground shows</source>
+      <translation>Lignes que montre le terrain</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show without codes were not looked for.</source>
+      <translation>Les lignes que montrent les points sans codes n'ont pas été cherchées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Lines that the points show, by kind and status; numbers as in the table. Steps have a foot and a top.</source>
+      <translation>Lignes que montrent les points, par genre et statut ; numéros comme dans le tableau. Les ressauts ont un pied et un sommet.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -1900,6 +2163,11 @@
       <translation>Carte de {count} courbes de niveau tous les {interval} {unit} sur la surface ombrée, avec leurs altitudes, les points cotés, le pourtour et les lignes de rupture.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Map of {count} lines by kind and status over the used points.</source>
+      <translation>Carte de {count} lignes par genre et statut, sur les points utilisés.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Map of {count} ponds by depth with pits, spill points and where they spill to.</source>
       <translation>Carte de {count} mares par profondeur, avec les points bas, les points de débordement et leur destination.</translation>
@@ -1980,6 +2248,11 @@
       <translation>Une grande partie du terrain n'est pas plus profonde que le bruit des points : le bruit seul produit environ {excess:.1f} m³ de déblai et autant de remblai. Le volume net n'en est pas affecté.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>N</source>
+      <translation>N</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Name</source>
       <translation>Nom</translation>
@@ -1999,6 +2272,16 @@
       <location filename="../plugin/core/georeference/crs.py" />
       <source>No CRS is given; use --crs with an EPSG code such as EPSG:25832, or 'local' for none.</source>
       <translation>Aucun SCR n'est donné ; utilisez --crs avec un code EPSG tel que EPSG:25832, ou 'local' pour aucun.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/quality_sections.py" />
+      <source>No accuracy and no contour interval is vouched for while this stands:</source>
+      <translation>Aucune précision ni aucune équidistance n'est garantie tant que ceci subsiste :</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>No accuracy class and no contour interval is vouched for, for the reasons above.</source>
+      <translation>Aucune classe de précision ni aucune équidistance n'est garantie, pour les raisons ci-dessus.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -2075,6 +2358,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>No.</source>
       <translation>N°</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Noise alone makes about {excess:.1f} m³ of cut and as much fill between the triangles; this is taken off, so that ground that did not change comes to 0 on average. So a volume can be below 0: then none was found.</source>
+      <translation>Le bruit seul produit environ {excess:.1f} m³ de déblai et autant de remblai entre les triangles ; cela est retiré, si bien qu'un terrain qui n'a pas changé donne 0 en moyenne. Un volume peut donc être inférieur à 0 : alors aucun n'a été trouvé.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -2161,6 +2449,11 @@
       <translation>Rien de mesuré à moins de ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>Nothing that the checks found stands against stating how accurate the survey is.</source>
+      <translation>Rien de ce que les contrôles ont trouvé n'empêche d'indiquer la précision du levé.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>Nothing was deleted: every point is in points.csv with its status and reasons. Where you know better, decide by hand with --decisions.</source>
       <translation>Rien n'a été supprimé : chaque point est dans points.csv avec son statut et ses raisons. Là où vous savez mieux, décidez à la main avec --decisions.</translation>
@@ -2196,6 +2489,11 @@
       <translation>Rien à parcourir de nouveau : aucun endroit de la surface n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Number</source>
+      <translation>Numéro</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of it drains nowhere ({unit}²)</source>
       <translation>Dont sans écoulement ({unit}²)</translation>
@@ -2221,9 +2519,24 @@
       <translation>Déport, au-dessus de 0 à droite de la ligne ({unit})</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
-      <source>On the user's word the coordinates were read otherwise: {cause}.</source>
-      <translation>Sur l'indication de l'utilisateur, les coordonnées ont été lues autrement : {cause}.</translation>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word control was read so: {reading}.</source>
+      <translation>Sur indication de l'utilisateur, l'appui a été lu ainsi : {reading}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word one of {total} points was read otherwise: {cause}.</source>
+      <translation>Sur indication de l'utilisateur, un des {total} points a été lu autrement : {cause}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>On the user's word the fit is used though it was judged not to fit: scale {scale}, expected {expected}; largest residual {largest} m in plan.</source>
+      <translation>Sur indication de l'utilisateur, l'ajustement est utilisé bien qu'il ait été jugé mauvais : échelle {scale}, attendue {expected} ; plus grand résidu {largest} m en plan.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>On the user's word {count} of {total} points were read otherwise: {cause}.</source>
+      <translation>Sur indication de l'utilisateur, {count} points sur {total} ont été lus autrement : {cause}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -2246,6 +2559,16 @@
       <translation>Un seul croisement de passages ne dit presque rien du bruit du levé ; prévoyez plus de passages en travers.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>Une ligne que montrent les points passe à moins de {reach:.1f} m de lignes déjà connues ; celles-ci priment.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>One line that was decided by hand is not found again where it was; it stays as it was given.</source>
+      <translation>Une ligne décidée à la main n'est pas retrouvée là où elle était ; elle reste telle qu'elle a été donnée.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>One of {all} check points lies outside the surface and was not used: {names}.</source>
       <translation>Un point de contrôle sur {all} est hors de la surface et n'a pas été utilisé : {names}.</translation>
@@ -2254,6 +2577,11 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>One of {total} points lies outside the area the operation is made for ({area}).</source>
       <translation>Un point sur {total} est hors de la zone pour laquelle l'opération est faite ({area}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again on a line, where it is carried across rejected points or ends short of them.</source>
+      <translation>Un endroit à parcourir de nouveau sur une ligne, là où elle est prolongée à travers des points rejetés ou s'arrête avant eux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2276,14 +2604,19 @@
       <translation>Un point est hors de la surface existante : déblai et remblai n'y sont pas connus.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>One point lies well as it is and stays so.</source>
+      <translation>Un point est bien placé tel quel et le reste.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation>Un point partage son nom « {name} » avec un autre ; les deux sont gardés.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>Une position a été enregistrée plus d'une fois (identique à 0,1 mm) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f}.</translation>
+      <source>One position was recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>Une position a été enregistrée plus d'une fois (égale à 0.1 mm près) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : de {lowest:.3f} m à {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -2291,9 +2624,19 @@
       <translation>Un statut a été fixé à la main contre les contrôles automatiques, à la ligne {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>One stretch of a found line, {length:.1f} m long, crosses another line and is left out of the surface, near {easting:.3f}, {northing:.3f}.</source>
+      <translation>Un tronçon d'une ligne trouvée, long de {length:.1f} m, croise une autre ligne et est laissé hors de la surface, près de {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>One vertex is outside the boundary or the trimmed rim, or inside a void.</source>
       <translation>Un sommet est hors de la limite ou du pourtour rogné, ou dans un trou.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>One wrong digit</source>
+      <translation>Un chiffre faux</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -2321,6 +2664,16 @@
       <translation>PROJ ne connaît aucun chemin de {source} à {target} ; choisissez un autre SCR.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/axes.py" />
+      <source>PROJ {version} cannot compute {crs} ({method}): where the points lie on the Earth is not known, and not checked.</source>
+      <translation>PROJ {version} ne peut pas calculer {crs} ({method}) : la position des points sur la Terre n'est pas connue, et n'est pas contrôlée.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/transform.py" />
+      <source>PROJ {version} cannot compute {crs}; choose another CRS, or use a later PROJ.</source>
+      <translation>PROJ {version} ne peut pas calculer {crs} ; choisissez un autre SCR, ou utilisez une version plus récente de PROJ.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>Pad</source>
       <translation>Plateforme</translation>
@@ -2329,6 +2682,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Part of</source>
       <translation>Partie de</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Passes</source>
+      <translation>Passages</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2354,6 +2712,11 @@
       <location filename="../plugin/core/report/summary.py" />
       <source>Place     {statement}</source>
       <translation>Lieu      {statement}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Place (mm)</source>
+      <translation>Position (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/storage_page.py" />
@@ -2457,6 +2820,11 @@
       <translation>Points rejetés</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>Points rejected for a tilt of more than {limit:g}°, as you asked: {count}, {share:.0f} % of the file. But a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole: the rover seems to compensate tilt. If it does, say --tilt-compensated yes.</source>
+      <translation>Points rejetés pour une inclinaison de plus de {limit:g}°, comme vous l'avez demandé : {count}, {share:.0f} % du fichier. Mais une altitude baisse de {fall:.2f} ± {sigma:.2f} m par unité de 1 - cos(inclinaison), et non de la longueur de la canne : le mobile semble compenser l'inclinaison. Si c'est le cas, dites --tilt-compensated yes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points still used</source>
       <translation>Points encore utilisés</translation>
@@ -2526,6 +2894,11 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>Profile of {name}</source>
       <translation>Profil en long de {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Put aside, or asked about, before anything was computed from the others:</source>
+      <translation>Mis de côté, ou objet d'une question, avant tout calcul à partir des autres :</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
@@ -2601,8 +2974,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/summary.py" />
-      <source>Remarks   {count}, all of them in the report</source>
-      <translation>Remarques {count}, toutes dans le rapport</translation>
+      <source>Remarks   one</source>
+      <translation>Remarques une</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Remarks   {count}, the worst first</source>
+      <translation>Remarques {count}, la plus grave d'abord</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/coded_chains.py" />
@@ -2664,6 +3042,11 @@
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Runoff coefficient</source>
       <translation>Coefficient de ruissellement</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>S</source>
+      <translation>S</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -2751,6 +3134,11 @@
       <translation>Seuil à l'abscisse</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Site      {place}</source>
+      <translation>Lieu      {place}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>Size (bytes)</source>
       <translation>Taille (octets)</translation>
@@ -2789,6 +3177,11 @@
       <location filename="../plugin/core/report/road_sections.py" />
       <source>Source of the limit</source>
       <translation>Source de la limite</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Southing ({unit})</source>
+      <translation>Coordonnée sud ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_fit.py" />
@@ -2899,9 +3292,15 @@
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
+      <location filename="../plugin/core/report/found_sections.py" />
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Status</source>
       <translation>Statut</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Step (mm)</source>
+      <translation>Ressaut (mm)</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -3004,6 +3403,26 @@
       <translation>Cela ferait {count} points à implanter, plus de {most} ; choisissez un espacement plus large.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}. Check the CRS and the coordinates.</source>
+      <translation>Le SCR est douteux : dans {crs}, les points sont à {distance} de {name}. Vérifiez le SCR et les coordonnées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} from {name}; in {other} the same coordinates lie {there}. Check which of them the coordinates are in.</source>
+      <translation>Le SCR est douteux : dans {crs}, les points sont à {distance} de {name} ; dans {other}, les mêmes coordonnées tombent {there}. Vérifiez dans lequel des deux sont les coordonnées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} outside the area of use of {other}, the CRS of the project. Check which of them the coordinates are in.</source>
+      <translation>Le SCR est douteux : dans {crs}, les points sont à {distance} hors de la zone d'utilisation de {other}, le SCR du projet. Vérifiez dans lequel des deux sont les coordonnées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is.</source>
+      <translation>Le SCR est douteux : {file} dit lui-même « {words} », et {crs} a été choisi. Vérifiez lequel des deux est le bon.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/grid.py" />
       <source>The DEM of {columns} x {rows} cells is a text of about {size:.0f} MB; a larger cell makes it smaller.</source>
       <translation>Le MNT de {columns} x {rows} cellules est un texte d'environ {size:.0f} Mo ; une cellule plus grande le réduit.</translation>
@@ -3064,6 +3483,11 @@
       <translation>Les visées de contrôle ont été prises avec le récepteur du levé : une erreur qu'elles partagent (station de base, hauteur de canne, géoïde) ne se voit pas. Des points d'une source indépendante et meilleure sont nécessaires pour une déclaration selon une norme.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>The checks alone keep out {length:.0f} m of the walk, lines {line} to {last}: look at it, and decide by hand or walk it again.</source>
+      <translation>Les contrôles à eux seuls tiennent dehors {length:.0f} m du parcours, lignes {line} à {last} : regardez-les, et décidez à la main ou parcourez-les de nouveau.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The checks found nothing.</source>
       <translation>Les contrôles n'ont rien trouvé.</translation>
@@ -3075,8 +3499,13 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
-      <source>The coded point of line {line} stands {size:+.3f} m off its line on either side.</source>
-      <translation>Le point codé de la ligne {line} s'écarte de {size:+.3f} m de sa ligne de part et d'autre.</translation>
+      <source>The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.</source>
+      <translation>Le point codé de la ligne {line} est peut-être décalé de {size:+.3f} m par rapport à sa ligne, ou la ligne y fait un ressaut : examinez-le.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it.</source>
+      <translation>Le point codé de la ligne {line} s'écarte de {size:+.3f} m de sa ligne et du terrain à côté.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3097,6 +3526,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>The contours are no better than the survey: where nobody walked, the surface is a straight guess between the points around.</source>
       <translation>Les courbes de niveau ne sont pas meilleures que le levé : là où personne n'a marché, la surface est une simple interpolation droite entre les points alentour.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The control points fit as well if {reading}: with these points nothing tells it. Add a control point well off their line.</source>
+      <translation>Les points d'appui s'ajustent aussi bien si {reading} : avec ces points, rien ne permet de trancher. Ajoutez un point d'appui nettement à l'écart de leur alignement.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check_points.py" />
@@ -3129,7 +3563,7 @@
       <translation>L'épaisseur de terre végétale (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>The drift of heights is {value} m; give a standard deviation of 0 or more.</source>
       <translation>La dérive des altitudes est {value} m ; donnez un écart-type de 0 ou plus.</translation>
     </message>
@@ -3164,6 +3598,11 @@
       <translation>Les fichiers du levé</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>The fit was judged: scale {ppm} ppm from the expected one, largest residual {largest} m in plan with {limit} m allowed; no mirrored survey, exchanged name or other unit fits better.</source>
+      <translation>L'ajustement a été jugé : échelle à {ppm} ppm de celle attendue, plus grand résidu {largest} m en plan pour {limit} m admis ; aucun levé en miroir, nom échangé ou autre unité ne convient mieux.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often larger.</source>
       <translation>L'altitude à laquelle le déblai multiplié par le facteur égale le remblai et l'excédent demandé. Son ± (95 %) est l'incertitude des volumes divisée par l'aire qu'un mètre d'altitude déplace ; l'incertitude propre du facteur n'y est pas, et elle est souvent plus grande.</translation>
@@ -3172,6 +3611,11 @@
       <location filename="../plugin/core/earthwork/doubt.py" />
       <source>The height offset between both surfaces has {value} m; give a standard deviation of 0 or more.</source>
       <translation>Le décalage d'altitude entre les deux surfaces a {value} m ; donnez un écart-type de 0 ou plus.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/causes.py" />
+      <source>The height swapped with a coordinate</source>
+      <translation>L'altitude permutée avec une coordonnée</translation>
     </message>
     <message>
       <location filename="../plugin/core/contours/soften.py" />
@@ -3280,9 +3724,64 @@
       <translation>Le nom de point '{name}' figure dans plus d'un fichier ; tous les points sont gardés.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has a height {distance} beyond those of all others; it is put aside. A decision takes it back.</source>
+      <translation>Le point de la ligne {lines} a une altitude à {distance} au-delà de celles de tous les autres ; il est mis de côté. Une décision le reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} has no finite place or height; it is put aside.</source>
+      <translation>Le point de la ligne {lines} n'a pas de position ou d'altitude finie ; il est mis de côté.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others, farther than one site reaches; it is put aside. A decision takes it back.</source>
+      <translation>Le point de la ligne {lines} est à {distance} de tous les autres, plus loin que ne s'étend un site ; il est mis de côté. Une décision le reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from all others; nothing tells whether it is a control point, a base, or a stray. It is kept and flagged; no ground is drawn to it, unless a line runs there, until somebody gives it the status used.</source>
+      <translation>Le point de la ligne {lines} est à {distance} de tous les autres ; rien ne dit si c'est un point d'appui, une base ou un point aberrant. Il est gardé et signalé ; aucun terrain n'est tracé jusqu'à lui, sauf si une ligne y passe, tant que personne ne lui donne le statut used.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded before and after, farther than one can have gone in that time; it is put aside. A decision takes it back.</source>
+      <translation>Le point de la ligne {lines} est à {distance} des points enregistrés avant et après, plus loin qu'on n'a pu aller dans ce temps ; il est mis de côté. Une décision le reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} lies {distance} from the points recorded next to it, where a point was stored every {step}; it is put aside. A decision takes it back.</source>
+      <translation>Le point de la ligne {lines} est à {distance} des points enregistrés à côté de lui, là où un point était enregistré tous les {step} ; il est mis de côté. Une décision le reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: a stray, farther off than the walk could have gone.</source>
+      <translation>Le point de la ligne {lines} a été mis de côté à la lecture : un point aberrant, plus loin que le parcours n'a pu aller.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates of zero.</source>
+      <translation>Le point de la ligne {lines} a été mis de côté à la lecture : coordonnées de zéro.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: coordinates swapped.</source>
+      <translation>Le point de la ligne {lines} a été mis de côté à la lecture : coordonnées permutées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>The point of line {lines} was put aside as it was read: no finite place or height.</source>
+      <translation>Le point de la ligne {lines} a été mis de côté à la lecture : pas de position ou d'altitude finie.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>The point of line {line} is beyond the tolerances '{set}' ({reasons}).</source>
       <translation>Le point de la ligne {line} dépasse les tolérances '{set}' ({reasons}).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>The point of line {line} is not explained by it and stays as it is.</source>
+      <translation>Le point de la ligne {line} n'est pas expliqué par cela et reste tel quel.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -3315,6 +3814,11 @@
       <translation>Le point de la ligne {line}, un sur {total}, est hors de la zone d'utilisation de {crs} ({area}), de {distance_km} km.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>The points show no line beyond those that were given.</source>
+      <translation>Les points ne montrent aucune ligne en plus de celles qui ont été données.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked (--no-check): what the receiver got wrong is in the surface.</source>
       <translation>Les points n'ont pas été vérifiés (--no-check) : ce que le récepteur a mal mesuré est dans la surface.</translation>
@@ -3323,6 +3827,16 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>The points were not checked, so nothing is said of how heights repeat.</source>
       <translation>Les points n'ont pas été vérifiés, rien n'est donc dit de la répétition des altitudes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>The points were not checked: what the receiver got wrong is in the surface.</source>
+      <translation>Les points n'ont pas été contrôlés : les erreurs du récepteur sont dans la surface.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>The position of the base was corrected afterwards: all points shifted by {east} m east, {north} m north and {up} m up at the base, the same vector in space at every point.</source>
+      <translation>La position de la base a été corrigée après coup : tous les points décalés de {east} m vers l'est, {north} m vers le nord et {up} m vers le haut à la base, le même vecteur dans l'espace en chaque point.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -3355,6 +3869,16 @@
       <translation>Le récepteur n'annonce rien à quoi comparer.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So one point tilted by more than {limit:g}° is not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>Le mobile compense l'inclinaison : une altitude baisse de {fall:.2f} ± {sigma:.2f} m par unité de 1 - cos(inclinaison), et non de la longueur de la canne. Un point incliné de plus de {limit:g}° n'est donc pas tenu à cette limite. Si le mobile ne compense pas, dites --tilt-compensated no.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>The rover compensates tilt: a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), not by the length of the pole. So {count} points tilted by more than {limit:g}° are not held to this limit. If the rover does not compensate, say --tilt-compensated no.</source>
+      <translation>Le mobile compense l'inclinaison : une altitude baisse de {fall:.2f} ± {sigma:.2f} m par unité de 1 - cos(inclinaison), et non de la longueur de la canne. {count} points inclinés de plus de {limit:g}° ne sont donc pas tenus à cette limite. Si le mobile ne compense pas, dites --tilt-compensated no.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>The rules, where their limits come from, and how they apply</source>
       <translation>Les règles, l'origine de leurs limites et leur application</translation>
@@ -3378,6 +3902,11 @@
       <location filename="../plugin/core/earthwork/materials.py" />
       <source>The share of cut that cannot be used</source>
       <translation>La part de déblai inutilisable</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>The site: {place}.</source>
+      <translation>Le lieu : {place}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/slopes.py" />
@@ -3416,8 +3945,13 @@
     </message>
     <message>
       <location filename="../plugin/core/earthwork/strip.py" />
-      <source>The strip folds over itself: a bend of the centreline is tighter than the strip is wide there. Ease the bend or narrow the section.</source>
-      <translation>La bande se replie sur elle-même : une courbe de l'axe est plus serrée que la bande n'y est large. Adoucissez la courbe ou rétrécissez le profil.</translation>
+      <source>The strip covers some ground twice: parts of it that are apart along the centreline run over each other. Redraw the centreline, or narrow the section.</source>
+      <translation>La bande couvre du terrain deux fois : des parties éloignées l'une de l'autre le long de l'axe passent l'une sur l'autre. Redessinez l'axe, ou rétrécissez le profil type.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/corners.py" />
+      <source>The strip has no room inside the bend near E {easting:.3f} N {northing:.3f}: its edge, {width:.2f} m beside the centreline, cannot be joined there. Ease the bend, narrow the section, or begin the line farther away.</source>
+      <translation>La bande n'a pas de place à l'intérieur de la courbe près de E {easting:.3f} N {northing:.3f} : son bord, à {width:.2f} m de l'axe, ne peut pas y être raccordé. Adoucissez la courbe, rétrécissez le profil type, ou commencez la ligne plus loin.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -3490,7 +4024,7 @@
       <translation>Le profil type demande des largeurs supérieures à 0 des deux côtés et un fossé de profondeur supérieure à 0.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/area.py" />
+      <location filename="../plugin/core/georeference/correction.py" />
       <source>The unit of the heights was left as it was read.</source>
       <translation>L'unité des altitudes a été laissée telle que lue.</translation>
     </message>
@@ -3543,6 +4077,11 @@
       <location filename="../plugin/core/linework/convention.py" />
       <source>The words '{words}' must be four, with commas between: for begin, end, close and arc, in this order. Leave one empty where the field has none.</source>
       <translation>Les mots '{words}' doivent être quatre, séparés par des virgules : pour début, fin, fermeture et arc, dans cet ordre. Laissez vide celui que le terrain n'a pas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>Their heights were in the same unit, and were changed alike.</source>
+      <translation>Leurs altitudes étaient dans la même unité, et ont été changées de même.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3685,7 +4224,7 @@
       <translation>À savoir avec cela :</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>To have it read so, repeat with --correct {name}.</source>
       <translation>Pour qu'il soit lu ainsi, recommencez avec --correct {name}.</translation>
     </message>
@@ -3698,6 +4237,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Too few places were visited twice to say how far heights wander. Walk a few passes across the others.</source>
       <translation>Trop peu d'endroits ont été visités deux fois pour dire de combien les altitudes dérivent. Parcourez quelques passages en travers des autres.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Too little ground agrees within {most:g} m to tell the height offset between {existing_name} and {design_name}: none is taken off, and the intervals rest on its standard deviation of {sigma:g} m. Give the offset if you know it.</source>
+      <translation>Trop peu de terrain concorde à {most:g} m près pour dire le décalage d'altitude entre {existing_name} et {design_name} : aucun n'est retiré, et les intervalles reposent sur son écart-type de {sigma:g} m. Donnez le décalage si vous le connaissez.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -3774,6 +4318,11 @@
       <translation>Volumes : {existing} vers {design}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>W</source>
+      <translation>O</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/job/water.py" />
       <source>Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² drain nowhere</source>
       <translation>Eau       mares : {ponds}, {volume:.1f} m³ une fois pleines ; bassins versants : {catchments} ; {nowhere:.0f} m² sur {area:.0f} sans écoulement</translation>
@@ -3799,6 +4348,11 @@
       <translation>Chemins de l'eau depuis des endroits espacés de {spacing} {unit} ; talwegs là où plus de {channel} {unit}² s'écoulent. Relief ombré depuis le nord-ouest, altitudes exagérées {times} fois pour l'ombrage seulement.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/drawing.py" />
+      <source>Westing ({unit})</source>
+      <translation>Coordonnée ouest ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>What</source>
       <translation>Quoi</translation>
@@ -3819,6 +4373,11 @@
       <translation>Ce qui est entré</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What can go wrong: where no pass crosses, a lowered kerb or a gap is bridged in a straight line, and the place of a line between passes is guessed from its course. A lasting change of the pole along several passes can look like a step. Compare the map with what you saw on the site.</source>
+      <translation>Ce qui peut mal tourner : là où aucun passage ne traverse, une bordure abaissée ou une interruption est franchie en ligne droite, et la position d'une ligne entre les passages est supposée d'après son tracé. Un changement durable de la canne sur plusieurs passages peut ressembler à un ressaut. Comparez la carte avec ce que vous avez vu sur le site.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>What is done with the earth</source>
       <translation>Ce qui est fait des terres</translation>
@@ -3832,6 +4391,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>What is graded</source>
       <translation>Ce qui est terrassé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>What it needs: points every half metre, four passes or more that cross the line, best squarely and every 3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along foot and top, or along the bottom of a ditch, shows it too.</source>
+      <translation>Ce qu'il faut : des points tous les demi-mètres, quatre passages ou plus qui traversent la ligne, de préférence à angle droit et tous les 3 m, et un ressaut d'environ 60 mm ou plus ; un ressaut plus petit demande moins de bruit ou plus de passages. Marcher le long du pied et du sommet, ou au fond d'un fossé, la montre aussi.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -3880,8 +4444,13 @@
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
-      <source>Where lines cross and were joined; {shown} of {count}</source>
-      <translation>Où des lignes se croisent et ont été jointes ; {shown} sur {count}</translation>
+      <source>Where lines cross or meet and were joined; {shown} of {count}</source>
+      <translation>Où des lignes se croisent ou se rencontrent et ont été jointes ; {shown} sur {count}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>Where nothing changed the surveys differ {scale:.1f} times as much as the noise stated for them makes likely; intervals and the share of noise rest on what they do differ by.</source>
+      <translation>Là où rien n'a changé, les levés diffèrent {scale:.1f} fois autant que le rend probable le bruit annoncé pour eux ; les intervalles et la part du bruit reposent sur leur différence réelle.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -3930,6 +4499,16 @@
       <translation>Écrit dans {folder} :</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>You decide: set the field status in lines_found.geojson to used, proposed or rejected, or draw a course anew, and give the file back with --found-lines.</source>
+      <translation>C'est vous qui décidez : mettez le champ status de lines_found.geojson à used, proposed ou rejected, ou redessinez un tracé, et redonnez le fichier avec --found-lines.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>You said that the rover compensates tilt, but a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. Points tilted by more than {limit:g}° and still used: {count}. Test the rover: an upright and a leaning pole on one mark must give one height.</source>
+      <translation>Vous avez dit que le mobile compense l'inclinaison, mais une altitude baisse de {fall:.2f} ± {sigma:.2f} m par unité de 1 - cos(inclinaison), environ la longueur d'une canne. Points inclinés de plus de {limit:g}° et pourtant utilisés : {count}. Testez le mobile : une canne droite et une canne penchée sur un même repère doivent donner la même altitude.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a ditch needs a depth above 0.</source>
       <translation>un fossé demande une profondeur supérieure à 0.</translation>
@@ -3957,6 +4536,11 @@
       <translation>un repère local</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>a local grid: where it lies on the Earth is not known</source>
+      <translation>un quadrillage local : sa position sur la Terre n'est pas connue</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a number above 0, without quotation marks</source>
       <translation>un nombre supérieur à 0, sans guillemets</translation>
@@ -3965,6 +4549,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
       <translation>un élément demande une largeur supérieure à 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>a pole height or antenna offset is given, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>une hauteur de canne ou un décalage d'antenne est donné, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -3995,6 +4584,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a slope needs a run above 0.</source>
       <translation>un talus demande une longueur horizontale supérieure à 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>a turn and a scale too</source>
+      <translation>aussi une rotation et une échelle</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4048,6 +4642,16 @@
       <translation>et peut-être</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>and {count} more like it</source>
+      <translation>et {count} autres du même genre</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>another system of the region, with such axes</source>
+      <translation>un autre système de la région, avec de tels axes</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>applied</source>
       <translation>appliqué</translation>
@@ -4065,9 +4669,25 @@
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
       <location filename="../plugin/core/georeference/heights.py" />
+      <location filename="../plugin/core/points/antenna.py" />
       <location filename="../plugin/core/report/volume_sections.py" />
       <source>as given</source>
       <translation>tel que donné</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>as it was read, though it does not fit</source>
+      <translation>comme lu, bien que cela ne s'ajuste pas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>as the header says</source>
+      <translation>comme le dit l'en-tête</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>as they are</source>
+      <translation>tels quels</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/checks.py" />
@@ -4115,6 +4735,11 @@
       <translation>emprunt, foisonné sur camions</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>bottom, gutter</source>
+      <translation>fond, caniveau</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>boundaries</source>
       <translation>limites</translation>
@@ -4130,6 +4755,11 @@
       <translation>lignes de rupture</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>bridged ({unit})</source>
+      <translation>franchi ({unit})</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>building the surface</source>
       <translation>construction de la surface</translation>
@@ -4138,6 +4768,11 @@
       <location filename="../plugin/core/report/grading_sections.py" />
       <source>by edge</source>
       <translation>par arête</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>by the times of the points</source>
+      <translation>selon les heures des points</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4188,6 +4823,26 @@
       <location filename="../plugin/core/points/height_columns.py" />
       <source>column {columns} may be the height, but its header word '{word}' is not known</source>
       <translation>la colonne {columns} peut être l'altitude, mais son mot d'en-tête '{word}' n'est pas connu</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', a unit that is not read; give the lengths in another</source>
+      <translation>la colonne {column} a l'en-tête '{word}', une unité qui n'est pas lue ; donnez les longueurs dans une autre</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
+      <translation>la colonne {column} a l'en-tête '{word}', mais ses chiffres de minutes ou de secondes dépassent 59 ou ses degrés sortent de leur plage</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but the CRS is in {unit}</source>
+      <translation>la colonne {column} a l'en-tête '{word}', mais le SCR est en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', but {unit} is given as its unit</source>
+      <translation>la colonne {column} a l'en-tête '{word}', mais {unit} est donné comme son unité</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/other_columns.py" />
@@ -4250,6 +4905,11 @@
       <translation>les colonnes {first} et {second} peuvent être est et nord ou l'inverse</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>columns {first} and {second} of line {line} are both headed {role}</source>
+      <translation>les colonnes {first} et {second} de la ligne {line} ont toutes deux l'en-tête {role}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>comma</source>
       <translation>virgule</translation>
@@ -4288,6 +4948,21 @@
       <location filename="../plugin/core/points/length_units.py" />
       <source>coordinates are in {unit}: read so they land in the area of use of the CRS, else not</source>
       <translation>les coordonnées sont en {unit} : lues ainsi elles tombent dans la zone d'utilisation du SCR, sinon non</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>coordinates in {unit}</source>
+      <translation>coordonnées en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates of zero</source>
+      <translation>coordonnées de zéro</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>coordinates swapped</source>
+      <translation>coordonnées permutées</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_sections.py" />
@@ -4371,6 +5046,11 @@
       <translation>décidé à la main</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>decimal degrees: {shown}</source>
+      <translation>degrés décimaux : {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>decimal mark</source>
       <translation>séparateur décimal</translation>
@@ -4381,9 +5061,24 @@
       <translation>plus profond</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees and minutes in one: {shown}</source>
+      <translation>degrés et minutes en un seul nombre : {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>degrees of freedom</source>
       <translation>degrés de liberté</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, minutes and seconds in one: {shown}</source>
+      <translation>degrés, minutes et secondes en un seul nombre : {shown}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>degrees, then digits of minutes and seconds: {shown}</source>
+      <translation>degrés, puis chiffres des minutes et secondes : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -4418,9 +5113,19 @@
       <translation>les coordonnées est et nord ne se situent pas là où le font la longitude et la latitude dans ce SCR, mais à {distance_km} km, elles sont donc d'un autre SCR ou échangées</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>easting and northing of the control points are exchanged</source>
+      <translation>les coordonnées est et nord des points d'appui sont échangées</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>easting of the surface</source>
       <translation>coordonnée est de la surface</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>eastings and northings are in {unit}, and nothing says whether heights are too</source>
+      <translation>les coordonnées est et nord sont en {unit}, et rien ne dit si les altitudes le sont aussi</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -4453,7 +5158,7 @@
       <translation>arêtes tenues par des trous</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>ellipsoidal</source>
       <translation>ellipsoïdale</translation>
     </message>
@@ -4487,6 +5192,11 @@
       <location filename="../plugin/core/report/road_figures.py" />
       <source>fail</source>
       <translation>non conforme</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>far from all others: look at it</source>
+      <translation>loin de tous les autres : à examiner</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -4591,6 +5301,11 @@
       <translation>lacune dans une ligne</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>gon: {shown}</source>
+      <translation>grades : {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
       <source>gone</source>
       <translation>disparue</translation>
@@ -4677,13 +5392,48 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
+      <source>height offset between the surfaces, found from unchanged ground</source>
+      <translation>décalage d'altitude entre les surfaces, déterminé d'après le terrain inchangé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
       <source>height offset between the surfaces, standard deviation</source>
       <translation>décalage d'altitude entre les surfaces, écart-type</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights above the ellipsoid, brought to those of {crs}</source>
+      <translation>altitudes au-dessus de l'ellipsoïde, ramenées à celles de {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>heights in {unit}</source>
+      <translation>altitudes en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, kept as they are</source>
+      <translation>altitudes de l'antenne, gardées telles quelles</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the antenna, to be lowered by the pole heights</source>
+      <translation>altitudes de l'antenne, à abaisser des hauteurs de canne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground already</source>
+      <translation>déjà des altitudes du sol</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation>altitudes de la surface sur une grille (MNT) de {columns} x {rows} cellules</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>heights of {crs} already, taken as they are</source>
+      <translation>déjà des altitudes de {crs}, prises telles quelles</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -4699,6 +5449,21 @@
       <location filename="../plugin/core/__main__.py" />
       <source>holding the surface to its lines</source>
       <translation>ajustement de la surface à ses lignes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>in order of the walk, else within {length} m</source>
+      <translation>dans l'ordre de marche, sinon sur {length} m</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>in {crs}, which PROJ cannot compute here</source>
+      <translation>dans {crs}, que PROJ ne peut pas calculer ici</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>in {unit}, whatever the header says</source>
+      <translation>en {unit}, quoi que dise l'en-tête</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/interval.py" />
@@ -4721,6 +5486,16 @@
       <translation>le pied international et le pied US (survey) ne peuvent pas être distingués par les valeurs, ils diffèrent de 2 mm par kilomètre ; les coordonnées sont lues en {unit}, l'unité du SCR</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>it has a column of pole heights, and nothing says whether its heights are those of the ground or of the antenna</source>
+      <translation>il a une colonne de hauteurs de canne, et rien ne dit si ses altitudes sont celles du sol ou de l'antenne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>it has {count} layers or sheets that may hold the points</source>
+      <translation>il a {count} couches ou feuilles qui peuvent contenir les points</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/check_sections.py" />
       <source>its 95 % interval</source>
       <translation>son intervalle à 95 %</translation>
@@ -4734,6 +5509,16 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>ses profils en travers à l'échelle</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are said to be those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>ses altitudes sont dites celles de l'antenne, et rien ne dit à quelle hauteur elle se trouvait au-dessus du sol</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>its heights are those of the antenna, and nothing says how high it stood above the ground</source>
+      <translation>ses altitudes sont celles de l'antenne, et rien ne dit à quelle hauteur elle se trouvait au-dessus du sol</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -4787,9 +5572,24 @@
       <translation>reste : déblai × facteur moins remblai moins excédent</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>lengths that were converted from {unit} once too often</source>
+      <translation>longueurs converties une fois de trop à partir de {unit}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>lengths {scale}</source>
       <translation>longueurs {scale}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less the height offset between the surveys</source>
+      <translation>moins le décalage d'altitude entre les levés</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>less what noise makes of cut and fill</source>
+      <translation>moins ce que le bruit produit de déblai et de remblai</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -4850,6 +5650,11 @@
       <location filename="../plugin/core/__main__.py" />
       <source>looking at accuracy and coverage</source>
       <translation>examen de la précision et de la couverture</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/__main__.py" />
+      <source>looking for lines of the ground</source>
+      <translation>recherche des lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -4933,6 +5738,11 @@
     </message>
     <message>
       <location filename="../plugin/core/report/remarks.py" />
+      <source>no finite place or height</source>
+      <translation>position ou altitude non finie</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
       <source>no fixed ambiguities</source>
       <translation>ambiguïtés non fixées</translation>
     </message>
@@ -4959,8 +5769,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
-      <source>noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}</source>
-      <translation>bruit de l'altitude d'un point {sigma} mm, dérive {drift} mm sur {length} m, {ground}</translation>
+      <source>noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}</source>
+      <translation>bruit de l'altitude d'un point {sigma} mm, dérive {drift} mm ({within}), {ground}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5008,12 +5818,17 @@
       <translation>rien d'enregistré</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>nothing says for sure how the degrees of columns {first} and {second} are written</source>
+      <translation>rien ne dit avec certitude comment les degrés des colonnes {first} et {second} sont écrits</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>nothing says for sure whether coordinates are in {units}</source>
       <translation>rien ne dit avec certitude si les coordonnées sont en {units}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/plan_columns.py" />
+      <location filename="../plugin/core/points/recognition.py" />
       <source>nothing says for sure which columns are which</source>
       <translation>rien ne dit avec certitude quelles colonnes sont lesquelles</translation>
     </message>
@@ -5023,9 +5838,19 @@
       <translation>rien ne dit dans quelle unité sont les coordonnées ; elles sont lues en {unit}, comme un repère local</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
+      <source>nothing says whether its heights are ellipsoidal or above a geoid, and {crs} has a level</source>
+      <translation>rien ne dit si ses altitudes sont ellipsoïdales ou au-dessus d'un géoïde, et {crs} a un niveau de référence</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>nothing says whether the heights are ellipsoidal or above a geoid; they are taken as they are</source>
       <translation>rien ne dit si les altitudes sont ellipsoïdales ou au-dessus d'un géoïde ; elles sont prises telles quelles</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>nowhere on the Earth in {crs}</source>
+      <translation>nulle part sur la Terre dans {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5033,9 +5858,14 @@
       <translation>observations, au moins</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>of a kind that nothing says</source>
       <translation>d'un genre que rien n'indique</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>of it carried across rejected points ({unit})</source>
+      <translation>dont prolongé à travers des points rejetés ({unit})</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -5048,6 +5878,16 @@
       <translation>dont inchangé</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the file's column</source>
+      <translation>de la colonne du fichier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>of the log's own lines</source>
+      <translation>des lignes du journal lui-même</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>off the line it is coded for</source>
       <translation>hors de la ligne pour laquelle il est codé</translation>
@@ -5056,6 +5896,11 @@
       <location filename="../plugin/core/report/output_sections.py" />
       <source>offsets and heights of its cross-sections</source>
       <translation>déports et altitudes de ses profils en travers</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>on another level than the rest of the survey</source>
+      <translation>à un autre niveau que le reste du levé</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/profile_sheets.py" />
@@ -5069,7 +5914,7 @@
       <translation>une altitude, les deux ensemble</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>orthometric</source>
       <translation>orthométrique</translation>
     </message>
@@ -5231,6 +6076,16 @@
       <translation>formule prismoïdale tous les {step:g} m</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>proposed</source>
+      <translation>proposé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>radians: {shown}</source>
+      <translation>radians : {shown}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/quality_sections.py" />
       <source>radius of the widest empty circle</source>
       <translation>rayon du plus large cercle vide</translation>
@@ -5263,6 +6118,7 @@
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>rejected</source>
       <translation>rejeté</translation>
@@ -5296,6 +6152,11 @@
       <location filename="../plugin/core/report/water_maps.py" />
       <source>ridge</source>
       <translation>crête</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>ridge, crown</source>
+      <translation>crête, faîte</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5378,6 +6239,11 @@
       <translation>échelle {scale}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>scale {scale}, largest residual {largest} m in plan, {height} m in height</source>
+      <translation>échelle {scale}, plus grand résidu {largest} m en plan, {height} m en altitude</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation>ligne de coupe</translation>
@@ -5418,6 +6284,11 @@
       <translation>décalage depuis la première altitude</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>shift it so all the same</source>
+      <translation>décalez-le quand même ainsi</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>six digits before the mark, then seven, as eastings and northings often</source>
       <translation>six chiffres avant le séparateur, puis sept, comme souvent les coordonnées est et nord</translation>
@@ -5441,6 +6312,11 @@
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>slope of fill</source>
       <translation>talus de remblai</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>small depths: noise where depths are no larger than it</source>
+      <translation>faibles profondeurs : bruit là où les profondeurs ne le dépassent pas</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/accuracy_page.py" />
@@ -5513,6 +6389,16 @@
       <translation>extrémité raide</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>step (kerb, wall)</source>
+      <translation>ressaut (bordure, mur)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stray: farther off than the walk could have gone</source>
+      <translation>point aberrant : plus loin que le parcours n'a pu aller</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
       <source>summit</source>
       <translation>sommet</translation>
@@ -5564,9 +6450,29 @@
       <translation>encodage du texte</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>the archive holds {count} files</source>
+      <translation>l'archive contient {count} fichiers</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>the checksum is {found}, but the characters give {right}: damaged on its way</source>
       <translation>la somme de contrôle est {found}, mais les caractères donnent {right} : endommagé en chemin</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>the control</source>
+      <translation>l'appui</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit} in plan</source>
+      <translation>les points d'appui sont en {unit} en plan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the control points are in {unit}, heights too</source>
+      <translation>les points d'appui sont en {unit}, altitudes comprises</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5634,6 +6540,26 @@
       <translation>l'en-tête dit que les coordonnées sont en {unit}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the height of your pole in metres, in place of this example</source>
+      <translation>la hauteur de votre canne en mètres, à la place de cet exemple</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the control points are in {unit}</source>
+      <translation>les altitudes des points d'appui sont en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the heights of the survey are in {unit}</source>
+      <translation>les altitudes du levé sont en {unit}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the known points do not agree on one shift, they differ by {apart} m: a turn, another scale or a wrong name</source>
+      <translation>les points connus ne s'accordent pas sur un seul décalage, ils diffèrent de {apart} m : une rotation, une autre échelle ou un nom faux</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation>la lettre O dans la colonne {column} peut être est (Ost) ou ouest (Ouest, Oeste) ; écrivez E ou W à sa place</translation>
@@ -5662,6 +6588,21 @@
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the northings lack the 10,000,000 m added in the southern hemisphere</source>
       <translation>il manque aux coordonnées nord les 10 000 000 m ajoutés dans l'hémisphère sud</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>the only point lies far outside the area of use of {crs} ({area})</source>
+      <translation>le seul point est loin hors de la zone d'utilisation de {crs} ({area})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/job/landmarks.py" />
+      <source>the place given as near</source>
+      <translation>la position donnée comme proche</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the points have other names: {names}</source>
+      <translation>les points ont d'autres noms : {names}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -5700,6 +6641,11 @@
       <translation>les mêmes finies pour la feuille ; pour le dessin seulement</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>the same system with axes to east and north, {crs}</source>
+      <translation>le même système avec des axes vers l'est et le nord, {crs}</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the same zone is meant, with the eastings written as in {crs}</source>
       <translation>le même fuseau est visé, avec les coordonnées est écrites comme en {crs}</translation>
@@ -5720,9 +6666,44 @@
       <translation>la surface en maillage</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points as they are read: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height</source>
+      <translation>le levé ne s'ajuste pas aux points d'appui tels qu'ils sont lus : échelle {scale}, attendue {expected} ; plus grand résidu {largest} m en plan, {height} m en altitude</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey does not fit the control points: scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height; no mirrored survey, exchanged name or other unit explains it</source>
+      <translation>le levé ne s'ajuste pas aux points d'appui : échelle {scale}, attendue {expected} ; plus grand résidu {largest} m en plan, {height} m en altitude ; aucun levé en miroir, nom échangé ou autre unité ne l'explique</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>the survey fits the control points as they are read (scale {scale}, expected {expected}; largest residual {largest} m in plan, {height} m in height), but far better read otherwise</source>
+      <translation>le levé s'ajuste aux points d'appui tels qu'ils sont lus (échelle {scale}, attendue {expected} ; plus grand résidu {largest} m en plan, {height} m en altitude), mais bien mieux s'il est lu autrement</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit} in plan</source>
+      <translation>le levé est en {unit} en plan</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is in {unit}, heights too</source>
+      <translation>le levé est en {unit}, altitudes comprises</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>the survey is mirrored: its easting and northing are exchanged</source>
+      <translation>le levé est en miroir : ses coordonnées est et nord sont échangées</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>the survey is really beyond the border of the zone; transform it to {crs} if that is the one wanted</source>
       <translation>le levé dépasse réellement la limite du fuseau ; transformez-le en {crs} si c'est celui qui est voulu</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>the survey would be shifted by {east} m east, {north} m north and {up} m up, more than a base is put wrong by; check both positions, their order and unit</source>
+      <translation>le levé serait décalé de {east} m vers l'est, {north} m vers le nord et {up} m vers le haut, plus qu'une base n'est mal placée ; vérifiez les deux positions, leur ordre et leur unité</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5760,9 +6741,19 @@
       <translation>il manque le numéro de fuseau {prefix} devant les coordonnées est</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>their mean all the same</source>
+      <translation>leur moyenne quand même</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/__main__.py" />
       <source>thinning the surface</source>
       <translation>allègement de la surface</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>this file</source>
+      <translation>ce fichier</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/check_sections.py" />
@@ -5795,6 +6786,11 @@
       <translation>vers le bord droit</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>toe of a slope</source>
+      <translation>pied de talus</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
       <source>toe of fill</source>
       <translation>pied de remblai</translation>
@@ -5816,6 +6812,11 @@
       <translation>ensemble, les lignes du fichier</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>told</source>
+      <translation>indiqué</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>tolerance in height</source>
       <translation>tolérance en altitude</translation>
@@ -5830,6 +6831,11 @@
       <location filename="../plugin/core/report/remarks.py" />
       <source>too few observations</source>
       <translation>trop peu d'observations</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_words.py" />
+      <source>top of a slope</source>
+      <translation>sommet de talus</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/design_lines.py" />
@@ -5860,6 +6866,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>triangles</source>
       <translation>triangles</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>triangles as they are</source>
+      <translation>triangles tels quels</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -5908,12 +6919,19 @@
       <translation>inconnu</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>upon it</source>
+      <translation>dessus</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/figures.py" />
+      <location filename="../plugin/core/report/found_words.py" />
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>used</source>
       <translation>utilisé</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_figures.py" />
       <location filename="../plugin/core/report/quality_maps.py" />
       <source>used point</source>
       <translation>point utilisé</translation>
@@ -5984,6 +7002,11 @@
       <translation>où elle déborde</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/input_sections.py" />
+      <source>where the survey lies</source>
+      <translation>où se trouve le levé</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>whole site</source>
       <translation>tout le site</translation>
@@ -5997,6 +7020,11 @@
       <location filename="../plugin/core/report/section_sheets.py" />
       <source>widths {along}   heights {up}</source>
       <translation>largeurs {along}   altitudes {up}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>without {names} the others fit</source>
+      <translation>sans {names}, les autres s'ajustent</translation>
     </message>
     <message>
       <location filename="../plugin/core/__main__.py" />
@@ -6015,6 +7043,11 @@
       <translation>oui</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{area:.0f} m² of the surface lie in triangles so wide that no places to walk are listed in them: they reach to points far from the others. Reject these points, or limit the rim or draw a boundary.</source>
+      <translation>{area:.0f} m² de la surface sont dans des triangles si larges qu'aucun endroit à parcourir n'y est indiqué : ils vont jusqu'à des points loin des autres. Rejetez ces points, ou limitez le pourtour ou tracez une limite.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation>{area:.1f} m² de la plateforme sont hors de la surface existante ; aucun volume n'y est compté.</translation>
@@ -6030,9 +7063,24 @@
       <translation>{back} arrière = {ahead} avant</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in line {lines}; its point, {distance} from the others, is put aside. Mend the line, or take the point back by a decision.</source>
+      <translation>{cause} à la ligne {lines} ; son point, à {distance} des autres, est mis de côté. Corrigez la ligne, ou reprenez le point par une décision.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{cause} in {count} lines ({lines}); their points, up to {distance} from the others, are put aside. Mend the lines, or take the points back by a decision.</source>
+      <translation>{cause} dans {count} lignes ({lines}) ; leurs points, jusqu'à {distance} des autres, sont mis de côté. Corrigez les lignes, ou reprenez les points par une décision.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>{count} areas of at least {least} {unit}², together {area} {unit}², fall less than {limit} % in the mean over {window} {unit}.</source>
       <translation>{count} zones d'au moins {least} {unit}², ensemble {area} {unit}², descendent de moins de {limit} % en moyenne sur {window} {unit}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} breaklines have no heights, though vertices of theirs are survey points: {labels}. They are laid on the surface and do not shape it. If they are to hold edges, give them heights.</source>
+      <translation>{count} lignes de rupture n'ont pas d'altitudes, alors que des sommets en sont des points du levé : {labels}. Elles sont posées sur la surface et ne la façonnent pas. Si elles doivent tenir des arêtes, donnez-leur des altitudes.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/rational.py" />
@@ -6050,6 +7098,16 @@
       <translation>{count} points de contrôle n'indiquent pas d'erreur d'altitude propre ; elle compte pour {sigma:.3f} m, comme pour les autres.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps there: look at it.</source>
+      <translation>{count} points codés de la ligne {line} à {last} sont peut-être décalés de {size:+.3f} m par rapport à leur ligne, ou la ligne y fait un ressaut : examinez-le.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
+      <source>{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.</source>
+      <translation>{count} points codés de la ligne {line} à {last} s'écartent de {size:+.3f} m de leur ligne et du terrain à côté.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{count} control points were not surveyed, and are not used: {names}.</source>
       <translation>{count} points d'appui n'ont pas été levés et ne sont pas utilisés : {names}.</translation>
@@ -6065,6 +7123,21 @@
       <translation>{count} altitudes sont trop peu pour y ajuster des pentes et des raccordements verticaux ; il en faut au moins {least}. Prenez un espacement plus court ou une partie plus longue de la ligne.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
+      <translation>{count} lignes ont l'altitude 0 sur toute leur longueur, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. La surface y descend (ou y monte) à 0. Si le dessin n'a pas d'altitudes, donnez ces lignes comme lignes sans altitudes, ou donnez-leur des altitudes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>{count} lines that the points show run within {reach:.1f} m of lines that are known already; these go first.</source>
+      <translation>{count} lignes que montrent les points passent à moins de {reach:.1f} m de lignes déjà connues ; celles-ci priment.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/features/replay.py" />
+      <source>{count} lines that were decided by hand are not found again where they were; they stay as they were given.</source>
+      <translation>{count} lignes décidées à la main ne sont pas retrouvées là où elles étaient ; elles restent telles qu'elles ont été données.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation>{count} points de contrôle sur {all} sont hors de la surface et n'ont pas été utilisés : {names}.</translation>
@@ -6073,6 +7146,11 @@
       <location filename="../plugin/core/georeference/area.py" />
       <source>{count} of {total} points are nowhere on the Earth in {crs} (its area of use: {area}); the first is in line {line}.</source>
       <translation>{count} points sur {total} ne sont nulle part sur Terre en {crs} (sa zone d'utilisation : {area}) ; le premier est à la ligne {line}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} of {total} points lie far outside the area of use of {crs} ({area})</source>
+      <translation>{count} points sur {total} sont loin hors de la zone d'utilisation de {crs} ({area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6096,6 +7174,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points or end short of them.</source>
+      <translation>{count} endroits à parcourir de nouveau sur des lignes, là où {stretches} tronçons de celles-ci sont prolongés à travers des points rejetés ou s'arrêtent avant eux.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>{count} endroits à parcourir de nouveau ; avec eux, aucun endroit n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
     </message>
@@ -6103,6 +7186,61 @@
       <location filename="../plugin/core/points/merge.py" />
       <source>{count} point names occur in more than one file, such as '{name}'; all points are kept.</source>
       <translation>{count} noms de points figurent dans plus d'un fichier, tels que '{name}' ; tous les points sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) have heights up to {distance} beyond those of all others; they are put aside. A decision takes them back.</source>
+      <translation>{count} points (lignes {lines}) ont des altitudes jusqu'à {distance} au-delà de celles de tous les autres ; ils sont mis de côté. Une décision les reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others, farther than one site reaches; they are put aside. A decision takes them back.</source>
+      <translation>{count} points (lignes {lines}) sont jusqu'à {distance} de tous les autres, plus loin que ne s'étend un site ; ils sont mis de côté. Une décision les reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from all others; nothing tells whether they are control points, a base, or strays. They are kept and flagged; no ground is drawn to them, unless a line runs there, until somebody gives them the status used.</source>
+      <translation>{count} points (lignes {lines}) sont jusqu'à {distance} de tous les autres ; rien ne dit si ce sont des points d'appui, une base ou des points aberrants. Ils sont gardés et signalés ; aucun terrain n'est tracé jusqu'à eux, sauf si une ligne y passe, tant que personne ne leur donne le statut used.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded before and after, farther than one can have gone in that time; they are put aside. A decision takes them back.</source>
+      <translation>{count} points (lignes {lines}) sont jusqu'à {distance} des points enregistrés avant et après, plus loin qu'on n'a pu aller dans ce temps ; ils sont mis de côté. Une décision les reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) lie up to {distance} from the points recorded next to them, where a point was stored every {step}; they are put aside. A decision takes them back.</source>
+      <translation>{count} points (lignes {lines}) sont jusqu'à {distance} des points enregistrés à côté d'eux, là où un point était enregistré tous les {step} ; ils sont mis de côté. Une décision les reprend.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates of zero.</source>
+      <translation>{count} points (lignes {lines}) ont été mis de côté à la lecture : coordonnées de zéro.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: coordinates swapped.</source>
+      <translation>{count} points (lignes {lines}) ont été mis de côté à la lecture : coordonnées permutées.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: no finite place or height.</source>
+      <translation>{count} points (lignes {lines}) ont été mis de côté à la lecture : pas de position ou d'altitude finie.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (lines {lines}) were put aside as they were read: strays, farther off than the walk could have gone.</source>
+      <translation>{count} points (lignes {lines}) ont été mis de côté à la lecture : points aberrants, plus loin que le parcours n'a pu aller.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points (the first in line {lines}) each lie more than {distance} from all others; as they are many, they are taken for a part of the site.</source>
+      <translation>{count} points (les premiers à la ligne {lines}) sont chacun à plus de {distance} de tous les autres ; comme ils sont nombreux, ils sont pris pour une partie du site.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points are not explained by it and stay as they are; the first is in line {line}.</source>
+      <translation>{count} points ne sont pas expliqués par cela et restent tels quels ; le premier est à la ligne {line}.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -6126,6 +7264,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} lie {size:+.3f} m off those before and after them, which agree: pole height or fix wrong for a while.</source>
+      <translation>{count} points de la ligne {line} à {last} sont à {size:+.3f} m de ceux d'avant et d'après, qui concordent : hauteur de canne ou fixation fausse pendant un temps.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} may lie {size:+.3f} m off, or the ground steps there: look at it.</source>
       <translation>{count} points de la ligne {line} à {last} sont peut-être décalés de {size:+.3f} m, ou le terrain y fait un ressaut : examinez-le.</translation>
     </message>
@@ -6140,14 +7283,54 @@
       <translation>{count} points de la ligne {line} à {last}, à côté d'une perte de fixation, sont à {size:+.3f} m du terrain alentour : ambiguïtés mal fixées.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/gate/said.py" />
+      <source>{count} points have no finite place or height (lines {lines}); they are put aside.</source>
+      <translation>{count} points n'ont pas de position ou d'altitude finie (lignes {lines}) ; ils sont mis de côté.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout.py" />
       <source>{count} points have no name; choose another name field or number them.</source>
       <translation>{count} points n'ont pas de nom ; choisissez un autre champ de nom ou numérotez-les.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{count} points lie well as they are and stay so.</source>
+      <translation>{count} points sont bien placés tels quels et le restent.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{count} points or rows</source>
+      <translation>{count} points ou lignes</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
       <translation>{count} points partagent leur nom avec un autre, par exemple « {name} » ; tous sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the set '{set}' ({reasons}) and rejected, as you asked.</source>
+      <translation>{count} points, {share:.0f} % du fichier, dépassent une limite du jeu '{set}' ({reasons}) et sont rejetés, comme vous l'avez demandé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are beyond a limit of the usual set '{set}' ({reasons}). So many are not rejected unasked: they are flagged and still used. To reject them choose the set by its name (--check {set}); to change the limit give a set of your own (--tolerances FILE).</source>
+      <translation>{count} points, {share:.0f} % du fichier, dépassent une limite du jeu usuel '{set}' ({reasons}). Autant de points ne sont pas rejetés sans demande : ils sont signalés et restent utilisés. Pour les rejeter, choisissez le jeu par son nom (--check {set}) ; pour changer la limite, donnez un jeu à vous (--tolerances FILE).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}° and rejected: the rover does not compensate tilt, a height falls by {fall:.2f} ± {sigma:.2f} m for each unit of 1 - cos(tilt), about the length of a pole. If it does compensate, say --tilt-compensated yes.</source>
+      <translation>{count} points, {share:.0f} % du fichier, sont inclinés de plus de {limit:g}° et rejetés : le mobile ne compense pas l'inclinaison, une altitude baisse de {fall:.2f} ± {sigma:.2f} m par unité de 1 - cos(inclinaison), environ la longueur d'une canne. S'il compense, dites --tilt-compensated yes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, are tilted by more than {limit:g}°, and the heights do not tell whether the rover compensates tilt. They are flagged and still used. Say it (--tilt-compensated, in QGIS “The rover compensates tilt”): yes, and they are good; no, and they are rejected.</source>
+      <translation>{count} points, {share:.0f} % du fichier, sont inclinés de plus de {limit:g}°, et les altitudes ne disent pas si le mobile compense l'inclinaison. Ils sont signalés et restent utilisés. Dites-le (--tilt-compensated, dans QGIS « Le mobile compense l'inclinaison ») : oui (yes), et ils sont bons ; non (no), et ils sont rejetés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/held_back.py" />
+      <source>{count} points, {share:.0f} % of the file, have no fix that the set '{set}' accepts and are rejected: the file itself tells that their heights are {times:.1f} times as uncertain as the others. To use them all the same, give a set of your own (--tolerances FILE).</source>
+      <translation>{count} points, {share:.0f} % du fichier, n'ont pas de fixation que le jeu '{set}' accepte et sont rejetés : le fichier lui-même dit que leurs altitudes sont {times:.1f} fois plus incertaines que les autres. Pour les utiliser quand même, donnez un jeu à vous (--tolerances FILE).</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_change_sections.py" />
@@ -6156,8 +7339,8 @@
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
-      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}.</source>
-      <translation>{count} positions ont été enregistrées plus d'une fois (identiques à 0,1 mm) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f}.</translation>
+      <source>{count} positions were recorded more than once (equal to 0.1 mm); the surface takes the mean height. Largest difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: from {lowest:.3f} m to {highest:.3f} m.</source>
+      <translation>{count} positions ont été enregistrées plus d'une fois (égales à 0.1 mm près) ; la surface prend l'altitude moyenne. Plus grande différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : de {lowest:.3f} m à {highest:.3f} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -6170,6 +7353,11 @@
       <translation>{count} statuts ont été fixés à la main contre les contrôles automatiques, le premier à la ligne {line}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/giving_way.py" />
+      <source>{count} stretches of found lines, {length:.1f} m together, cross other lines and are left out of the surface; the first near {easting:.3f}, {northing:.3f}.</source>
+      <translation>{count} tronçons de lignes trouvées, {length:.1f} m ensemble, croisent d'autres lignes et sont laissés hors de la surface ; le premier près de {easting:.3f}, {northing:.3f}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/find_long.py" />
       <source>{count} thin triangles along the rim, {area:.1f} m² in all, span up to {value:.1f} m, the longest at E {easting:.3f} N {northing:.3f}. Give a boundary, or have the rim trimmed.</source>
       <translation>{count} triangles effilés le long du pourtour, {area:.1f} m² en tout, s'étendent jusqu'à {value:.1f} m, le plus long à E {easting:.3f} N {northing:.3f}. Donnez une limite, ou faites rogner le pourtour.</translation>
@@ -6180,7 +7368,7 @@
       <translation>{count} sommets sont hors de la limite ou du pourtour rogné, ou dans un trou.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/earthwork/doubt.py" />
+      <location filename="../plugin/core/earthwork/side.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0), and no value stands in. Give the standard deviation of a height of this survey.</source>
       <translation>{count} sommets de la surface n'ont pas d'écart-type d'altitude (ou un inférieur à 0), et aucune valeur ne le remplace. Donnez l'écart-type d'une altitude de ce levé.</translation>
     </message>
@@ -6188,6 +7376,16 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{count} vertices of the surface have no standard deviation of height (or one below 0). Give the standard deviation of a height of this survey.</source>
       <translation>{count} sommets de la surface n'ont pas d'écart-type d'altitude (ou un inférieur à 0). Donnez l'écart-type d'une altitude de ce levé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/first_things.py" />
+      <source>{count}: {reason}</source>
+      <translation>{count} : {reason}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/upright.py" />
+      <source>{crs} counts {first} and {second}: as easting and northing they make a mirrored plan, left and right exchanged</source>
+      <translation>{crs} compte {first} et {second} : pris comme est et nord, ils donnent un plan en miroir, gauche et droite échangées</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/area.py" />
@@ -6211,8 +7409,23 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/axes.py" />
-      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.</source>
-      <translation>{crs} : ses axes vont vers {first} et {second} ; les colonnes easting et northing les contiennent tels quels.</translation>
+      <source>{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are. Maps have south at the top, and directions count from there.</source>
+      <translation>{crs} : ses axes vont vers {first} et {second} ; les colonnes easting et northing les contiennent tels quels. Les cartes ont le sud en haut, et les directions se comptent à partir de là.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} is taken to lie {offset:+.4f} m above {existing_name}, as given; this is taken off.</source>
+      <translation>{design_name} est pris comme situé à {offset:+.4f} m au-dessus de {existing_name}, comme indiqué ; cela est retiré.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/earthwork/surveys.py" />
+      <source>{design_name} lies {offset:+.4f} m above {existing_name} where nothing changed (± {half:.4f} m, 95 %), judged from {area:.0f} m² that agree. This is taken off. If that ground did rise or sink, give the offset.</source>
+      <translation>{design_name} est à {offset:+.4f} m au-dessus de {existing_name} là où rien n'a changé (± {half:.4f} m, 95 %), d'après {area:.0f} m² qui concordent. Cela est retiré. Si ce terrain s'est vraiment élevé ou affaissé, donnez le décalage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>{distance} from it</source>
+      <translation>à {distance} de là</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/comparison.py" />
@@ -6516,11 +7729,6 @@
       <translation>{file}, ligne {line} : la colonne {column}, lue comme {role}, ne contient de nombre à aucune ligne (ici '{value}') ; vérifiez --columns et --decimal (lu avec le séparateur {delimiter}, séparateur décimal '{decimal}').</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/layout.py" />
-      <source>{file}, line {line}: columns {first} and {second} are both headed {role}; give --columns, such as name,easting,northing,height,code.</source>
-      <translation>{file}, ligne {line} : les colonnes {first} et {second} ont toutes deux l'en-tête {role} ; donnez --columns, par exemple name,easting,northing,height,code.</translation>
-    </message>
-    <message>
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation>{file}, ligne {line} : éléments imbriqués sur plus de {most} niveaux ; ce n'est pas un LandXML correct.</translation>
@@ -6562,7 +7770,7 @@
       <translation>{file}, ligne {line} : aucune colonne n'a l'en-tête '{word}', que nomme --columns ; l'en-tête contient {words}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/delimiters.py" />
       <source>{file}, line {line}: no three columns with delimiter {tried} ('{start}'); give --delimiter.</source>
       <translation>{file}, ligne {line} : pas trois colonnes avec le séparateur {tried} ('{start}') ; donnez --delimiter.</translation>
     </message>
@@ -6792,9 +8000,9 @@
       <translation>{file} : '{decimal}' ne peut pas être un séparateur décimal ; utilisez '.' ou ','.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
-      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space or one sign such as '|'.</source>
-      <translation>{file} : '{delimiter}' ne peut pas être un séparateur ; utilisez la virgule, le point-virgule, la tabulation, l'espace ou un signe tel que '|'.</translation>
+      <location filename="../plugin/core/points/delimiters.py" />
+      <source>{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space, fixed or one sign such as '|'.</source>
+      <translation>{file} : '{delimiter}' ne peut pas être un séparateur ; utilisez comma, semicolon, tab, space, fixed ou un seul signe tel que '|'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -6802,12 +8010,12 @@
       <translation>{file} : '{key}' figure deux fois dans un jeu ; n'en gardez qu'un.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.</source>
       <translation>{file} : '{name}' n'est pas une cause qui expliquerait où se trouvent les points ; les causes trouvées sont : {names}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_area.py" />
       <source>{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.</source>
       <translation>{file} : '{name}' demande que le fichier soit lu ou transformé autrement : nommez les colonnes latitude et longitude dans --columns, ou donnez le SCR du fichier comme --source-crs et celui voulu comme --crs.</translation>
     </message>
@@ -6815,6 +8023,11 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: --columns names column {column} ({role}), but no line has more than {count} columns; check --columns and --delimiter.</source>
       <translation>{file} : --columns nomme la colonne {column} ({role}), mais aucune ligne n'a plus de {count} colonnes ; vérifiez --columns et --delimiter.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: GDAL cannot read it as {kind} ({reason}); export delimited text (CSV).</source>
+      <translation>{file} : GDAL ne peut pas le lire comme {kind} ({reason}) ; exportez du texte délimité (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/heights.py" />
@@ -6827,9 +8040,19 @@
       <translation>{file} : PROJ ne peut pas lire cela comme une grille d'ondulations du géoïde ({reason}) ; donnez une grille GTX ou GeoTIFF, ou une constante.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a Shapefile is read with the files beside it; give its path, or zip them all.</source>
+      <translation>{file} : un Shapefile se lit avec les fichiers qui l'accompagnent ; donnez son chemin, ou zippez-les tous.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: a list of tolerance sets is expected, each with a name; write [ and ] around them.</source>
       <translation>{file} : une liste de jeux de tolérances est attendue, chacun avec un nom ; mettez-les entre [ et ].</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: a {kind} file is read through GDAL, which this Python lacks; run the Python that QGIS uses, install the package gdal, or export delimited text (CSV).</source>
+      <translation>{file} : un fichier {kind} se lit par GDAL, qui manque à ce Python ; lancez le Python qu'utilise QGIS, installez le paquet gdal, ou exportez du texte délimité (CSV).</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -6887,7 +8110,22 @@
       <translation>{file} : la couverture '{word}' de {count} points de contrôle n'est pas un mot connu (premier à la ligne {line}) ; ils comptent comme non végétalisés. Écrivez hard, bare, short grass, ou tall grass, crops, brush, forest.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/detect.py" />
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>{file}: dates such as 03/04/2025 are read with the day first; nothing says so.</source>
+      <translation>{file} : les dates telles que 03/04/2025 sont lues avec le jour en premier ; rien ne le dit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
+      <translation>{file} : l'entité {number} a '{word}' dans le champ {field}, qui doit être l'un de {words}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
+      <translation>{file} : l'entité {number} n'est pas une ligne de deux endroits ou plus ; corrigez-la ou supprimez-la.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/lines_of_text.py" />
       <source>{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again.</source>
       <translation>{file} : n'a pas de lignes de données, seulement {comments} lignes de commentaire et {blanks} lignes vides ; exportez de nouveau le levé.</translation>
     </message>
@@ -6895,6 +8133,16 @@
       <location filename="../plugin/core/points/layout.py" />
       <source>{file}: has no header line, but --columns names the header word '{word}'; use column numbers.</source>
       <translation>{file} : n'a pas de ligne d'en-tête, mais --columns nomme le mot d'en-tête '{word}' ; utilisez des numéros de colonne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer '{layer}'; give --layer with one of: {layers}.</source>
+      <translation>{file} : n'a pas de couche '{layer}' ; donnez --layer avec l'une de : {layers}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: has no layer or sheet with points; export it again.</source>
+      <translation>{file} : n'a pas de couche ou de feuille avec des points ; exportez-le de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/layout.py" />
@@ -6910,6 +8158,26 @@
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: heights are ellipsoidal: height above mean sea level plus geoid separation.</source>
       <translation>{file} : les altitudes sont ellipsoïdales : altitude au-dessus du niveau moyen de la mer plus ondulation du géoïde.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
+      <translation>{file} : les altitudes sont celles de l'antenne, au-dessus du sol de la hauteur de canne, comme indiqué.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: heights cannot be shifted from line {line} on; its points are in lines {first} to {last}.</source>
+      <translation>{file} : les altitudes ne peuvent pas être décalées à partir de la ligne {line} ; ses points sont aux lignes {first} à {last}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} m, the pole height {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file} : les altitudes de l'antenne ont été abaissées au sol de {least} m, la hauteur de canne {said}, et un décalage d'antenne de {offset} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights of the antenna were lowered to the ground by {least} to {most} m, the pole heights {said}, and an antenna offset of {offset} m.</source>
+      <translation>{file} : les altitudes de l'antenne ont été abaissées au sol de {least} à {most} m, les hauteurs de canne {said}, et un décalage d'antenne de {offset} m.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -6972,6 +8240,11 @@
       <translation>{file} : ses colonnes contiennent des coordonnées est et nord, mais {crs}, donné comme --source-crs, est en degrés ; donnez le SCR projeté où elles sont, ou nommez les colonnes latitude et longitude dans --columns.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: its columns stand at fixed places and begin at the characters {places}.</source>
+      <translation>{file} : ses colonnes sont à des positions fixes et commencent aux caractères {places}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/linework/geojson_file.py" />
       <source>{file}: its coordinate system “{crs}” is not understood here; write it anew.</source>
       <translation>{file} : son système de coordonnées « {crs} » n'est pas reconnu ici ; réécrivez-le.</translation>
@@ -6982,17 +8255,17 @@
       <translation>{file} : ses coordonnées ne peuvent pas être transformées dans un repère local ; donnez un SCR projeté comme --crs.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said, though the file itself says {found}.</source>
       <translation>{file} : ses altitudes sont prises comme {heights}, comme indiqué, bien que le fichier lui-même dise {found}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are taken as {heights}, as said.</source>
       <translation>{file} : ses altitudes sont prises comme {heights}, comme indiqué.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, or say with --heights-are what they are.</source>
       <translation>{file} : ses altitudes sont déjà {heights}, l'ondulation du géoïde serait donc comptée deux fois ; omettez --geoid, ou dites avec --heights-are ce qu'elles sont.</translation>
     </message>
@@ -7022,19 +8295,34 @@
       <translation>{file} : la ligne {line} n'est pas un point ; les rejets donnent sa raison.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: line {number} was drawn by hand and has no heights; give its vertices heights, or remove the line.</source>
+      <translation>{file} : la ligne {number} a été dessinée à la main et n'a pas d'altitudes ; donnez des altitudes à ses sommets, ou supprimez la ligne.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/crossings.py" />
       <source>{file}: lines run so close together near E {easting:.3f} N {northing:.3f} that splitting them at their crossings makes new ones. Remove one of them.</source>
       <translation>{file} : des lignes sont si proches près de E {easting:.3f} N {northing:.3f} que les couper à leurs croisements en crée de nouveaux. Supprimez l'une d'elles.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: lines with different heights cross at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file} : des lignes d'altitudes différentes se croisent à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file} : des lignes d'altitudes différentes se croisent ou se rencontrent à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/meetings.py" />
+      <source>{file}: lines with different heights cross or meet at {count} places, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
+      <translation>{file} : des lignes d'altitudes différentes se croisent ou se rencontrent à {count} endroits, le premier à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01.</source>
       <translation>{file} : aucune trame RMC ou ZDA ne donne de date ; les heures sont celles du jour, comme au 1970-01-01.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: no characters are blank in every line, so its columns do not stand at fixed places; give another --delimiter.</source>
+      <translation>{file} : aucun caractère n'est blanc dans toutes les lignes, ses colonnes ne sont donc pas à des positions fixes ; donnez un autre --delimiter.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/ground_grid.py" />
@@ -7077,7 +8365,7 @@
       <translation>{file} : toutes les coordonnées ne peuvent pas être amenées de {source} à {target} ; réécrivez le fichier dans le SCR du levé (dans QGIS : Exporter, Sauvegarder les entités sous, avec ce SCR et l'option RFC7946 = NO).</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); give --columns, such as {options}.</source>
       <translation>{file} : rien ne dit avec certitude quelles colonnes sont est, nord et altitude (première ligne : {words}) ; donnez --columns, par exemple {options}.</translation>
     </message>
@@ -7092,14 +8380,44 @@
       <translation>{file} : rien ne dit quel système de coordonnées c'est ; donnez son code, comme dans --crs EPSG:25832, ou --crs local pour un repère local en mètres.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the point outside the area of use stays where it is.</source>
+      <translation>{file} : sur indication de l'utilisateur, le point hors de la zone d'utilisation reste où il est.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of use.</source>
+      <translation>{file} : sur indication de l'utilisateur, les points restent où ils sont, bien que {count} d'entre eux soient hors de la zone d'utilisation.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: one of the first lines holds numbers as a point does but begins with # and is left out as a comment; give --comment none to read it.</source>
+      <translation>{file} : une des premières lignes contient des nombres comme un point mais commence par # et est omise comme commentaire ; donnez --comment none pour la lire.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: one of {total} positions has no GST sentence; its accuracy is unknown.</source>
       <translation>{file} : une position sur {total} n'a pas de trame GST ; sa précision est inconnue.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: one point has no pole height; the one before it counts, else the one behind.</source>
+      <translation>{file} : un point n'a pas de hauteur de canne ; celle d'avant compte, sinon celle d'après.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: read as {columns} with delimiter {delimiter}.</source>
       <translation>{file} : lu comme {columns} avec le séparateur {delimiter}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/gdal_source.py" />
+      <source>{file}: read through GDAL as {kind}, layer {layer}.</source>
+      <translation>{file} : lu par GDAL comme {kind}, couche {layer}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake.py" />
+      <source>{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave --source-crs out, or save the file with the right CRS.</source>
+      <translation>{file} : dit lui-même que ses coordonnées sont en {own}, mais {given} est donné comme --source-crs ; omettez --source-crs, ou enregistrez le fichier avec le bon SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7292,14 +8610,19 @@
       <translation>{file} : ce n'est pas un GeoJSON de points ou de lignes ({reason}) ; exportez la couche des avaloirs en GeoJSON.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake_area.py" />
+      <source>{file}: to have lines that were put aside as swapped read the other way round, use --correct {name}.</source>
+      <translation>{file} : pour que les lignes mises de côté comme permutées soient lues dans l'autre sens, utilisez --correct {name}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>{file}: two sets are called '{name}'; rename one.</source>
       <translation>{file} : deux jeux s'appellent '{name}' ; renommez-en un.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/surface/crossings.py" />
-      <source>{file}: {count} crossings of lines with different heights, the first at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and {second} at {second_height:.3f} m. Mend the lines, or choose a rule for crossings (mean, first).</source>
-      <translation>{file} : {count} croisements de lignes d'altitudes différentes, le premier à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et {second} à {second_height:.3f} m. Corrigez les lignes, ou choisissez une règle pour les croisements (mean, first).</translation>
+      <location filename="../plugin/core/handover/found_lines.py" />
+      <source>{file}: vertices of line {number} without a height, or with exactly 0: {count}; they take it from those before and after.</source>
+      <translation>{file} : sommets de la ligne {number} sans altitude, ou avec exactement 0 : {count} ; ils la prennent de ceux d'avant et d'après.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/decisions.py" />
@@ -7312,6 +8635,11 @@
       <translation>{file} : {count} lignes ne sont pas des points, la première est la ligne {line} ; les rejets donnent chaque ligne avec sa raison.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{file}: {count} of the first lines hold numbers as points do but begin with # and are left out as comments; give --comment none to read them.</source>
+      <translation>{file} : {count} des premières lignes contiennent des nombres comme des points mais commencent par # et sont omises comme commentaires ; donnez --comment none pour les lire.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/points/nmea.py" />
       <source>{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown.</source>
       <translation>{file} : {count} positions sur {total} n'ont pas de trame GST ; leur précision est inconnue.</translation>
@@ -7320,6 +8648,11 @@
       <location filename="../plugin/core/points/delimited.py" />
       <source>{file}: {count} points have fewer columns than the rest, the first in line {line}; what is missing counts as unknown.</source>
       <translation>{file} : {count} points ont moins de colonnes que les autres, le premier à la ligne {line} ; ce qui manque compte comme inconnu.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: {count} points have no pole height; the one before them counts, else the one behind.</source>
+      <translation>{file} : {count} points n'ont pas de hauteur de canne ; celle d'avant compte, sinon celle d'après.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/network.py" />
@@ -7347,22 +8680,38 @@
       <translation>{file} : {note}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation>{file} : {question}.</translation>
     </message>
     <message>
-      <location filename="../plugin/core/points/recognition.py" />
+      <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}; type one of: {options}.</source>
       <translation>{file} : {question} ; saisissez l'un de : {options}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/intake.py" />
       <location filename="../plugin/core/georeference/operations.py" />
       <source>{file}: {said}</source>
       <translation>{file} : {said}</translation>
     </message>
     <message>
-      <location filename="../plugin/core/georeference/intake.py" />
+      <location filename="../plugin/core/georeference/level_shift.py" />
+      <source>{file}: {shift:+.3f} m added to the heights of {count} points, from line {line} on, as said.</source>
+      <translation>{file} : {shift:+.3f} m ajoutés aux altitudes de {count} points, à partir de la ligne {line}, comme indiqué.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands for no {role} in line {line}, far from all other values; this line is no point. If it is meant, give --no-value none.</source>
+      <translation>{file} : {value} signifie l'absence de {role} à la ligne {line}, loin de toutes les autres valeurs ; cette ligne n'est pas un point. Si cette valeur est voulue, donnez --no-value none.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{file}: {value} stands {count} times for no {role}, far from all other values; these lines are no points. If it is meant, give --no-value none.</source>
+      <translation>{file} : {value} signifie {count} fois l'absence de {role}, loin de toutes les autres valeurs ; ces lignes ne sont pas des points. Si cette valeur est voulue, donnez --no-value none.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/intake_heights.py" />
       <source>{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as --geoid.</source>
       <translation>{file} : des altitudes {wanted} sont voulues et celles du fichier sont {heights} ; donnez l'ondulation du géoïde comme --geoid.</translation>
     </message>
@@ -7413,6 +8762,11 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.</source>
+      <translation>{label} : un point à côté de {point} (ligne {line}), le milieu d'un arc, ne peut pas être utilisé ; pas d'arc à cet endroit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: a ring needs three places and has {places}; left out. Points: {count}, first {point} (line {line}).</source>
       <translation>{label} : un anneau demande trois endroits et en a {places} ; laissé de côté. Points : {count}, premier {point} (ligne {line}).</translation>
     </message>
@@ -7435,6 +8789,11 @@
       <location filename="../plugin/core/linework/drawn.py" />
       <source>{label}: all vertices of a ring lie on one straight line; left out. Near {x:.3f}, {y:.3f}.</source>
       <translation>{label} : tous les sommets d'un anneau sont sur une même droite ; laissé de côté. Près de {x:.3f}, {y:.3f}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label} : prolongée tout droit sur {length:.1f} m entre les lignes {before} et {after} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
@@ -7534,6 +8893,16 @@
     </message>
     <message>
       <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label} : plus courte de {length:.1f} m à sa fin, elle se termine à la ligne {before} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
+      <source>{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, first {point} (line {line}). Walk it again.</source>
+      <translation>{label} : plus courte de {length:.1f} m à son début, elle commence à la ligne {after} ; points laissés de côté à cet endroit : {count}, premier {point} (ligne {line}). Parcourez-la de nouveau.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/linework/chain_lines.py" />
       <source>{label}: {point} (line {line}) is marked as the middle of an arc but is an end of the line; straight.</source>
       <translation>{label} : {point} (ligne {line}) est marqué comme milieu d'un arc mais est une extrémité de la ligne ; droite.</translation>
     </message>
@@ -7551,6 +8920,21 @@
       <location filename="../plugin/core/earthwork/pads.py" />
       <source>{later} reaches into the grading of {earlier} ({area:.1f} m²): it is graded into the ground as the other leaves it, so some earth is counted with both. The total is that of the finished ground.</source>
       <translation>{later} empiète sur le terrassement de {earlier} ({area:.1f} m²) : elle est terrassée dans le terrain tel que l'autre le laisse, une part des terres est donc comptée avec les deux. Le total est celui du terrain fini.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}</source>
+      <translation>{lat}° {north}, {lon}° {east}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs}</source>
+      <translation>{lat}° {north}, {lon}° {east}, en {crs}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{lat}° {north}, {lon}° {east}, in {crs} (for: {area})</source>
+      <translation>{lat}° {north}, {lon}° {east}, en {crs} (pour : {area})</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -7588,6 +8972,11 @@
       <translation>{name}   (altitudes {times} fois)</translation>
     </message>
     <message>
+      <location filename="../plugin/core/job/volumes.py" />
+      <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
+      <translation>{name} est un maillage, qui ne retient pas comment ses altitudes ont été mesurées : il est pris pour aussi bon que ce levé, avec {sigma:.0f} mm nouveaux à chaque point et {drift:.0f} mm de dérive. Donnez --other-sigma et --other-drift si vous les connaissez.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/road_sections.py" />
       <source>{name} is {length} long, from station {begin} to {end}, seen in the way of rising stations.</source>
       <translation>{name} est long de {length}, de l'abscisse {begin} à {end}, vu dans le sens des abscisses croissantes.</translation>
@@ -7623,9 +9012,35 @@
       <translation>{name} : {said}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/volume_sections.py" />
+      <source>{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as stated</source>
+      <translation>{offset} mm, écart-type {sigma} mm (dont aléatoire et dérive ci-dessus) ; bruit à cet endroit {scale} fois celui annoncé</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>{off}, at E {easting} N {northing}</source>
       <translation>{off}, à E {easting} N {northing}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} Then: {more}</source>
+      <translation>{one} Ensuite : {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{one} | {more}</source>
+      <translation>{one} | {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{one}, and {more}</source>
+      <translation>{one}, et {more}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{one}, {more}</source>
+      <translation>{one}, {more}</translation>
     </message>
     <message>
       <location filename="../plugin/core/arguments/road.py" />
@@ -7658,6 +9073,11 @@
       <translation>{option} concerne l'écoulement de l'eau ; demandez-le aussi avec --water.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} is in degrees, and the survey is on a local grid; give easting,northing.</source>
+      <translation>{option} est en degrés, et le levé est sur un quadrillage local ; donnez easting,northing.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/arguments/numbers.py" />
       <source>{option} must be a number above zero, not {value}.</source>
       <translation>{option} doit être un nombre supérieur à zéro, non {value}.</translation>
@@ -7673,6 +9093,11 @@
       <translation>{option} doit être un nombre, non {value}.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/base_shift.py" />
+      <source>{option} must be easting,northing or easting,northing,height in the unit of the CRS, or a latitude and a longitude in degrees with their letters such as 51.4512345N,9.0012345E,146.25; not '{value}'.</source>
+      <translation>{option} doit être easting,northing ou easting,northing,height dans l'unité du SCR, ou une latitude et une longitude en degrés avec leurs lettres, comme 51.4512345N,9.0012345E,146.25 ; et non '{value}'.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/site.py" />
       <source>{option} must be two numbers such as 500000,5700000, not '{value}'.</source>
       <translation>{option} doit être deux nombres tels que 500000,5700000, non '{value}'.</translation>
@@ -7681,6 +9106,11 @@
       <location filename="../plugin/core/quality/plan.py" />
       <source>{option} of the walking plan is {value}; give a number in its range.</source>
       <translation>{option} du plan de marche est {value} ; donnez un nombre dans sa plage.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/given.py" />
+      <source>{option}: '{word}' is no length from {least} to {most} m; give metres, such as 2.000.</source>
+      <translation>{option} : '{word}' n'est pas une longueur de {least} à {most} m ; donnez des mètres, comme 2.000.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/control_said.py" />
@@ -7723,6 +9153,16 @@
       <translation>{part} : avec ces points d'appui, on ne peut dire lequel ne convient pas ; jugez les résidus (le plus grand {largest_mm} mm, à '{worst}'), et utilisez plus de points d'appui.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; it overlaps {name}</source>
+      <translation>{place} ; il recouvre {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>{place}; {name} is {distance} away at {bearing}°</source>
+      <translation>{place} ; {name} est à {distance}, au gisement {bearing}°</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/report/pass_figures.py" />
       <source>{reason}, and more</source>
       <translation>{reason}, et d'autres</translation>
@@ -7763,6 +9203,21 @@
       <translation>{role} (colonne {column}) est trop grand pour une coordonnée : '{value}'</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognition.py" />
+      <source>{role} in column {column}</source>
+      <translation>{role} dans la colonne {column}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{role} is 0 in all lines and may be meant or may stand for no value</source>
+      <translation>{role} est 0 dans toutes les lignes, ce qui peut être voulu ou signifier l'absence de valeur</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/claims.py" />
+      <source>{share:.0f} % of the points are flagged: look at them and decide by hand.</source>
+      <translation>{share:.0f} % des points sont signalés : regardez-les et décidez à la main.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{share:.1f} % of the site ({area:.0f} m²) lies in triangles with an edge over {limit:.1f} m.</source>
       <translation>{share:.1f} % du site ({area:.0f} m²) est dans des triangles ayant une arête de plus de {limit:.1f} m.</translation>
@@ -7783,6 +9238,16 @@
       <translation>{source} : le point de la ligne {line} a été changé dans deux lignes (la seconde est la ligne {row}) ; n'en gardez qu'une.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, by hand</source>
+      <translation>{status}, à la main</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>{status}, drawn by hand</source>
+      <translation>{status}, dessiné à la main</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{stored} points from line {first} to {last} were stored in one place; the first now has their weighted mean, the others are kept out. Spread {plan:.3f} m in plan, {size:.3f} m in height.</source>
       <translation>{stored} points de la ligne {first} à {last} ont été enregistrés au même endroit ; le premier a maintenant leur moyenne pondérée, les autres sont écartés. Dispersion {plan:.3f} m en plan, {size:.3f} m en altitude.</translation>
@@ -7791,6 +9256,36 @@
       <location filename="../plugin/core/report/profile_sheets.py" />
       <source>{surface} ({unit})</source>
       <translation>{surface} ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/fit_readings.py" />
+      <source>{surveyed} in the survey is {known}</source>
+      <translation>{surveyed} dans le levé est {known}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label})</source>
+      <translation>{typed} ({label})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/questions.py" />
+      <source>{typed} ({label}; {place})</source>
+      <translation>{typed} ({label} ; {place})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} is meant</source>
+      <translation>{value} est une vraie valeur</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands for no value</source>
+      <translation>{value} signifie l'absence de valeur</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/no_value.py" />
+      <source>{value} stands {count} times as {role}, from line {line} on, and may be meant or may stand for no value</source>
+      <translation>{value} figure {count} fois comme {role}, à partir de la ligne {line}, ce qui peut être voulu ou signifier l'absence de valeur</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -7808,6 +9303,16 @@
       <translation>± 95 % ({unit})</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/fit_question.py" />
+      <source>–</source>
+      <translation>–</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/position.py" />
+      <source>“{name}”</source>
+      <translation>« {name} »</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/handover/setout_table.py" />
       <source>“{word}” is no column of a set-out table; choose among {known}.</source>
       <translation>« {word} » n'est pas une colonne d'un tableau d'implantation ; choisissez parmi {known}.</translation>
@@ -7821,7 +9326,7 @@
       <translation>&amp;Unité des coordonnées est et nord :</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>, and </source>
       <translation>, et </translation>
     </message>
@@ -7903,14 +9408,19 @@
       <translation>&lt;p&gt;Une projection change les longueurs, et la hauteur au-dessus de l'ellipsoïde aussi. Le facteur combiné (distance en projection sur distance au sol) est calculé à l'origine : facteur d'échelle de la projection fois facteur d'altitude. Les distances à l'origine sont divisées par lui pour obtenir des coordonnées terrain, et multipliées pour revenir.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un seul facteur pour tout le site ; sa variation sur le site est indiquée, ainsi que ce qu'elle fait d'une ligne de 100 m. Une ligne d'exemple est montrée avec ses deux distances. Les altitudes restent telles quelles. L'altitude moyenne des points sert au facteur d'altitude, plus l'ondulation du géoïde si vous la donnez.&lt;/p&gt;&lt;p&gt;Les coordonnées terrain n'appartiennent à aucun SCR : la couche n'en a pas. Ajoutez un décalage pour que personne ne les prenne pour des coordonnées en projection, et notez origine, facteur et décalage : le retour demande les mêmes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans l'ondulation du géoïde, la hauteur est fausse d'autant, ce qui fait quelque 5 mm par kilomètre pour 30 m. Les coordonnées terrain demandent l'origine autour de laquelle elles ont été faites ; avec une autre, tout est décalé de la part du facteur sur la distance entre les deux.&lt;/p&gt;</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>&lt;p&gt;A rover measures from its base: a base set up at a guessed position moves the whole survey by the same vector. Give the position that the base was used with and the one worked out afterwards, or known points that were surveyed too; one will do. Every point is moved by that vector in space.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that all points were measured from this one base, and that both positions are in the CRS and datum of the survey. Positions are written easting,northing,height in the unit of the CRS, or in degrees with letters, as 51.4512345N,9.0012345E,146.25; both with a height or both without.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a shift tells no rotation, scale or tilt, and an error of the position it rests on is in every point. Several known points that do not agree on one shift are refused, and so is a shift of more than 100 m, until you take it on your word. A base worked out in another datum, such as a worldwide one for a continental CRS, puts decimetres into all points.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Un mobile mesure à partir de sa base : une base mise en station à une position approchée déplace tout le levé du même vecteur. Donnez la position avec laquelle la base a été utilisée et celle calculée après coup, ou des points connus qui ont aussi été levés ; un seul suffit. Chaque point est déplacé de ce vecteur dans l'espace.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; tous les points ont été mesurés à partir de cette seule base, et les deux positions sont dans le SCR et la référence du levé. Les positions s'écrivent easting,northing,height dans l'unité du SCR, ou en degrés avec des lettres, comme 51.4512345N,9.0012345E,146.25 ; les deux avec une altitude ou les deux sans.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un décalage ne révèle ni rotation, ni échelle, ni inclinaison, et une erreur de la position sur laquelle il repose est dans chaque point. Plusieurs points connus qui ne s'accordent pas sur un seul décalage sont refusés, de même qu'un décalage de plus de 100 m, tant que vous ne l'acceptez pas expressément. Une base calculée dans une autre référence, par exemple mondiale pour un SCR continental, met des décimètres dans tous les points.&lt;/p&gt;</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
       <source>&lt;p&gt;Asks the surface at each point and adds columns: &lt;b&gt;tin_height&lt;/b&gt;, the height on the surface in the unit of its CRS; &lt;b&gt;slope_pct&lt;/b&gt; and &lt;b&gt;slope_deg&lt;/b&gt;, the slope of the triangle; &lt;b&gt;aspect_deg&lt;/b&gt;, the way down in degrees clockwise from grid north; &lt;b&gt;triangle&lt;/b&gt;, its number. Points with heights of their own also get &lt;b&gt;over_tin&lt;/b&gt;: their height less the surface's, in the same unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Points in another CRS are asked at their place in the surface's CRS and stay as they are; their heights are taken to be in the surface's unit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;On an edge&lt;/b&gt; the triangle of lower number answers. A level triangle has no aspect.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; points off the surface get empty columns and are counted in the log. Between the survey's points the height is interpolated: it is no measurement.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Interroge la surface à chaque point et ajoute des colonnes : &lt;b&gt;tin_height&lt;/b&gt;, l'altitude sur la surface dans l'unité de son SCR ; &lt;b&gt;slope_pct&lt;/b&gt; et &lt;b&gt;slope_deg&lt;/b&gt;, la pente du triangle ; &lt;b&gt;aspect_deg&lt;/b&gt;, la direction de descente en degrés dans le sens horaire depuis le nord de la projection ; &lt;b&gt;triangle&lt;/b&gt;, son numéro. Les points ayant leurs propres altitudes reçoivent aussi &lt;b&gt;over_tin&lt;/b&gt; : leur altitude moins celle de la surface, dans la même unité.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les points d'un autre SCR sont interrogés à leur place dans le SCR de la surface et restent tels quels ; leurs altitudes sont supposées dans l'unité de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sur une arête&lt;/b&gt;, le triangle de plus petit numéro répond. Un triangle horizontal n'a pas d'exposition.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les points hors de la surface reçoivent des colonnes vides et sont comptés dans le journal. Entre les points du levé, l'altitude est interpolée : ce n'est pas une mesure.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
-      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Amène un levé en coordonnées locales ou arbitraires dans le SCR de points d'appui connus : en plan par une rotation, une échelle et deux translations (quatre paramètres), en altitude par une translation ou un plan incliné ; ou dans l'espace par sept paramètres. L'ajustement se fait par moindres carrés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; les points du levé portent les noms des points d'appui sur lesquels ils ont été mesurés, écrits de la même façon. Les coordonnées de la couche du levé sont prises telles quelles dans l'unité que vous donnez, quel que soit le SCR qu'indique la couche. Plusieurs mesures d'un même point d'appui sont moyennées.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les résidus&lt;/b&gt; sont l'ajusté moins l'appui, en millimètres. Les nombres de redondance disent dans quelle mesure une erreur sur un point apparaîtrait dans son résidu (0 : pas du tout). Un point qui ne convient pas est désigné par un test statistique ; ajustez de nouveau sans lui et voyez si le reste concorde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; deux points en plan, ou trois en altitude avec un plan, s'ajustent exactement et ne contrôlent rien ; avec un point de plus, une erreur se voit mais pas à qui elle est. Des points d'appui alignés ne tiennent pas un plan. Une échelle éloignée de 1 signifie une mauvaise unité, ou des distances au sol face à des coordonnées en projection.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Brings a survey in local or assumed coordinates into the CRS of known control points: in plan by a turn, a scale and two shifts (four parameters), in height by a shift or a tilted plane; or in space by seven parameters. The fit is by least squares.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the points of the survey carry the names of the control points that they were measured at, written alike. The coordinates of the survey layer are taken as they are in the unit you give, whatever CRS the layer says. Several measurements of one control point are averaged.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The residuals&lt;/b&gt; are fitted minus control, in millimetres. Redundancy numbers say how far an error in a point would show in its residual (0: not at all). A point that does not fit is named by a statistical test; fit again without it and see whether the rest agrees.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The fit is judged&lt;/b&gt; before it is used: its scale against that of the projection, its residuals, and whether a mirrored survey, exchanged names or other units fit better. One that does not is refused with the reading that does, and where it puts the site; nothing is read otherwise without your word.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; two points in plan, or three in height with a plane, fit exactly and check nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a plane, and do not tell a mirrored survey. A scale a little off means ground distances against grid coordinates.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Amène un levé en coordonnées locales ou arbitraires dans le SCR de points d'appui connus : en plan par une rotation, une échelle et deux translations (quatre paramètres), en altitude par une translation ou un plan incliné ; ou dans l'espace par sept paramètres. L'ajustement se fait par moindres carrés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; les points du levé portent les noms des points d'appui sur lesquels ils ont été mesurés, écrits de la même façon. Les coordonnées de la couche du levé sont prises telles quelles dans l'unité que vous donnez, quel que soit le SCR qu'indique la couche. Plusieurs mesures d'un même point d'appui sont moyennées.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les résidus&lt;/b&gt; sont l'ajusté moins l'appui, en millimètres. Les nombres de redondance disent dans quelle mesure une erreur sur un point apparaîtrait dans son résidu (0 : pas du tout). Un point qui ne convient pas est désigné par un test statistique ; ajustez de nouveau sans lui et voyez si le reste concorde.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'ajustement est jugé&lt;/b&gt; avant d'être utilisé : son échelle par rapport à celle de la projection, ses résidus, et si un levé en miroir, des noms échangés ou d'autres unités conviennent mieux. Un mauvais ajustement est refusé, avec la lecture qui convient et l'endroit où elle met le site ; rien n'est lu autrement sans votre accord.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; deux points en plan, ou trois en altitude avec un plan, s'ajustent exactement et ne contrôlent rien ; avec un point de plus, une erreur se voit mais pas à qui elle est. Des points d'appui alignés ne tiennent pas un plan, et ne révèlent pas un levé en miroir. Une échelle un peu décalée signifie des distances au sol face à des coordonnées en projection.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -7924,13 +9434,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/volumebyregion.py" />
-      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are: see “Volume between two surfaces”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Calcule déblai, remblai, net, aires et profondeurs moyennes entre deux surfaces, ou d'une surface à un niveau, dans chaque polygone d'une couche : parcelles, phases de travaux, matériaux sur le terrain. Les bords des polygones coupent les triangles exactement, si bien que la somme des régions et de ce qui est en dehors donne le tout ; là où des polygones se recouvrent, chacun compte le terrain et le journal les nomme.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des maillages 2DM dans un même SCR avec une même référence d'altitude. Les polygones sont amenés dans ce SCR. &lt;b&gt;Matériaux :&lt;/b&gt; surfaces des toits de couches sous le terrain, telles que le rocher, de haut en bas ; le déblai est alors réparti entre elles. Là où la surface d'une couche manque, le matériau est « inconnu ».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; les polygones avec leurs nombres (les colonnes ± sont la moitié de l'intervalle à 95 %), des tables par grandeur avec les parts de l'incertitude, par classe de profondeur, par matériau, des polygones de profondeur de l'ensemble, et un rapport. Fiabilité des nombres : voir « Volume entre deux surfaces ».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les intervalles des régions ne s'additionnent pas : un décalage d'altitude les déplace toutes ensemble, le bruit non. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Les parcelles dessinées ici ne sont pas des limites juridiques. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes cut, fill, net, areas and mean depths between two surfaces, or from a surface to a level, in each polygon of a layer: parcels, phases of work, materials on the ground. The polygons' edges cut the triangles exactly, so that the regions and what is outside add up to the whole; where polygons overlap, each counts the ground and the log names them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; 2DM meshes in one CRS with one height datum. The polygons are brought into that CRS. &lt;b&gt;Materials:&lt;/b&gt; surfaces of the tops of layers below the ground, such as rock, from above to below; cut is then parted by them. Where a layer's surface is missing the material is “not known”.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the polygons with their numbers (± columns are half of the 95 % interval), tables by quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; intervals of regions do not add up: a height offset moves all of them together, noise does not. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Calcule déblai, remblai, net, aires et profondeurs moyennes entre deux surfaces, ou d'une surface à un niveau, dans chaque polygone d'une couche : parcelles, phases de travaux, matériaux sur le terrain. Les bords des polygones coupent les triangles exactement, si bien que la somme des régions et de ce qui est en dehors donne le tout ; là où des polygones se recouvrent, chacun compte le terrain et le journal les nomme.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des maillages 2DM dans un même SCR avec une même référence d'altitude. Les polygones sont amenés dans ce SCR. &lt;b&gt;Matériaux :&lt;/b&gt; surfaces des toits de couches sous le terrain, telles que le rocher, de haut en bas ; le déblai est alors réparti entre elles. Là où la surface d'une couche manque, le matériau est « inconnu ».&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; les polygones avec leurs nombres (les colonnes ± sont la moitié de l'intervalle à 95 %), des tables par grandeur avec les parts de l'incertitude, par classe de profondeur, par matériau, des polygones de profondeur de l'ensemble, et un rapport. Fiabilité des nombres, et ce qui est retiré entre deux levés : voir « Volume entre deux surfaces ». Le décalage et le bruit sont déterminés une seule fois, d'après tout le terrain, et valent pour chaque région.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les intervalles des régions ne s'additionnent pas : un décalage d'altitude les déplace toutes ensemble, le bruit non. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Les parcelles dessinées ici ne sont pas des limites juridiques. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volume.py" />
-      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and four standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area) and surface model (ground between the points). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic and model are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Calcule les terres entre une surface existante (ou un levé antérieur) et un projet (ou un levé ultérieur). Chaque triangle de l'une est coupé le long de ceux de l'autre, si bien que le volume est exact pour les deux surfaces : il ne dépend ni d'une taille de cellule ni d'abscisses. Le &lt;b&gt;déblai&lt;/b&gt; est là où la surface existante est au-dessus du projet, le &lt;b&gt;remblai&lt;/b&gt; là où elle est en dessous, tous deux positifs ; le net est le remblai moins le déblai.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; deux maillages 2DM dans un même SCR et avec une même référence d'altitude. Seul le terrain que les deux couvrent est comparé, et seulement dans les polygones si une couche en est donnée ; ce qui est laissé de côté est indiqué en mètres carrés. Un niveau à la place de la surface manquante compte aussi le reste.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; chaque volume vient avec son intervalle à 95 % et quatre écarts-types : aléatoire (bruit des points isolés), dérive (partagée par les voisins), systématique (un décalage d'altitude entre les surfaces, fois l'aire) et modèle de surface (terrain entre les points). Ils reposent sur ce que vous dites des points ; le journal et le rapport le nomment.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables :&lt;/b&gt; volumes avec half_95, low_95 et high_95 ; random, drift, systematic et model sont des écarts-types, le tout en m³. &lt;b&gt;Polygones :&lt;/b&gt; kind, from_m et to_m (profondeur), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un décalage de 1 cm entre deux levés fait 100 m³ par hectare : vérifiez quelques points qui n'ont pas bougé. Là où rien n'est plus profond que le bruit, déblai et remblai sont tous deux trop grands. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Computes the earth between an existing surface (or an earlier survey) and a design (or a later survey). Every triangle of the one is cut along those of the other, so that the volume is exact for the two surfaces: it depends on no cell size and no stations. &lt;b&gt;Cut&lt;/b&gt; is where the existing surface is above the design, &lt;b&gt;fill&lt;/b&gt; where it is below, both positive; net is fill less cut.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; two 2DM meshes in one CRS and with one height datum. Only ground that both cover is compared, and only inside the polygons if a layer of them is given; what is left out is told in square metres. A level in place of the missing surface counts the rest as well.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Two surveys&lt;/b&gt; (both with noise): noise alone makes cut and fill where nothing changed. What it makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). The height offset between them is found from the ground on which they agree best, and taken off, unless you give it; how much noise there is follows from the same ground. What the triangles say as they are is told beside (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; each volume comes with its 95 % interval and five standard deviations: random (noise of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times the area), surface model (ground between the points) and small (noise where depths are no larger). They rest on what you say of the points; the log and the report name it.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables:&lt;/b&gt; volumes with half_95, low_95 and high_95; random, drift, systematic, model and small are standard deviations, all in m³. &lt;b&gt;Polygons:&lt;/b&gt; kind, from_m and to_m (depth), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and fill are both too large. This is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Calcule les terres entre une surface existante (ou un levé antérieur) et un projet (ou un levé ultérieur). Chaque triangle de l'une est coupé le long de ceux de l'autre, si bien que le volume est exact pour les deux surfaces : il ne dépend ni d'une taille de cellule ni d'abscisses. Le &lt;b&gt;déblai&lt;/b&gt; est là où la surface existante est au-dessus du projet, le &lt;b&gt;remblai&lt;/b&gt; là où elle est en dessous, tous deux positifs ; le net est le remblai moins le déblai.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; deux maillages 2DM dans un même SCR et avec une même référence d'altitude. Seul le terrain que les deux couvrent est comparé, et seulement dans les polygones si une couche en est donnée ; ce qui est laissé de côté est indiqué en mètres carrés. Un niveau à la place de la surface manquante compte aussi le reste.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Deux levés&lt;/b&gt; (tous deux avec du bruit) : le bruit seul produit du déblai et du remblai là où rien n'a changé. Ce qu'il produit est retiré, si bien qu'un tel terrain donne 0 en moyenne (un volume un peu inférieur à 0 veut dire aucun). Le décalage d'altitude entre eux est déterminé d'après le terrain sur lequel ils concordent le mieux, et retiré, sauf si vous le donnez ; l'ampleur du bruit découle du même terrain. Ce que disent les triangles tels quels est indiqué à côté (triangles_m3).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; chaque volume vient avec son intervalle à 95 % et cinq écarts-types : aléatoire (bruit des points isolés), dérive (partagée par les voisins), systématique (un décalage d'altitude entre les surfaces, fois l'aire), modèle de surface (terrain entre les points) et faibles (bruit là où les profondeurs ne le dépassent pas). Ils reposent sur ce que vous dites des points ; le journal et le rapport le nomment.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tables :&lt;/b&gt; volumes avec half_95, low_95 et high_95 ; random, drift, systematic, model et small sont des écarts-types, le tout en m³. &lt;b&gt;Polygones :&lt;/b&gt; kind, from_m et to_m (profondeur), area_m2, volume_m3.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un décalage de 1 cm entre deux levés fait 100 m³ par hectare : vérifiez quelques points qui n'ont pas bougé. Là où la plus grande part du terrain s'est élevée ou affaissée uniformément de moins de 0.1 m, cela est pris pour un décalage : donnez alors le décalage. Par rapport à un projet, là où rien n'est plus profond que le bruit, déblai et remblai sont tous deux trop grands. Ceci n'est pas un décompte : le contrat, les règlements locaux et les professionnels agréés disent ce qui est mesuré. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -7974,8 +9484,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
-      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Remplit chaque creux de la surface jusqu'au bord et dit lesquels comptent : un creux que le bruit des altitudes explique n'est pas une mare. Des mares qui se rejoignent en montant font partie d'une plus grande.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit, des altitudes aux erreurs normales indépendantes de l'écart-type donné, et un terrain qui ne laisse pas entrer l'eau. L'eau sort par le pourtour de la surface et par les avaloirs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; pond (P1 est la plus profonde) et parent, la mare dont elle fait partie ; depth_m au point bas avec sigma_m, son écart-type d'après ceux du point bas et du point de débordement ; chance_pct, la probabilité que le bruit seul produise un tel creux quelque part dans le levé ; area_m2 et volume_m3, exacts sur les triangles ; level, l'altitude de la mare pleine dans l'unité du SCR ; points, combien de ceux du levé sont sous l'eau ; spills_to, une mare, un avaloir ou le pourtour.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; des erreurs que des voisins partagent, comme lors d'une mauvaise fixation pendant une minute, produisent des creux plus larges que ce qui est admis ici : fixez une profondeur minimale. Au pourtour d'un levé, une mare peut s'écouler sur un terrain que personne n'a mesuré. Avaloirs et puits d'infiltration ne vident les mares que lorsqu'ils sont donnés.&lt;/p&gt;&lt;p&gt;Les mares sont une indication tirée de la surface telle que levée, non un projet d'assainissement : infiltration, conduites et règlements locaux relèvent des professionnels agréés.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Fills every hollow of the surface to its brim and says which of them count: a hollow that the noise of the heights explains is no pond. Ponds that join as they rise are parts of a larger one; those whose sills are at one height join at once.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it, heights with independent normal errors of the standard deviation given, and ground that lets no water in. Water leaves over the rim of the surface and through inlets.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; pond (P1 is the deepest) and parent, the pond it is a part of; depth_m at the pit with sigma_m, its standard deviation from those of pit and spill point; chance_pct, the probability that noise alone makes such a hollow anywhere in the survey; area_m2 and volume_m3, exact on the triangles; level, the height of the full pond in the unit of the CRS; points, how many of the survey are under water; spills_to, a pond, an inlet or the rim.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; errors that neighbours share, as from one bad fix over a minute, make wider hollows than this allows for: set a least depth. At the rim of a survey a pond can run out over ground that nobody measured. Gullies and soakaways drain ponds only when they are given.&lt;/p&gt;&lt;p&gt;Ponds are an indication from the surface as surveyed, no drainage design: infiltration, pipes and local codes are matters of licensed practice.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Remplit chaque creux de la surface jusqu'au bord et dit lesquels comptent : un creux que le bruit des altitudes explique n'est pas une mare. Des mares qui se rejoignent en montant font partie d'une plus grande ; celles dont les seuils sont à une même altitude se rejoignent d'un coup.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit, des altitudes aux erreurs normales indépendantes de l'écart-type donné, et un terrain qui ne laisse pas entrer l'eau. L'eau sort par le pourtour de la surface et par les avaloirs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; pond (P1 est la plus profonde) et parent, la mare dont elle fait partie ; depth_m au point bas avec sigma_m, son écart-type d'après ceux du point bas et du point de débordement ; chance_pct, la probabilité que le bruit seul produise un tel creux quelque part dans le levé ; area_m2 et volume_m3, exacts sur les triangles ; level, l'altitude de la mare pleine dans l'unité du SCR ; points, combien de ceux du levé sont sous l'eau ; spills_to, une mare, un avaloir ou le pourtour.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; des erreurs que des voisins partagent, comme lors d'une mauvaise fixation pendant une minute, produisent des creux plus larges que ce qui est admis ici : fixez une profondeur minimale. Au pourtour d'un levé, une mare peut s'écouler sur un terrain que personne n'a mesuré. Avaloirs et puits d'infiltration ne vident les mares que lorsqu'ils sont donnés.&lt;/p&gt;&lt;p&gt;Les mares sont une indication tirée de la surface telle que levée, non un projet d'assainissement : infiltration, conduites et règlements locaux relèvent des professionnels agréés.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -7984,8 +9494,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
-      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Trouve le point bas d'un bassin et l'endroit le plus bas par où l'eau en sort, et calcule exactement l'aire et le volume de l'eau à des niveaux réguliers entre les deux. Les points bas intérieurs se rejoignent à mesure que l'eau monte.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et qui comprend tout le pourtour du bassin. Un trou dans la surface, et son bord, laissent sortir l'eau. Sans lieu donné, le bassin est celui du point le plus bas de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; la courbe en table (niveau dans l'unité du SCR, le reste métrique), l'eau au niveau de débordement par profondeur, point bas et débordement comme points, et un rapport avec la courbe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; bruit des points, terrain entre eux, et bruit de la seule altitude à laquelle le bassin déborde, qui compte sur toute l'eau.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un point faux sur le pourtour fixe le débordement : examinez-le. Ce n'est que la forme du terrain, sans apports, exutoires, infiltration ni revanche ; un ingénieur agréé conçoit le stockage.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Finds the pit of a basin and the lowest place where water leaves it, and computes area and volume of the water at even levels between them, exactly. Pits inside join as the water rises: it is the outermost of the ponds that “Pits and ponds” finds without noise where the water of the place runs.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it that takes in the basin's whole rim. A void in the surface, and its edge, let water out. Without a place the basin is that of the lowest place of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Outputs:&lt;/b&gt; the curve as a table (level in the unit of the CRS, the rest metric), the water at the spill level by depth, pit and spill as points, and a report with the curve.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; noise of the points, ground between them, and the noise of the one height at which the basin spills, which counts over the whole water.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a wrong point on the rim sets the spill: look at it. This is the shape of the ground only, without inflow, outlets, seepage or freeboard; a licensed engineer designs storage.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Trouve le point bas d'un bassin et l'endroit le plus bas par où l'eau en sort, et calcule exactement l'aire et le volume de l'eau à des niveaux réguliers entre les deux. Les points bas intérieurs se rejoignent à mesure que l'eau monte : c'est la plus englobante des mares que « Points bas et mares » trouve sans bruit là où s'écoule l'eau du lieu.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit et qui comprend tout le pourtour du bassin. Un trou dans la surface, et son bord, laissent sortir l'eau. Sans lieu donné, le bassin est celui du point le plus bas de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sorties :&lt;/b&gt; la courbe en table (niveau dans l'unité du SCR, le reste métrique), l'eau au niveau de débordement par profondeur, point bas et débordement comme points, et un rapport avec la courbe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; bruit des points, terrain entre eux, et bruit de la seule altitude à laquelle le bassin déborde, qui compte sur toute l'eau.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un point faux sur le pourtour fixe le débordement : examinez-le. Ce n'est que la forme du terrain, sans apports, exutoires, infiltration ni revanche ; un ingénieur agréé conçoit le stockage.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -7999,18 +9509,18 @@
     </message>
     <message>
       <location filename="../plugin/processing/walkingplan.py" />
-      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;À partir d'une zone et de ce que vous attendez du levé, une équidistance ou une erreur d'altitude, propose l'écartement des passages, dessine les lignes dans l'ordre de marche, et indique le nombre de points, la distance et le temps.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un mobile qui enregistre de lui-même un point au pas donné. L'erreur d'altitude entre les passages est raisonnée d'après le bruit d'une altitude et la courbure du terrain ; aucune norme ne la dit. Une équidistance demande une RMSE d'un tiers de celle-ci (ASPRS Positional Accuracy Standards, 2014, annexe B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lignes :&lt;/b&gt; d'abord le périmètre, puis les passages en aller et retour, puis quelques passages en travers : là où ceux-ci croisent les autres, le levé dit son propre bruit. Colonnes : order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Pour les emporter, enregistrez la couche en GPX ou pour votre carnet de terrain (Exporter &gt; Sauvegarder les entités sous).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les bordures, fossés et talus plus étroits que deux passages sont manqués : parcourez leurs arêtes comme lignes codées. Le plan ne connaît ni clôtures, ni eau, ni circulation, ni bétail. Les liaisons suivent le contour, mais entre des parties d'une zone qui ne se touchent pas elles sont droites.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Given an area and what you want of the survey, a contour interval or a height error, it proposes how far apart to walk, draws the lines in walking order, and tells the number of points, distance and time.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a rover that stores a point by itself at the step given. The height error between passes is reasoned from the noise of one height and from how the ground bends; no standard says it. A contour interval asks for an RMSE of a third of it (ASPRS Positional Accuracy Standards, 2014, annex B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lines:&lt;/b&gt; the perimeter first, then passes to and fro, then a few passes across: where those cross the others, the survey tells its own noise. Columns: order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector (Export &gt; Save Features As).&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; kerbs, ditches and banks narrower than two passes are missed: walk their edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. The plan knows no fences, water, traffic or cattle. Links lead along the outline, but between parts of an area that do not touch they are straight.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;À partir d'une zone et de ce que vous attendez du levé, une équidistance ou une erreur d'altitude, propose l'écartement des passages, dessine les lignes dans l'ordre de marche, et indique le nombre de points, la distance et le temps.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un mobile qui enregistre de lui-même un point au pas donné. L'erreur d'altitude entre les passages est raisonnée d'après le bruit d'une altitude et la courbure du terrain ; aucune norme ne la dit. Une équidistance demande une RMSE d'un tiers de celle-ci (ASPRS Positional Accuracy Standards, 2014, annexe B).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Lignes :&lt;/b&gt; d'abord le périmètre, puis les passages en aller et retour, puis quelques passages en travers : là où ceux-ci croisent les autres, le levé dit son propre bruit. Colonnes : order, use (perimeter, pass, cross, link), name, length_m, from_start_m, minutes. Pour les emporter, enregistrez la couche en GPX ou pour votre carnet de terrain (Exporter &gt; Sauvegarder les entités sous).&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les bordures, fossés et talus plus étroits que deux passages sont manqués : parcourez leurs arêtes comme lignes codées, ou traversez-les à angle droit tous les 3 m, d'où « Trouver les lignes du terrain » les trouve. Le plan ne connaît ni clôtures, ni eau, ni circulation, ni bétail. Les liaisons suivent le contour, mais entre des parties d'une zone qui ne se touchent pas elles sont droites.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. Steps that several passes saw at one line are ground: kerbs, walls, ditches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Donne à chaque point un &lt;b&gt;statut&lt;/b&gt; : used (utilisé), flagged (signalé : utilisé, mais à examiner) ou rejected (rejeté : tenu hors de la surface), avec chaque &lt;b&gt;raison&lt;/b&gt;. Rien n'est supprimé. L'info-bulle d'un point dit ses raisons.&lt;/p&gt;&lt;p&gt;Les points isolés sont tenus à un &lt;b&gt;jeu de tolérances&lt;/b&gt; : fixations, écarts-types, inclinaison, PDOP, âge de la correction, observations. Les altitudes sont confrontées au parcours, aux passages voisins, aux endroits parcourus deux fois et aux lignes codées : une canne soulevée, abaissée ou d'une autre hauteur, une fixation mal reprise, des points enregistrés à l'arrêt (un point reste, avec leur moyenne), des lignes enregistrées deux fois. Le bruit habituel est trouvé dans le levé lui-même. Les ressauts que plusieurs passages ont vus sur une même ligne sont du terrain : bordures, murs, fossés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vous décidez :&lt;/b&gt; changez le champ status d'un point dans la sortie, et relancez sur cette sortie, ou construisez la surface à partir d'elle. Votre décision reste : check_status et check_reason gardent ce que disaient les contrôles, et le journal rapporte où vous avez passé outre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, tels que la sortie de « Importer les points du levé », dans un SCR projeté. Les statuts que les points apportent sans check_status comptent comme décisions à la main.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Répétition des altitudes :&lt;/b&gt; là où des passages se croisent ou se longent, le journal donne l'écart-type d'une altitude qui y est trouvé, avec ses degrés de liberté, et ce qu'annonce le récepteur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; ce qu'aucun autre passage ni aucune ligne n'a vu peut être une faute ou une forme du terrain : de tels points sont signalés. Les erreurs partagées par tout le levé (station de base, géoïde, hauteur de canne) ne peuvent pas apparaître ici : utilisez des points de contrôle. Les tolérances sont de pratique courante, non une norme.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Donne à chaque point un &lt;b&gt;statut&lt;/b&gt; : used (utilisé), flagged (signalé : utilisé, mais à examiner) ou rejected (rejeté : tenu hors de la surface), avec chaque &lt;b&gt;raison&lt;/b&gt;. Rien n'est supprimé. L'info-bulle d'un point dit ses raisons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Avant tout le reste&lt;/b&gt;, les points aberrants sont mis de côté, avec leurs lignes et la cause probable : coordonnées permutées, nulles ou non finies, et points plus loin que le parcours n'a pu aller, d'après les heures ou l'espacement des points. Là où rien ne distingue un point aberrant d'un point d'appui, d'une base ou d'une autre partie du site, le point est gardé et signalé comme éloigné, et aucun terrain n'est tracé jusqu'à lui tant que vous ne lui donnez pas le statut used.&lt;/p&gt;&lt;p&gt;Les points isolés sont tenus à un &lt;b&gt;jeu de tolérances&lt;/b&gt; : fixations, écarts-types, inclinaison, PDOP, âge de la correction, observations. Les altitudes sont confrontées au parcours, aux passages voisins, aux endroits parcourus deux fois et aux lignes codées : une canne soulevée, abaissée ou d'une autre hauteur, une fixation mal reprise, des points enregistrés à l'arrêt (un point reste, avec leur moyenne), des lignes enregistrées deux fois. Le bruit habituel est trouvé dans le levé lui-même. Ce que des passages qui se croisent confirment est du terrain, si bas ou si haut que ce soit, de même que ce qu'expliquent des lignes du terrain : bordures, murs, fossés. N'est rejeté que ce que tranchent des rencontres ou des ressauts nets, du terrain et retour ; le reste est signalé. Les altitudes qui changent de &lt;b&gt;niveau&lt;/b&gt; durablement (canne, antenne, base, fixation) sont indiquées avec la valeur et son incertitude ; là où rien ne dit quelle partie est juste, rien n'est rejeté.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'inclinaison&lt;/b&gt; n'est une faute que si le mobile ne la compense pas. Vous le savez ; sinon les altitudes le disent : une canne penchée sans compensation donne des altitudes trop basses de sa longueur fois 1 - cos de l'inclinaison. &lt;b&gt;Une limite qui rejetterait plus d'un dixième des points&lt;/b&gt; n'est pas appliquée, sauf si vous avez choisi le jeu : les points sont signalés, et le journal dit d'abord quelle limite, combien de points, et que faire. Les points sans fixation que le fichier lui-même montre moins bons sont rejetés, et cela aussi est dit en premier.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vous décidez :&lt;/b&gt; changez le champ status d'un point dans la sortie, et relancez sur cette sortie, ou construisez la surface à partir d'elle. Votre décision reste : check_status et check_reason gardent ce que disaient les contrôles, et le journal rapporte où vous avez passé outre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, tels que la sortie de « Importer les points du levé », dans un SCR projeté. Les statuts que les points apportent sans check_status comptent comme décisions à la main.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Répétition des altitudes :&lt;/b&gt; là où des passages se croisent ou se longent, le journal donne l'écart-type d'une altitude qui y est trouvé, avec ses degrés de liberté, et ce qu'annonce le récepteur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; ce qu'aucun autre passage ni aucune ligne n'a vu peut être une faute ou une forme du terrain : de tels points sont signalés. Les erreurs partagées par tout le levé (station de base, géoïde, hauteur de canne) ne peuvent pas apparaître ici : utilisez des points de contrôle. Les tolérances sont de pratique courante, non une norme.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
-      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another; where one reaches into another, that is said.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Terrasse chaque polygone à un niveau ou à un plan incliné, et depuis ses bords des talus de déblai vers le haut et des talus de remblai vers le bas jusqu'à rejoindre le terrain (entrée en terre). Le résultat est une surface exacte : le projet, et le terrain fini qui le contient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les niveaux sont des altitudes dans l'unité du SCR, au milieu de l'emprise rectangulaire d'une plateforme ; les talus sont de 1 en hauteur pour n en largeur, perpendiculairement au bord. Les trous gardent leur terrain sauf les talus qui y descendent. Plusieurs plateformes sont terrassées l'une après l'autre ; là où l'une empiète sur une autre, cela est dit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Talus de bords particuliers :&lt;/b&gt; des lignes le long de ceux-ci, avec les champs cut_run et fill_run. Ils peuvent différer là où des bords se rencontrent à un angle assez vif pour que les talus se rejoignent, sur des contours dont les talus ne retraversent pas la plateforme ; sinon ils sont refusés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équilibre :&lt;/b&gt; l'altitude à laquelle le déblai, multiplié par le remblai qu'en fait un mètre cube, égale le remblai et un excédent indiqué, au dixième de millimètre, et sa fiabilité. Pour plusieurs plateformes : un décalage unique de toutes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; les volumes viennent avec leur intervalle à 95 % d'après ce que vous dites des points ; voir « Volume entre deux surfaces ». La page les compare à une grille, aux aires extrêmes moyennes et à la formule prismoïdale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où le levé se termine avant que les talus ne rejoignent le terrain, cela est dit, et les volumes s'y arrêtent. Ceci n'est pas un projet d'exécution : tenue des talus, drainage, murs et sécurité des fouilles demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Grades each polygon to a level or a sloping plane, and from its edges slopes of cut up and slopes of fill down until they meet the ground (daylight). The result is an exact surface: the design, and the finished ground with it in.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Levels are heights in the unit of the CRS, at the middle of a pad's bounding box; slopes are 1 up or down in n out, square to the edge. Holes keep their ground but for the slopes into them. Several pads are graded one after another, in the order of the layer: each into the ground as those before it leave it, so that where they meet, touch or overlap the later one counts. Where one reaches into another, that is said. Ground that lies on a slope already stays as it is.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Slopes of single edges:&lt;/b&gt; lines along them, with the fields cut_run and fill_run. They can differ where edges meet at a corner sharp enough for the slopes to meet, on outlines whose slopes do not run back across the pad; else they are refused.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance:&lt;/b&gt; the height at which cut, times the fill one cubic metre of it makes, equals fill and a stated surplus, to a tenth of a millimetre, and how sure it is. For several pads: one shift of all.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How sure:&lt;/b&gt; volumes come with their 95 % interval from what you say of the points; see “Volume between two surfaces”. The page compares them with a grid, average end areas and the prismoidal formula.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where the survey ends before the slopes meet the ground it says so, and volumes stop there. This is no design for construction: whether slopes stand, drainage, walls, and safety while digging need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Terrasse chaque polygone à un niveau ou à un plan incliné, et depuis ses bords des talus de déblai vers le haut et des talus de remblai vers le bas jusqu'à rejoindre le terrain (entrée en terre). Le résultat est une surface exacte : le projet, et le terrain fini qui le contient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les niveaux sont des altitudes dans l'unité du SCR, au milieu de l'emprise rectangulaire d'une plateforme ; les talus sont de 1 en hauteur pour n en largeur, perpendiculairement au bord. Les trous gardent leur terrain sauf les talus qui y descendent. Plusieurs plateformes sont terrassées l'une après l'autre, dans l'ordre de la couche : chacune dans le terrain tel que les précédentes le laissent, si bien que là où elles se rencontrent, se touchent ou se recouvrent, c'est la dernière qui compte. Là où l'une empiète sur une autre, cela est dit. Le terrain qui coïncide déjà avec un talus reste tel quel.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Talus de bords particuliers :&lt;/b&gt; des lignes le long de ceux-ci, avec les champs cut_run et fill_run. Ils peuvent différer là où des bords se rencontrent à un angle assez vif pour que les talus se rejoignent, sur des contours dont les talus ne retraversent pas la plateforme ; sinon ils sont refusés.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équilibre :&lt;/b&gt; l'altitude à laquelle le déblai, multiplié par le remblai qu'en fait un mètre cube, égale le remblai et un excédent indiqué, au dixième de millimètre, et sa fiabilité. Pour plusieurs plateformes : un décalage unique de toutes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Fiabilité :&lt;/b&gt; les volumes viennent avec leur intervalle à 95 % d'après ce que vous dites des points ; voir « Volume entre deux surfaces ». La page les compare à une grille, aux aires extrêmes moyennes et à la formule prismoïdale.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où le levé se termine avant que les talus ne rejoignent le terrain, cela est dit, et les volumes s'y arrêtent. Ceci n'est pas un projet d'exécution : tenue des talus, drainage, murs et sécurité des fouilles demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -8019,8 +9529,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a bend tighter than the strip is wide there folds it over, which is refused. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Pose un profil type le long d'une ligne : voies et accotements avec leurs pentes transversales, fossés là où le terrain est au-dessus, et talus jusqu'à l'entrée en terre. Les altitudes de l'axe viennent du Z de la ligne ou d'une table d'abscisses et d'altitudes, avec des raccordements verticaux (paraboles) là où la table donne leur longueur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les tables sont en mètres. Entre les abscisses la bande est droite ; les courbes sont faites de cordes, prenez-y donc une courte distance entre abscisses. Les deux côtés ont les mêmes talus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Épure de Lalanne :&lt;/b&gt; déblai et remblai exacts d'abscisse en abscisse, déblai utilisable moins remblai cumulé le long de la ligne, et la distance de transport des terres entre les endroits où elles s'équilibrent : dans la couche et sur la page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'équilibre&lt;/b&gt; décale tout le profil en long. &lt;b&gt;La fiabilité&lt;/b&gt; des volumes repose sur ce que vous dites des points ; la page les compare aux aires extrêmes moyennes et à la formule prismoïdale le long de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une courbe plus serrée que la bande n'y est large la replie, ce qui est refusé. Des extrémités sans talus restent des faces raides. Ceci n'est pas un projet d'exécution : tracé, visibilité, drainage, tenue des talus et circulation demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Pose un profil type le long d'une ligne : voies et accotements avec leurs pentes transversales, fossés là où le terrain est au-dessus, et talus jusqu'à l'entrée en terre. Les altitudes de l'axe viennent du Z de la ligne ou d'une table d'abscisses et d'altitudes, avec des raccordements verticaux (paraboles) là où la table donne leur longueur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les tables sont en mètres. Entre les abscisses la bande est droite ; les courbes sont faites de cordes, prenez-y donc une courte distance entre abscisses. Les deux côtés ont les mêmes talus. Aux angles, les bords de la bande vont jusqu'à leur rencontre ; les angles saillants sont arrondis ou à onglet, comme choisi pour les talus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Épure de Lalanne :&lt;/b&gt; déblai et remblai exacts d'abscisse en abscisse, déblai utilisable moins remblai cumulé le long de la ligne, et la distance de transport des terres entre les endroits où elles s'équilibrent : dans la couche et sur la page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'équilibre&lt;/b&gt; décale tout le profil en long. &lt;b&gt;La fiabilité&lt;/b&gt; des volumes repose sur ce que vous dites des points ; la page les compare aux aires extrêmes moyennes et à la formule prismoïdale le long de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où une courbe ne laisse pas de place au bord de la bande, et là où la bande passe sur elle-même, cela est refusé, avec l'endroit. Des extrémités sans talus restent des faces raides. Ceci n'est pas un projet d'exécution : tracé, visibilité, drainage, tenue des talus et circulation demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8031,6 +9541,11 @@
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>&lt;p&gt;Looks a surface over and marks each place that a surveyor would ask about: &lt;b&gt;level spots&lt;/b&gt;, whose corners all lie on one level line; &lt;b&gt;gaps&lt;/b&gt; in breaklines that triangles bridge; &lt;b&gt;long triangles&lt;/b&gt;, over ground that nobody walked; &lt;b&gt;spikes&lt;/b&gt;, points far above or below their neighbours; &lt;b&gt;points beside a line&lt;/b&gt; at another height than its edge.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Give the survey's points, and the “Lines of the surface” with their labels, too: gaps are only found among lines, and file lines are only named for points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns:&lt;/b&gt; kind, value and unit (an area, a width, a length or a height), text, and lines, the lines of the survey file behind the place.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a finding is a question, no verdict: a wall is a spike to this search. A surface without findings can still be wrong, where nothing was measured or all of it is off. The limits are our own choice for points stored every half metre; no standard sets them.&lt;/p&gt;</source>
       <translation>&lt;p&gt;Examine une surface et marque chaque endroit sur lequel un géomètre s'interrogerait : &lt;b&gt;plages horizontales&lt;/b&gt;, dont tous les sommets sont sur une même ligne de niveau ; &lt;b&gt;lacunes&lt;/b&gt; dans des lignes de rupture que des triangles franchissent ; &lt;b&gt;triangles longs&lt;/b&gt;, sur un terrain où personne n'a marché ; &lt;b&gt;pics&lt;/b&gt;, points bien au-dessus ou au-dessous de leurs voisins ; &lt;b&gt;points à côté d'une ligne&lt;/b&gt; à une autre altitude que son arête.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Donnez aussi les points du levé, et les « Lignes de la surface » avec leurs étiquettes : les lacunes ne sont trouvées que parmi les lignes, et les lignes du fichier ne sont nommées que pour les points.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Colonnes :&lt;/b&gt; kind, value et unit (une aire, une largeur, une longueur ou une altitude), text, et lines, les lignes du fichier de levé à l'origine de l'endroit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; un constat est une question, non un verdict : un mur est un pic pour cette recherche. Une surface sans constats peut tout de même être fausse, là où rien n'a été mesuré ou si elle est tout entière décalée. Les limites sont notre propre choix pour des points enregistrés tous les demi-mètres ; aucune norme ne les fixe.&lt;/p&gt;</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche. Les autres sont &lt;b&gt;proposed&lt;/b&gt; (proposé). &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien). Entre les passages, la position d'une ligne est supposée d'après son tracé. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -8074,8 +9589,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log (NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in four languages, from the values, and from the area in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Lit ce qu'un mobile a écrit, du texte délimité (virgule, point-virgule, tabulation ou espaces ; point ou virgule comme séparateur décimal ; avec ou sans en-tête ; coordonnées est et nord, ou latitudes et longitudes) ou un journal de récepteur (NMEA 0183), dans une couche de points avec altitudes. Plusieurs fichiers d'un même site deviennent une seule couche qui garde la source de chaque point. Une couche de points déjà chargée peut prendre la place d'un fichier, seule ou réunie à des fichiers et à d'autres couches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les colonnes&lt;/b&gt; sont reconnues d'après des mots d'en-tête en quatre langues, d'après les valeurs, et d'après la zone d'usage du SCR. Ce qui reste à préciser est demandé, pas deviné : « Aperçu » affiche les premières lignes, le rôle de chaque colonne, les lignes qui seraient rejetées, et l'endroit où tomberaient les points.&lt;/p&gt;&lt;p&gt;Points, lignes rejetées, commentaires et lignes vides totalisent les lignes du fichier ; chaque ligne rejetée figure dans la seconde sortie avec son motif.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; les coordonnées sont dans le SCR voulu, sauf si un autre est donné pour le fichier ; elles sont alors transformées par une seule opération, nommée avec sa précision. Des degrés sans SCR sont pris comme WGS 84. Les altitudes sont prises telles quelles sauf si une ondulation du géoïde est donnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Le statut&lt;/b&gt; d'un point est used, flagged ou rejected. Seuls les points rejetés restent hors de la surface. Vous pouvez le changer dans la couche ; les étapes suivantes l'y lisent. Le plan et l'altitude sont lus dans la géométrie, si bien que les colonnes easting, northing et height ne sont qu'informatives.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; l'est et le nord peuvent être inversés, et une mauvaise unité produit une surface de la bonne forme et de la mauvaise taille. Les points hors de la zone d'usage du SCR sont signalés avec la cause probable ; rien n'est corrigé sans votre accord. Une opération approximative, ou à laquelle manque son fichier de grille, est refusée tant que vous ne l'acceptez pas par son nom.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps the source of each point. A layer of points that is loaded already can take the place of a file, alone or merged with files and other layers.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Columns&lt;/b&gt; are recognised from header words in many languages, from the values, and from the area in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, such as -9999, are named and are no points. What stays open is asked, not guessed: “Preview” shows the first lines, the role of each column, the lines that would be rejected, and where the points would land.&lt;/p&gt;&lt;p&gt;Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line is in the second output with its reason.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Strays are put aside&lt;/b&gt; as rejected points, with their lines and the likely cause where it can be told: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. The area of use and the transformation are worked out from the other points. A control point, a base or another part of the site stays; where nothing tells it from a stray, it is flagged as far off and no surface is drawn to it. A decision, or the status used in the layer, takes any point back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; that the coordinates are in the CRS wanted unless another one is given for the file; then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are taken as WGS 84. Heights are taken as they are unless a geoid separation is given, or they are those of the antenna: then the pole height and the antenna offset bring them down to the ground, and the report says so.&lt;/p&gt;&lt;p&gt;&lt;b&gt;The status&lt;/b&gt; of a point is used, flagged or rejected. Only rejected points stay out of the surface. You can change it in the layer; later steps read it there. Plan and height are read from the geometry, so the columns easting, northing and height only inform.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; easting and northing can be swapped, and a wrong unit makes a surface of the right form and the wrong size. Points outside the area of use of the CRS are reported with the likely cause; nothing is corrected without your word. A ballpark operation, or one that lacks its grid file, is refused until you accept it by its name.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Lit ce qu'un mobile a écrit, texte délimité (virgule, point-virgule, tabulation, blancs ou colonnes à positions fixes ; point ou virgule comme séparateur décimal ; avec ou sans en-tête ; coordonnées est et nord, ou latitudes et longitudes), journal de récepteur (NMEA 0183), ou GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX et ODS, zippés ou non, dans une couche de points avec altitudes. Plusieurs fichiers d'un même site deviennent une seule couche qui garde la source de chaque point. Une couche de points déjà chargée peut prendre la place d'un fichier, seule ou réunie à des fichiers et à d'autres couches.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les colonnes&lt;/b&gt; sont reconnues d'après les mots d'en-tête en de nombreuses langues, d'après les valeurs, et d'après la zone dans laquelle le SCR peut être utilisé ; les unités qu'indique un en-tête sont respectées, et les nombres qui signifient l'absence de valeur, comme -9999, sont nommés et ne sont pas des points. Ce qui reste ouvert est demandé, non deviné : « Aperçu » montre les premières lignes, le rôle de chaque colonne, les lignes qui seraient rejetées, et où tomberaient les points.&lt;/p&gt;&lt;p&gt;Points, lignes rejetées, commentaires et lignes vides font ensemble les lignes du fichier ; chaque ligne rejetée est dans la seconde sortie avec sa raison.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les points aberrants sont mis de côté&lt;/b&gt; comme points rejetés, avec leurs lignes et la cause probable là où elle peut être dite : coordonnées permutées, nulles ou non finies, et points plus loin que le parcours n'a pu aller, d'après les heures ou l'espacement des points. La zone d'utilisation et la transformation sont déterminées d'après les autres points. Un point d'appui, une base ou une autre partie du site reste ; là où rien ne le distingue d'un point aberrant, il est signalé comme éloigné et aucune surface n'est tracée jusqu'à lui. Une décision, ou le statut used dans la couche, reprend n'importe quel point.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; les coordonnées sont dans le SCR voulu, sauf si un autre est donné pour le fichier ; elles sont alors transformées par une seule opération, nommée avec sa précision. Des degrés sans SCR sont pris comme WGS 84. Les altitudes sont prises telles quelles, sauf si une ondulation du géoïde est donnée, ou si elles sont celles de l'antenne : alors la hauteur de canne et le décalage d'antenne les ramènent au sol, et le rapport le dit.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Le statut&lt;/b&gt; d'un point est used, flagged ou rejected. Seuls les points rejetés restent hors de la surface. Vous pouvez le changer dans la couche ; les étapes suivantes l'y lisent. Plan et altitude sont lus dans la géométrie, les colonnes easting, northing et height ne font donc qu'informer.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; les coordonnées est et nord peuvent être permutées, et une mauvaise unité donne une surface de bonne forme et de mauvaise taille. Les points hors de la zone d'utilisation du SCR sont signalés avec la cause probable ; rien n'est corrigé sans votre accord. Une opération approximative, ou à laquelle manque son fichier de grille, est refusée tant que vous ne l'acceptez pas par son nom.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -8094,8 +9609,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Indique avec quelle densité un site a été enregistré et où il ne l'a pas été : les plus grands &lt;b&gt;cercles sans point mesuré&lt;/b&gt;, les &lt;b&gt;triangles longs&lt;/b&gt;, leur part du site, et les &lt;b&gt;endroits à parcourir de nouveau&lt;/b&gt; dans l'ordre de marche. Une fois ces endroits mesurés, aucun terrain n'est plus loin d'un point que la limite. Le journal nomme aussi la plus petite équidistance que les données justifient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que l'écrit « Construire la surface » et les points à partir desquels il a été construit, dans l'ordre d'enregistrement et dans le SCR de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Pour le carnet de terrain :&lt;/b&gt; les endroits peuvent aussi être écrits en CSV (name, easting, northing, height, dans les unités du SCR) et en points de cheminement GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équidistance :&lt;/b&gt; trois fois la RMSE des altitudes (ASPRS Positional Accuracy Standards, 2014, annexe B). La RMSE est estimée d'après le bruit d'une altitude (ce que « Contrôler le levé » a trouvé, sinon ce que le récepteur annonce) et la façon dont le terrain se courbe entre les passages ; des points de contrôle en disent plus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans limite donnée, un côté est long à partir d'environ deux fois l'écartement des passages : notre propre choix, pas une norme. Un maillage ne retient pas quels côtés sont des lignes, si bien qu'une longue ligne de rupture droite compte comme un côté long. Le terrain sous un bâtiment reste vide sauf si la surface y a été construite avec un trou.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Tells how densely a site was recorded and where not: the largest &lt;b&gt;circles without a measured point&lt;/b&gt;, the &lt;b&gt;long triangles&lt;/b&gt;, their share of the site, and &lt;b&gt;places to walk again&lt;/b&gt; in walking order. With those places measured no ground is farther from a point than the limit. Where a line from field codes is carried across rejected points, or ends short of them, is among them. The log also names the smallest contour interval that the data support.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it and the points that it was built from, in the order of recording and in the CRS of the surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;For the data collector:&lt;/b&gt; the places can also be written as CSV (name, easting, northing, height, line, in the units of the CRS) and as GPX way points in WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Interval:&lt;/b&gt; three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the receiver states) and how the ground bends between passes; check points tell more.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; without a limit an edge is long from about twice the distance of the passes: our own choice, no standard. A mesh does not hold which edges are lines, so a long straight breakline counts as a long edge. Ground under a building stays empty unless the surface was built with a void there.&lt;/p&gt;</source>
+      <translation>&lt;p&gt;Indique avec quelle densité un site a été enregistré et où il ne l'a pas été : les plus grands &lt;b&gt;cercles sans point mesuré&lt;/b&gt;, les &lt;b&gt;triangles longs&lt;/b&gt;, leur part du site, et les &lt;b&gt;endroits à parcourir de nouveau&lt;/b&gt; dans l'ordre de marche. Une fois ces endroits mesurés, aucun terrain n'est plus loin d'un point que la limite. Les endroits où une ligne issue des codes de terrain est prolongée à travers des points rejetés, ou s'arrête avant eux, en font partie. Le journal nomme aussi la plus petite équidistance que les données justifient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que l'écrit « Construire la surface » et les points à partir desquels il a été construit, dans l'ordre d'enregistrement et dans le SCR de la surface.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Pour le carnet de terrain :&lt;/b&gt; les endroits peuvent aussi être écrits en CSV (name, easting, northing, height, line, dans les unités du SCR) et en points de cheminement GPX en WGS 84.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Équidistance :&lt;/b&gt; trois fois la RMSE des altitudes (ASPRS Positional Accuracy Standards, 2014, annexe B). La RMSE est estimée d'après le bruit d'une altitude (ce que « Contrôler le levé » a trouvé, sinon ce que le récepteur annonce) et la façon dont le terrain se courbe entre les passages ; des points de contrôle en disent plus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; sans limite donnée, un côté est long à partir d'environ deux fois l'écartement des passages : notre propre choix, pas une norme. Un maillage ne retient pas quels côtés sont des lignes, si bien qu'une longue ligne de rupture droite compte comme un côté long. Le terrain sous un bâtiment reste vide sauf si la surface y a été construite avec un trou.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -8194,11 +9709,6 @@
       <translation>Une liste de jeux, chacun avec un nom ; « Tolérances sous forme de fichier à modifier » en écrit une.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>A local grid: where it lies is not known.</source>
-      <translation>Une grille locale : sa position n'est pas connue.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/ponds.py" />
       <source>A map and a table of the ponds, with the method, its source and its limits.</source>
       <translation>Une carte et un tableau des mares, avec la méthode, sa source et ses limites.</translation>
@@ -8282,6 +9792,11 @@
       <location filename="../plugin/processing/importoptions.py" />
       <source>A receiver log can give both; other files need a geoid separation to change them.</source>
       <translation>Un journal de récepteur peut donner les deux ; pour d'autres fichiers, la conversion exige une ondulation du géoïde.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>A receiver log has heights of the antenna: give the pole height below, or choose the antenna here to keep them. A table with a column of pole heights may have either.</source>
+      <translation>Un journal de récepteur a des altitudes de l'antenne : donnez la hauteur de canne ci-dessous, ou choisissez ici l'antenne pour les garder. Une table avec une colonne de hauteurs de canne peut avoir l'un ou l'autre.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
@@ -8380,7 +9895,7 @@
       <translation>Au-dessus des bases, au total (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Accept “{name}”</source>
       <translation>Accepter « {name} »</translation>
     </message>
@@ -8461,6 +9976,11 @@
       <translation>Tous les points du levé dans le SCR des points d'appui.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>All points of the survey, with their attributes.</source>
+      <translation>Tous les points du levé, avec leurs attributs.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>All points with their attributes; without a CRS where they are on the ground.</source>
       <translation>Tous les points avec leurs attributs ; sans SCR s'ils sont sur le terrain.</translation>
@@ -8501,6 +10021,11 @@
       <translation>Aussi aux sommets de la ligne</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>An earlier output. Where it is empty and the output is written over one, that one.</source>
+      <translation>Une sortie antérieure. Si ce champ est vide et que la sortie en remplace une, c'est celle-ci.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>An indication of the peak flow of catchments, Q = C i A.</source>
       <translation>Une indication du débit de pointe de bassins versants, Q = C i A.</translation>
@@ -8514,6 +10039,26 @@
       <location filename="../plugin/processing/checkline.py" />
       <source>An indication: where water stands along the two offsets.</source>
       <translation>Une indication : où l'eau stagne le long des deux déports.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Answered: {answer}</source>
+      <translation>Répondu : {answer}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Answers to what the file leaves open</source>
+      <translation>Réponses à ce que le fichier laisse ouvert</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Antenna offset</source>
+      <translation>Décalage d'antenne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Antenna offset (m)</source>
+      <translation>Décalage d'antenne (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -8551,17 +10096,17 @@
       <translation>Aire au niveau de débordement (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area compared (m²)</source>
       <translation>Aire comparée (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of cut (m²)</source>
       <translation>Aire de déblai (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Area of fill (m²)</source>
       <translation>Aire de remblai (m²)</translation>
     </message>
@@ -8646,6 +10191,11 @@
       <translation>Comme le carnet de terrain l'accepte.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.</source>
+      <translation>Telles que le refus les nomme, par exemple --pole-height 2.000 pour un journal de récepteur, ou --no-value none.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>As you look along the line from its first vertex.</source>
       <translation>En regardant le long de la ligne depuis son premier sommet.</translation>
@@ -8654,6 +10204,11 @@
       <location filename="../plugin/processing/surveyreport.py" />
       <source>As “Check the survey” does.</source>
       <translation>Comme le fait « Contrôler le levé ».</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>As “Find lines of the ground” does; those with strong evidence are breaklines.</source>
+      <translation>Comme le fait « Trouver les lignes du terrain » ; celles à fort indice de preuve sont des lignes de rupture.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -8724,6 +10279,11 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Between them the strip runs straight; corners of the line have stations of their own.</source>
       <translation>Entre elles la bande est droite ; les sommets de la ligne ont leurs propres abscisses.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Bottom, gutter</source>
+      <translation>Fond, caniveau</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -9114,7 +10674,7 @@
       <translation>Colonnes station et height, en mètres, et si souhaité curve, la longueur du raccordement vertical autour de l'endroit. Droit entre elles.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Columns: {roles}</source>
       <translation>Colonnes : {roles}</translation>
     </message>
@@ -9129,6 +10689,7 @@
       <translation>Facteur combiné (vide : calculé à l'origine)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/importoptions.py" />
       <source>Comment lines start with</source>
       <translation>Les lignes de commentaire commencent par</translation>
@@ -9209,11 +10770,13 @@
       <translation>Points d'appui</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Control points (CSV)</source>
       <translation>Points d'appui (CSV)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Control points left out of the fit</source>
       <translation>Points d'appui exclus de l'ajustement</translation>
@@ -9238,6 +10801,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>Corners that lines or polygons share are set out once.</source>
       <translation>Les sommets que partagent des lignes ou polygones sont implantés une seule fois.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Correct the base of a survey</source>
+      <translation>Corriger la base d'un levé</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksource.py" />
@@ -9302,7 +10870,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Cut (m³)</source>
       <translation>Déblai (m³)</translation>
     </message>
@@ -9335,6 +10903,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Cut by region and material</source>
       <translation>Déblai par région et matériau</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Cut of the triangles as they are (m³)</source>
+      <translation>Déblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -9407,6 +10980,11 @@
       <location filename="../plugin/processing/algorithm.py" />
       <source>Decisions</source>
       <translation>Décisions</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Decisions kept from the layer that is replaced: {count}.</source>
+      <translation>Décisions gardées de la couche remplacée : {count}.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importsources.py" />
@@ -9686,11 +11264,6 @@
       <location filename="../plugin/processing/thinsurface.py" />
       <source>Drops vertices as long as the surface stays within a tolerance in height.</source>
       <translation>Supprime des sommets tant que la surface reste dans une tolérance en altitude.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>E</source>
-      <translation>E</translation>
     </message>
     <message>
       <location filename="../plugin/processing/accuracystatement.py" />
@@ -10103,7 +11676,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill (m³)</source>
       <translation>Remblai (m³)</translation>
     </message>
@@ -10114,7 +11687,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Fill less cut (m³)</source>
       <translation>Remblai moins déblai (m³)</translation>
     </message>
@@ -10122,6 +11695,11 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill less cut ({unit})</source>
       <translation>Remblai moins déblai ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill less cut of the triangles as they are (m³)</source>
+      <translation>Remblai moins déblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
@@ -10132,6 +11710,11 @@
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Fill less cut, half its 95 % interval (m³)</source>
       <translation>Remblai moins déblai, moitié de son intervalle à 95 % (m³)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Fill of the triangles as they are (m³)</source>
+      <translation>Remblai des triangles tels quels (m³)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/balanceheight.py" />
@@ -10162,6 +11745,13 @@
       <location filename="../plugin/processing/sectionlayers.py" />
       <source>Fill, second surface above ({unit})</source>
       <translation>Remblai, seconde surface au-dessus ({unit})</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/steps.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Find lines of the ground</source>
+      <translation>Trouver les lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/processing/gradingresults.py" />
@@ -10250,6 +11840,7 @@
       <translation>Première surface, pour l'étape suivante</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Fit</source>
       <translation>Ajustement</translation>
@@ -10381,6 +11972,11 @@
       <translation>Pour le temps de concentration et la fréquence que demande votre règlement.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Found from header and digits; only where these leave it open.</source>
+      <translation>Trouvé d'après l'en-tête et les chiffres ; seulement là où ils laissent le choix ouvert.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadlayers.py" />
       <source>From (m along the line)</source>
       <translation>De (m le long de la ligne)</translation>
@@ -10414,6 +12010,16 @@
       <location filename="../plugin/processing/buildfaces.py" />
       <source>From the drawn line to the second one, such as 0.12 for a kerb drawn at its foot.</source>
       <translation>De la ligne dessinée à la seconde, par exemple 0.12 pour une bordure dessinée à son pied.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the ground to the mount of the antenna. Heights of the antenna are lowered by it to the ground. Empty: as a column or the lines of a log say it.</source>
+      <translation>Du sol au support de l'antenne. Les altitudes de l'antenne en sont abaissées jusqu'au sol. Vide : comme l'indique une colonne ou les lignes d'un journal.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>From the mount to the antenna's phase centre, to which heights of a log belong.</source>
+      <translation>Du support au centre de phase de l'antenne, auquel se rapportent les altitudes d'un journal.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -10492,7 +12098,7 @@
       <translation>Donnez un projet ou un niveau de comparaison : l'un des deux, pas les deux.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Give a file of control points, or a layer in its place (not both).</source>
       <translation>Donnez un fichier de points d'appui, ou une couche à sa place (pas les deux).</translation>
     </message>
@@ -10515,6 +12121,11 @@
       <location filename="../plugin/processing/volumetoplane.py" />
       <source>Give the plane by a level or by three points: one of them, not both.</source>
       <translation>Donnez le plan par un niveau ou par trois points : l'un des deux, pas les deux.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Give the two positions of the base, or known points in their place (not both).</source>
+      <translation>Donnez les deux positions de la base, ou des points connus à leur place (pas les deux).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -10751,6 +12362,11 @@
       <translation>Décalage d'altitude entre les deux (m, 1 sigma)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumenumbers.py" />
+      <source>Height offset that was taken off (m)</source>
+      <translation>Décalage d'altitude retiré (m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>Height that balances cut and fill</source>
       <translation>Altitude qui équilibre déblai et remblai</translation>
@@ -10792,9 +12408,20 @@
       <translation>Les altitudes du fichier sont</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights in the file are those of</source>
+      <translation>Les altitudes du fichier sont celles</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Heights of the first surface along the lines with stations.</source>
       <translation>Altitudes de la première surface le long des lignes avec abscisses.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Heights shifted from a line on (line:metres)</source>
+      <translation>Altitudes décalées à partir d'une ligne (ligne:mètres)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -10869,8 +12496,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>How sure it is that both have the same height datum: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part.</source>
-      <translation>Certitude que les deux ont la même référence altimétrique : autre base, autre géoïde, autre canne. Elle déplace le volume de sa valeur multipliée par l'aire, et c'est le plus souvent la part la plus grande.</translation>
+      <source>How sure it is that both have the same height datum, or the offset given: other base, other geoid, other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset that was found from unchanged ground brings its own doubt in place of this.</source>
+      <translation>Certitude que les deux ont la même référence altimétrique, ou du décalage donné : autre base, autre géoïde, autre canne. Elle déplace le volume de sa valeur multipliée par l'aire, et c'est le plus souvent la part la plus grande. Un décalage déterminé d'après le terrain inchangé apporte sa propre incertitude à la place de celle-ci.</translation>
     </message>
     <message>
       <location filename="../plugin/hummock.py" />
@@ -10909,7 +12536,12 @@
       <translation>À la place de la couche.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>In the CRS that they shall keep.</source>
+      <translation>Dans le SCR qu'ils doivent garder.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/controlsource.py" />
       <source>In the CRS wanted. Points without a height do not count in height.</source>
       <translation>Dans le SCR voulu. Les points sans altitude ne comptent pas en altitude.</translation>
     </message>
@@ -10917,6 +12549,11 @@
       <location filename="../plugin/processing/groundgrid.py" />
       <source>In the grid, or on the ground; these may have no CRS.</source>
       <translation>En projection, ou sur le terrain ; ceux-ci peuvent ne pas avoir de SCR.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>In the order of recording, such as the output of “Check the survey”.</source>
+      <translation>Dans l'ordre d'enregistrement, par exemple la sortie de « Contrôler le levé ».</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -10983,11 +12620,6 @@
       <location filename="../plugin/processing/walkingplan.py" />
       <source>In walking order.</source>
       <translation>Dans l'ordre de marche.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>In {crs} the points are nowhere on the Earth.</source>
-      <translation>En {crs}, les points ne sont nulle part sur la Terre.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
@@ -11131,6 +12763,11 @@
       <translation>Bordures et murs (lignes avec altitudes)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Kerbs, walls, ditches and edges of slopes, from points that carry no codes.</source>
+      <translation>Bordures, murs, fossés et bords de talus, d'après des points sans codes.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/planlayout.py" />
       <source>Key map</source>
       <translation>Tableau d'assemblage</translation>
@@ -11222,12 +12859,18 @@
       <translation>Plus grand décalage d'une ligne (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Latitudes and longitudes are written as</source>
+      <translation>Les latitudes et longitudes sont écrites comme</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/drapelines.py" />
       <source>Lay lines on a surface</source>
       <translation>Poser des lignes sur une surface</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>Layer of control points in place of the file</source>
       <translation>Couche de points d'appui à la place du fichier</translation>
     </message>
@@ -11235,6 +12878,12 @@
       <location filename="../plugin/processing/importsources.py" />
       <source>Layer of points in place of the file</source>
       <translation>Couche de points à la place du fichier</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Layer, sheet or file of an archive</source>
+      <translation>Couche, feuille ou fichier d'une archive</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -11280,6 +12929,11 @@
       <location filename="../plugin/processing/volumebyregion.py" />
       <source>Leave it empty to compare with a level.</source>
       <translation>Laissez vide pour comparer à un niveau.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/gui/previewquestions.py" />
+      <source>Leave them there</source>
+      <translation>Les laisser là</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -11445,9 +13099,20 @@
       <translation>Lignes du fichier</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of codes go first: what doubles them is dropped.</source>
+      <translation>Les lignes des codes priment : ce qui les double est abandonné.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Lines of no cut and no fill</source>
       <translation>Lignes de passage</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines of the ground</source>
+      <translation>Lignes du terrain</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11467,6 +13132,12 @@
       <translation>Lignes ou contours de polygones qui doivent être des côtés de la surface.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines proposed</source>
+      <translation>Lignes proposées</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/surveyreport.py" />
       <source>Lines rejected</source>
       <translation>Lignes rejetées</translation>
@@ -11483,8 +13154,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines that cross are joined there by a new point; this gives its height.</source>
-      <translation>Les lignes qui se croisent y sont jointes par un nouveau point ; ceci donne son altitude.</translation>
+      <source>Lines that cross, or end on each other, are joined there; this gives the height. Survey points that a line runs through keep theirs. What differs is told.</source>
+      <translation>Les lignes qui se croisent, ou se terminent l'une sur l'autre, y sont jointes ; ceci donne l'altitude. Les points du levé par lesquels passe une ligne gardent la leur. Ce qui diffère est indiqué.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -11497,9 +13168,24 @@
       <translation>Lignes à parcourir</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used</source>
+      <translation>Lignes utilisées</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines used: {used} ({length:.1f} m), proposed: {proposed}, rejected: {rejected}.</source>
+      <translation>Lignes utilisées : {used} ({length:.1f} m), proposées : {proposed}, rejetées : {rejected}.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Lines whose heights differ by up to this are joined at their mean.</source>
-      <translation>Les lignes dont les altitudes diffèrent jusqu'à cette valeur sont jointes à leur moyenne.</translation>
+      <source>Lines whose heights differ by up to this where they meet are joined at their mean.</source>
+      <translation>Les lignes dont les altitudes diffèrent au plus d'autant là où elles se rencontrent sont jointes à leur moyenne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>Lines with heights by kind and status; change the status, or reshape them.</source>
+      <translation>Lignes avec altitudes par genre et statut ; changez le statut, ou modifiez leur forme.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/crosssections.py" />
@@ -11520,6 +13206,13 @@
       <location filename="../plugin/processing/exportlandxml.py" />
       <source>Lines with stations</source>
       <translation>Lignes avec abscisses</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/findlines.py" />
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>Lines with your decisions</source>
+      <translation>Lignes avec vos décisions</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -11651,12 +13344,12 @@
       <translation>Matériau en surface</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of cut (m)</source>
       <translation>Profondeur moyenne de déblai (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Mean depth of fill (m)</source>
       <translation>Profondeur moyenne de remblai (m)</translation>
     </message>
@@ -11685,11 +13378,6 @@
       <location filename="../plugin/processing/padinput.py" />
       <source>Metres out for each metre up. What stands depends on the soil: see the cautions.</source>
       <translation>Mètres vers l'extérieur pour chaque mètre de montée. Ce qui tient dépend du sol : voir les mises en garde.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>Middle: {lat}° {north}, {lon}° {east} in {crs}</source>
-      <translation>Milieu : {lat}° {north}, {lon}° {east} en {crs}</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -11727,11 +13415,6 @@
       <translation>Autres surfaces</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>N</source>
-      <translation>N</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutlayer.py" />
       <source>Name</source>
       <translation>Nom</translation>
@@ -11765,6 +13448,11 @@
       <location filename="../plugin/processing/importpoints.py" />
       <source>Names in more than one file</source>
       <translation>Noms présents dans plusieurs fichiers</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Names parted by commas.</source>
+      <translation>Noms séparés par des virgules.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/fitcontrol.py" />
@@ -11868,12 +13556,12 @@
       <translation>Non appliquée</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: design only (m²)</source>
       <translation>Non comparé : projet seulement (m²)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>Not compared: existing surface only (m²)</source>
       <translation>Non comparé : surface existante seulement (m²)</translation>
     </message>
@@ -12008,6 +13696,16 @@
       <translation>Nombre de raccordements verticaux</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Numbers and words, with commas between, such as -9999,*; none where every number is meant. Empty: words such as NULL, and numbers far from all others, such as -9999, are found and named; where it is not certain, it is asked.</source>
+      <translation>Nombres et mots, séparés par des virgules, comme -9999,* ; none si chaque nombre est une vraie valeur. Vide : les mots comme NULL, et les nombres loin de tous les autres, comme -9999, sont trouvés et nommés ; là où ce n'est pas certain, la question est posée.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Of a file that holds several, the one with the points; * for all layers.</source>
+      <translation>D'un fichier qui en contient plusieurs, celle qui contient les points ; * pour toutes les couches.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>Of a fit with four parameters. A plane takes up a slope of the geoid over the site.</source>
       <translation>D'un ajustement à quatre paramètres. Un plan absorbe une pente du géoïde sur le site.</translation>
@@ -12084,6 +13782,11 @@
       <translation>Des feuilles en PDF. Imprimez-les à 100 %, sans ajustement à la page.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Of the slopes, and of a strip's edges where its line turns. Round slopes are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
+      <translation>Des talus, et des bords d'une bande là où sa ligne tourne. Les talus arrondis sont des cônes à facettes de 10 degrés ; ceux à onglet prolongent les deux talus.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Of the value.</source>
       <translation>De la valeur.</translation>
@@ -12133,6 +13836,11 @@
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>On a slope a pole held aside meets another height.</source>
       <translation>Sur une pente, une canne tenue de côté rencontre une autre altitude.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>On a street that was crossed every 2.5 m, without a code:</source>
+      <translation>Sur une rue traversée tous les 2.5 m, sans aucun code :</translation>
     </message>
     <message>
       <location filename="../plugin/processing/algorithm.py" />
@@ -12191,12 +13899,17 @@
       <translation>Seulement si le fichier ne l'indique pas et que les altitudes doivent être converties.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Only where the fit is refused: what the refusal names, such as mirrored, names:A=B,B=A or survey:ft; several are joined by +. as-read takes a fit that does not fit as it is.</source>
+      <translation>Seulement si l'ajustement est refusé : ce que nomme le refus, comme mirrored, names:A=B,B=A ou survey:ft ; plusieurs sont joints par +. as-read prend tel quel un ajustement qui ne convient pas.</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>Open</source>
       <translation>Ouvrir</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Open: {question}.</source>
       <translation>À préciser : {question}.</translation>
     </message>
@@ -12254,6 +13967,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>Otherwise they are laid on the surface. Z is in the unit of the CRS of the surface.</source>
       <translation>Sinon elles sont posées sur la surface. Le Z est dans l'unité du SCR de la surface.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/padinput.py" />
+      <source>Outer corners</source>
+      <translation>Angles saillants</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -12529,6 +14247,7 @@
       <translation>Point à côté d'une ligne</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/exportlandxml.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
@@ -12620,6 +14339,11 @@
       <translation>Points rejetés</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Points shifted</source>
+      <translation>Points décalés</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Points so near to a breakline should have its height.</source>
       <translation>Des points si proches d'une ligne de rupture devraient avoir son altitude.</translation>
@@ -12677,8 +14401,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was.</source>
-      <translation>Points avec un nom, dans l'ordre de marche ; radius_m est la distance à laquelle se trouvait la mesure la plus proche.</translation>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
+      <translation>Points avec un nom, dans l'ordre de marche ; radius_m est la distance à laquelle se trouvait la mesure la plus proche, line la ligne à y parcourir de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -12724,6 +14448,16 @@
       <location filename="../plugin/processing/setout.py" />
       <source>Points: {points}, control points: {control}. Fill up to {fill:.3f} m, cut up to {cut:.3f} m.</source>
       <translation>Points : {points}, points d'appui : {control}. Remblai jusqu'à {fill:.3f} m, déblai jusqu'à {cut:.3f} m.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Pole height</source>
+      <translation>Hauteur de canne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Pole height (m)</source>
+      <translation>Hauteur de canne (m)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/peakflow.py" />
@@ -12806,12 +14540,25 @@
       <translation>Mares : probabilité de bruit au plus (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it is</source>
+      <translation>Position de la base telle qu'elle est</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Position of the base as it was used</source>
+      <translation>Position de la base telle qu'utilisée</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/columns.py" />
       <source>Preview</source>
       <translation>Aperçu</translation>
     </message>
     <message>
       <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Preview of the survey</source>
       <translation>Aperçu du levé</translation>
     </message>
@@ -12851,6 +14598,12 @@
       <translation>Projet</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <location filename="../plugin/processing/styles.py" />
+      <source>Proposed (not in the surface)</source>
+      <translation>Proposé (pas dans la surface)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Proposes where to walk on an area, how far and how long, before going out.</source>
       <translation>Propose où marcher sur une aire, sur quelle distance et combien de temps, avant de sortir.</translation>
@@ -12869,6 +14622,7 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/checksurvey.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Quality</source>
       <translation>Qualité</translation>
@@ -12910,7 +14664,16 @@
       <translation>Lire les coordonnées hors de la zone d'usage comme</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <source>Read survey and control as</source>
+      <translation>Lire levé et appui comme</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <source>Read the field codes</source>
       <translation>Lire les codes de terrain</translation>
     </message>
@@ -12920,7 +14683,7 @@
       <translation>Lire les points</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Read them so: {cause}</source>
       <translation>Les lire ainsi : {cause}</translation>
     </message>
@@ -13013,6 +14776,11 @@
       <translation>Résidus aux points d'appui</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Ridge, crown</source>
+      <translation>Crête, faîte</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/catchments.py" />
       <source>Ridges</source>
       <translation>Crêtes</translation>
@@ -13053,19 +14821,14 @@
       <translation>Différence quadratique moyenne (m)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Round corners are cones in facets of 10 degrees; mitred ones carry both slopes on.</source>
-      <translation>Les angles arrondis sont des cônes à facettes de 10 degrés ; ceux à onglet prolongent les deux talus.</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>Rows</source>
       <translation>Lignes de la table</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumeresults.py" />
-      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic and surface model.</source>
-      <translation>Lignes de déblai, remblai et bilan (m³) avec les bornes de l'intervalle à 95 % et les écarts-types séparés : aléatoire, dérive, systématique et modèle de surface.</translation>
+      <source>Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.</source>
+      <translation>Lignes de déblai, remblai et bilan (m³) avec les bornes de l'intervalle à 95 % et les écarts-types séparés : aléatoire, dérive, systématique, modèle de surface et faibles profondeurs. triangles_m3 est ce que disent les triangles.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadlayers.py" />
@@ -13109,11 +14872,6 @@
       <translation>Séries qui en ont rencontré d'autres à {least} endroits ou plus : {met} sur {count}, écarts-types de {low:.1f} à {high:.1f} mm ; déclarations hors de l'intervalle à 95 % de leur série : {off}.</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>S</source>
-      <translation>S</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>S makes S001, S002, …; give each job another one.</source>
       <translation>S donne S001, S002, … ; donnez-en un autre à chaque travail.</translation>
@@ -13127,6 +14885,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Sag</source>
       <translation>Creux</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>Said by whoever set up the rover. On the command line --tilt-compensated. Where the heights do not tell, tilted points are flagged if they are many, and you are asked.</source>
+      <translation>Indiqué par celui qui a réglé le mobile. En ligne de commande --tilt-compensated. Là où les altitudes ne le disent pas, les points inclinés sont signalés s'ils sont nombreux, et la question vous est posée.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
@@ -13289,6 +15052,26 @@
       <translation>Décalage qui équilibre (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the east (m)</source>
+      <translation>Décalage vers l'est (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift to the north (m)</source>
+      <translation>Décalage vers le nord (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shift upwards (m)</source>
+      <translation>Décalage vers le haut (m)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Shifts a survey to the base's position worked out later, or to a known point.</source>
+      <translation>Décale un levé vers la position de la base calculée après coup, ou vers un point connu.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>Shorter than the window, windows overlap and neighbours share points.</source>
       <translation>Plus court que la fenêtre, les fenêtres se recouvrent et les voisines partagent des points.</translation>
@@ -13344,11 +15127,6 @@
       <location filename="../plugin/processing/stripinput.py" />
       <source>Slopes at both ends too</source>
       <translation>Talus aussi aux deux extrémités</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/padinput.py" />
-      <source>Slopes at outer corners</source>
-      <translation>Talus aux angles saillants</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -13692,6 +15470,11 @@
       <translation>Pente longitudinale la plus forte, dans les deux sens (%)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Step (kerb, wall)</source>
+      <translation>Ressaut (bordure, mur)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/stockpile.py" />
       <source>Stockpile or pit volume</source>
       <translation>Volume d'un stock ou d'une fosse</translation>
@@ -13770,6 +15553,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Such as 1+250.00 or 1250: a plus stands after kilometres, in feet after hundreds.</source>
       <translation>Par exemple 1+250.00 ou 1250 : le plus vient après les kilomètres, en pieds après les centaines.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>Such as 500012.345,5700123.456,146.25 or 51.4512345N,9.0012345E,146.25.</source>
+      <translation>Par exemple 500012.345,5700123.456,146.25 ou 51.4512345N,9.0012345E,146.25.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13929,8 +15717,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/parameters.py" />
-      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)</source>
-      <translation>Fichiers de levé (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;Tous les fichiers (*)</translation>
+      <source>Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;All files (*)</source>
+      <translation>Fichiers de levé (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg *.shp *.xlsx *.ods *.zip *.gz);;Tous les fichiers (*)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -13943,7 +15731,9 @@
       <location filename="../plugin/processing/accuracystatement.py" />
       <location filename="../plugin/processing/buildsurface.py" />
       <location filename="../plugin/processing/checksurvey.py" />
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/coverage.py" />
+      <location filename="../plugin/processing/findlines.py" />
       <location filename="../plugin/processing/importpoints.py" />
       <location filename="../plugin/processing/inspectsurface.py" />
       <source>Survey points</source>
@@ -14108,7 +15898,7 @@
       <translation>Le champ qui nomme les points.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>The first line names the columns name, easting, northing and, where known, height.</source>
       <translation>La première ligne nomme les colonnes name, easting, northing et, si elle est connue, height.</translation>
     </message>
@@ -14210,8 +16000,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
-      <source>The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. Nothing is corrected without it.</source>
-      <translation>Le nom d'une cause probable, par exemple swapped, telle que l'avertissement l'affiche : les coordonnées sont alors lues ainsi. Rien n'est corrigé sans cela.</translation>
+      <source>The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is corrected without it.</source>
+      <translation>Le nom d'une cause probable, par exemple swapped, tel que la question ou l'avertissement l'affiche : les lignes qu'elle explique sont alors lues ainsi, les autres restent. as-read les laisse toutes où elles sont. Rien n'est corrigé sans cela.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/waterchange.py" />
@@ -14222,6 +16012,16 @@
       <location filename="../plugin/processing/sinks.py" />
       <source>The output cannot be written ({reason}); choose another file.</source>
       <translation>La sortie ne peut pas être écrite ({reason}) ; choisissez un autre fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/surveyreport.py" />
+      <source>The output of “Find lines of the ground”, with what you decided in it.</source>
+      <translation>La sortie de « Trouver les lignes du terrain », avec ce que vous y avez décidé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
+      <translation>La sortie de « Trouver les lignes du terrain » : celles au statut used sont des lignes de rupture avec leurs altitudes, et cèdent là où elles croisent d'autres lignes.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14294,6 +16094,11 @@
       <translation>L'intervalle d'enregistrement en distance réglé dans le récepteur.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>The rover compensates tilt</source>
+      <translation>Le mobile compense l'inclinaison</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m)</source>
       <translation>Idem pour la seconde surface (m)</translation>
@@ -14309,6 +16114,11 @@
       <translation>Le même rayon en écartements des passages (vide : pas de limite)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>The second surface is too high by (m; empty: found)</source>
+      <translation>La seconde surface est trop haute de (m ; vide : déterminé)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/crosssections.py" />
       <source>The sections to scale.</source>
       <translation>Les profils en travers à l'échelle.</translation>
@@ -14317,11 +16127,6 @@
       <location filename="../plugin/processing/plansheet.py" />
       <source>The short side of the paper is below.</source>
       <translation>Le petit côté du papier est en bas.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/processing/certainty.py" />
-      <source>The side of a square of ground in which drift is one and the same.</source>
-      <translation>Le côté d'un carré de terrain dans lequel la dérive est une seule et même.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14349,19 +16154,24 @@
       <translation>La surface est {off} mm au-dessous du point de contrôle.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/volumeresults.py" />
+      <source>The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³.</source>
+      <translation>Les triangles tels quels : déblai {cut:.2f} m³, remblai {fill:.2f} m³, remblai moins déblai {net:.2f} m³.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/waterchange.py" />
       <source>The two surfaces do not overlap; check that both belong to one site.</source>
       <translation>Les deux surfaces ne se recouvrent pas ; vérifiez qu'elles appartiennent au même site.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importpoints.py" />
-      <source>The unit in the file. Empty: as found from the file, else that of the CRS.</source>
-      <translation>L'unité du fichier. Vide : celle trouvée dans le fichier, sinon celle du SCR.</translation>
+      <source>The unit in the file. Empty: as its header says or its numbers show, else that of the CRS.</source>
+      <translation>L'unité dans le fichier. Vide : comme le dit son en-tête ou le montrent ses nombres, sinon celle du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surveyreport.py" />
-      <source>The unit in the file. Empty: that of the CRS.</source>
-      <translation>L'unité du fichier. Vide : celle du SCR.</translation>
+      <source>The unit in the file. Empty: as its header says, else that of the CRS.</source>
+      <translation>L'unité dans le fichier. Vide : comme le dit son en-tête, sinon celle du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/ponds.py" />
@@ -14520,6 +16330,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
+      <source>Toe of a slope</source>
+      <translation>Pied de talus</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
       <source>Toe of fill</source>
       <translation>Pied de remblai</translation>
     </message>
@@ -14562,6 +16377,11 @@
       <location filename="../plugin/processing/roadstyles.py" />
       <source>Too close to tell</source>
       <translation>Trop proche pour conclure</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/styles.py" />
+      <source>Top of a slope</source>
+      <translation>Sommet de talus</translation>
     </message>
     <message>
       <location filename="../plugin/processing/styles.py" />
@@ -14711,6 +16531,11 @@
       <translation>Unité du fichier des points d'appui (vide : celle du SCR)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <source>Unit of the heights</source>
+      <translation>Unité des altitudes</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importpoints.py" />
       <source>Unit of the heights, if another</source>
       <translation>Unité des altitudes, si elle diffère</translation>
@@ -14732,7 +16557,7 @@
       <translation>Unité de la valeur</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
+      <location filename="../plugin/gui/previewquestions.py" />
       <source>Unit: {unit}</source>
       <translation>Unité : {unit}</translation>
     </message>
@@ -14740,6 +16565,11 @@
       <location filename="../plugin/processing/peakflow.py" />
       <source>Units</source>
       <translation>Unités</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Units that a header says are obeyed, such as Height [cm].</source>
+      <translation>Les unités qu'indique un en-tête sont respectées, comme Height [cm].</translation>
     </message>
     <message>
       <location filename="../plugin/processing/plansheet.py" />
@@ -14864,11 +16694,6 @@
       <translation>Volumes par région et quantité</translation>
     </message>
     <message>
-      <location filename="../plugin/gui/preview.py" />
-      <source>W</source>
-      <translation>O</translation>
-    </message>
-    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>Walk the perimeter too</source>
       <translation>Parcourir aussi le périmètre</translation>
@@ -14971,8 +16796,14 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>What single points are held to; a file of your own goes before.</source>
-      <translation>Ce à quoi les points isolés sont tenus ; un fichier à vous est prioritaire.</translation>
+      <source>What single points are held to; a file of your own goes before. topographic, control and a file are applied as they stand. The usual choice flags points where a limit would reject more than a tenth of them; the log says so first.</source>
+      <translation>Ce à quoi les points isolés sont tenus ; un fichier à vous est prioritaire. topographic, control et un fichier sont appliqués tels quels. Le choix usuel signale les points là où une limite en rejetterait plus d'un dixième ; le journal le dit en premier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>What stands for no value</source>
+      <translation>Ce qui signifie l'absence de valeur</translation>
     </message>
     <message>
       <location filename="../plugin/processing/readlandxml.py" />
@@ -15010,6 +16841,7 @@
       <translation>Ce que signifie la valeur ci-dessous.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
       <location filename="../plugin/processing/fitcontrol.py" />
       <location filename="../plugin/processing/groundgrid.py" />
       <location filename="../plugin/processing/importpoints.py" />
@@ -15022,6 +16854,11 @@
       <translation>Tout ce que permet la formule.</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>Where a line is carried across rejected points, or ends short of them, is walked again.</source>
+      <translation>Là où une ligne est prolongée à travers des points rejetés, ou s'arrête avant eux, elle est à parcourir de nouveau.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>Where catchments differ; in place of the one for all.</source>
       <translation>Là où les bassins versants diffèrent ; à la place de celui qui vaut pour tous.</translation>
@@ -15032,19 +16869,30 @@
       <translation>Rencontre des pentes</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/algorithm.py" />
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where header and options differ, the unit is</source>
+      <translation>Si en-tête et options diffèrent, l'unité est</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/groundgrid.py" />
       <source>Where it is known otherwise than from the points.</source>
       <translation>Là où on le connaît autrement que par les points.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>Where lines cross</source>
-      <translation>Aux croisements de lignes</translation>
+      <source>Where lines cross or meet</source>
+      <translation>Là où des lignes se croisent ou se rencontrent</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Where lines differ. A line whose field is empty takes the height above.</source>
       <translation>Là où les lignes diffèrent. Une ligne dont le champ est vide prend l'altitude ci-dessus.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found between two surveys (both with noise) from the ground on which they agree best; none against a design.</source>
+      <translation>Là où rien n'a changé : autre base, autre géoïde, autre canne. Il est retiré. Laissé vide, il est déterminé entre deux levés (tous deux avec du bruit) d'après le terrain sur lequel ils concordent le mieux ; aucun par rapport à un projet.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/volumetoplane.py" />
@@ -15062,6 +16910,11 @@
       <translation>Où débordent les mares</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>Where the check tells that heights change their level at a line of the file and you know which part is right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by commas. It is recorded like every other change of coordinates.</source>
+      <translation>Si le contrôle dit que les altitudes changent de niveau à une ligne du fichier et que vous savez quelle partie est juste : la ligne et les mètres à ajouter à partir de là, comme 1153:+0.234 ; plusieurs sont séparés par des virgules. C'est consigné comme tout autre changement de coordonnées.</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/gradingresults.py" />
       <source>Where the design meets the ground: top of cut, toe of fill, and ends without slope.</source>
       <translation>Là où le projet rencontre le terrain : crête de déblai, pied de remblai et extrémités sans talus.</translation>
@@ -15070,6 +16923,11 @@
       <location filename="../plugin/processing/roadinput.py" />
       <source>Where the numbering jumps, such as 1+200 = 1+250; 3+000 = 0+000, in the order of the line.</source>
       <translation>Là où la numérotation saute, par exemple 1+200 = 1+250; 3+000 = 0+000, dans l'ordre de la ligne.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/certainty.py" />
+      <source>Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side of a square of ground in which drift is one and the same.</source>
+      <translation>Là où les points du maillage sont dans l'ordre de marche, la dérive suit cet ordre. Sinon, c'est le côté d'un carré de terrain dans lequel la dérive est une seule et même.</translation>
     </message>
     <message>
       <location filename="../plugin/gui/landing.py" />
@@ -15090,6 +16948,13 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>Where the surfaces cross, with the height there.</source>
       <translation>Là où les surfaces se croisent, avec l'altitude à cet endroit.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/importpoints.py" />
+      <source>Where the survey lies</source>
+      <translation>Où se trouve le levé</translation>
     </message>
     <message>
       <location filename="../plugin/processing/catchments.py" />
@@ -15323,6 +17188,16 @@
       <translation>comme l'indique le fichier</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>as-read takes a shift that was refused on your word.</source>
+      <translation>as-read prend, sur votre indication, un décalage qui a été refusé.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>asked for</source>
+      <translation>demandée</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>balance,cut,fill,level,grading,pad,strip,profile,surplus,shrinkage,earthwork</source>
       <translation>équilibre,déblai,remblai,niveau,terrassement,plateforme,bande,profil en long,excédent,contraction,mouvement des terres</translation>
@@ -15336,6 +17211,11 @@
       <location filename="../plugin/processing/stockpile.py" />
       <source>base of {name}</source>
       <translation>base de {name}</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/correctbase.py" />
+      <source>base,reference station,shift,offset,known point,localization,autonomous,ppp</source>
+      <translation>base,station de référence,translation,décalage,point connu,calage,autonome,ppp</translation>
     </message>
     <message>
       <location filename="../plugin/processing/basinstorage.py" />
@@ -15363,9 +17243,19 @@
       <translation>fautes,valeurs aberrantes,tolérances,hauteur de canne,fix,inclinaison,statut,rejeter,signaler,répétabilité,bruit</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/findlines.py" />
+      <source>breaklines,kerb,curb,ditch,bank,edge,gutter,crown,step,feature lines,without codes,linework</source>
+      <translation>lignes de rupture,bordure,trottoir,fossé,talus,bord,caniveau,faîte,ressaut,lignes caractéristiques,sans codes,dessin au trait</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/walkingplan.py" />
       <source>broken: banks, mounds, building sites</source>
       <translation>accidenté : talus, buttes, chantiers</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>centimetres (cm)</source>
+      <translation>centimètres (cm)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checkline.py" />
@@ -15424,14 +17314,44 @@
       <translation>déblai de {low} à {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/gui/roletable.py" />
+      <source>date</source>
+      <translation>date</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/plantexts.py" />
       <source>datum not stated</source>
       <translation>référence altimétrique non indiquée</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>decimal degrees, or with signs between degrees, minutes and seconds</source>
+      <translation>degrés décimaux, ou avec des signes entre degrés, minutes et secondes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>decimetres (dm)</source>
+      <translation>décimètres (dm)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees and minutes in one (4807.035)</source>
+      <translation>degrés et minutes en un seul nombre (4807.035)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>degrees, minutes and seconds in one (480702.1)</source>
+      <translation>degrés, minutes et secondes en un seul nombre (480702.1)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation>mne,mnt,raster,grille,altitudes,élévation,geotiff,interpoler,ombrage,clough-tocher</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>digits of minutes and seconds behind the mark (48.07021 is 48°07'02.1")</source>
+      <translation>chiffres des minutes et secondes après le point (48.07021 est 48°07'02.1")</translation>
     </message>
     <message>
       <location filename="../plugin/gui/steprow.py" />
@@ -15499,6 +17419,11 @@
       <translation>remblai de {low} à {high} m</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>find out from the heights</source>
+      <translation>déterminer d'après les altitudes</translation>
+    </message>
+    <message>
       <location filename="../plugin/gui/steprow.py" />
       <source>first: {steps}</source>
       <translation>d'abord : {steps}</translation>
@@ -15539,6 +17464,11 @@
       <translation>lacunes,densité,écartement,cercles vides,parcourir de nouveau,points de cheminement,gpx,équidistance</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>gon</source>
+      <translation>grades (gon)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/roadgrades.py" />
       <source>grade,gradient,crossfall,cross slope,superelevation,camber,slope,percent,road</source>
       <translation>pente longitudinale,déclivité,pente transversale,dévers,bombement,pente,pourcentage,route</translation>
@@ -15574,6 +17504,11 @@
       <translation>in/h, acres, ft³/s</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>inches (in, 0.0254 m)</source>
+      <translation>pouces (in, 0.0254 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/peakflow.py" />
       <source>intensity</source>
       <translation>intensité</translation>
@@ -15592,6 +17527,11 @@
       <location filename="../plugin/processing/fitcontrol.py" />
       <source>kept as they are</source>
       <translation>conservés tels quels</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>kilometres (km)</source>
+      <translation>kilomètres (km)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/exportlandxml.py" />
@@ -15655,6 +17595,11 @@
       <translation>mètres (m)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>millimetres (mm)</source>
+      <translation>millimètres (mm)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation>à onglet</translation>
@@ -15685,6 +17630,16 @@
       <location filename="../plugin/processing/trustlayers.py" />
       <source>no reason given</source>
       <translation>sans motif indiqué</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>no: points beyond the limit are rejected</source>
+      <translation>non : les points au-delà de la limite sont rejetés</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>none: columns at fixed places</source>
+      <translation>aucun : colonnes à positions fixes</translation>
     </message>
     <message>
       <location filename="../plugin/gui/roletable.py" />
@@ -15765,6 +17720,11 @@
       <location filename="../plugin/processing/roadprofile.py" />
       <source>profile,longitudinal section,line,centreline,station,heights,grade,sheet,pdf,csv</source>
       <translation>profil en long,coupe longitudinale,ligne,axe,abscisse,altitudes,pente,feuille,pdf,csv</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>radians</source>
+      <translation>radians (rad)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -15919,6 +17879,26 @@
       <translation>prendre la moyenne des altitudes</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the header</source>
+      <translation>celle de l'en-tête</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>that of the options or the CRS</source>
+      <translation>celle des options ou du SCR</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the antenna</source>
+      <translation>de l'antenne</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>the ground</source>
+      <translation>du sol</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/balanceheight.py" />
       <source>the height that balances</source>
       <translation>l'altitude qui équilibre</translation>
@@ -15962,6 +17942,16 @@
       <location filename="../plugin/processing/volumeresults.py" />
       <source>unchanged</source>
       <translation>inchangé</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/checksurvey.py" />
+      <source>usual: topographic, but no limit rejects more than a tenth of the points</source>
+      <translation>usuel : topographic, mais aucune limite ne rejette plus d'un dixième des points</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>vertical bar</source>
+      <translation>barre verticale</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16029,9 +18019,19 @@
       <translation>projet entier</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/parameters.py" />
+      <source>yards (yd, 0.9144 m)</source>
+      <translation>yards (yd, 0.9144 m)</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>yes</source>
       <translation>oui</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/tiltoption.py" />
+      <source>yes: tilt is no fault</source>
+      <translation>oui : l'inclinaison n'est pas une faute</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceraster.py" />
@@ -16141,12 +18141,12 @@
       <translation>{layer} : toutes les altitudes valent 0. Si les lignes ont été dessinées sans altitudes, désactivez leur utilisation.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point {number} has no name; give it one, or choose the name field.</source>
       <translation>{layer} : le point d'appui {number} n'a pas de nom ; donnez-lui-en un, ou choisissez le champ du nom.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: control point “{name}” occurs twice; keep one.</source>
       <translation>{layer} : le point d'appui « {name} » apparaît deux fois ; n'en gardez qu'un.</translation>
     </message>
@@ -16182,7 +18182,7 @@
       <translation>{layer} : entités sans ligne utilisable laissées de côté : {count}.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/fitcontrol.py" />
+      <location filename="../plugin/processing/controlsource.py" />
       <source>{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.</source>
       <translation>{layer} : est en {crs}, et non dans le SCR choisi ; laissez le SCR vide ou reprojetez la couche.</translation>
     </message>
@@ -16302,6 +18302,11 @@
       <translation>{order} : {use} &lt;b&gt;{name}&lt;/b&gt;&lt;br&gt;{length} m de long, {walked} m parcourus à sa fin</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/maptips.py" />
+      <source>{passes} passes, evidence {evidence}, {length} m</source>
+      <translation>{passes} passages, indice de preuve {evidence}, {length} m</translation>
+    </message>
+    <message>
       <location filename="../plugin/processing/checkline.py" />
       <source>{rule}: pass {good:.1f} m, fail {bad:.1f} m, too close to tell {close:.1f} m.</source>
       <translation>{rule} : conforme {good:.1f} m, non conforme {bad:.1f} m, trop proche pour conclure {close:.1f} m.</translation>
@@ -16332,17 +18337,17 @@
       <translation>{where} : {value} dans la colonne {name} n'est pas un nombre ; corrigez-le.</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of cut, 95 % (m³)</source>
       <translation>± du déblai, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill less cut, 95 % (m³)</source>
       <translation>± du remblai moins le déblai, 95 % (m³)</translation>
     </message>
     <message>
-      <location filename="../plugin/processing/volumeresults.py" />
+      <location filename="../plugin/processing/volumenumbers.py" />
       <source>± of fill, 95 % (m³)</source>
       <translation>± du remblai, 95 % (m³)</translation>
     </message>

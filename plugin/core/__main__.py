@@ -38,6 +38,7 @@ PACKAGES = ("numpy", "scipy", "matplotlib", "pyproj")
 STAGES = {
     "points": QT_TRANSLATE_NOOP("core", "reading points"),
     "check": QT_TRANSLATE_NOOP("core", "checking the points"),
+    "features": QT_TRANSLATE_NOOP("core", "looking for lines of the ground"),
     "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
     "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
     "quality": QT_TRANSLATE_NOOP("core", "looking at accuracy and coverage"),

@@ -5,10 +5,11 @@ from __future__ import annotations
 import contextlib
 import csv
 import os
+import re
 import secrets
 from io import StringIO
 from pathlib import Path
-from typing import Iterator, List, Tuple, Union
+from typing import Any, Iterable, Iterator, List, TextIO, Tuple, Union
 
 from .messages import QT_TRANSLATE_NOOP, SurveyError, Text
 
@@ -55,6 +56,43 @@ def _table_text(path: PathLike, cannot_read: Text, not_text: Text) -> str:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError:
         return data.decode("latin-1")
+
+
+#: What a spreadsheet would take for a formula, unless it is a number.
+_FORMULA = re.compile(r"'*(?:[=@\t\r]|[+\-][^\s])")
+_NUMBER = re.compile(r"[+-]?(?:[0-9]+[.,]?[0-9]*|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
+_FIRST = frozenset("=@\t\r+-'")
+
+
+def text_cell(value: Any) -> Any:
+    """A cell of a table, with an apostrophe before what a spreadsheet would run as a formula; numbers stay numbers.
+
+    :func:`cell_text` takes it off again, and only that.
+    """
+    if not isinstance(value, str) or value[:1] not in _FIRST or not value:
+        return value
+    return f"'{value}" if _FORMULA.match(value) and not _NUMBER.fullmatch(value) else value
+
+
+def cell_text(value: str) -> str:
+    """The text of a cell that :func:`text_cell` wrote."""
+    return value[1:] if value[:1] == "'" and _FORMULA.match(value) else value
+
+
+class TableWriter:
+    """Writes rows of a CSV table to ``stream``, their texts as :func:`text_cell` makes them."""
+
+    def __init__(self, stream: TextIO) -> None:
+        self._writer = csv.writer(stream, lineterminator="\n")
+
+    def writerow(self, row: Iterable[Any]) -> None:
+        """One row."""
+        self._writer.writerow([text_cell(value) for value in row])
+
+    def writerows(self, rows: Iterable[Iterable[Any]]) -> None:
+        """Several rows."""
+        for row in rows:
+            self.writerow(row)
 
 
 @contextlib.contextmanager

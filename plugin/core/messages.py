@@ -10,7 +10,7 @@ from __future__ import annotations
 import numbers
 import string
 from dataclasses import dataclass, field
-from typing import Any, Callable, Dict, Mapping, Sequence
+from typing import Any, Callable, Dict, Iterable, List, Mapping, Sequence
 
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
@@ -32,12 +32,14 @@ NumberFormat = Callable[[Any, str], str]
 class Text:
     """A translatable sentence: ``code`` is stable and for programs, ``english`` has {named} gaps.
 
-    ``one``: the sentence where ``count`` is one; empty where the other serves for one too.
+    ``one``: the sentence where ``count`` is one; empty where the other serves for one too. ``weight``: how bad it is
+    where it is told as a remark: 0 to know, 1 to look at, 2 a doubt of results, 3 results are likely wrong.
     """
 
     code: str
     english: str
     one: str = ""
+    weight: int = 0
 
     def said_of(self, count: Any) -> str:
         """The English for so many."""
@@ -86,6 +88,11 @@ def _said(value: Any, translate: Callable[[str], str], number: NumberFormat) -> 
     if isinstance(value, Text):
         return translate(value.english)
     return value.say(translate, number) if isinstance(value, Message) else value
+
+
+def worst_first(messages: Iterable[Message]) -> List[Message]:
+    """The messages by the weight of their texts, the worst first, else in their order."""
+    return sorted(messages, key=lambda one: -one.text.weight)
 
 
 def message(text: Text, **values: Any) -> Message:

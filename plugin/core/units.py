@@ -12,12 +12,19 @@ import numpy as np
 class LengthUnit(Enum):
     """A length unit; ``value`` is the word used in files and on the command line.
 
-    Factors: NIST SP 811 (international foot 0.3048 m exactly; U.S. survey foot 1200/3937 m exactly).
+    Factors: NIST SP 811 (international foot 0.3048 m, inch 0.0254 m, yard 0.9144 m exactly; U.S. survey foot
+    1200/3937 m exactly). Survey files may be in any of them; results are in one of :data:`WORKING_UNITS`.
     """
 
     METRE = "m"
     FOOT = "ft"
     US_SURVEY_FOOT = "us-ft"
+    MILLIMETRE = "mm"
+    CENTIMETRE = "cm"
+    DECIMETRE = "dm"
+    KILOMETRE = "km"
+    INCH = "in"
+    YARD = "yd"
 
     @property
     def metres(self) -> float:
@@ -30,8 +37,14 @@ class LengthUnit(Enum):
         return _SYMBOLS[self]
 
 
-_METRES = {LengthUnit.METRE: 1.0, LengthUnit.FOOT: 0.3048, LengthUnit.US_SURVEY_FOOT: 1200.0 / 3937.0}
-_SYMBOLS = {LengthUnit.METRE: "m", LengthUnit.FOOT: "ft", LengthUnit.US_SURVEY_FOOT: "ftUS"}
+#: Those that a site is measured and its results are given in.
+WORKING_UNITS = (LengthUnit.METRE, LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
+_METRES = {
+    LengthUnit.METRE: 1.0, LengthUnit.FOOT: 0.3048, LengthUnit.US_SURVEY_FOOT: 1200.0 / 3937.0,
+    LengthUnit.MILLIMETRE: 0.001, LengthUnit.CENTIMETRE: 0.01, LengthUnit.DECIMETRE: 0.1,
+    LengthUnit.KILOMETRE: 1000.0, LengthUnit.INCH: 0.0254, LengthUnit.YARD: 0.9144,
+}  # fmt: skip
+_SYMBOLS = {**{unit: unit.value for unit in LengthUnit}, LengthUnit.US_SURVEY_FOOT: "ftUS"}
 
 
 def axis_unit(axis: Any) -> Optional[LengthUnit]:
@@ -41,7 +54,7 @@ def axis_unit(axis: Any) -> Optional[LengthUnit]:
     many feet differs from it by 2e-6.
     """
     factor = float(axis.unit_conversion_factor)
-    return next((unit for unit in LengthUnit if abs(factor / unit.metres - 1.0) < 1e-7), None)
+    return next((unit for unit in WORKING_UNITS if abs(factor / unit.metres - 1.0) < 1e-7), None)
 
 
 def metres_per_unit(crs: Optional[Any]) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, Dict, List, Optional
 
 from processing.gui.wrappers import DIALOG_STANDARD, WidgetWrapper
@@ -13,6 +14,8 @@ from ..core.messages import SurveyError
 from ..processing.algorithm import tell
 from ..processing.importoptions import OPERATIONS_APART, chosen_files, chosen_options
 from ..processing.parameters import UNITS
+from ..processing.projectmarks import project_crs, project_landmarks
+from .answered import parameter_of
 from .preview import PreviewDialog
 from .previewdata import Choices, SurveyPreview
 
@@ -79,6 +82,7 @@ class ColumnsWrapper(WidgetWrapper):
         if not files:
             raise QgsProcessingException(translate("hummock", "Choose a survey file first; then it can be shown here."))
         options = chosen_options(algorithm, values, context, files[0])
+        options = replace(options, landmarks=project_landmarks(context), project=project_crs(context))
         return PreviewDialog(SurveyPreview(files, options), self.widget.window())
 
     def take(self, choices: Choices) -> None:
@@ -90,9 +94,10 @@ class ColumnsWrapper(WidgetWrapper):
             if name in self.others:
                 self.others[name].setParameterValue(None if unit is None else UNITS.index(unit), context)
         accepted = f" {OPERATIONS_APART} ".join(choices.accept)
-        for name, text in (("CORRECT", choices.correct), ("ACCEPT", accepted)):
+        given = [parameter_of(answer) for answer in choices.answers]
+        for name, value in (("CORRECT", choices.correct), ("ACCEPT", accepted), *given):
             if name in self.others:
-                self.others[name].setParameterValue(text, context)
+                self.others[name].setParameterValue(value, context)
 
 
 _OUTPUTS = ("OUTPUT", "REJECTS")

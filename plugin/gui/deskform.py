@@ -21,6 +21,7 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
+from ..core.units import WORKING_UNITS
 from ..processing.parameters import survey_files, tables, unit_names
 from ..processing.planlayout import PAPERS
 
@@ -103,7 +104,7 @@ class DeskForm(QWidget):
         self.interval.setRange(0.001, 1000.0)
         self.interval.valueChanged.connect(self._changed)
         self.unit = QComboBox()
-        self.unit.addItems(unit_names())
+        self.unit.addItems(unit_names()[: len(WORKING_UNITS)])
         self.unit.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.unit.currentIndexChanged.connect(self._changed)
         line.addWidget(self.interval)

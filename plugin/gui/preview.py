@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, List, Optional, Tuple
+from typing import Any, Dict, Optional, Tuple
 
 import numpy as np
 from qgis.PyQt.QtCore import QCoreApplication, Qt, QTimer
@@ -17,27 +17,21 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
-from ..core.georeference.area import suggestion_names
-from ..core.georeference.area_causes import DEGREES, Cause, Suggestion
-from ..core.georeference.axes import to_lonlat
 from ..core.georeference.intake import Intake
-from ..core.georeference.operations import BALLPARK, BALLPARK_LACKING, MISSING_GRID
-from ..core.messages import Message, SurveyError
-from ..core.points.columns import coordinates_of
-from ..core.points.recognition import Alternative, Ambiguity, Question
+from ..core.messages import worst_first
+from ..core.points.questions import Answer
 from ..core.units import LengthUnit
 from ..processing.algorithm import tell
-from ..processing.localnumbers import local_number
 from ..processing.parameters import UNITS, unit_names
 from .landing import LandingMap
 from .notes import Notes
 from .previewdata import Choices, Outcome, SurveyPreview
-from .roletable import RoleTable, role_label
+from .previewquestions import PreviewQuestions
+from .roletable import RoleTable
 
 translate = QCoreApplication.translate
 
 WAIT_MS = 200  # after a change, so that several changes are computed once
-MOST_SUGGESTIONS = 4
 
 
 class PreviewDialog(QDialog):
@@ -49,6 +43,7 @@ class PreviewDialog(QDialog):
         self.touched = False
         self.correct = preview.options.correct
         self.accepted = tuple(preview.options.accept)
+        self.answers: Tuple[Answer, ...] = ()
         self.outcome: Optional[Outcome] = None
         self.setWindowTitle(translate("hummock", "Preview of the survey"))
         self.resize(1080, 680)
@@ -65,20 +60,12 @@ class PreviewDialog(QDialog):
         """What the drop-downs and buttons say; roles None while they are those recognised without doubt."""
         unit, height_unit = self._unit(self.unit), self._unit(self.height_unit)
         if self.preview.log or (self.preview.settled and not self.touched):
-            return Choices(None, unit, height_unit, self.correct, self.accepted)
+            return Choices(None, unit, height_unit, self.correct, self.accepted, self.answers)
         found = self.preview.recognition
         if found is not None and found.guesses:  # columns by name are not asked for their unit once more
             unit = unit or found.guesses[0].unit
             height_unit = height_unit or found.guesses[0].height_unit
-        return Choices(self.table.roles(), unit, height_unit, self.correct, self.accepted)
-
-    def open_questions(self) -> List[Ambiguity]:
-        """What only the user can say and has not said yet."""
-        found = self.preview.recognition
-        if found is None or self.preview.options.columns is not None:
-            return []
-        said = {Question.UNIT: self.unit.currentIndex() > 0}
-        return [one for one in found.ambiguous if one.stops and not said.get(one.question, self.touched)]
+        return Choices(self.table.roles(), unit, height_unit, self.correct, self.accepted, self.answers)
 
     def _unit(self, combo: QComboBox) -> Optional[LengthUnit]:
         return None if combo.currentIndex() == 0 else UNITS[combo.currentIndex() - 1]
@@ -157,10 +144,8 @@ class PreviewDialog(QDialog):
         self.notes.clear()
         self.table.mark_rejects(_reasons(came))
         self._show_summary(came)
-        self._show_questions()
-        if self.outcome.error is not None:
-            self.notes.note(self.preview.plain(tell(self.outcome.error.message)), bad=True)
-            self._show_acceptance(self.outcome.error)
+        questions = PreviewQuestions(self)
+        questions.show(self.outcome)
         if came is None:
             self.map.show_points(None)
             self.place.setText("")
@@ -168,19 +153,14 @@ class PreviewDialog(QDialog):
             self._show_landing(came)
             for said in came.aside:
                 self.notes.note(self.preview.plain(tell(said)), bad=True)
-            self._show_suggestions(came)
-            for said in (*came.survey.messages, *came.statements):
-                self.notes.note(self.preview.plain(tell(said)))
+            for said in (*worst_first((*came.survey.messages, *came.messages)), *came.statements):
+                if said not in questions.told:
+                    self.notes.note(self.preview.plain(tell(said)), bad=said.text.weight >= 2)
         self.notes.end()
-        self._answers_wanted()
-        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(
-            came is not None and not self.open_questions()
-        )
-
-    def _answers_wanted(self) -> None:
-        """Why the columns cannot be taken yet, at the button that is off."""
         tip = translate("hummock", "First say what is open: press one of the answers above, or choose the roles.")
-        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setToolTip(tip if self.open_questions() else "")
+        ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
+        ok.setToolTip(tip if questions.open else "")
+        ok.setEnabled(came is not None and not questions.open)
 
     def _show_summary(self, came: Optional[Intake]) -> None:
         names = ", ".join(self.preview.paths)
@@ -205,117 +185,26 @@ class PreviewDialog(QDialog):
         on_site = ~came.survey.points.off_site
         outside = np.concatenate([area.outside for area in came.areas])
         self.map.show_points(came.survey.points.select(on_site), outside[on_site])
-        self.place.setText(self._where(came))
+        self.place.setText(tell(came.where.values["place"]))
 
-    def _where(self, came: Intake) -> str:
-        points = came.survey.points
-        if points.crs is None:
-            return translate("hummock", "A local grid: where it lies is not known.")
-        some = np.isfinite(points.easting) & np.isfinite(points.northing)
-        if not some.any():
-            return ""
-        middle = (float(np.median(points.easting[some])), float(np.median(points.northing[some])))
-        lon, lat = (float(values) for values in to_lonlat(points.crs, *middle))
-        if not (np.isfinite(lon) and np.isfinite(lat)):
-            return translate("hummock", "In {crs} the points are nowhere on the Earth.").format(crs=points.crs.name)
-        return translate("hummock", "Middle: {lat}° {north}, {lon}° {east} in {crs}").format(
-            lat=local_number(abs(lat), ".4f"),
-            north=translate("hummock", "N") if lat >= 0 else translate("hummock", "S"),
-            lon=local_number(abs(lon), ".4f"),
-            east=translate("hummock", "E") if lon >= 0 else translate("hummock", "W"),
-            crs=points.crs.name,
-        )
+    # Questions and answers, as :class:`.previewquestions.PreviewQuestions` offers them
 
-    # Questions and answers
-
-    def _show_questions(self) -> None:
-        """What recognition leaves open, the likeliest answer first; each answer a button."""
-        found = self.preview.recognition
-        error = self.preview.recognition_error
-        stopped = self.outcome.error if self.outcome is not None else None
-        if error is not None and (stopped is None or str(stopped) != str(error)):
-            self.notes.note(self.preview.plain(tell(error.message)), bad=True)
-        if found is None:
-            return
-        for one in found.ambiguous:
-            if not one.stops:
-                continue
-            text = tell(one.text)
-            unanswered = one in self.open_questions()
-            self.notes.note(translate("hummock", "Open: {question}.").format(question=text), bad=unanswered)
-            for answer in one.alternatives:
-                if one.question is Question.UNIT:
-                    self._unit_answer(answer)
-                else:
-                    self._columns_answer(answer)
-
-    def _columns_answer(self, answer: Alternative) -> None:
-        roles = _roles_of(answer.option)
-        if not set(coordinates_of(roles)) <= set(roles):
-            return
-        told = ", ".join(f"{role_label(role)} {roles[role]}" for role in coordinates_of(roles))
-        self.notes.button(
-            translate("hummock", "Columns: {roles}").format(roles=told),
-            self.touched and self.table.roles() == roles,
-            lambda: self._answer(roles),
-            "; ".join(tell(reason) for reason in answer.reasons[:2]),
-        )
-
-    def _answer(self, roles: Dict[str, int]) -> None:
+    def answer_roles(self, roles: Dict[str, int]) -> None:
         self.table.set_roles(roles)
         self.touched = True
         self.refresh()
 
-    def _unit_answer(self, answer: Alternative) -> None:
-        place = [unit.value for unit in UNITS].index(answer.option.split()[-1])
-        self.notes.button(
-            translate("hummock", "Unit: {unit}").format(unit=unit_names()[place]),
-            self.unit.currentIndex() == place + 1,
-            lambda: self.unit.setCurrentIndex(place + 1),
-        )
+    def answer(self, answer: Answer) -> None:
+        """An answer that no other widget here gives; given once more it is taken back."""
+        others = tuple(one for one in self.answers if one.option != answer.option)
+        self.answers = others if answer in self.answers else (*others, answer)
+        self.refresh()
 
-    def _show_suggestions(self, came: Intake) -> None:
-        """The warning of the area of use, with a button for each cause that can be mended."""
-        for area in came.areas:
-            for said in area.messages:
-                self.notes.note(self.preview.plain(tell(said)), bad=True)
-            usable = [
-                (name, one) for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None
-            ]
-            for name, one in usable[:MOST_SUGGESTIONS]:
-                text = translate("hummock", "Read them so: {cause}").format(cause=_joined(one.messages))
-                self.notes.button(text, self.correct == name, lambda _=False, name=name: self._correct(name))
-            for one in area.suggestions:
-                self._as_degrees(one)
-
-    def _as_degrees(self, suggestion: Suggestion) -> None:
-        """A button that reads easting and northing as longitude and latitude, or the other way round."""
-        roles = self.table.roles()
-        if suggestion.causes != (Cause.DEGREES,) or "easting" not in roles:
-            return
-        names = ("longitude", "latitude") if suggestion.messages[0].text == DEGREES else ("latitude", "longitude")
-        changed = dict(zip(names, (roles.pop("easting"), roles.pop("northing"))))
-        self.notes.button(
-            translate("hummock", "Columns: {roles}").format(
-                roles=", ".join(f"{role_label(role)} {column}" for role, column in changed.items())
-            ),
-            False,
-            lambda: self._answer({**changed, **roles}),
-        )
-
-    def _show_acceptance(self, error: SurveyError) -> None:
-        """A button for the coordinate operation that is used only when its name is accepted."""
-        name = str(error.values.get("name", ""))
-        if error.code in (BALLPARK.code, BALLPARK_LACKING.code, MISSING_GRID.code) and name:
-            self.notes.button(
-                translate("hummock", "Accept “{name}”").format(name=name), False, lambda: self._accept_operation(name)
-            )
-
-    def _accept_operation(self, name: str) -> None:
+    def accept_operation(self, name: str) -> None:
         self.accepted = (*self.accepted, name)
         self.refresh()
 
-    def _correct(self, name: str) -> None:
+    def read_so(self, name: str) -> None:
         """A second click takes the correction back."""
         self.correct = "" if self.correct == name else name
         self.refresh()
@@ -334,13 +223,3 @@ def _reasons(came: Optional[Intake]) -> Dict[int, str]:
         return {}
     rejects = came.files[0].rejects
     return {int(line): tell(reason) for line, reason in zip(rejects.line, rejects.reason)}
-
-
-def _joined(messages: Tuple[Message, ...]) -> str:
-    return translate("hummock", ", and ").join(tell(one) for one in messages)
-
-
-def _roles_of(option: str) -> Dict[str, int]:
-    """The roles of an answer such as ``--columns name=1,easting=2``."""
-    pairs = (word.split("=") for word in option.replace("--columns", "").strip().split(",") if "=" in word)
-    return {role: int(column) for role, column in pairs if column.isdecimal()}

@@ -5,15 +5,21 @@ from __future__ import annotations
 import os
 import tempfile
 from dataclasses import dataclass, replace
+from functools import partial
 from pathlib import Path
 from typing import Dict, List, Optional, Sequence, Tuple
 
-from ..core.georeference.intake import Intake, IntakeOptions, take_in
-from ..core.messages import SurveyError
+from ..core.georeference.answer_places import answer_place
+from ..core.georeference.intake import Intake, take_in, where_it_lies
+from ..core.georeference.intake_options import IntakeOptions, with_answer
+from ..core.messages import Message, SurveyError
 from ..core.points.columns import parse_columns
-from ..core.points.detect import split_line
-from ..core.points.nmea import is_nmea
-from ..core.points.recognise import recognise
+from ..core.points.detect import settle_form
+from ..core.points.gdal_source import kind_of
+from ..core.points.lines_of_text import split_line
+from ..core.points.nmea import is_log
+from ..core.points.questions import Answer
+from ..core.points.recognise import look_at, recognise_look
 from ..core.points.recognition import Recognition
 from ..core.points.source import load_text
 from ..core.units import LengthUnit
@@ -36,7 +42,8 @@ class Row:
 @dataclass(frozen=True)
 class Choices:
     """What the user chose in the preview. ``roles``: role to column number from 1, None for as recognised.
-    ``correct``: the likely cause to mend; ``accept``: names of coordinate operations.
+    ``correct``: the likely cause to mend; ``accept``: names of coordinate operations; ``answers``: to questions that
+    nothing else here answers.
     """
 
     roles: Optional[Dict[str, int]] = None
@@ -44,6 +51,7 @@ class Choices:
     height_unit: Optional[LengthUnit] = None
     correct: str = ""
     accept: Tuple[str, ...] = ()
+    answers: Tuple[Answer, ...] = ()
 
     @property
     def columns(self) -> str:
@@ -68,10 +76,12 @@ class SurveyPreview:
     """
 
     def __init__(self, paths: Sequence[str], options: IntakeOptions) -> None:
-        self.paths, self.options = list(paths), options
+        self.paths, self.options = list(paths), replace(options, ask=False)
+        self._places: Dict[str, Optional[Message]] = {}
         self._folder: Optional[tempfile.TemporaryDirectory] = None
         self.heads = [self._head(path) for path in self.paths]
-        self.log = is_nmea(self.heads[0])
+        self.source = load_text(self.heads[0], options.encoding, options.layer)
+        self.log = self.source.table is None and is_log(self.source.data)
         self.recognition: Optional[Recognition] = None
         self.recognition_error: Optional[SurveyError] = None
         if not self.log:
@@ -115,15 +125,30 @@ class SurveyPreview:
 
     def outcome(self, choices: Choices) -> Outcome:
         """What would come in with ``choices``."""
+        try:
+            return Outcome(take_in(self.heads, self._chosen(choices)), None)
+        except SurveyError as error:
+            return Outcome(None, error)
+
+    def place(self, choices: Choices, answer: Answer) -> Optional[Message]:
+        """Where ``answer``, with ``choices`` for all else, would put the site; None where that cannot be found out."""
+        if self.options.crs is None:
+            return None
+        key = f"{choices} {answer.typed}"
+        if key not in self._places:
+            look = partial(where_it_lies, self.heads[0])
+            self._places[key] = answer_place(look, self._chosen(choices), answer)
+        return self._places[key]
+
+    def _chosen(self, choices: Choices) -> IntakeOptions:
         columns = parse_columns(choices.columns) if choices.roles else self.options.columns
         options = replace(
             self.options, columns=columns, unit=choices.unit, height_unit=choices.height_unit, correct=choices.correct,
             accept=choices.accept,
         )  # fmt: skip
-        try:
-            return Outcome(take_in(self.heads, options), None)
-        except SurveyError as error:
-            return Outcome(None, error)
+        for answer in choices.answers:
+            options = with_answer(options, answer) or options
+        return options
 
     def plain(self, text: str) -> str:
         """``text`` with the names of the files, not of their heads."""
@@ -146,6 +171,8 @@ class SurveyPreview:
                 data = stream.read(MOST_BYTES)
         except (OSError, ValueError):
             return path  # the reader says what is wrong
+        if kind_of(path, data):
+            return path  # half of such a file is none
         if self._folder is None:
             self._folder = tempfile.TemporaryDirectory(prefix="survey")
         # Files of one name in two folders are two files.
@@ -159,17 +186,15 @@ class SurveyPreview:
         source = options.source_crs
         crs = options.crs if source is None or source.is_geographic else source
         try:
-            self.recognition = recognise(
-                self.heads[0], delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
-                header=options.header, comment=options.comment, crs=crs, unit=options.unit,
-                height_unit=options.height_unit,
-            )  # fmt: skip
+            form = settle_form(self.source, options.delimiter, options.comment, options.header)
+            self.source = form.source  # with its columns parted where they stand at fixed places
+            self.recognition = recognise_look(look_at(form, options.decimal, crs, options.given))
         except SurveyError as error:
             self.recognition_error = error
 
     def _rows(self) -> List[Row]:
         found = self.recognition
-        source = load_text(self.heads[0], self.options.encoding)
+        source = self.source
         delimiter = "," if self.log else found.delimiter if found is not None else self.options.delimiter
         comment = "#" if self.log or found is None else found.comment
         header = found.header.line if found is not None and found.header is not None else 0
@@ -177,7 +202,8 @@ class SurveyPreview:
         for line, text in source.each_line():
             bare = text.strip()
             passive = not bare or bool(comment and bare.startswith(comment)) or line == header
-            fields = (split_line(text, delimiter) if delimiter and (not passive or line == header) else None) or [text]
+            parted = delimiter is not None and len(delimiter) == 1 and (not passive or line == header)
+            fields = (split_line(text, str(delimiter)) if parted else None) or [text]
             rows.append(Row(line, tuple(fields[:MOST_COLUMNS]), passive))
             if len(rows) >= MOST_ROWS:
                 break

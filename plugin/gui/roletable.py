@@ -34,6 +34,7 @@ def role_label(role: str) -> str:
         "epochs": translate("hummock", "observations of a point"),
         "tilt": translate("hummock", "tilt"),
         "time": translate("hummock", "time"),
+        "date": translate("hummock", "date"),
         "latitude": translate("hummock", "latitude"),
         "longitude": translate("hummock", "longitude"),
         "ellipsoidal_height": translate("hummock", "ellipsoidal height"),

@@ -35,6 +35,7 @@ def step_name(key: str) -> str:
     names = {
         "points": translate("hummock", "Read the points"),
         "check": translate("hummock", "Check them"),
+        "lines": translate("hummock", "Find lines of the ground"),
         "surface": translate("hummock", "Build the surface"),
         "coverage": translate("hummock", "Look for gaps"),
         "accuracy": translate("hummock", "Test the accuracy"),
@@ -75,9 +76,14 @@ def _check(book: JobBook) -> Dict[str, Any]:
     }
 
 
+def _lines(book: JobBook) -> Dict[str, Any]:
+    return {"INPUT": book.product("check"), "OUTPUT": _in_folder(book, "lines_found.gpkg")}
+
+
 def _surface(book: JobBook) -> Dict[str, Any]:
     return {
         "INPUT": book.product("check"),
+        "FOUND_LINES": book.product("lines"),
         "MAX_RIM_EDGE": _RIM_EDGE,
         "OUTPUT": _in_folder(book, "surface.2dm"),
         "LINES": _in_folder(book, "surface_lines.gpkg"),
@@ -138,6 +144,7 @@ def _report(book: JobBook) -> Dict[str, Any]:
     said = book.parameters("check").get(TILT)
     if said is not None:
         asked[TILT] = said
+    asked["FOUND_LINES"] = book.product("lines")
     asked["ALSO"] = [book.product("plan")]
     return {**asked, **_levels(book), "MAX_RIM_EDGE": _RIM_EDGE, "FOLDER": _in_folder(book, "report")}
 
@@ -146,12 +153,13 @@ def _report(book: JobBook) -> Dict[str, Any]:
 STEPS: Tuple[Step, ...] = (
     Step("points", "importpoints", (), _points, ("OUTPUT", "REJECTS"), _always),
     Step("check", "checksurvey", ("points",), _check, ("OUTPUT", "FINDINGS"), _always),
-    Step("surface", "buildsurface", ("check",), _surface, ("OUTPUT", "LINES"), _always),
+    Step("lines", "findlines", ("check",), _lines, ("OUTPUT",), _always),
+    Step("surface", "buildsurface", ("check", "lines"), _surface, ("OUTPUT", "LINES"), _always),
     Step("coverage", "coverage", ("surface", "check"), _coverage, ("OUTPUT", "CIRCLES", "LONG"), _always),
     Step("accuracy", "accuracystatement", ("surface",), _accuracy, ("OUTPUT",), _with_checks),
     Step("contours", "contoursheet", ("surface",), _contours, ("OUTPUT", "LABELS", "SPOTS"), _always),
     Step("plan", "plansheet", ("surface",), _plan, ("OUTPUT", "LAYERS"), _always),
-    Step("report", "surveyreport", ("check", "plan"), _report, ("FOLDER",), _always),
+    Step("report", "surveyreport", ("check", "lines", "plan"), _report, ("FOLDER",), _always),
 )
 
 

@@ -89,8 +89,11 @@ class HummockAlgorithm(QgsProcessingAlgorithm):
         if not picture.exists():
             return self.help_text()
         address = QUrl.fromLocalFile(str(picture)).toString()
-        said = translate("hummock", "On the demo survey:")
-        return f'{self.help_text()}<p>{said}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+        return f'{self.help_text()}<p>{self.picture_shows()}</p><p><img src="{address}" width="{PICTURE_WIDTH}"></p>'
+
+    def picture_shows(self) -> str:
+        """What the picture in the help is of."""
+        return translate("hummock", "On the demo survey:")
 
     def tags(self) -> List[str]:
         return [word.strip() for word in self.words().split(",")]
@@ -194,19 +197,34 @@ def _parameter_label(option: str) -> str:
     """What the toolbox calls an option of the command line."""
     labels = {
         "accept": translate("hummock", "Coordinate operations accepted by name"),
+        "base-is": translate("hummock", "Position of the base as it is"),
+        "base-was": translate("hummock", "Position of the base as it was used"),
         "columns": translate("hummock", "Columns"),
+        "control-as": translate("hummock", "Read survey and control as"),
+        "control-fit": translate("hummock", "Fit"),
         "correct": translate("hummock", "Read coordinates outside the area of use as"),
         "crs": translate("hummock", "CRS"),
         "decimal": translate("hummock", "Decimal sign"),
         "decisions": translate("hummock", "Decisions"),
         "delimiter": translate("hummock", "Separator"),
         "encoding": translate("hummock", "Text encoding"),
+        "found-lines": translate("hummock", "Lines with your decisions"),
         "geoid": translate("hummock", "Geoid separation"),
         "ground-origin": translate("hummock", "Origin"),
         "heights": translate("hummock", "Heights wanted"),
         "heights-are": translate("hummock", "Heights in the file are"),
+        "leave-out": translate("hummock", "Control points left out of the fit"),
         "source-crs": translate("hummock", "CRS of the coordinates in the file"),
+        "angles": translate("hummock", "Latitudes and longitudes are written as"),
+        "antenna-offset": translate("hummock", "Antenna offset"),
+        "comment": translate("hummock", "Comment lines start with"),
         "header": translate("hummock", "First line names the columns"),
+        "height-unit": translate("hummock", "Unit of the heights"),
+        "heights-of": translate("hummock", "Heights in the file are those of"),
+        "layer": translate("hummock", "Layer, sheet or file of an archive"),
+        "no-value": translate("hummock", "What stands for no value"),
+        "pole-height": translate("hummock", "Pole height"),
+        "units-from": translate("hummock", "Where header and options differ, the unit is"),
         "unit": translate("hummock", "Unit"),
         "units": translate("hummock", "Unit"),
     }

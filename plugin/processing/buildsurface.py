@@ -26,11 +26,13 @@ from ..core.progress import Progress, part
 from ..core.surface.build import Surface, SurfaceOptions
 from ..core.surface.crossings import CrossingRule
 from ..core.surface.edited import build_surface_with_edits
+from ..core.surface.giving_way import found_breaklines
 from .algorithm import HummockAlgorithm, progress_of, report
 from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
 from .buildfaces import add_face_parameters, read_faces
 from .codeoptions import add_convention_parameters, read_convention
 from .drawnsource import read_drawn
+from .foundlayers import read_found
 from .layers import line_fields, triangle_fields, write_lines, write_triangles
 from .localnumbers import shown
 from .parameters import (
@@ -150,6 +152,16 @@ class BuildSurface(HummockAlgorithm):
                 QgsProcessingParameterFeatureSource(name, label, [LINE_SOURCE, POLYGON_SOURCE], optional=True),
                 help_text,
             )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "FOUND_LINES", translate("hummock", "Lines of the ground"), [LINE_SOURCE], optional=True
+            ),
+            translate(
+                "hummock",
+                "The output of “Find lines of the ground”: those with the status used are breaklines with their "
+                "heights, and give way where they cross other lines.",
+            ),
+        )
         self.add(
             QgsProcessingParameterBoolean(
                 "LINE_HEIGHTS", translate("hummock", "Use the heights (Z) of the lines in these layers"), True
@@ -307,7 +319,25 @@ class BuildSurface(HummockAlgorithm):
         drawn = constraints_from_rows(rows)
         report(drawn.messages, feedback)
         faces = read_faces(self, parameters, context, feedback, points.crs, lines)
-        return points, merge_constraints(coded, drawn.constraints, faces)
+        known = merge_constraints(coded, drawn.constraints, faces)
+        return points, merge_constraints(known, self._found(parameters, points, known, context, feedback))
+
+    def _found(
+        self,
+        parameters: Dict[str, Any],
+        points: PointSet,
+        known: Constraints,
+        context: QgsProcessingContext,
+        feedback: QgsProcessingFeedback,
+    ) -> Constraints:
+        """What the surface holds to of the lines that the points show."""
+        source = optional_source(self, parameters, "FOUND_LINES", context)
+        if source is None:
+            return Constraints()
+        given = read_found(source, source.sourceName() or "FOUND_LINES", points.crs, context, feedback)
+        held, gave_way = found_breaklines(given.lines, known, points)
+        report((*given.messages, *gave_way), feedback)
+        return held
 
     def _read_points(
         self,

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, Tuple
+from typing import Any, Dict, Optional, Tuple
 
 from qgis.core import QgsProcessingContext, QgsProcessingParameterBoolean
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.earthwork.study import Certainty
 from .algorithm import HummockAlgorithm
-from .parameters import number
+from .parameters import number, optional_number
 
 translate = QCoreApplication.translate
 
 
 def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True) -> None:
-    """SIGMA, DRIFT, DRIFT_LENGTH, GROUND and OFFSET_SIGMA; with a ``second`` surface SECOND_SIGMA and SECOND_DRIFT."""
+    """SIGMA, DRIFT, DRIFT_LENGTH, GROUND and OFFSET_SIGMA; with a ``second`` surface SECOND_SIGMA, SECOND_DRIFT,
+    OFFSET.
+    """
     algorithm.add(
         number("SIGMA", translate("hummock", "Noise of a surveyed height (m, 1 sigma)"), 0.015, 0.0, 100.0),
         translate(
@@ -31,13 +33,24 @@ def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True
             ),
             translate("hummock", "0 for a design, which is exact; for a second survey the noise of its points."),
         )
+    if second:
+        algorithm.add(
+            number("OFFSET", translate("hummock", "The second surface is too high by (m; empty: found)"), None),
+            translate(
+                "hummock",
+                "Where nothing changed: other base, other geoid, other pole. It is taken off. Left empty, it is found"
+                " between two surveys (both with noise) from the ground on which they agree best; none against a "
+                "design.",
+            ),
+        )
     if offset:
         algorithm.add(
             number("OFFSET_SIGMA", translate("hummock", "Height offset between both (m, 1 sigma)"), 0.01, 0.0, 100.0),
             translate(
                 "hummock",
-                "How sure it is that both have the same height datum: other base, other geoid, other pole. It moves "
-                "the volume by itself times the area, and is mostly the largest part.",
+                "How sure it is that both have the same height datum, or the offset given: other base, other geoid, "
+                "other pole. It moves the volume by itself times the area, and is mostly the largest part. An offset "
+                "that was found from unchanged ground brings its own doubt in place of this.",
             ),
         )
     algorithm.add(
@@ -53,7 +66,11 @@ def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True
         )
     algorithm.add(
         number("DRIFT_LENGTH", translate("hummock", "Neighbours share drift within (m)"), 30.0, 0.01),
-        translate("hummock", "The side of a square of ground in which drift is one and the same."),
+        translate(
+            "hummock",
+            "Where the points of the mesh are in the order of the walk, drift goes by that. Otherwise this is the side "
+            "of a square of ground in which drift is one and the same.",
+        ),
         advanced=True,
     )
     algorithm.add(
@@ -84,11 +101,18 @@ def second_certainty(
     """What is said of the second surface; its ground adds doubt where it is a survey."""
     ground = algorithm.parameterAsBoolean(parameters, "GROUND", context)
     sigma, drift, length = _values(algorithm, parameters, context, "SECOND_SIGMA", "SECOND_DRIFT")
-    return Certainty(sigma, drift, length, ground and sigma > 0)
+    return Certainty(sigma, drift, length, ground and max(sigma, drift) > 0)
 
 
 def offset_sigma(algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext) -> float:
     return float(algorithm.parameterAsDouble(parameters, "OFFSET_SIGMA", context))
+
+
+def given_offset(
+    algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
+) -> Optional[float]:
+    """Metres by which the second surface is too high; None where that is to be found."""
+    return optional_number(algorithm, parameters, "OFFSET", context)
 
 
 def _values(

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Any, Dict, Optional
+from typing import Any, Dict, Optional, Tuple
 
 from qgis.core import (
     QgsProcessingContext,
     QgsProcessingFeedback,
+    QgsProcessingParameterBoolean,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFileDestination,
@@ -14,6 +15,8 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import height_unit
+from ..core.linework.constraints import Constraints
+from ..core.linework.join import join_lines
 from ..core.messages import message
 from ..core.points.pointset import PointSet
 from ..core.progress import Progress, part
@@ -24,8 +27,18 @@ from ..core.quality.interval import NO_BASIS, SupportedInterval, claimed_sigma, 
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
 from .algorithm import progress_of, tell
-from .parameters import chosen_source, number, optional_number, qgis_crs
+from .codeoptions import add_convention_parameters, read_convention
+from .parameters import (
+    chosen_code_table,
+    chosen_source,
+    code_table_file,
+    code_table_help,
+    number,
+    optional_number,
+    qgis_crs,
+)
 from .pointlayer import PointColumns, read_points_layer
+from .pointsource import add_code_field
 from .styles import CIRCLES, LONG_TRIANGLES, PLACES, dress_vector
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .trustlayers import (
@@ -66,12 +79,13 @@ class CheckCoverage(SurfaceAlgorithm):
             "hummock",
             "<p>Tells how densely a site was recorded and where not: the largest <b>circles without a measured "
             "point</b>, the <b>long triangles</b>, their share of the site, and <b>places to walk again</b> in walking "
-            "order. With those places measured no ground is farther from a point than the limit. The log also names "
+            "order. With those places measured no ground is farther from a point than the limit. Where a line from "
+            "field codes is carried across rejected points, or ends short of them, is among them. The log also names "
             "the smallest contour interval that the data support.</p>"
             "<p><b>It assumes</b> a 2DM mesh as “Build the surface” writes it and the points that it was built from, "
             "in the order of recording and in the CRS of the surface.</p>"
             "<p><b>For the data collector:</b> the places can also be written as CSV (name, easting, northing, height, "
-            "in the units of the CRS) and as GPX way points in WGS 84.</p>"
+            "line, in the units of the CRS) and as GPX way points in WGS 84.</p>"
             "<p><b>Interval:</b> three times the RMSE of the heights (ASPRS Positional Accuracy Standards, 2014, annex "
             "B). The RMSE is reasoned from the noise of a height (what “Check the survey” found, or else what the "
             "receiver states) and how the ground bends between passes; check points tell more.</p>"
@@ -117,13 +131,30 @@ class CheckCoverage(SurfaceAlgorithm):
                 "be less than there is.",
             ),
         )
+        self._add_codes()
         self.add_surface_crs()
         self._add_outputs()
+
+    def _add_codes(self) -> None:
+        self.add(
+            QgsProcessingParameterBoolean("USE_CODES", translate("hummock", "Read the field codes"), True),
+            translate(
+                "hummock", "Where a line is carried across rejected points, or ends short of them, is walked again."
+            ),
+            advanced=True,
+        )
+        add_code_field(self, "POINTS")
+        self.add(code_table_file("CODES"), code_table_help(), advanced=True)
+        add_convention_parameters(self, "POINTS")
 
     def _add_outputs(self) -> None:
         self.add(
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Places to walk again"), POINT_SOURCE),
-            translate("hummock", "Points with a name, in walking order; radius_m is how far anything measured was."),
+            translate(
+                "hummock",
+                "Points with a name, in walking order; radius_m is how far anything measured was, line the line to be "
+                "walked again there.",
+            ),
         )
         for name, label, help_text in (
             (
@@ -169,9 +200,9 @@ class CheckCoverage(SurfaceAlgorithm):
             most_circles=self.parameterAsInt(parameters, "MOST", context),
         )
         tin = self.read_surface(parameters, context)
-        points = self._points(tin, parameters, context, feedback, part(progress, 0.2, 0.4))
+        points, lines = self._points(tin, parameters, context, feedback, part(progress, 0.2, 0.4))
         tin = with_sources(tin, points)
-        found = coverage(tin, points, options, part(progress, 0.4, 0.8))
+        found = coverage(tin, points, options, part(progress, 0.4, 0.8), lines)
         progress(0.8, "layers")
         interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):
@@ -196,10 +227,18 @@ class CheckCoverage(SurfaceAlgorithm):
         context: QgsProcessingContext,
         feedback: QgsProcessingFeedback,
         progress: Progress,
-    ) -> PointSet:
+    ) -> Tuple[PointSet, Constraints]:
+        """The survey points, and the lines that their codes make."""
         source = chosen_source(self, parameters, "POINTS", context)
         same_crs(source, tin, source.sourceName() or "POINTS")
-        return read_points_layer(source, PointColumns(), source.sourceName() or "POINTS", feedback, progress)
+        names = source.fields().names()
+        code = self.parameterAsString(parameters, "CODE_FIELD", context) or ("code" if "code" in names else "")
+        columns = PointColumns(code=code)
+        points = read_points_layer(source, columns, source.sourceName() or "POINTS", feedback, progress)
+        if not code or not self.parameterAsBool(parameters, "USE_CODES", context):
+            return points, Constraints()
+        table = chosen_code_table(self, parameters, "CODES", context)
+        return points, join_lines(points, table, read_convention(self, parameters, context)).constraints
 
     def _write(
         self,

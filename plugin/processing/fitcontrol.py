@@ -9,7 +9,6 @@ from qgis.core import (
     QgsGeometry,
     QgsPoint,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputString,
     QgsProcessingParameterCrs,
@@ -19,27 +18,28 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.georeference.control import ControlPoints, read_control
+from ..core.georeference.crs_doubt import doubts
+from ..core.georeference.intake import WHERE
+from ..core.georeference.position import place_said
 from ..core.georeference.similarity import HeightFit
 from ..core.georeference.site import ControlOptions, Fitted, fit_to_control
-from ..core.points.pointset import PointSet
+from ..core.messages import message
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit, heights_to_crs_units, to_crs_units
-from .algorithm import HummockAlgorithm, progress_of, say, tell
+from .algorithm import HummockAlgorithm, progress_of, report, say, tell
+from .controlsource import add_control_parameters, chosen_control
 from .parameters import (
     chosen_source,
     chosen_unit,
     core_crs,
-    given_file,
     number,
     optional_number,
-    optional_source,
     qgis_crs,
-    tables,
     unit_choice,
 )
 from .pointlayer import point_fields, read_points_layer, write_points
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
+from .projectmarks import layers_of, project_landmarks
 from .sinks import add_feature, fields_of
 from .styles import POINTS, dress_vector
 from .versions import POINT_SOURCE, POINT_Z
@@ -102,14 +102,19 @@ class FitControl(HummockAlgorithm):
             "<p><b>The residuals</b> are fitted minus control, in millimetres. Redundancy numbers say how far an error "
             "in a point would show in its residual (0: not at all). A point that does not fit is named by a "
             "statistical test; fit again without it and see whether the rest agrees.</p>"
+            "<p><b>The fit is judged</b> before it is used: its scale against that of the projection, its residuals, "
+            "and whether a mirrored survey, exchanged names or other units fit better. One that does not is refused "
+            "with the reading that does, and where it puts the site; nothing is read otherwise without your word.</p>"
             "<p><b>What can go wrong:</b> two points in plan, or three in height with a plane, fit exactly and check "
             "nothing; with one point more an error shows but not whose it is. Control points on one line do not hold a "
-            "plane. A scale far from 1 means a wrong unit, or ground distances against grid coordinates.</p>",
+            "plane, and do not tell a mirrored survey. A scale a little off means ground distances against grid "
+            "coordinates.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:
         self._add_survey_parameters()
-        self._add_control_parameters()
+        add_control_parameters(self)
+        self._add_crs_parameters()
         self._add_fit_parameters()
         self._add_outputs()
 
@@ -127,19 +132,7 @@ class FitControl(HummockAlgorithm):
         )
         add_field_parameters(self, "INPUT")
 
-    def _add_control_parameters(self) -> None:
-        self.add(
-            given_file("CONTROL", translate("hummock", "Control points (CSV)"), tables()),
-            translate("hummock", "The first line names the columns name, easting, northing and, where known, height."),
-        )
-        add_layer_parameter(
-            self,
-            "CONTROL_LAYER",
-            translate("hummock", "Layer of control points in place of the file"),
-            translate("hummock", "In the CRS wanted. Points without a height do not count in height."),
-            optional=True,
-        )
-        add_field_parameters(self, "CONTROL_LAYER", "CONTROL_", code=False)
+    def _add_crs_parameters(self) -> None:
         self.add(
             QgsProcessingParameterCrs("CRS", translate("hummock", "CRS of the control points"), optional=True),
             translate("hummock", "A projected CRS, which the fitted points get. Empty: that of the control layer."),
@@ -176,6 +169,14 @@ class FitControl(HummockAlgorithm):
             ),
             translate("hummock", "Names parted by commas. Their residuals are shown all the same."),
         )
+        self.add(
+            QgsProcessingParameterString("READ_AS", translate("hummock", "Read survey and control as"), optional=True),
+            translate(
+                "hummock",
+                "Only where the fit is refused: what the refusal names, such as mirrored, names:A=B,B=A or survey:ft; "
+                "several are joined by +. as-read takes a fit that does not fit as it is.",
+            ),
+        )
         for name, label in (
             ("SIGMA_PLAN", translate("hummock", "Standard deviation of a plan coordinate (m)")),
             ("SIGMA_HEIGHT", translate("hummock", "Standard deviation of a height (m)")),
@@ -205,6 +206,7 @@ class FitControl(HummockAlgorithm):
         for name, label in (
             ("DOES_NOT_FIT", translate("hummock", "Control points that do not fit")),
             ("STATEMENTS", translate("hummock", "What was done to coordinates")),
+            ("WHERE", translate("hummock", "Where the survey lies")),
         ):
             self.addOutput(QgsProcessingOutputString(name, label))
 
@@ -218,13 +220,22 @@ class FitControl(HummockAlgorithm):
             source, chosen_columns(self, parameters, context, source), source.sourceName() or "INPUT", feedback,
             part(progress, 0.0, 0.4), local_unit=unit,
         )  # fmt: skip
-        control, crs = self._control(parameters, context, feedback)
-        fitted = fit_to_control(points, self._options(parameters, context), crs, control)
+        given = self.parameterAsCrs(parameters, "CRS", context)
+        path = self.parameterAsFile(parameters, "CONTROL", context)
+        wanted = core_crs(given, path) if path or given.isValid() else None
+        control_unit = chosen_unit(self, parameters, "CONTROL_UNIT", context)
+        control, crs = chosen_control(self, parameters, context, feedback, wanted, control_unit)
+        marks = project_landmarks(context, layers_of(self, parameters, context, "INPUT", "CONTROL_LAYER"))
+        fitted = fit_to_control(points, self._options(parameters, context), crs, control, (unit, unit), marks)
+        where = place_said(crs, fitted.points.easting, fitted.points.northing, marks)
+        feedback.pushInfo(tell(message(WHERE, place=where)))
+        report(doubts(crs, fitted.points.easting, fitted.points.northing, marks), feedback)
         for one in fitted.record.statements:
             (feedback.pushWarning if fitted.fit.suspects else feedback.pushInfo)(tell(one))
         results = self._write(fitted, parameters, context, part(progress, 0.5, 1.0))
         results["DOES_NOT_FIT"] = ", ".join(fitted.fit.suspects)
         results["STATEMENTS"] = "\n".join(say(one) for one in fitted.record.statements)
+        results["WHERE"] = say(where)
         return results
 
     def _options(self, parameters: Dict[str, Any], context: QgsProcessingContext) -> ControlOptions:
@@ -235,36 +246,8 @@ class FitControl(HummockAlgorithm):
             sigma_plan=optional_number(self, parameters, "SIGMA_PLAN", context),
             sigma_height=optional_number(self, parameters, "SIGMA_HEIGHT", context),
             leave_out=tuple(name.strip() for name in names if name.strip()),
+            reading=self.parameterAsString(parameters, "READ_AS", context).strip(),
         )
-
-    def _control(
-        self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> Any:
-        """The control points and their CRS."""
-        path = self.parameterAsFile(parameters, "CONTROL", context)
-        given = self.parameterAsCrs(parameters, "CRS", context)
-        layer = optional_source(self, parameters, "CONTROL_LAYER", context)
-        if bool(path) == (layer is not None):
-            raise QgsProcessingException(
-                translate("hummock", "Give a file of control points, or a layer in its place (not both).")
-            )
-        if layer is None:
-            wanted = core_crs(given, path)
-            unit = chosen_unit(self, parameters, "CONTROL_UNIT", context)
-            return read_control(path, unit, wanted), wanted
-        label = layer.sourceName() or "CONTROL_LAYER"
-        columns = chosen_columns(self, parameters, context, layer, "CONTROL_", code=False)
-        points = read_points_layer(layer, columns, label, feedback, lambda *_: None, keep_without_height=True)
-        crs = points.crs
-        assert crs is not None
-        if given.isValid() and core_crs(given, label) != crs:
-            raise QgsProcessingException(
-                translate(
-                    "hummock",
-                    "{layer}: is in {crs}, not in the CRS chosen; leave the CRS empty or reproject the layer.",
-                ).format(layer=label, crs=crs.name)
-            )
-        return _control_of(points, label), crs
 
     def _write(
         self, fitted: Fitted, parameters: Dict[str, Any], context: QgsProcessingContext, progress: Progress
@@ -281,23 +264,6 @@ class FitControl(HummockAlgorithm):
         write_residuals(fitted, sink)
         results["RESIDUALS"] = destination
         return results
-
-
-def _control_of(points: PointSet, label: str) -> ControlPoints:
-    """A layer of points as control. Names must differ."""
-    seen: Dict[str, int] = {}
-    for i, name in enumerate(points.name.tolist()):
-        if not name or name in seen:
-            reason = (
-                translate(
-                    "hummock", "{layer}: control point {number} has no name; give it one, or choose the name field."
-                )
-                if not name
-                else translate("hummock", "{layer}: control point “{name}” occurs twice; keep one.")
-            )
-            raise QgsProcessingException(reason.format(layer=label, number=i + 1, name=name))
-        seen[name] = i
-    return ControlPoints(points.name, points.easting, points.northing, points.height, points.source_line, label)
 
 
 def write_residuals(fitted: Fitted, sink: Any) -> None:

@@ -45,7 +45,7 @@ class Raster:
 
     @property
     def unit(self) -> str:
-        near = [unit for unit in LengthUnit if abs(self.metres_per_height / unit.metres - 1.0) < 1e-7]
+        near = [unit for unit in BAND_UNITS if abs(self.metres_per_height / unit.metres - 1.0) < 1e-7]
         return BAND_UNITS[near[0]] if near else f"{self.metres_per_height!r} m"
 
 

@@ -19,18 +19,23 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import source_crs
 from ..core.georeference.heights import ConstantSeparation, GridSeparation, Separation
-from ..core.georeference.intake import IntakeOptions
+from ..core.georeference.intake_options import IntakeOptions
+from ..core.georeference.level_shift import parse_level_shifts
 from ..core.points.columns import parse_columns
+from ..core.points.delimiters import FIXED
 from ..core.points.geographic import HeightKind
+from ..core.points.given import HEIGHTS_OF, UNITS_FROM, parse_no_value
+from ..core.points.said_units import AngleForm
 from .algorithm import HummockAlgorithm
 from .parameters import chosen_unit, core_crs, crs_text, given_file, number, optional_number
 
 translate = QCoreApplication.translate
 
 #: What the choices of the parameters below mean to the core; None lets it find out.
-DELIMITERS = (None, ",", ";", "\t", " ")
+DELIMITERS = (None, ",", ";", "\t", " ", FIXED, "|")
 DECIMALS = (None, ".", ",")
 HEADERS = (None, True, False)
+ANGLES = (None, *AngleForm)
 HEIGHT_KINDS = (None, HeightKind.ORTHOMETRIC, HeightKind.ELLIPSOIDAL)
 #: Parts the names of several coordinate operations, which may contain commas.
 OPERATIONS_APART = "|"
@@ -71,12 +76,25 @@ def add_georeference_parameters(algorithm: HummockAlgorithm) -> None:
     )
     algorithm.add(
         QgsProcessingParameterString(
+            "SHIFT_HEIGHTS", translate("hummock", "Heights shifted from a line on (line:metres)"), optional=True
+        ),
+        translate(
+            "hummock",
+            "Where the check tells that heights change their level at a line of the file and you know which part is "
+            "right: the line and the metres to be added from there on, such as 1153:+0.234; several are parted by "
+            "commas. It is recorded like every other change of coordinates.",
+        ),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString(
             "CORRECT", translate("hummock", "Read coordinates outside the area of use as"), optional=True
         ),
         translate(
             "hummock",
-            "The name of a likely cause, such as swapped, as the warning shows it: the coordinates are then read so. "
-            "Nothing is corrected without it.",
+            "The name of a likely cause, such as swapped, as the question or warning shows it: the lines that it "
+            "explains are then read so, the others stay. as-read leaves all of them where they are. Nothing is "
+            "corrected without it.",
         ),
         advanced=True,
     )
@@ -129,6 +147,8 @@ def add_format_parameters(algorithm: HummockAlgorithm) -> None:
         translate("hummock", "semicolon"),
         translate("hummock", "tab"),
         translate("hummock", "blanks"),
+        translate("hummock", "none: columns at fixed places"),
+        translate("hummock", "vertical bar"),
     ]
     decimals = [found, translate("hummock", "point"), translate("hummock", "comma")]
     headers = [found, translate("hummock", "yes"), translate("hummock", "no")]
@@ -157,6 +177,83 @@ def add_format_parameters(algorithm: HummockAlgorithm) -> None:
     )
 
 
+def add_value_parameters(algorithm: HummockAlgorithm) -> None:
+    """What the numbers in the file are of; each is asked for where it matters and the file does not say it."""
+    said = translate("hummock", "as the file says")
+    algorithm.add(
+        QgsProcessingParameterEnum(
+            "HEIGHTS_OF",
+            translate("hummock", "Heights in the file are those of"),
+            [said, translate("hummock", "the ground"), translate("hummock", "the antenna")],
+            defaultValue=0,
+        ),
+        translate(
+            "hummock",
+            "A receiver log has heights of the antenna: give the pole height below, or choose the antenna here to keep "
+            "them. A table with a column of pole heights may have either.",
+        ),
+    )
+    algorithm.add(
+        number("POLE_HEIGHT", translate("hummock", "Pole height (m)"), None, 0.0, 50.0),
+        translate(
+            "hummock",
+            "From the ground to the mount of the antenna. Heights of the antenna are lowered by it to the ground. "
+            "Empty: as a column or the lines of a log say it.",
+        ),
+    )
+    algorithm.add(
+        number("ANTENNA_OFFSET", translate("hummock", "Antenna offset (m)"), None, -1.0, 50.0),
+        translate("hummock", "From the mount to the antenna's phase centre, to which heights of a log belong."),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString("NO_VALUE", translate("hummock", "What stands for no value"), optional=True),
+        translate(
+            "hummock",
+            "Numbers and words, with commas between, such as -9999,*; none where every number is meant. Empty: words "
+            "such as NULL, and numbers far from all others, such as -9999, are found and named; where it is not "
+            "certain, it is asked.",
+        ),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterEnum(
+            "UNITS_FROM",
+            translate("hummock", "Where header and options differ, the unit is"),
+            [
+                translate("hummock", "asked for"),
+                translate("hummock", "that of the header"),
+                translate("hummock", "that of the options or the CRS"),
+            ],
+            defaultValue=0,
+        ),
+        translate("hummock", "Units that a header says are obeyed, such as Height [cm]."),
+        advanced=True,
+    )
+    forms = [
+        translate("hummock", "decimal degrees, or with signs between degrees, minutes and seconds"),
+        translate("hummock", "digits of minutes and seconds behind the mark (48.07021 is 48°07'02.1\")"),
+        translate("hummock", "degrees and minutes in one (4807.035)"),
+        translate("hummock", "degrees, minutes and seconds in one (480702.1)"),
+        translate("hummock", "gon"),
+        translate("hummock", "radians"),
+    ]
+    algorithm.add(
+        QgsProcessingParameterEnum(
+            "ANGLES", translate("hummock", "Latitudes and longitudes are written as"), [said, *forms], defaultValue=0
+        ),
+        translate("hummock", "Found from header and digits; only where these leave it open."),
+        advanced=True,
+    )
+    algorithm.add(
+        QgsProcessingParameterString(
+            "FILE_LAYER", translate("hummock", "Layer, sheet or file of an archive"), optional=True
+        ),
+        translate("hummock", "Of a file that holds several, the one with the points; * for all layers."),
+        advanced=True,
+    )
+
+
 def chosen_options(
     algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext, what: str
 ) -> IntakeOptions:
@@ -180,6 +277,13 @@ def chosen_options(
         decimal=choice("DECIMAL", DECIMALS),
         encoding=text("ENCODING") or None,
         unit=chosen_unit(algorithm, parameters, "UNIT", context),
+        layer=text("FILE_LAYER"),
+        angles=choice("ANGLES", ANGLES),
+        no_value=parse_no_value(text("NO_VALUE")) if text("NO_VALUE") else None,
+        pole_height=optional_number(algorithm, parameters, "POLE_HEIGHT", context),
+        antenna_offset=optional_number(algorithm, parameters, "ANTENNA_OFFSET", context),
+        heights_of=choice("HEIGHTS_OF", ("", *HEIGHTS_OF)),
+        units_from=choice("UNITS_FROM", ("", *UNITS_FROM)),
         height_unit=chosen_unit(algorithm, parameters, "HEIGHT_UNIT", context),
         comment=algorithm.parameterAsString(parameters, "COMMENT", context),
         header=choice("HEADER", HEADERS),
@@ -188,6 +292,7 @@ def chosen_options(
         separation=_separation(algorithm, parameters, context),
         accept=tuple(name.strip() for name in text("ACCEPT").split(OPERATIONS_APART) if name.strip()),
         correct=text("CORRECT"),
+        level_shifts=parse_level_shifts(text("SHIFT_HEIGHTS")),
     )
 
 

@@ -16,12 +16,13 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.intake import Intake
 from ..core.linework.join import join_lines
+from ..core.messages import worst_first
 from ..core.points.decisions import apply_decisions, read_decisions
 from ..core.points.pointset import PointSet, Status
 from ..core.progress import part
 from .algorithm import HummockAlgorithm, progress_of, report, say, tell
 from .codeoptions import add_convention_parameters, read_convention
-from .importoptions import add_format_parameters, add_georeference_parameters
+from .importoptions import add_format_parameters, add_georeference_parameters, add_value_parameters
 from .importsources import (
     add_layer_of_points,
     add_more_files,
@@ -64,14 +65,17 @@ class ImportPoints(HummockAlgorithm):
     def help_text(self) -> str:
         return translate(
             "hummock",
-            "<p>Reads what a rover wrote, delimited text (comma, semicolon, tab or blanks; point or comma as decimal "
-            "sign; with or without a header; eastings and northings, or latitudes and longitudes) or a receiver log "
-            "(NMEA 0183), into a layer of points with heights. Several files of one site become one layer that keeps "
+            "<p>Reads what a rover wrote, delimited text (comma, semicolon, tab, blanks or columns at fixed places; "
+            "point or comma as decimal sign; with or without a header; eastings and northings, or latitudes and "
+            "longitudes), a receiver log (NMEA 0183), or GPX, KML, GeoJSON, GeoPackage, Shapefile, XLSX and ODS, "
+            "zipped or not, into a layer of points with heights. Several files of one site become one layer that keeps "
             "the source of each point. A layer of points that is loaded already can take the place of a file, alone or "
             "merged with files and other layers.</p>"
-            "<p><b>Columns</b> are recognised from header words in four languages, from the values, and from the area "
-            "in which the CRS may be used. What stays open is asked, not guessed: “Preview” shows the first lines, "
-            "the role of each column, the lines that would be rejected, and where the points would land.</p>"
+            "<p><b>Columns</b> are recognised from header words in many languages, from the values, and from the area "
+            "in which the CRS may be used; units that a header says are obeyed, and numbers that stand for no value, "
+            "such as -9999, are named and are no points. What stays open is asked, not guessed: “Preview” shows the "
+            "first lines, the role of each column, the lines that would be rejected, and where the points would "
+            "land.</p>"
             "<p>Points, rejected lines, comments and blank lines add up to the lines of the file; each rejected line "
             "is in the second output with its reason.</p>"
             "<p><b>Strays are put aside</b> as rejected points, with their lines and the likely cause where it can be "
@@ -82,7 +86,9 @@ class ImportPoints(HummockAlgorithm):
             "layer, takes any point back.</p>"
             "<p><b>It assumes</b> that the coordinates are in the CRS wanted unless another one is given for the file; "
             "then they are transformed by one operation that is named with its accuracy. Degrees without a CRS are "
-            "taken as WGS 84. Heights are taken as they are unless a geoid separation is given.</p>"
+            "taken as WGS 84. Heights are taken as they are unless a geoid separation is given, or they are those of "
+            "the antenna: then the pole height and the antenna offset bring them down to the ground, and the report "
+            "says so.</p>"
             "<p><b>The status</b> of a point is used, flagged or rejected. Only rejected points stay out of the "
             "surface. You can change it in the layer; later steps read it there. Plan and height are read from the "
             "geometry, so the columns easting, northing and height only inform.</p>"
@@ -96,6 +102,7 @@ class ImportPoints(HummockAlgorithm):
         self._add_file_parameters()
         add_georeference_parameters(self)
         self._add_unit_parameters()
+        add_value_parameters(self)
         self._add_layer_parameters()
         self._add_decision_parameters()
         add_format_parameters(self)
@@ -145,8 +152,11 @@ class ImportPoints(HummockAlgorithm):
                 translate("hummock", "Unit of easting and northing"),
                 None,
                 True,
+                of_files=True,
             ),
-            translate("hummock", "The unit in the file. Empty: as found from the file, else that of the CRS."),
+            translate(
+                "hummock", "The unit in the file. Empty: as its header says or its numbers show, else that of the CRS."
+            ),
         )
         self.add(
             unit_choice(
@@ -154,6 +164,7 @@ class ImportPoints(HummockAlgorithm):
                 translate("hummock", "Unit of the heights, if another"),
                 None,
                 True,
+                of_files=True,
             ),
             translate("hummock", "Only where heights are in another unit than easting and northing."),
             advanced=True,
@@ -226,7 +237,11 @@ class ImportPoints(HummockAlgorithm):
             ("POINTS_USED", translate("hummock", "Points that may shape the surface")),
             ("POINTS_OUTSIDE", translate("hummock", "Points outside the area of use of the CRS")),
         )
-        self.addOutput(QgsProcessingOutputString("STATEMENTS", translate("hummock", "What was done to coordinates")))
+        for name, label in (
+            ("STATEMENTS", translate("hummock", "What was done to coordinates")),
+            ("WHERE", translate("hummock", "Where the survey lies")),
+        ):
+            self.addOutput(QgsProcessingOutputString(name, label))
 
     def work(
         self, parameters: Dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -234,7 +249,8 @@ class ImportPoints(HummockAlgorithm):
         progress = progress_of(feedback)
         came = take_in_chosen(self, parameters, context, feedback, part(progress, 0.0, 0.5))
         read = came.survey
-        report((*came.aside, *read.messages, *came.messages), feedback)
+        feedback.pushInfo(tell(came.where))
+        report((*came.aside, *worst_first((*read.messages, *came.messages))), feedback)
         for one in came.statements:
             feedback.pushInfo(tell(one))
         points = self._decide(read.points, parameters, context, feedback)
@@ -250,6 +266,7 @@ class ImportPoints(HummockAlgorithm):
             "POINTS_USED": int(points.used.sum()),
             "POINTS_OUTSIDE": sum(int(area.outside.sum()) for area in came.areas),
             "STATEMENTS": "\n".join(say(one) for one in came.statements),
+            "WHERE": say(came.where.values["place"]),
         }
         fields = reject_fields(read.rejects)
         sink, destination = self.parameterAsSink(parameters, "REJECTS", context, fields, NO_GEOMETRY, crs)

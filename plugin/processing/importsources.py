@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, Dict, List, Optional, Tuple
 
 from qgis.core import (
@@ -17,7 +18,8 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import source_crs
-from ..core.georeference.intake import Intake, IntakeOptions, take_in
+from ..core.georeference.intake import Intake, take_in
+from ..core.georeference.intake_options import IntakeOptions
 from ..core.points.delimited import PointFile
 from ..core.progress import Progress, part
 from ..core.units import LengthUnit
@@ -26,6 +28,7 @@ from .importoptions import chosen_files, chosen_options
 from .parameters import crs_text, given_file, optional_source, survey_files, tables
 from .pointlayer import PointColumns, read_survey_layer
 from .pointsource import add_field_parameters, add_layer_parameter, chosen_columns
+from .projectmarks import project_crs, project_landmarks
 from .versions import FILE_SOURCE, has_z
 
 translate = QCoreApplication.translate
@@ -87,11 +90,22 @@ def take_in_chosen(
             translate("hummock", "Give a survey file, or a layer of points in its place (not both).")
         )
     options = chosen_options(algorithm, parameters, context, files[0] if files else layers[0][1])
+    taken = tuple(layer.id() for layer in _map_layers(algorithm, parameters, context))
+    options = replace(options, landmarks=project_landmarks(context, taken), project=project_crs(context))
     read = [
         _read(layer, options, feedback, part(progress, 0.5 * i / len(layers), 0.5 * (i + 1) / len(layers)))
         for i, layer in enumerate(layers)
     ]
     return take_in(files, options, part(progress, 0.5 if layers else 0.0, 1.0), read)
+
+
+def _map_layers(
+    algorithm: QgsProcessingAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
+) -> List[Any]:
+    """The layers that are read as part of the survey."""
+    more = algorithm.parameterAsLayerList(parameters, "MORE_LAYERS", context) if parameters.get("MORE_LAYERS") else []
+    one = algorithm.parameterAsVectorLayer(parameters, "LAYER", context) if parameters.get("LAYER") else None
+    return [layer for layer in (one, *(more or [])) if layer is not None]
 
 
 def _layers(

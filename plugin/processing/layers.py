@@ -90,11 +90,14 @@ def _ring(places: Sequence[Sequence[float]]) -> QgsPolygon:
 
 
 def line_fields() -> QgsFields:
-    return fields_of((("kind", "text"), ("label", "text"), ("points", "whole")))
+    return fields_of((("kind", "text"), ("label", "text"), ("points", "whole"), ("bridged_m", "real")))
 
 
 def write_lines(constraints: Constraints, crs: Any, sink: QgsFeatureSink) -> None:
-    """Put the lines that the surface holds to into ``sink``; rings are closed."""
+    """Put the lines that the surface holds to into ``sink``; rings are closed.
+
+    ``bridged_m``: length on which a line is carried straight across rejected points.
+    """
     for line in constraints.lines:
         if len(line.xyz) < 2:  # an added point
             continue
@@ -102,7 +105,7 @@ def write_lines(constraints: Constraints, crs: Any, sink: QgsFeatureSink) -> Non
         if line.closed and not np.array_equal(xyz[0, :2], xyz[-1, :2]):
             xyz = np.vstack([xyz, xyz[:1]])
         geometry = QgsLineString([QgsPoint(*place) for place in xyz.tolist()])
-        add_feature(sink, QgsGeometry(geometry), [kind_word(line.kind), line.label, len(line.xyz)])
+        add_feature(sink, QgsGeometry(geometry), [kind_word(line.kind), line.label, len(line.xyz), line.bridged])
 
 
 def kind_word(kind: LineKind) -> str:

@@ -7,6 +7,7 @@ from typing import Mapping
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.messages import QT_TRANSLATE_NOOP
+from ..core.report.found_words import KIND_NAMES
 from ..core.report.remarks import REASONS
 
 translate = QCoreApplication.translate
@@ -16,6 +17,22 @@ STATUSES = {
     "flagged": QT_TRANSLATE_NOOP("hummock", "Flagged (used)"),
     "rejected": QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
 }
+
+LINE_STATUSES = {
+    "used": QT_TRANSLATE_NOOP("hummock", "Used"),
+    "proposed": QT_TRANSLATE_NOOP("hummock", "Proposed (not in the surface)"),
+    "rejected": QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
+}
+
+
+_NAME_FIELD, _TEXT_FIELD = '"name"', '"text"'
+
+
+def escaped(expression: str) -> str:
+    """A QGIS expression for the text of another as HTML shows it, whatever signs a survey has in it."""
+    for sign, shown in (("&", "&amp;"), ("<", "&lt;"), (">", "&gt;")):
+        expression = f"replace({expression}, '{sign}', '{shown}')"
+    return expression
 
 
 def point_tip() -> str:
@@ -29,7 +46,7 @@ def point_tip() -> str:
         _words_of(reasons, _REASON),
         f"if({said} <> {_STATUS}, concat({by_hand}, ' ', {_word_of(statuses, said)}, ' ', "
         f"{_words_of(reasons, _CHECKED)}), '')",
-        f"trim(concat({_NAME}, ' ', {_CODE}))",
+        escaped(f"trim(concat({_NAME}, ' ', {_CODE}))"),
         f"concat({_quoted(translate('hummock', 'Line of the file'))}, ' ', {_LINE})",
     ]
     return f"[% array_to_string(array_filter(array({', '.join(lines)}), @element <> ''), '<br>') %]"
@@ -38,7 +55,18 @@ def point_tip() -> str:
 def finding_tip() -> str:
     """HTML for what a check found: the status it gives, and the finding in words."""
     statuses = {word: translate("hummock", text) for word, text in STATUSES.items()}
-    return f'<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% "text" %]'
+    return f"<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% {escaped(_TEXT_FIELD)} %]"
+
+
+def found_line_tip() -> str:
+    """HTML for a line that the points show: status, number and kind, and what tells of it."""
+    statuses = {word: translate("hummock", text) for word, text in LINE_STATUSES.items()}
+    kinds = {kind.value: translate("core", text) for kind, text in KIND_NAMES.items()}
+    kind = _word_of(kinds, '"kind"')
+    told = translate("hummock", "{passes} passes, evidence {evidence}, {length} m").format(
+        passes='[% "passes" %]', evidence='[% round("evidence", 1) %]', length=_metres("length_m", 1)
+    )
+    return f'<b>[% {_word_of(statuses, _STATUS)} %]</b><br>[% "number" %] [% {kind} %]<br>{told}'
 
 
 def circle_tip() -> str:
@@ -56,7 +84,7 @@ def long_triangle_tip() -> str:
 def place_tip() -> str:
     """HTML for a place to walk again."""
     text = translate("hummock", "<b>{name}</b><br>Walk here again: nothing was measured within {radius} m.")
-    return text.format(name='[% "name" %]', radius=_metres("radius_m", 1))
+    return text.format(name=f"[% {escaped(_NAME_FIELD)} %]", radius=_metres("radius_m", 1))
 
 
 def check_point_tip() -> str:
@@ -71,7 +99,7 @@ def check_point_tip() -> str:
     above, below = (f"replace({_quoted(text)}, '{{off}}', {off})" for text in said[:2])
     where = f'CASE WHEN "off_m" IS NULL THEN {_quoted(said[2])} WHEN "off_m" < 0 THEN {below} ELSE {above} END'
     group = _word_of(groups, "attribute($currentfeature, 'group')")
-    return f'<b>[% "name" %]</b> ([% {group} %])<br>[% {where} %]'
+    return f"<b>[% {escaped(_NAME_FIELD)} %]</b> ([% {group} %])<br>[% {where} %]"
 
 
 def walk_tip() -> str:
@@ -87,7 +115,7 @@ def walk_tip() -> str:
     return text.format(
         order='[% "order" %]',
         use=f"[% {use} %]",
-        name="[% coalesce(\"name\", '') %]",
+        name=f"[% coalesce({escaped(_NAME_FIELD)}, '') %]",
         length=_metres("length_m", 0),
         walked=_metres("from_start_m", 0),
     )
@@ -113,10 +141,11 @@ def _map(words: Mapping[str, str]) -> str:
 
 def _word_of(words: Mapping[str, str], value: str) -> str:
     """An expression for the text of one word; the word itself where it has none."""
-    return f"coalesce(map_get({_map(words)}, lower({value})), {value}, '')"
+    return f"coalesce(map_get({_map(words)}, lower({value})), {escaped(value)}, '')"
 
 
 def _words_of(words: Mapping[str, str], value: str) -> str:
     """An expression for the texts of words joined by +."""
-    each = f"coalesce(map_get({_map(words)}, @element), @element)"
+    element = escaped("@element")
+    each = f"coalesce(map_get({_map(words)}, @element), {element})"
     return f"array_to_string(array_foreach(string_to_array(lower(coalesce({value}, '')), '+'), {each}), ', ')"

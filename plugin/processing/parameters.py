@@ -19,13 +19,13 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import projected_crs
 from ..core.linework.codes import CodeTable, default_code_table, read_code_table
-from ..core.units import LengthUnit
+from ..core.units import WORKING_UNITS, LengthUnit
 from .versions import ONE_FILE, REAL_NUMBER, WKT2
 
 translate = QCoreApplication.translate
 
 #: In the order of the choices of :func:`unit_choice`.
-UNITS = (LengthUnit.METRE, LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
+UNITS = tuple(LengthUnit)
 
 
 def unit_names() -> List[str]:
@@ -34,14 +34,21 @@ def unit_names() -> List[str]:
         translate("hummock", "metres (m)"),
         translate("hummock", "international feet (ft, 0.3048 m)"),
         translate("hummock", "US survey feet (ftUS, 1200/3937 m)"),
+        translate("hummock", "millimetres (mm)"),
+        translate("hummock", "centimetres (cm)"),
+        translate("hummock", "decimetres (dm)"),
+        translate("hummock", "kilometres (km)"),
+        translate("hummock", "inches (in, 0.0254 m)"),
+        translate("hummock", "yards (yd, 0.9144 m)"),
     ]
 
 
 def unit_choice(
-    name: str, label: str, default: Optional[int] = 0, optional: bool = False
+    name: str, label: str, default: Optional[int] = 0, optional: bool = False, of_files: bool = False
 ) -> QgsProcessingParameterEnum:
-    """A choice among :data:`UNITS`."""
-    return QgsProcessingParameterEnum(name, label, unit_names(), defaultValue=default, optional=optional)
+    """A choice among :data:`UNITS`: the first three, in which results are given, or all that survey files may be in."""
+    names = unit_names() if of_files else unit_names()[: len(WORKING_UNITS)]
+    return QgsProcessingParameterEnum(name, label, names, defaultValue=default, optional=optional)
 
 
 def chosen_unit(
@@ -81,7 +88,11 @@ def optional_number(
 
 def survey_files() -> str:
     """The filter of a dialog that asks for files of a survey."""
-    return translate("hummock", "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log);;All files (*)")
+    return translate(
+        "hummock",
+        "Survey files (*.csv *.txt *.asc *.xyz *.pts *.dat *.nmea *.log *.gpx *.kml *.kmz *.geojson *.json *.gpkg "
+        "*.shp *.xlsx *.ods *.zip *.gz);;All files (*)",
+    )
 
 
 def tables() -> str:

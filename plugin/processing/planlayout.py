@@ -95,7 +95,8 @@ class PlanTexts:
 class PlanSettings:
     """How it is drawn: ``scale`` 500 for 1 : 500; ``grid`` and ``bar`` in the unit of the CRS, called ``unit``.
 
-    ``made_for``: the PDF, by which a later run knows the layout as its own.
+    ``made_for``: the PDF, by which a later run knows the layout as its own. ``south_up``: whether the axes of the CRS
+    run west and south, so that the map has south at the top.
     """
 
     paper: SheetPaper
@@ -105,6 +106,7 @@ class PlanSettings:
     bar: float
     unit: str
     made_for: str
+    south_up: bool = False
 
 
 def make_layout(
@@ -271,6 +273,8 @@ class _Column:
         size = 13.0
         arrow.attemptSetSceneRect(QRectF(self.place.left(), self.top, size, size))
         arrow.setLinkedMap(main)
+        if settings.south_up:
+            arrow.setNorthOffset(180.0)
         bar = QgsLayoutItemScaleBar(self.layout)
         self.layout.addLayoutItem(bar)
         bar.setLinkedMap(main)

@@ -22,6 +22,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.contours.lines import ContourOptions
 from ..core.contours.sheet import Sheet, SheetOptions, draw_sheet
 from ..core.contours.spread import spread_spots
+from ..core.georeference.axes import turned
 from ..core.georeference.crs import plan_unit
 from ..core.handover.frames import grid_spacing, sheet_frames
 from ..core.progress import part, silent
@@ -240,7 +241,7 @@ class PlanSheet(ContourAlgorithm):
         spacing, places = grid_spacing(scale, metres_per_unit(tin.crs), _GRID_APART)
         bar, _ = grid_spacing(scale, metres_per_unit(tin.crs), _BAR)
         output = self.parameterAsFileOutput(parameters, "OUTPUT", context)
-        settings = PlanSettings(paper, scale, spacing, places, bar, plan_unit(tin.crs).symbol, output)
+        settings = PlanSettings(paper, scale, spacing, places, bar, plan_unit(tin.crs).symbol, output, turned(tin.crs))
         self._draw(layers, settings, texts, output, parameters, context, feedback)
         feedback.pushInfo(translate("hummock", "Sheets: {count}.").format(count=len(frames)))
         return {

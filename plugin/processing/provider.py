@@ -19,10 +19,12 @@ from .checkline import CheckLine
 from .checksurvey import CheckSurvey
 from .contours import DrawContours
 from .contoursheet import ContourSheet
+from .correctbase import CorrectBase
 from .coverage import CheckCoverage
 from .crosssections import CrossSections
 from .drapelines import DrapeLines
 from .exportlandxml import ExportLandXml
+from .findlines import FindLines
 from .fitcontrol import FitControl
 from .flatareas import FindFlatAreas
 from .flowarrows import DrawArrows
@@ -58,8 +60,10 @@ ALGORITHMS = (
     PlanWalk,
     ImportPoints,
     FitControl,
+    CorrectBase,
     GroundAndGrid,
     CheckSurvey,
+    FindLines,
     BuildSurface,
     InspectSurface,
     CheckCoverage,

@@ -193,6 +193,7 @@ class StockpileVolume(SurfaceAlgorithm):
                 existing=Certainty(certainty.sigma, certainty.drift, certainty.drift_length),
                 design=certainty,
                 offset_sigma=offset,
+                two_surveys=False,  # the base is made of the surface
                 drawn=bool(parameters.get("HTML")),
             )
             names = (translate("hummock", "base of {name}").format(name=name), self.surface_name(parameters, context))

@@ -9,7 +9,7 @@ spot heights and edits. Cut and fill: ``depthstyles.py``.
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Callable, Dict, List, Optional, Sequence
+from typing import Callable, Dict, List, Mapping, Optional, Sequence
 
 from qgis.core import (
     QgsCategorizedSymbolRenderer,
@@ -42,10 +42,12 @@ from qgis.PyQt.QtGui import QColor
 from ..core.messages import QT_TRANSLATE_NOOP
 from .fixedcolours import fix_profile
 from .maptips import (
+    LINE_STATUSES,
     STATUSES,
     check_point_tip,
     circle_tip,
     finding_tip,
+    found_line_tip,
     long_triangle_tip,
     place_tip,
     point_tip,
@@ -73,6 +75,7 @@ WALK = "walk.qml"
 SETOUT = "setout.qml"
 ZERO_LINE = "zero_line.qml"
 DESIGN_LINES = "design_lines.qml"
+FOUND_LINES = "found_lines.qml"
 
 #: Styles whose map tips speak QGIS's language; the QML files hold one for the other styles.
 TIPS: Dict[str, Callable[[], str]] = {
@@ -83,6 +86,7 @@ TIPS: Dict[str, Callable[[], str]] = {
     PLACES: place_tip,
     CHECK_POINTS: check_point_tip,
     WALK: walk_tip,
+    FOUND_LINES: found_line_tip,
 }
 
 #: The three light ones of ColorBrewer's YlGn in five classes, from low (green) to high (pale yellow).
@@ -107,6 +111,13 @@ LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Top of cut"),
     QT_TRANSLATE_NOOP("hummock", "Toe of fill"),
     QT_TRANSLATE_NOOP("hummock", "Steep end"),
+    QT_TRANSLATE_NOOP("hummock", "Step (kerb, wall)"),
+    QT_TRANSLATE_NOOP("hummock", "Top of a slope"),
+    QT_TRANSLATE_NOOP("hummock", "Toe of a slope"),
+    QT_TRANSLATE_NOOP("hummock", "Bottom, gutter"),
+    QT_TRANSLATE_NOOP("hummock", "Ridge, crown"),
+    QT_TRANSLATE_NOOP("hummock", "Proposed (not in the surface)"),
+    QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
     QT_TRANSLATE_NOOP("hummock", "Breakline"),
     QT_TRANSLATE_NOOP("hummock", "Boundary"),
     QT_TRANSLATE_NOOP("hummock", "Void"),
@@ -270,14 +281,16 @@ def apply_qml(layer: QgsVectorLayer, qml: str) -> None:
     if qml in TIPS:
         layer.setMapTipTemplate(TIPS[qml]())
     if qml == POINTS:
-        _offer_statuses(layer)
+        _offer_words(layer, "status", STATUSES)
+    if qml == FOUND_LINES:
+        _offer_words(layer, "status", LINE_STATUSES)
     fix_profile(layer)
 
 
-def _offer_statuses(layer: QgsVectorLayer) -> None:
-    """A list to choose a status from, so that nobody mistypes one."""
-    words = [{translate("hummock", text): word} for word, text in STATUSES.items()]
-    index = layer.fields().indexFromName("status")
+def _offer_words(layer: QgsVectorLayer, field: str, texts: Mapping[str, str]) -> None:
+    """A list to choose the value of a field from, so that nobody mistypes one."""
+    words = [{translate("hummock", text): word} for word, text in texts.items()]
+    index = layer.fields().indexFromName(field)
     if index >= 0:
         layer.setEditorWidgetSetup(index, QgsEditorWidgetSetup("ValueMap", {"map": words}))
 

@@ -32,6 +32,7 @@ from ..core.contours.geojson import crs_member
 from ..core.job.run import run_job
 from ..core.job.settings import JobSettings
 from ..core.points.decisions import Decisions
+from ..core.points.given import parse_answers
 from ..core.points.pointset import Status
 from ..core.points.table import write_points
 from ..core.progress import part, silent
@@ -132,8 +133,18 @@ class SurveyReport(HummockAlgorithm):
             advanced=True,
         )
         self.add(
-            unit_choice("FILE_UNIT", translate("hummock", "Unit of easting and northing"), None, True),
-            translate("hummock", "The unit in the file. Empty: that of the CRS."),
+            unit_choice("FILE_UNIT", translate("hummock", "Unit of easting and northing"), None, True, of_files=True),
+            translate("hummock", "The unit in the file. Empty: as its header says, else that of the CRS."),
+            advanced=True,
+        )
+        self.add(
+            QgsProcessingParameterString(
+                "ANSWERS", translate("hummock", "Answers to what the file leaves open"), optional=True
+            ),
+            translate(
+                "hummock",
+                "As the refusal names them, such as --pole-height 2.000 for a receiver log, or --no-value none.",
+            ),
             advanced=True,
         )
         self.add(decisions_file(), translate("hummock", "Points to use, flag or reject, by their line."))
@@ -143,6 +154,16 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "As “Check the survey” does."),
         )
         add_tilt_choice(self)
+        self.add(
+            QgsProcessingParameterBoolean("FIND_LINES", translate("hummock", "Find lines of the ground"), True),
+            translate("hummock", "As “Find lines of the ground” does; those with strong evidence are breaklines."),
+        )
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "FOUND_LINES", translate("hummock", "Lines with your decisions"), [LINE_SOURCE], optional=True
+            ),
+            translate("hummock", "The output of “Find lines of the ground”, with what you decided in it."),
+        )
         self.add(code_table_file("CODES"), code_table_help(), advanced=True)
 
     def _add_product_parameters(self) -> None:
@@ -266,17 +287,26 @@ class SurveyReport(HummockAlgorithm):
         for option, name in (("interval-unit", "UNIT"), ("unit", "FILE_UNIT")):
             unit = chosen_unit(self, parameters, name, context)
             words += [] if unit is None else [f"--{option}={unit.value}"]
+        words += parse_answers(self.parameterAsString(parameters, "ANSWERS", context))
         for option, name in (("decisions", "DECISIONS"), ("check-points", "CHECKS_FILE"), ("codes", "CODES"),
                              ("columns", "COLUMNS"), ("rules", "RULES"), ("pad-level", "PAD_LEVEL")):  # fmt: skip
             given = self.parameterAsString(parameters, name, context).strip()
             given = "" if any(word.startswith(f"--{option}=") for word in words) else given
             words += [f"--{option}={given}"] if given else []
-        for option, name in (("line", "ROAD"), ("pad", "PAD"), ("inlets", "INLETS"), ("regions", "REGIONS")):
+        for option, name in (
+            ("found-lines", "FOUND_LINES"),
+            ("line", "ROAD"),
+            ("pad", "PAD"),
+            ("inlets", "INLETS"),
+            ("regions", "REGIONS"),
+        ):
             path = self._as_geojson(parameters, name, crs, context, feedback)
             words += [f"--{option}={path}"] if path else []
         for option, name in (("against", "AGAINST"), ("since", "SINCE")):
             mesh = self.parameterAsMeshLayer(parameters, name, context)
             words += [] if mesh is None else [f"--{option}={mesh.source()}"]
+        find = self.parameterAsBool(parameters, "FIND_LINES", context)
+        words += [] if find else ["--found-lines=no"]  # the last one counts
         words += ["--water"] if self.parameterAsBool(parameters, "WATER", context) else []
         edge = optional_number(self, parameters, "MAX_RIM_EDGE", context)
         words += [] if edge is None else [f"--rim-edge={edge:.12g}"]

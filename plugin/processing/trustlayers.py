@@ -80,27 +80,26 @@ def write_long_triangles(tin: Tin, found: Coverage, sink: QgsFeatureSink, progre
 
 
 def place_fields() -> QgsFields:
-    return fields_of((("order", "whole"), ("name", "text"), ("radius_m", "real")))
+    return fields_of((("order", "whole"), ("name", "text"), ("radius_m", "real"), ("line", "text")))
 
 
 def write_places(places: PointSet, sink: QgsFeatureSink) -> None:
     """Put places to walk again into ``sink``, in walking order."""
-    for order, (place, name, radius) in enumerate(
-        zip(_places(places), places.name.tolist(), places.extra["radius"].tolist()), 1
-    ):
-        add_feature(sink, QgsGeometry(place), [order, name, radius])
+    columns = places.name.tolist(), places.extra["radius"].tolist(), places.extra["line"].tolist()
+    for order, (place, name, radius, line) in enumerate(zip(_places(places), *columns), 1):
+        add_feature(sink, QgsGeometry(place), [order, name, radius, line])
 
 
 def write_places_gpx(places: PointSet, path: str, transforms: QgsCoordinateTransformContext) -> None:
     """Places to walk again as way points in a GPX file, in WGS 84. Raises QgsProcessingException when it can't be."""
     layer = QgsVectorLayer("PointZ", "places", "memory")
     layer.setCrs(qgis_crs(places.crs))
-    layer.dataProvider().addAttributes([field("name", "text")])
+    layer.dataProvider().addAttributes([field("name", "text"), field("desc", "text")])
     layer.updateFields()
-    for place, name in zip(_places(places), places.name.tolist()):
+    for place, name, line in zip(_places(places), places.name.tolist(), places.extra["line"].tolist()):
         feature = QgsFeature(layer.fields())
         feature.setGeometry(QgsGeometry(place))
-        feature.setAttributes([name])
+        feature.setAttributes([name, line])
         layer.dataProvider().addFeature(feature)
     options = QgsVectorFileWriter.SaveVectorOptions()
     options.driverName = "GPX"

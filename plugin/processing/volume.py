@@ -18,6 +18,7 @@ from .parameters import number, optional_number
 from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm
 from .versions import POLYGON_SOURCE
+from .volumenumbers import volume_numbers
 from .volumeresults import (
     add_depth_options,
     add_depth_outputs,
@@ -25,7 +26,6 @@ from .volumeresults import (
     check_raster_path,
     chosen_study,
     tell,
-    volume_numbers,
     write_results,
     write_table,
 )
@@ -65,16 +65,23 @@ class VolumeBetween(SurfaceAlgorithm):
             "<p><b>It assumes</b> two 2DM meshes in one CRS and with one height datum. Only ground that both cover is "
             "compared, and only inside the polygons if a layer of them is given; what is left out is told in square "
             "metres. A level in place of the missing surface counts the rest as well.</p>"
-            "<p><b>How sure:</b> each volume comes with its 95 % interval and four standard deviations: random (noise "
+            "<p><b>Two surveys</b> (both with noise): noise alone makes cut and fill where nothing changed. What it "
+            "makes is taken off, so that such ground comes to 0 on average (a volume a little below 0 means none). "
+            "The height offset between them is found from the ground on which they agree best, and taken off, unless "
+            "you give it; how much noise there is follows from the same ground. What the triangles say as they are is"
+            " told beside (triangles_m3).</p>"
+            "<p><b>How sure:</b> each volume comes with its 95 % interval and five standard deviations: random (noise "
             "of single points), drift (shared by neighbours), systematic (a height offset between the surfaces, times "
-            "the area) and surface model (ground between the points). They rest on what you say of the points; the log "
-            "and the report name it.</p>"
-            "<p><b>Tables:</b> volumes with half_95, low_95 and high_95; random, drift, systematic and model are "
-            "standard deviations, all in m³. <b>Polygons:</b> kind, from_m and to_m (depth), area_m2, volume_m3.</p>"
+            "the area), surface model (ground between the points) and small (noise where depths are no larger). They "
+            "rest on what you say of the points; the log and the report name it.</p>"
+            "<p><b>Tables:</b> volumes with half_95, low_95 and high_95; random, drift, systematic, model and small "
+            "are standard deviations, all in m³. <b>Polygons:</b> kind, from_m and to_m (depth), area_m2, "
+            "volume_m3.</p>"
             "<p><b>What can go wrong:</b> an offset of 1 cm between two surveys is 100 m³ on a hectare: check a few "
-            "points that did not move. Where nothing is deeper than the noise, cut and fill are both too large. This "
-            "is no payment certificate: the contract, local codes and licensed practice say what is measured. Locate "
-            "buried services before anyone digs.</p>",
+            "points that did not move. Where most of the ground rose or sank evenly by less than 0.1 m, that is taken"
+            " for an offset: give the offset then. Against a design, where nothing is deeper than the noise, cut and "
+            "fill are both too large. This is no payment certificate: the contract, local codes and licensed practice"
+            " say what is measured. Locate buried services before anyone digs.</p>",
         )
 
     def initAlgorithm(self, configuration: Optional[Dict[str, Any]] = None) -> None:

@@ -37,6 +37,7 @@ from .sinks import add_feature, fields_of
 from .surfaceinput import SurfaceAlgorithm
 from .versions import ANY_FIELD, MESH_SOURCE, MULTIPOLYGON, NO_GEOMETRY, POLYGON_SOURCE, TABLE_SOURCE
 from .volumelayers import class_fields, class_values, layer_fields, write_layers
+from .volumenumbers import volume_numbers
 from .volumeresults import (
     add_depth_options,
     add_depth_outputs,
@@ -46,7 +47,6 @@ from .volumeresults import (
     class_texts,
     classes_of,
     tell,
-    volume_numbers,
     write_results,
     write_table,
 )
@@ -92,7 +92,8 @@ class VolumeByRegion(SurfaceAlgorithm):
             "is then parted by them. Where a layer's surface is missing the material is “not known”.</p>"
             "<p><b>Outputs:</b> the polygons with their numbers (± columns are half of the 95 % interval), tables by "
             "quantity with the parts of the doubt, by depth class, by material, depth polygons of the whole, and a "
-            "report. How sure the numbers are: see “Volume between two surfaces”.</p>"
+            "report. How sure the numbers are, and what is taken off between two surveys: see “Volume between two "
+            "surfaces”. Offset and noise are found once, from all of the ground, and hold for each region.</p>"
             "<p><b>What can go wrong:</b> intervals of regions do not add up: a height offset moves all of them "
             "together, noise does not. This is no payment certificate: the contract, local codes and licensed practice "
             "say what is measured. Parcels drawn here are no legal boundaries. Locate buried services before anyone "
@@ -235,10 +236,11 @@ def region_fields() -> QgsFields:
 
 def region_values(each: RegionStudy) -> List[Any]:
     found, doubt = each.part, each.doubt
+    told = [value for part in (doubt.cut, doubt.fill, doubt.net) for value in (part.value, part.half_95)]
     return [
-        found.name, found.cut, doubt.cut.half_95, found.fill, doubt.fill.half_95, found.net, doubt.net.half_95,
-        found.cut_area, found.fill_area, found.common_area, max(0.0, found.uncovered_area),
-        found.mean_cut_depth if found.cut_area > 0 else None, found.mean_fill_depth if found.fill_area > 0 else None,
+        found.name, *told, found.cut_area, found.fill_area, found.common_area, max(0.0, found.uncovered_area),
+        doubt.cut.value / found.cut_area if found.cut_area > 0 else None,
+        doubt.fill.value / found.fill_area if found.fill_area > 0 else None,
     ]  # fmt: skip
 
 

@@ -6,7 +6,7 @@ Coordinates are in the unit of the CRS, heights too; columns are metric, as thei
 from __future__ import annotations
 
 from math import isfinite
-from typing import Any, Dict, List, Optional, Sequence, Tuple
+from typing import Any, Dict, List, Optional, Sequence, Tuple, Union
 
 import numpy as np
 from qgis.core import (
@@ -22,6 +22,8 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.earthwork.depths import DepthClass
 from ..core.earthwork.doubt import Doubt, VolumeDoubt
 from ..core.earthwork.layers import LayerVolumes
+from ..core.earthwork.regions import PartVolume
+from ..core.earthwork.volume import Volume
 from ..core.surface.dissolve import LabelledPolygon
 from ..core.units import heights_to_crs_units, to_crs_units
 from .layers import polygon_of
@@ -40,6 +42,8 @@ _DOUBTS = (
     ("drift_m3", "real"),
     ("systematic_m3", "real"),
     ("model_m3", "real"),
+    ("small_m3", "real"),
+    ("triangles_m3", "real"),
     ("area_m2", "real"),
     ("mean_depth_m", "real"),
 )
@@ -49,16 +53,28 @@ def volume_fields() -> QgsFields:
     return fields_of((("region", "text"), ("quantity", "text"), *_DOUBTS))
 
 
-def write_volumes(region: str, doubt: VolumeDoubt, areas: Tuple[float, float, float], sink: QgsFeatureSink) -> None:
-    """Rows cut, fill and net of one region; ``areas`` of cut, fill and all that is compared (m²)."""
+def write_volumes(
+    region: str,
+    doubt: VolumeDoubt,
+    areas: Tuple[float, float, float],
+    sink: QgsFeatureSink,
+    measured: Optional[Union[Volume, PartVolume]] = None,
+) -> None:
+    """Rows cut, fill and net of one region; ``areas`` of cut, fill and all that is compared (m²).
+
+    ``measured``: what the triangles say as they are; None where that is what is told.
+    """
     for quantity, each, area in zip(("cut", "fill", "net"), (doubt.cut, doubt.fill, doubt.net), areas):
-        add_feature(sink, QgsGeometry(), [region, quantity, *doubt_values(each), area, _ratio(each.value, area)])
+        raw = each.value if measured is None else getattr(measured, quantity)
+        values = [*doubt_values(each), raw, area, _ratio(each.value, area)]
+        add_feature(sink, QgsGeometry(), [region, quantity, *values])
 
 
 def doubt_values(doubt: Doubt) -> List[float]:
     """Value, half and ends of the 95 % interval, and the standard deviations by cause, cubic metres."""
     low, high = doubt.interval_95
-    return [doubt.value, doubt.half_95, low, high, doubt.random, doubt.drift, doubt.systematic, doubt.model]
+    parts = [doubt.random, doubt.drift, doubt.systematic, doubt.model, doubt.small]
+    return [doubt.value, doubt.half_95, low, high, *parts]
 
 
 def _ratio(volume: float, area: float) -> Optional[float]:

@@ -23,7 +23,7 @@ from ..core.progress import silent
 from ..core.surface.tin import Tin
 from ..core.units import heights_to_crs_units, metres_per_unit
 from .algorithm import HummockAlgorithm, page_language, report
-from .certainty import first_certainty, offset_sigma, second_certainty
+from .certainty import first_certainty, given_offset, offset_sigma, second_certainty
 from .depthstyles import dress_depth_raster, dress_depths
 from .drawnsource import parts_of
 from .earthmaterials import chosen_earth
@@ -42,6 +42,7 @@ from .volumelayers import (
     write_zero_lines,
     zero_line_fields,
 )
+from .volumenumbers import study_numbers
 
 translate = QCoreApplication.translate
 
@@ -124,28 +125,9 @@ def add_table_output(algorithm: HummockAlgorithm, label: str = "") -> None:
         translate(
             "hummock",
             "Rows of cut, fill and net (m³) with the ends of the 95 % interval and the standard deviations apart: "
-            "random, drift, systematic and surface model.",
+            "random, drift, systematic, surface model and small depths. triangles_m3 is what the triangles say.",
         ),
     )
-
-
-def volume_numbers() -> List[Tuple[str, str]]:
-    """The results that are numbers, by name and label."""
-    return [
-        ("CUT", translate("hummock", "Cut (m³)")),
-        ("CUT_95", translate("hummock", "± of cut, 95 % (m³)")),
-        ("FILL", translate("hummock", "Fill (m³)")),
-        ("FILL_95", translate("hummock", "± of fill, 95 % (m³)")),
-        ("NET", translate("hummock", "Fill less cut (m³)")),
-        ("NET_95", translate("hummock", "± of fill less cut, 95 % (m³)")),
-        ("CUT_AREA", translate("hummock", "Area of cut (m²)")),
-        ("FILL_AREA", translate("hummock", "Area of fill (m²)")),
-        ("AREA", translate("hummock", "Area compared (m²)")),
-        ("MEAN_CUT", translate("hummock", "Mean depth of cut (m)")),
-        ("MEAN_FILL", translate("hummock", "Mean depth of fill (m)")),
-        ("FIRST_ONLY", translate("hummock", "Not compared: existing surface only (m²)")),
-        ("SECOND_ONLY", translate("hummock", "Not compared: design only (m²)")),
-    ]
 
 
 # What was chosen
@@ -185,6 +167,7 @@ def chosen_study(
         existing=first_certainty(algorithm, parameters, context),
         design=second_certainty(algorithm, parameters, context) if second else Certainty(),
         offset_sigma=offset_sigma(algorithm, parameters, context),
+        offset=given_offset(algorithm, parameters, context) if second else None,
         limits=chosen_limits(algorithm, parameters, context),
         factors=earth.factors,
         truck=earth.truck,
@@ -222,25 +205,6 @@ def classes_of(study: Study) -> List[int]:
     return [*range(-count, 0), *range(1, count + 1)]
 
 
-def study_numbers(study: Study) -> Dict[str, float]:
-    volume, doubt = study.volume, study.doubt
-    return {
-        "CUT": volume.cut,
-        "CUT_95": doubt.cut.half_95,
-        "FILL": volume.fill,
-        "FILL_95": doubt.fill.half_95,
-        "NET": volume.net,
-        "NET_95": doubt.net.half_95,
-        "CUT_AREA": volume.cut_area,
-        "FILL_AREA": volume.fill_area,
-        "AREA": volume.common_area,
-        "MEAN_CUT": volume.cut / volume.cut_area if volume.cut_area > 0 else 0.0,
-        "MEAN_FILL": volume.fill / volume.fill_area if volume.fill_area > 0 else 0.0,
-        "FIRST_ONLY": volume.existing_only,
-        "SECOND_ONLY": volume.design_only,
-    }
-
-
 def tell(study: Study, feedback: QgsProcessingFeedback) -> None:
     """The numbers and what is to be known with them, in the log."""
     report(study.messages, feedback)
@@ -253,6 +217,12 @@ def tell(study: Study, feedback: QgsProcessingFeedback) -> None:
     for name, text in texts.items():
         doubt = getattr(study.doubt, name)
         feedback.pushInfo(shown(text, value=doubt.value, half=doubt.half_95, area=areas[name]))
+    if study.two_surveys:
+        raw = study.measured
+        text = translate(
+            "hummock", "The triangles as they are: cut {cut:.2f} m³, fill {fill:.2f} m³, fill less cut {net:.2f} m³."
+        )
+        feedback.pushInfo(shown(text, cut=raw.cut, fill=raw.fill, net=raw.net))
     feedback.pushInfo(
         translate(
             "hummock",
@@ -335,10 +305,12 @@ def write_table(
         return {}
     for each in study.regions:
         part = each.part
-        write_volumes(part.name, each.doubt, (part.cut_area, part.fill_area, part.common_area), sink)
+        areas = (part.cut_area, part.fill_area, part.common_area)
+        write_volumes(part.name, each.doubt, areas, sink, each.measured)
     volume = study.volume
     whole = translate("hummock", "all of the ground compared")
-    write_volumes(whole, study.doubt, (volume.cut_area, volume.fill_area, volume.common_area), sink)
+    areas = (volume.cut_area, volume.fill_area, volume.common_area)
+    write_volumes(whole, study.doubt, areas, sink, study.measured)
     return {"TABLE": place}
 
 

@@ -27,6 +27,7 @@ from .parameters import number, optional_number, optional_source, qgis_crs
 from .regionsource import chosen_regions
 from .surfaceinput import SurfaceAlgorithm, same_crs
 from .versions import POINT_SOURCE, POLYGON_SOURCE
+from .volumenumbers import volume_numbers
 from .volumeresults import (
     add_depth_options,
     add_depth_outputs,
@@ -34,7 +35,6 @@ from .volumeresults import (
     check_raster_path,
     chosen_study,
     tell,
-    volume_numbers,
     write_results,
     write_table,
 )

@@ -72,7 +72,8 @@ class PlanWalk(HummockAlgorithm):
             "length_m, from_start_m, minutes. To take them along save the layer as GPX or for your data collector "
             "(Export > Save Features As).</p>"
             "<p><b>What can go wrong:</b> kerbs, ditches and banks narrower than two passes are missed: walk their "
-            "edges as coded lines. The plan knows no fences, water, traffic or cattle. Links lead along the "
+            "edges as coded lines, or cross them squarely every 3 m, from which “Find lines of the ground” finds them. "
+            "The plan knows no fences, water, traffic or cattle. Links lead along the "
             "outline, but between parts of an area that do not touch they are straight.</p>",
         )
 

@@ -76,7 +76,7 @@ class WholeFiles:
         name = definition.name()
         value = parameters.get(name)
         layer = value if isinstance(value, QgsProcessingOutputLayerDefinition) else None
-        target = _file(value if layer is None else layer.sink.staticValue())
+        target = target_file(value if layer is None else layer.sink.staticValue())
         folder = None if target is None else _folder_beside(target)
         if target is None or folder is None:
             return make(parameters, name, context, *more)
@@ -180,7 +180,7 @@ def _ends_well(path: Path) -> bool:
     return table.stat().st_size >= before + records * each
 
 
-def _file(value: Any) -> Optional[Path]:
+def target_file(value: Any) -> Optional[Path]:
     """The file that a destination means, None where it is none."""
     text = value.strip() if isinstance(value, str) else ""
     if not text or text.startswith(_NO_FILES) or "|" in text or "://" in text:

@@ -307,6 +307,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "name" %]&lt;/b>&lt;br>[% round("area_m2", 1) %] m², [% round("share_pct", 1) %] %</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("name", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% round("area_m2", 1) %] m², [% round("share_pct", 1) %] %</mapTip>
   <layerGeometryType>2</layerGeometryType>
 </qgis>

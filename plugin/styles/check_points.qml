@@ -213,6 +213,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "name" %]&lt;/b> ([% "group" %]): [% round(1000 * "off_m") %] mm</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("name", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> ([% replace(replace(replace("group", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]): [% round(1000 * "off_m") %] mm</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -880,6 +880,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>[% "end" %] [% coalesce("ends_in", '') %]&lt;br>[% round("length_m", 1) %] m, [% round("drop_m", 2) %] m, [% round("slope_pct", 1) %] %</mapTip>
+  <mapTip>[% replace(replace(replace("end", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %] [% coalesce(replace(replace(replace("ends_in", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;'), '') %]&lt;br>[% round("length_m", 1) %] m, [% round("drop_m", 2) %] m, [% round("slope_pct", 1) %] %</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

@@ -856,6 +856,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>[% "from_station" %] – [% "to_station" %]&lt;br>← [% format_number("left_pct", 2) %] %, → [% format_number("right_pct", 2) %] %</mapTip>
+  <mapTip>[% replace(replace(replace("from_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %] – [% replace(replace(replace("to_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;br>← [% format_number("left_pct", 2) %] %, → [% format_number("right_pct", 2) %] %</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

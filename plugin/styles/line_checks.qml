@@ -415,6 +415,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "rule" %]&lt;/b> ([% "limit" %])&lt;br>[% "from_station" %] – [% "to_station" %]&lt;br>[% "verdict" %]: [% format_number("value", 2) %] ± [% format_number("value_sd", 2) %] [% "unit" %]&lt;br>[% "source" %]</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("rule", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> ([% replace(replace(replace("limit", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %])&lt;br>[% replace(replace(replace("from_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %] – [% replace(replace(replace("to_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;br>[% replace(replace(replace("verdict", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]: [% format_number("value", 2) %] ± [% format_number("value_sd", 2) %] [% "unit" %]&lt;br>[% "source" %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

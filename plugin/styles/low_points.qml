@@ -162,6 +162,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "station" %]&lt;/b>&lt;br>[% format_number(1000 * "depth_m", 0) %] ± [% format_number(1000 * "depth_sd_m", 0) %] mm</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% format_number(1000 * "depth_m", 0) %] ± [% format_number(1000 * "depth_sd_m", 0) %] mm</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

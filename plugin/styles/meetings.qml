@@ -162,6 +162,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "station" %]&lt;/b>&lt;br>[% format_number("height", 3) %]&lt;br>K [% format_number("k", 1) %]</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% format_number("height", 3) %]&lt;br>K [% format_number("k", 1) %]</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -132,6 +132,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "name" %]&lt;/b>: [% format_number("radius_m", 1) %] m</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("name", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>: [% format_number("radius_m", 1) %] m</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -130,6 +130,6 @@
  </renderer-v2>
  <blendMode>0</blendMode>
  <featureBlendMode>0</featureBlendMode>
- <mapTip>&lt;b>[% "status" %]&lt;/b>&lt;br>[% replace(replace("reason", '+', ', '), '_', ' ') %]&lt;br>[% concat("name", ' ', "code") %]</mapTip>
+ <mapTip>&lt;b>[% replace(replace(replace("status", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% replace(replace(replace(replace(replace("reason", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;'), '+', ', '), '_', ' ') %]&lt;br>[% concat(replace(replace(replace("name", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;'), ' ', replace(replace(replace("code", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;')) %]</mapTip>
  <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -138,6 +138,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "station" %]&lt;/b>&lt;br>[% format_number(1000 * "residual_m", 1) %] mm</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% format_number(1000 * "residual_m", 1) %] mm</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -66,6 +66,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "station" %]&lt;/b> [% format_number("offset", 2) %]&lt;br>[% format_number("height", 3) %] [% "surface" %]</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> [% format_number("offset", 2) %]&lt;br>[% format_number("height", 3) %] [% replace(replace(replace("surface", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -162,6 +162,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "station" %]&lt;/b>&lt;br>[% round("height", 3) %] ± [% round("height_sd", 3) %]&lt;br>[% format_number("grade_pct", 2) %] ± [% format_number("grade_sd_pct", 2) %] %</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% round("height", 3) %] ± [% round("height_sd", 3) %]&lt;br>[% format_number("grade_pct", 2) %] ± [% format_number("grade_sd_pct", 2) %] %</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

@@ -90,6 +90,6 @@
   </renderer-v2>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>[% "text" %]</mapTip>
+  <mapTip>[% replace(replace(replace("text", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]</mapTip>
   <layerGeometryType>0</layerGeometryType>
 </qgis>

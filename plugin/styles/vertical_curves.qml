@@ -331,6 +331,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>&lt;b>[% "label" %]&lt;/b>&lt;br>[% "from_station" %] – [% "to_station" %]</mapTip>
+  <mapTip>&lt;b>[% replace(replace(replace("label", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b>&lt;br>[% replace(replace(replace("from_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %] – [% replace(replace(replace("to_station", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

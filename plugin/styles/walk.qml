@@ -482,6 +482,6 @@
   </labeling>
   <blendMode>0</blendMode>
   <featureBlendMode>0</featureBlendMode>
-  <mapTip>[% "order" %]: &lt;b>[% "name" %]&lt;/b> [% "use" %], [% format_number("length_m", 0) %] m</mapTip>
+  <mapTip>[% "order" %]: &lt;b>[% replace(replace(replace("name", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %]&lt;/b> [% replace(replace(replace("use", '&amp;', '&amp;amp;'), '&lt;', '&amp;lt;'), '>', '&amp;gt;') %], [% format_number("length_m", 0) %] m</mapTip>
   <layerGeometryType>1</layerGeometryType>
 </qgis>

@@ -19,7 +19,9 @@ from typing import Any, Callable, Dict, NamedTuple, Tuple
 import numpy as np
 from pyproj import CRS, Transformer
 
-from plugin.core.georeference.intake import Intake, IntakeOptions, take_in
+from plugin.core.georeference.intake import Intake, take_in
+from plugin.core.georeference.intake_options import IntakeOptions
+from plugin.core.points.geographic import HeightKind
 
 BAR = 4.0
 BAR_MIB = 1024.0
@@ -66,7 +68,9 @@ def options_of(case: Case) -> IntakeOptions:
     """What a user says for ``case``."""
     same = case.source == case.target
     target = CRS.from_user_input(f"EPSG:{case.target}")
-    return IntakeOptions(crs=target, source_crs=None if same else CRS.from_epsg(int(case.source)))
+    levels = HeightKind.ORTHOMETRIC if "+" in case.target and case.source == "4258" else None
+    source = None if same else CRS.from_epsg(int(case.source))
+    return IntakeOptions(crs=target, source_crs=source, heights_are=levels)
 
 
 def path_of(folder: Path, case: Case) -> Path:

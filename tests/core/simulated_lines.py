@@ -50,6 +50,10 @@ class Site:
     what: str
     spike: np.ndarray = field(default_factory=lambda: np.zeros(0, bool))
 
+    def points_xy(self) -> np.ndarray:
+        """Local places (n, 2) of the points."""
+        return np.column_stack([self.points.easting, self.points.northing]) - ORIGIN
+
 
 # --- ground -----------------------------------------------------------------------------------------
 
@@ -102,10 +106,12 @@ def rounded(corners: np.ndarray, radius: float) -> np.ndarray:
 
 
 class Street:
-    """A carriageway inside kerbs. ``outline``: closed path of the kerbs, foot of the face; ground rises outside."""
+    """A road inside kerbs. ``outlines``: closed paths of the kerbs' feet, ground rises outside."""
 
-    def __init__(self, base: Ground, outlines: List[np.ndarray], height: float, face: float, random: np.random.Generator,
-                 lowered: int = 0, width: float = 3.5) -> None:  # fmt: skip
+    def __init__(
+        self, base: Ground, outlines: List[np.ndarray], height: float, face: float, random: np.random.Generator,
+        lowered: int = 0, width: float = 3.5,
+    ) -> None:  # fmt: skip
         self.base, self.face, self.width = base, face, width
         self.crossfall, self.walkfall = random.uniform(0.015, 0.03), random.uniform(0.0, 0.025)
         self.paths = [Path(outline) for outline in outlines]
@@ -359,7 +365,9 @@ def ditch(seed: int, walk: str = "across", between: float = 5.0, spacing: float 
     points, walked, white, spike = record(walks, ground, random)
     lines = []
     u = np.linspace(-length, length, 4000)
-    offsets = [("top", edge), ("top", -edge)] + ([("valley", 0.0)] if floor == 0 else [("toe", floor), ("toe", -floor)])
+    # Who walks along a narrow bottom walks its middle.
+    middle = floor == 0 or walk != "across"
+    offsets = [("top", edge), ("top", -edge)] + ([("valley", 0.0)] if middle else [("toe", floor), ("toe", -floor)])
     for kind, v in offsets:
         line = place(u, v)
         lines.append(TrueLine(kind, line, np.zeros(len(u)), asked_where(line, walks, 1.6 * between)))
@@ -519,7 +527,8 @@ class Score:
     """Lengths in metres: asked for, found of it, strong lines, and of these the false part; walked.
 
     ``squares``: sum of squared distances from the true line over ``placed`` samples of what was found; ``step_squares``
-    and ``steps``: of the errors of the step's height. ``doubt``: sum of squared stated doubts of the place.
+    and ``steps``: of the errors of the step's height where the line is not bridged. ``doubt``: sum of squared stated
+    doubts of the place.
     """
 
     asked: float
@@ -533,7 +542,7 @@ class Score:
     steps: int
     doubt: float
 
-    def __add__(self, other: "Score") -> "Score":
+    def __add__(self, other: Score) -> Score:
         return Score(*(getattr(self, k) + getattr(other, k) for k in self.__dataclass_fields__))
 
     def told(self) -> str:
@@ -547,15 +556,16 @@ class Score:
         )
 
 
-def middle_of(line: FoundLine) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Dense local places along a found line (of a step its middle), the height of the step and the doubt there."""
+def middle_of(line: FoundLine) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """Dense local places along a found line (of a step its middle); step, doubt and whether it is bridged there."""
     foot = line.foot
     top = line.top if len(line.top) else foot
     run = np.append(0.0, np.cumsum(np.hypot(np.diff(foot[:, 0]), np.diff(foot[:, 1]))))
     at = np.linspace(0, run[-1], max(2, int(run[-1] / 0.1)))
     xyz = [np.interp(at, run, (foot[:, c] + top[:, c]) / 2) for c in (0, 1)]
     step, doubt = np.interp(at, run, top[:, 2] - foot[:, 2]), np.interp(at, run, line.sigma_plan)
-    return np.column_stack(xyz) - ORIGIN, step, doubt
+    bridged = line.bridged[np.clip(np.searchsorted(run, at, side="right") - 1, 0, len(line.bridged) - 1)]
+    return np.column_stack(xyz) - ORIGIN, step, doubt, bridged
 
 
 def score(site: Site, features: Features, least: float = 0.055) -> Score:
@@ -575,7 +585,7 @@ def score(site: Site, features: Features, least: float = 0.055) -> Score:
     share = drawn / max(len(strong_xy), 1)
     step, doubt = np.concatenate([m[1] for m in strong]), np.concatenate([m[2] for m in strong])
     good = away <= REACH
-    low = good & (true_step[at] >= least)
+    low = good & (true_step[at] >= least) & ~np.concatenate([m[3] for m in strong])
     tree = cKDTree(strong_xy)
     asked = found = 0.0
     for line in site.lines:

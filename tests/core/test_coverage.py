@@ -219,7 +219,7 @@ def test_places_for_the_data_collector(tmp_path):
     np.testing.assert_allclose(back.easting, again.easting, atol=6e-4)
     np.testing.assert_allclose(back.height, 10.0)
     with open(tmp_path / "again.csv", encoding="utf-8") as file:
-        assert next(csv.reader(file)) == ["name", "easting", "northing", "height"]
+        assert next(csv.reader(file)) == ["name", "easting", "northing", "height", "line"]
     # In walking order: the way through the list is shorter than through a shuffled one.
     way = lambda order: np.hypot(*np.diff(np.column_stack([again.easting, again.northing])[order], axis=0).T).sum()  # noqa: E731
     assert way(np.arange(len(again))) < way(np.random.default_rng(0).permutation(len(again)))

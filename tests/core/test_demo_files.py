@@ -395,8 +395,10 @@ def check_volumes(found, result):
     assert found["ragged"] == []
     assert found["values"]["region"][::3] == [*(each.part.name for each in study.regions), "all"]
     assert numbers(found, "volume_m3")[-3:] == pytest.approx(
-        [study.volume.cut, study.volume.fill, study.volume.fill - study.volume.cut], abs=6e-4
+        [study.doubt.cut.value, study.doubt.fill.value, study.doubt.net.value], abs=6e-4
     )
+    measured = study.measured
+    assert numbers(found, "triangles_m3")[-3:] == pytest.approx([measured.cut, measured.fill, measured.net], abs=6e-4)
 
 
 @of("depths_since.geojson")

@@ -52,7 +52,7 @@ def test_a_few_mutated_files_break_no_rule():
 def test_the_check_finds_a_broken_rule(tmp_path, monkeypatch):
     """Against a fuzz run that cannot fail: a reader that loses a line is found."""
     monkeypatch.setattr("plugin.core.points.rejects.LineAccount.__post_init__", lambda account: None)
-    monkeypatch.setattr("plugin.core.points.delimited.make_rejects", _lose_one)
+    monkeypatch.setattr("plugin.core.points.assemble.make_rejects", _lose_one)
     with pytest.raises(AssertionError):
         check(Path(tmp_path / "lost.txt"), b"E;N;Z\n1.5;2.5;3.5\n1.5;oops;3.5\n", {})
 

@@ -4,9 +4,10 @@ import numpy as np
 import pytest
 from pyproj import CRS, proj_version_str
 
-from plugin.core.georeference.area import apply_suggestion, check_area
+from plugin.core.georeference.area import check_area
 from plugin.core.georeference.area_causes import QUICK_PROJ, Cause
 from plugin.core.georeference.axes import from_lonlat, to_lonlat
+from plugin.core.georeference.correction import apply_suggestion
 from plugin.core.points.pointset import make_points
 from plugin.core.units import LengthUnit
 
@@ -99,19 +100,19 @@ def test_a_suggestion_mends_the_points_when_it_is_applied(fault):
     first = check.suggestions[0]
     assert cause is None or first.causes == (cause,)
     before = points.easting.copy()
-    done = apply_suggestion(points, first)
+    done, records = apply_suggestion(points, np.ones(len(points), bool), first)
     # On the Earth: one zone can be written with and without its number.
-    places = to_lonlat(done.points.crs, done.points.easting, done.points.northing)
+    places = to_lonlat(done.crs, done.easting, done.northing)
     np.testing.assert_allclose(places, to_lonlat(true.crs, true.easting, true.northing), rtol=0, atol=1e-9)
-    assert cause is None or done.points.crs == true.crs
-    assert not check_area(done.points).outside.any()
+    assert cause is None or done.crs == true.crs
+    assert not check_area(done).outside.any()
     np.testing.assert_array_equal(points.easting, before)
-    assert done.record.statements[0].text.code == "area.relabelled"
+    assert records[0].statements[0].text.code == "area.relabelled"
 
 
 def test_the_vertical_part_stays_when_the_zone_is_changed():
     points = walk(31467, 9, 49, crs="EPSG:31468+7837")
-    done = apply_suggestion(points, check_area(points).suggestions[0]).points
+    done, _ = apply_suggestion(points, np.ones(len(points), bool), check_area(points).suggestions[0])
     assert done.crs.sub_crs_list == [CRS(31467), CRS(7837)]
 
 
@@ -127,7 +128,7 @@ def test_degrees_are_recognised(east, north):
     assert first.causes == (Cause.DEGREES,)
     assert first.messages[0].text.code == ("area.degrees" if east < north else "area.degrees_swapped")
     with pytest.raises(ValueError, match="asks for reading"):
-        apply_suggestion(labelled(east + steps, north + steps, 25832), first)
+        apply_suggestion(labelled(east + steps, north + steps, 25832), np.ones(30, bool), first)
 
 
 @pytest.mark.skipif(int(proj_version_str.split(".")[0]) < QUICK_PROJ, reason="not looked for with this PROJ")

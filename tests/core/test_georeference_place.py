@@ -30,7 +30,7 @@ def log(tmp_path):
 
 
 def test_positions_are_those_of_pyproj(log):
-    read = read_nmea(log)
+    read = read_nmea(log, heights_of="antenna")
     placed, record = place_survey(read, UTM)
     expected = Transformer.from_crs("EPSG:4326", UTM, always_xy=True).transform(
         read.geographic.longitude, read.geographic.latitude
@@ -59,12 +59,12 @@ def test_plan_coordinates_come_back_as_they_are(tmp_path):
 
 def test_a_local_grid_takes_no_degrees(log):
     with pytest.raises(SurveyError) as caught:
-        place_survey(read_nmea(log), None)
+        place_survey(read_nmea(log, heights_of="antenna"), None)
     assert caught.value.code == "place.no_target"
 
 
 def test_ellipsoidal_heights_are_said_to_be(log):
-    placed, _ = place_survey(read_nmea(log, heights=HeightKind.ELLIPSOIDAL), UTM)
+    placed, _ = place_survey(read_nmea(log, heights=HeightKind.ELLIPSOIDAL, heights_of="antenna"), UTM)
     assert placed.points.height[0] == pytest.approx(545.0 + 46.9)
     assert "transform.ellipsoidal_kept" in [note.text.code for note in placed.messages]
 
@@ -80,12 +80,24 @@ def test_words_that_are_no_geographic_crs(text, code):
 
 def test_the_main_job_takes_a_receiver_log(log, tmp_path, capsys):
     out = tmp_path / "out"
-    assert main([str(log), "--crs", "EPSG:25832", "--interval", "0.25", "--out", str(out)]) == 0
-    assert capsys.readouterr().out.startswith("Points    60 from 121 lines")
+    keep = ["--heights-of", "antenna"]
+    assert main([str(log), "--crs", "EPSG:25832", "--interval", "0.25", "--out", str(out), *keep]) == 0
+    assert "\nPoints    60 from 121 lines" in capsys.readouterr().out
     assert (out / "contours.geojson").stat().st_size > 500
-    assert main([str(log), "--crs", "local", "--interval", "0.25", "--out", str(out)]) == 2
+    assert main([str(log), "--crs", "local", "--interval", "0.25", "--out", str(out), *keep]) == 2
     assert "projected CRS" in capsys.readouterr().err
-    refused = [str(log), "--crs", "EPSG:25832", "--interval", "1", "--out", str(out), "--source-crs", "EPSG:25832"]
+    refused = [
+        str(log),
+        "--crs",
+        "EPSG:25832",
+        "--interval",
+        "1",
+        "--out",
+        str(out),
+        "--source-crs",
+        "EPSG:25832",
+        *keep,
+    ]
     assert main(refused) == 2
     assert "geographic CRS" in capsys.readouterr().err
 
@@ -99,4 +111,4 @@ def test_the_main_job_takes_degrees_in_a_table(tmp_path, capsys):
     path = tmp_path / "punkte.csv"
     path.write_text("\n".join(rows) + "\n", encoding="utf-8")
     assert main([str(path), "--crs", "EPSG:25832", "--interval", "0.25", "--out", str(tmp_path / "out")]) == 0
-    assert capsys.readouterr().out.startswith("Points    36 from 37 lines")
+    assert "\nPoints    36 from 37 lines" in capsys.readouterr().out

@@ -7,17 +7,15 @@ import pytest
 from pyproj import CRS, Transformer
 
 from plugin.core.georeference.area import check_area, suggestion_names
-from plugin.core.georeference.intake import (
-    IntakeOptions,
-    parse_separation,
-    take_in,
-)
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions, parse_separation
 from plugin.core.georeference.record import Step
 from plugin.core.georeference.site import GroundOptions, GroundWay, between_ground_and_grid, parse_place
 from plugin.core.messages import SurveyError
 from plugin.core.points.columns import parse_columns
 from plugin.core.points.geographic import HeightKind
 from plugin.core.points.pointset import make_points
+from plugin.core.points.questions import QuestionError
 from plugin.core.units import LengthUnit
 
 UTM32 = CRS.from_epsg(25832)
@@ -78,7 +76,7 @@ def test_a_projected_source_is_transformed_and_told(tmp_path):
 
 
 def test_a_log_lands_on_the_central_meridian_with_heights_as_sent(tmp_path):
-    done = take_in([log(tmp_path / "walk.nmea")], IntakeOptions(crs=UTM32, source_crs=ETRS89))
+    done = take_in([log(tmp_path / "walk.nmea")], IntakeOptions(crs=UTM32, source_crs=ETRS89, heights_of="antenna"))
     points = done.survey.points
     assert points.easting == pytest.approx(500000.0, abs=1e-3)
     assert points.height == pytest.approx(100.0 + 0.1 * np.arange(10))
@@ -87,13 +85,13 @@ def test_a_log_lands_on_the_central_meridian_with_heights_as_sent(tmp_path):
 
 
 def test_the_datum_of_degrees_is_said_when_it_is_only_assumed(tmp_path):
-    done = take_in([log(tmp_path / "walk.nmea")], IntakeOptions(crs=CRS.from_epsg(32632)))
+    done = take_in([log(tmp_path / "walk.nmea")], IntakeOptions(crs=CRS.from_epsg(32632), heights_of="antenna"))
     assert any("EPSG:4326" in str(said) and "taken as" in str(said) for said in done.survey.messages)
 
 
 def test_heights_of_a_log_with_a_geoid_of_the_user(tmp_path):
     """The receiver's own separation (46 m) is undone before that of the user (45.8 m) is taken off."""
-    options = IntakeOptions(crs=UTM32, source_crs=ETRS89, separation=parse_separation("45.8"))
+    options = IntakeOptions(crs=UTM32, source_crs=ETRS89, separation=parse_separation("45.8"), heights_of="antenna")
     done = take_in([log(tmp_path / "walk.nmea")], options)
     assert done.survey.points.height == pytest.approx(100.2 + 0.1 * np.arange(10))
     said = " ".join(str(one) for one in done.statements)
@@ -102,7 +100,7 @@ def test_heights_of_a_log_with_a_geoid_of_the_user(tmp_path):
 
 
 def test_ellipsoidal_heights_of_a_log(tmp_path):
-    options = IntakeOptions(crs=UTM32, source_crs=ETRS89, heights=HeightKind.ELLIPSOIDAL)
+    options = IntakeOptions(crs=UTM32, source_crs=ETRS89, heights=HeightKind.ELLIPSOIDAL, heights_of="antenna")
     done = take_in([log(tmp_path / "walk.nmea")], options)
     assert done.survey.points.height == pytest.approx(146.0 + 0.1 * np.arange(10))
 
@@ -124,18 +122,26 @@ def test_another_kind_of_height_needs_a_separation(tmp_path):
         take_in([file], IntakeOptions(crs=UTM32, heights=HeightKind.ELLIPSOIDAL))
 
 
-def test_exchanged_columns_are_named_and_exchanged_on_the_users_word_only(tmp_path):
+def test_exchanged_columns_are_asked_about_and_exchanged_on_the_users_word_only(tmp_path):
     file = write(tmp_path / "a.csv", plan_lines(), header="name,northing,easting,height,code")
     columns = parse_columns("name,northing,easting,height,code")
-    done = take_in([file], IntakeOptions(crs=UTM32, columns=columns))
+    with pytest.raises(
+        QuestionError, match=r"20 of 20 points lie far outside .* --correct swapped \(.*51\.45"
+    ) as raised:
+        take_in([file], IntakeOptions(crs=UTM32, columns=columns))
+    assert [answer.value for answer in raised.value.questions[0].answers] == ["swapped", "as-read"]
+    done = take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="as-read"))
     assert done.survey.points.easting[0] == 5700000.0
-    told = [str(said) for said in done.messages]
+    assert "stay where they are" in str(done.messages[0])
+    told = [str(said) for said in take_in([file], IntakeOptions(crs=UTM32, columns=columns, ask=False)).messages]
     assert told[0].startswith("20 of 20 points")
     assert any("easting and northing are exchanged" in said for said in told)
     assert told[-1].startswith("To have it read so, repeat with --correct swapped")
     mended = take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="swapped"))
     assert mended.survey.points.easting[0] == 500000.0
-    assert any("On the user's word" in str(said) for said in mended.statements)
+    assert not mended.areas[0].outside.any()
+    assert mended.areas_read[0].outside.all()
+    assert any("20 of 20 points were read otherwise" in str(said) for said in mended.statements)
     with pytest.raises(SurveyError, match=r"a\.csv: 'zone' is no cause .*swapped"):
         take_in([file], IntakeOptions(crs=UTM32, columns=columns, correct="zone"))
 
@@ -164,13 +170,15 @@ def test_a_source_in_degrees_for_plan_coordinates_is_refused_and_the_other_way_r
     with pytest.raises(SurveyError, match=r"a\.csv: its columns hold eastings"):
         take_in([write(tmp_path / "a.csv", plan_lines())], IntakeOptions(crs=UTM32, source_crs=ETRS89))
     with pytest.raises(SurveyError, match="its positions are in degrees"):
-        take_in([log(tmp_path / "l.nmea")], IntakeOptions(crs=UTM32, source_crs=CRS.from_epsg(25833)))
+        take_in(
+            [log(tmp_path / "l.nmea")], IntakeOptions(crs=UTM32, source_crs=CRS.from_epsg(25833), heights_of="antenna")
+        )
 
 
 def test_days_of_text_and_log_become_one_survey(tmp_path):
     lines = plan_lines(5, east=500000.0, north=5700100.0)
     day = write(tmp_path / "day1.csv", [*lines, "broken,line"])
-    done = take_in([day, log(tmp_path / "day2.nmea")], IntakeOptions(crs=UTM32))
+    done = take_in([day, log(tmp_path / "day2.nmea")], IntakeOptions(crs=UTM32, heights_of="antenna"))
     points = done.survey.points
     assert len(points) == 15
     assert set(points.extra["source"]) == {"day1.csv", "day2.nmea"}

@@ -51,8 +51,9 @@ def write(path, lines, header=HEADER):
 
 
 def run(survey, folder, *more, crs=("--crs", "EPSG:25832"), interval="0.25", check=False):
-    """Run the command line; surveys made up for these tests are no walks, so they are checked only if asked."""
-    checks = () if check else ("--no-check",)
+    """Run the command line; surveys made up for these tests are no walks: they are checked, and lines looked for in
+    them, only if asked."""
+    checks = () if check else ("--no-check", "--found-lines=no")
     return main([str(survey), *crs, "--interval", interval, "--out", str(folder), *checks, *more])
 
 
@@ -61,7 +62,9 @@ def test_the_files_are_written_and_named(tmp_path, capsys):
     assert run(survey, tmp_path / "out") == 0
     said = capsys.readouterr()
     lines = said.out.splitlines()
-    assert lines[0].startswith("Points    144 from 145 lines")
+    assert lines[0].startswith("Site      52.35")
+    assert lines[1] == "The points were not checked: what the receiver got wrong is in the surface."
+    assert lines[3].startswith("Points    144 from 145 lines")
     at = lines.index(f"Written to {tmp_path / 'out'}:")
     assert [line.split()[0] for line in lines[at + 1 :]] == FILES
     assert all(re.fullmatch(r"  \S+ +[0-9.]+ (B|kB|MB)", line) for line in lines[at + 1 :])

@@ -80,7 +80,7 @@ def test_a_log_beside_a_table(tmp_path, capsys):
     day1 = write(tmp_path / "day1.csv", hill(500020.0, 5699900.0))
     assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832", "--source-crs", "EPSG:4258") == 2
     assert "its columns hold eastings and northings" in capsys.readouterr().err
-    assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832") == 0
+    assert run(tmp_path, day1, log(tmp_path / "day2.nmea"), "--crs", "EPSG:25832", "--heights-of", "antenna") == 0
     said = capsys.readouterr().out
     assert "100 from 102 lines (1 lines rejected)" in said
     assert "accuracy stated by PROJ" in said
@@ -138,14 +138,18 @@ def test_points_outside_the_area_of_use_are_reported_and_corrected_on_demand(tmp
     rows = [",".join([name, n, e, h, ""]) for name, e, n, h, _ in (row.split(",") for row in hill())]
     survey = write(tmp_path / "a.csv", rows, "point,value a,value b,value c,note")
     asked = [survey, "--crs", "EPSG:25832", "--columns", "name,easting,northing,height,code"]
-    assert run(tmp_path, *asked) == 0
-    text = told(tmp_path)
-    assert "64 of 64 points lie outside the area of use" in text
-    assert "Likely cause: easting and northing are exchanged" in text
-    assert "--correct swapped" in capsys.readouterr().out
+    line = error(capsys, tmp_path, *asked)
+    assert "64 of 64 points lie far outside the area of use" in line
+    assert "--correct swapped (easting and northing are exchanged; 51.45" in line
+    assert run(tmp_path, *asked, "--correct", "as-read") == 0
+    shown = capsys.readouterr().out
+    assert shown.startswith("Site      3.33")
+    assert "on the user's word the points stay" in shown
+    assert "64 of 64 points lie outside the area of use" in told(tmp_path)
     assert run(tmp_path, *asked, "--correct", "swapped") == 0
+    assert capsys.readouterr().out.startswith("Site      51.45")
     assert float(points(tmp_path)[0]["easting"]) == 500000.0
-    assert "On the user's word the coordinates were read otherwise" in told(tmp_path)
+    assert "On the user's word 64 of 64 points were read otherwise" in told(tmp_path)
     assert "is no cause that would explain" in error(capsys, tmp_path, *asked, "--correct", "unit")
 
 
@@ -278,3 +282,55 @@ def test_mistakes_are_one_line(tmp_path, capsys, words, said):
 def test_a_file_given_twice_is_refused(tmp_path, capsys):
     survey = write(tmp_path / "a.csv", hill())
     assert "is given twice" in error(capsys, tmp_path, survey, survey, "--crs", "EPSG:25832")
+
+
+def test_a_mirrored_survey_is_refused_with_the_reading_and_its_place(tmp_path, capsys):
+    rows = [f"{name},{y},{x},{z}," for name, (x, y, z) in CONTROL.items()]
+    mirrored = [",".join([n, b, a, *rest]) for n, a, b, *rest in (row.split(",") for row in hill(1000.0, 1000.0, 10.0))]
+    survey = write(tmp_path / "l.csv", rows + mirrored)
+    asked = [survey, "--crs", "EPSG:25832", "--control", control(tmp_path / "c.csv")]
+    line = error(capsys, tmp_path, *asked)
+    assert "does not fit the control points as they are read" in line
+    assert "--control-as mirrored (the survey is mirrored: its easting and northing are exchanged; 51.45" in line
+    assert run(tmp_path, *asked, "--control-as", "mirrored") == 0
+    rows = {row["name"]: row for row in points(tmp_path)}
+    assert float(rows["B"]["easting"]) == pytest.approx(500000 + 14 * math.cos(math.radians(10)), abs=1e-3)
+    text = told(tmp_path)
+    assert "control was read so: the survey is mirrored" in text
+    assert "The fit was judged" in text
+    assert "where the survey lies" in text
+    assert "no way to read control" in error(capsys, tmp_path, *asked, "--control-as", "upside-down")
+
+
+def test_a_base_corrected_afterwards(tmp_path, capsys):
+    survey = write(tmp_path / "a.csv", hill())
+    asked = [survey, "--crs", "EPSG:25832"]
+    base = ["--base-was", "500100,5700100,120", "--base-is", "500101.5,5700099,120.25"]
+    assert run(tmp_path, *asked, *base) == 0
+    first = hill()[0].split(",")
+    row = points(tmp_path)[0]
+    assert float(row["easting"]) == pytest.approx(float(first[1]) + 1.5, abs=1e-3)
+    assert float(row["height"]) == pytest.approx(float(first[3]) + 0.25, abs=1e-3)
+    assert "cannot tell a rotation, a scale or a tilt" in told(tmp_path)
+    known = write(
+        tmp_path / "k.csv", [f"{first[0]},{float(first[1]) + 1.5},{first[2]},{float(first[3]) - 0.5}"],
+        "name,easting,northing,height",
+    )  # fmt: skip
+    assert run(tmp_path, *asked, "--control", known, "--control-fit", "shift") == 0
+    assert float(points(tmp_path)[0]["height"]) == pytest.approx(float(first[3]) - 0.5, abs=1e-3)
+    assert "give one of them" in error(capsys, tmp_path, *asked, *base, "--control", known)
+    assert "two positions" in error(capsys, tmp_path, *asked, *base[:2])
+
+
+def test_a_place_nearby_doubts_a_wrong_zone_first_of_all(tmp_path, capsys):
+    survey = write(tmp_path / "a.csv", hill())
+    assert run(tmp_path, survey, "--crs", "EPSG:25833", "--near", "51.45N,9.0E") == 0
+    shown = capsys.readouterr().out.splitlines()
+    assert shown[0].startswith("Site      51.45")
+    assert "the place given as near is 418 km away at" in shown[0] or "km away" in shown[0]
+    remarks = shown[next(i for i, line in enumerate(shown) if line.startswith("Remarks")) + 1]
+    assert "The CRS is doubtful" in remarks
+    assert "EPSG:25832" in remarks
+    assert run(tmp_path, survey, "--crs", "EPSG:25832", "--near", "51.45N,9.0E") == 0
+    assert "doubtful" not in capsys.readouterr().out
+    assert "--near must be a place" in error(capsys, tmp_path, survey, "--crs", "EPSG:25832", "--near", "home")

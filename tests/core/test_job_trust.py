@@ -214,13 +214,13 @@ def test_tilt_is_asked_about_first_and_the_word_counts(tmp_path, capsys):
     """Every point leans by 15 degrees: no change of tilt, so the heights cannot tell."""
     survey = write(tmp_path / "lean.csv", [f"{line}15.0" for line in hill()], "name,easting,northing,height,tilt\n")
     assert run(survey, tmp_path / "ask", check=True) == 0
-    first = capsys.readouterr().out.splitlines()[0]
+    first = capsys.readouterr().out.splitlines()[1]  # after the place
     assert f"{len(hill())} points, 100 % of the file, are tilted by more than 8°" in first
     assert "--tilt-compensated" in first
     assert first in text_of(tmp_path / "ask" / "report.html")
     assert {row["status"] for row in table_of(tmp_path / "ask" / "points.csv").values()} == {"flagged"}
     assert run(survey, tmp_path / "yes", "--tilt-compensated", "yes", check=True) == 0
-    assert "As you said, the rover compensates tilt" in capsys.readouterr().out.splitlines()[0]
+    assert "As you said, the rover compensates tilt" in capsys.readouterr().out.splitlines()[1]
     assert not any("tilt" in row["reason"] for row in table_of(tmp_path / "yes" / "points.csv").values())
     assert read_tolerances(tmp_path / "yes" / "tolerances.json")[0].tilt is None
     assert run(survey, tmp_path / "no", "--tilt-compensated", "no", check=True) == 2  # no point is left

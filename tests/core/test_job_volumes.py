@@ -124,7 +124,9 @@ def test_files_and_report(demo):
     assert [row["region"] for row in table[::3]] == ["1 lane", "2 ditch and basin", "3 mound", "all"]
     fill = next(row for row in table if row["region"] == "all" and row["quantity"] == "fill")
     study = demo.answers[0].study
-    assert float(fill["volume_m3"]) == pytest.approx(study.volume.fill, abs=1e-3)
+    assert float(fill["volume_m3"]) == pytest.approx(study.doubt.fill.value, abs=1e-3)
+    assert float(fill["triangles_m3"]) == pytest.approx(study.measured.fill, abs=1e-3)
+    assert study.doubt.fill.value == pytest.approx(study.volume.fill - study.doubt.noise_excess)
     assert float(fill["half_95_m3"]) == pytest.approx(study.doubt.fill.half_95, abs=1e-3)
     depths = json.loads(files["depths_since.geojson"].read_text(encoding="utf-8"))["features"]
     assert sum(f["properties"]["volume_m3"] for f in depths) == pytest.approx(

@@ -119,7 +119,7 @@ def test_us_units(tmp_path):
     """A CRS in U.S. survey feet: areas in m² as named, coordinates in feet, flows in ft³/s."""
     foot = 1200 / 3937
     survey = write(tmp_path / "bowl.csv", bowl(factor=foot))
-    more = ("--water", "--rain", "2", "--rain-unit", "in/h", "--runoff", "0.5")
+    more = ("--water", "--rain", "2", "--rain-unit", "in/h", "--runoff", "0.5", "--correct", "as-read")
     assert run(survey, tmp_path / "out", *more, crs=("--crs", "EPSG:2263")) == 0
     rows = features(tmp_path / "out" / FILES[2])
     assert sum(row["properties"]["area_m2"] for row in rows) == pytest.approx(400, abs=0.1)

@@ -105,13 +105,14 @@ def test_what_cannot_be_merged(survey, tmp_path):
     log.write_text("$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,*47\n", encoding="ascii")
     other = tmp_path / "other.nmea"
     other.write_bytes(log.read_bytes())
-    sent, summed = read_nmea(log), read_nmea(other, heights=HeightKind.ELLIPSOIDAL)
+    sent = read_nmea(log, pole_height=0.0)
+    summed = read_nmea(other, heights=HeightKind.ELLIPSOIDAL, pole_height=0.0)
     with pytest.raises(SurveyError) as caught:
         merge_files([plain, sent])
     assert caught.value.code == "merge.other_positions"
     with pytest.raises(SurveyError) as caught:
         merge_files([sent, summed])
     assert caught.value.code == "merge.other_heights"
-    both = merge_files([sent, read_nmea(other)])
+    both = merge_files([sent, read_nmea(other, pole_height=0.0)])
     assert both.geographic.latitude.tolist() == [sent.geographic.latitude[0]] * 2
     assert both.account.lines == 2

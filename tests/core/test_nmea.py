@@ -2,15 +2,19 @@
 
 import time
 from datetime import datetime, timezone
-from functools import reduce
+from functools import partial, reduce
 
 import numpy as np
 import pytest
 
 from plugin.core.messages import SurveyError
+from plugin.core.points import nmea, survey
 from plugin.core.points.geographic import HeightKind
-from plugin.core.points.nmea import is_nmea, read_nmea
-from plugin.core.points.survey import read_survey
+from plugin.core.points.nmea import is_nmea
+
+#: Heights of the antenna, as a log has them.
+read_nmea = partial(nmea.read_nmea, heights_of="antenna")
+read_survey = partial(survey.read_survey, heights_of="antenna")
 
 #: Of public teaching material, with its checksum: 48°07.038' N, 11°31.000' E, 545.4 m, separation 46.9 m.
 TAUGHT = "$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,*47"

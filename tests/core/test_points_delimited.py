@@ -277,8 +277,11 @@ def test_header_in_foot(survey):
     path = survey("name,E (ft),N [ft],Elevation (ft)\nP1,1.5,2.5,3.5\n")
     asked = error_of(path)
     assert asked.code == "points.ambiguous"
-    assert "--unit ft | --unit us-ft" in str(asked)
-    doubted = read_points(path, unit=LengthUnit.METRE, height_unit=LengthUnit.METRE)
+    assert [each.typed for each in asked.questions[0].answers] == ["--unit ft", "--unit us-ft"]
+    against = error_of(path, unit=LengthUnit.METRE, height_unit=LengthUnit.METRE)
+    assert [each.typed for each in against.questions[0].answers] == ["--units-from header", "--units-from options"]
+    assert len(against.questions) == 1
+    doubted = read_points(path, unit=LengthUnit.METRE, height_unit=LengthUnit.METRE, units_from="options")
     assert [note.text.code for note in doubted.messages] == ["points.header_unit"] * 3
     assert not read_points(path, unit=LengthUnit.FOOT).messages
 
@@ -369,7 +372,6 @@ BAD_FILES = {
     "points.no_such_column": (b"1.5,2.5,3.5\n", {"columns": "easting,northing,height,code"}),
     "points.no_header_word": (b"a,b,c\n1.5,2.5,3.5\n", {"columns": "easting=a,northing=b,height=d"}),
     "points.no_header": (b"1.5,2.5,3.5\n", {"columns": "easting=a,northing=b,height=c"}),
-    "points.two_columns": (b"x,east,north,z,height,height\n1,1,2,3,4,5\n", {}),
     "points.no_points": (b"P1,1.5,2.5,nan\nP2,1.5,2.5,nan\n", {"columns": "name,easting,northing,height"}),
     "points.unknown_encoding": (b"1,2,3\n", {"encoding": "klingon"}),
     "points.wrong_encoding": (b"1,2,\xff\n", {"encoding": "utf-8"}),

@@ -8,8 +8,8 @@ from pyproj import CRS
 
 from plugin.core.messages import SurveyError
 from plugin.core.points.delimited import read_points
+from plugin.core.points.questions import Topic
 from plugin.core.points.recognise import recognise
-from plugin.core.points.recognition import Question
 from plugin.core.units import LengthUnit
 from tests.core.survey_forms import FOOT, HEADERS, SITES, degrees_text, forms, walk
 
@@ -39,7 +39,7 @@ def verdict(form, found):
     guess = found.guesses[0]
     right = all(guess.columns.get(role) == form.columns[role] for role in COORDINATES)
     right &= all(form.columns.get(role) == column for role, column in guess.columns.items())
-    open_unit = any(one.question is Question.UNIT for one in found.ambiguous)
+    open_unit = any(one.topic is Topic.UNIT for one in found.questions)
     right &= open_unit or guess.unit is LengthUnit(form.unit)
     return "right" if right else "wrong"
 
@@ -79,8 +79,8 @@ def test_reading_the_matrix_gives_the_coordinates_or_asks(matrix):
             continue
         points = read_points(path, crs=form.crs).points
         read += 1
-        asked = {one.question for one in found.ambiguous}
-        factor = 1.0 if Question.UNIT not in asked else FOOT[form.unit] / found.guesses[0].unit.metres
+        asked = {one.topic for one in found.questions}
+        factor = 1.0 if Topic.UNIT not in asked else FOOT[form.unit] / found.guesses[0].unit.metres
         assert np.abs(points.easting * factor - form.easting_m).max() < 1e-3
         assert np.abs(points.northing * factor - form.northing_m).max() < 1e-3
         assert np.abs(points.height * factor - form.height_m).max() < 1e-3
@@ -106,8 +106,8 @@ def test_words_alone_name_the_columns(tmp_path, site, language):
                 assert found.guesses[0].columns == {role: i + 1 for i, role in enumerate(order)}
             else:  # x and y in a CRS whose area takes both
                 assert language in ("xy", "yx")
-                assert found.ambiguous[0].question is Question.AXES
-                told = [each.option for each in found.ambiguous[0].alternatives]
+                assert found.questions[0].topic is Topic.AXES
+                told = [each.typed for each in found.questions[0].answers]
                 assert any(f"easting={order.index('easting') + 1}" in option for option in told)
 
 
@@ -134,7 +134,7 @@ def test_degrees(tmp_path, site, form, letters, decimal, headed):
     if not headed and form == "d" and not letters:
         found = recognise(path, crs=CRS.from_epsg(epsg))
         if not found.decided:  # small numbers, which lie in the area of use as metres too
-            assert any("longitude=3" in one.option for one in found.ambiguous[0].alternatives)
+            assert any("longitude=3" in one.value for one in found.questions[0].answers)
             return
     result = read_points(path, crs=CRS.from_epsg(epsg), geographic=True)
     assert result.account.points == 30
@@ -190,7 +190,9 @@ def test_two_columns_that_may_be_heights_are_asked(tmp_path):
 
 def test_ellipsoidal_heights_beside_others_are_kept(tmp_path):
     text = "N°;Est;Nord;Altitude;Hauteur ellipsoïdale;Hauteur canne\n" + "1;548240.25;5712395.5;91.5;137.25;2.0\n" * 2
-    read = read_points(write(tmp_path, text), crs=CRS.from_epsg(25832))
+    with pytest.raises(SurveyError, match="--heights-of ground"):
+        read_points(write(tmp_path, text), crs=CRS.from_epsg(25832))
+    read = read_points(write(tmp_path, text), crs=CRS.from_epsg(25832), heights_of="ground")
     assert read.points.height.tolist() == [91.5, 91.5]
     assert read.points.extra["ellipsoidal_height"].tolist() == [137.25, 137.25]
     assert read.points.extra["pole_height"].tolist() == [2.0, 2.0]
@@ -279,7 +281,7 @@ def test_feet_of_the_crs_are_read_and_the_doubt_is_said(tmp_path):
     rows = "".join(f"{(300000 + i) / foot:.3f};{(60000 + i) / foot:.3f};{91.5 / foot:.3f}\n" for i in range(20))
     read = read_points(write(tmp_path, "E;N;Z\n" + rows), crs=CRS.from_epsg(2263))
     assert read.points.easting[0] == pytest.approx(300000, abs=1e-3)
-    open_ones = [one for one in read.recognition.ambiguous if one.question is Question.UNIT]
+    open_ones = [one for one in read.recognition.questions if one.topic is Topic.UNIT]
     assert len(open_ones) == 1
     assert not open_ones[0].stops
     assert any("international and U.S. survey foot" in str(note) for note in read.messages)

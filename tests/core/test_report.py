@@ -52,7 +52,9 @@ def survey(path, sigma=True):
 
 def results(folder, name="field.csv", sigma=True, **more):
     options = ContourOptions(0.1, **more)
-    return compute(JobSettings(survey(folder / name, sigma), folder, options, "EPSG:25832", check=False))
+    return compute(
+        JobSettings(survey(folder / name, sigma), folder, options, "EPSG:25832", check=False, find_lines=False)
+    )
 
 
 @pytest.fixture(scope="module")
@@ -119,11 +121,11 @@ def test_input_is_escaped(html, outline):
 def test_the_language_and_the_headings_are_there(outline):
     assert outline.all("html")[0]["lang"] == "en"
     assert len(outline.all("h1")) == 1
-    assert len(outline.all("h2")) == 15
+    assert len(outline.all("h2")) == 16
     assert len(outline.all("title")) == 1
     anchors = {attributes.get("id") for _, attributes, _ in outline.elements}
     links = [link["href"][1:] for link in outline.all("a")]
-    assert len(links) == 15
+    assert len(links) == 16
     assert set(links) <= anchors
 
 
@@ -246,7 +248,8 @@ def whole(tmp_path_factory):
     edits = folder / "edits.json"
     edits.write_text(json.dumps({"format": "hummock edits", "version": 1, "edits": rows}), encoding="utf-8")
     settings = JobSettings(
-        path, folder, ContourOptions(0.1), "EPSG:25832", check=False, edits=edits, sheet=SheetOptions(0.2, 0.004),
+        path, folder, ContourOptions(0.1), "EPSG:25832", check=False, find_lines=False, edits=edits,
+        sheet=SheetOptions(0.2, 0.004),
         thin=0.05, dem=1.0, surface=SurfaceOptions(max_rim_angle=165.0, max_rim_radius=40.0),
     )  # fmt: skip
     return compute(settings)

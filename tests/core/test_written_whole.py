@@ -23,6 +23,7 @@ ELSEWHERE = {
     "processing/surveyreport.py:_as_geojson": "a temporary file of QGIS",
     "core/handover/pdf_order.py:settle_pdf": "a file that is not yet in its place",
     "gui/previewdata.py:": "a temporary file",
+    "core/georeference/answer_places.py:_head_of": "a temporary folder",
     "core/report/drawing.py:png": "memory",
     "core/report/drawing.py:svg": "memory",
 }

@@ -19,11 +19,14 @@ from typing import List, Tuple
 import numpy as np
 
 from tests.fuzz.check import check, check_intake, options_of
+from tests.fuzz.layouts import check_layout
 from tests.fuzz.mutate import mutated, seeds
 
 BATCH = 500
 #: One file of so many is also taken in: transformed and held against the area of use.
 TAKEN_IN = 50
+#: Beside one of so many a file of known layout is damaged, and its points held against what its lines say.
+OF_LAYOUT = 2
 
 
 def run_batch(job: Tuple[int, int, str]) -> Tuple[Counts[str], List[str]]:
@@ -40,9 +43,11 @@ def run_batch(job: Tuple[int, int, str]) -> Tuple[Counts[str], List[str]]:
             outcome[check(path, raw, options)] += 1
             if i % TAKEN_IN == 0:
                 outcome[check_intake(path, raw, options, rng)] += 1
+            if i % OF_LAYOUT == 0:
+                outcome[check_layout(path, rng)] += 1
         except Exception:  # of any kind: that is what is looked for
             kept = Path(folder) / f"broken-{seed}-{i}.txt"
-            kept.write_bytes(raw)
+            kept.write_bytes(path.read_bytes())
             outcome["broken"] += 1
             broken.append(f"{kept}\n{options}\n{traceback.format_exc()}")
     return outcome, broken
@@ -60,7 +65,7 @@ def main(count: int = 100_000, seed: int = 1) -> int:
         for one, reports in pool.imap_unordered(run_batch, jobs):
             outcome += one
             broken += reports
-            done += sum(number for code, number in one.items() if not code.startswith("taken in"))
+            done += sum(number for code, number in one.items() if not code.startswith(("taken in", "layout")))
             if reports or done % 10_000 < BATCH:
                 print(f"{done:,} files, {len(broken)} broke a rule", flush=True)
     for report in broken[:5]:

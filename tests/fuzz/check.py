@@ -10,11 +10,11 @@ from typing import Any, Dict, List
 import numpy as np
 from pyproj import CRS
 
-from plugin.core.georeference.intake import IntakeOptions, take_in
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions
 from plugin.core.messages import SurveyError
 from plugin.core.points.columns import parse_columns
 from plugin.core.points.geographic import HeightKind
-from plugin.core.points.nmea import is_nmea
 from plugin.core.points.survey import read_survey
 
 #: Seconds of processor time a file of up to 1 MB may take; by the clock a busy machine would seem to hang.
@@ -35,6 +35,10 @@ def options_of(rng: np.random.Generator) -> Dict[str, Any]:
         "comment": ("auto", "auto", "#", "", "//")[int(rng.integers(5))],
         "heights": (HeightKind.ORTHOMETRIC, HeightKind.ELLIPSOIDAL)[int(rng.integers(2))],
         "geographic": bool(rng.integers(4)),
+        "heights_of": ("antenna", "antenna", "ground", "")[int(rng.integers(4))],
+        "no_value": (None, None, (), ("0", "*"))[int(rng.integers(4))],
+        "units_from": ("", "", "header", "options")[int(rng.integers(4))],
+        "pole_height": (None, None, None, 2.0)[int(rng.integers(4))],
     }
 
 
@@ -76,7 +80,7 @@ def check(path: Path, raw: bytes, options: Dict[str, Any]) -> str:
     else:
         assert np.isfinite(points.easting).all()
         assert np.isfinite(points.northing).all()
-    if not is_nmea(path):
+    if not result.log:
         assert account.other == 0
     return "points"
 
@@ -88,7 +92,7 @@ def check_intake(path: Path, raw: bytes, options: Dict[str, Any], rng: np.random
     wanted = IntakeOptions(
         crs=TARGETS[int(rng.integers(len(TARGETS)))], source_crs=SOURCES[int(rng.integers(len(SOURCES)))],
         columns=parse_columns(options["columns"]) if options["columns"] else None, comment=options["comment"],
-        heights=(None, None, HeightKind.ELLIPSOIDAL)[int(rng.integers(3))],
+        heights=(None, None, HeightKind.ELLIPSOIDAL)[int(rng.integers(3))], heights_of=options["heights_of"],
     )  # fmt: skip
     try:
         came = take_in([path], wanted)

@@ -136,11 +136,16 @@ def cases(small: Small) -> Dict[str, Dict[str, Any]]:
             "INPUT": small.points, "CONTROL": small.control, "CRS": CRS, "OUTPUT": "fitted.gpkg",
             "RESIDUALS": "residuals.csv",
         },
+        "correctbase": {
+            "INPUT": small.points, "BASE_WAS": "548300,5712400,90", "BASE_IS": "548301.2,5712398.7,90.35",
+            "OUTPUT": "shifted.gpkg",
+        },
         "groundgrid": {"INPUT": small.points, "GEOID": 46.0, "OUTPUT": "ground.gpkg"},
         "checksurvey": {
             "INPUT": small.points, "OUTPUT": "checked.gpkg", "FINDINGS": "findings.shp", "RUNS": "runs.csv",
             "SAVE_TOLERANCES": "sets.json",
         },
+        "findlines": {"INPUT": small.points, "OUTPUT": "lines.gpkg"},
         "buildsurface": {
             "INPUT": small.points, "MAX_RIM_EDGE": 12.0, "OUTPUT": "surface.2dm", "TRIANGLES": "triangles.gpkg",
             "LINES": "lines.geojson", "EDIT_REPORT": "edits.csv", "EDITS_OUT": "edits.json",

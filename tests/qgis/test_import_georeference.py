@@ -63,6 +63,7 @@ def test_a_log_and_a_table_become_one_layer(run: Any, tmp_path: Path) -> None:
         INPUT=write(tmp_path / "day1.csv", [*walk(), "broken"]),
         MORE=[str(tmp_path / "day2.nmea")],
         CRS="EPSG:25832",
+        HEIGHTS_OF=2,
         OUTPUT="TEMPORARY_OUTPUT",
         REJECTS="TEMPORARY_OUTPUT",
     )
@@ -142,17 +143,56 @@ def test_geoid_as_a_constant_and_not_twice(run: Any, tmp_path: Path) -> None:
 
 def test_corrections_only_on_the_users_word(run: Any, tmp_path: Path) -> None:
     file = write(tmp_path / "a.csv", walk(30, 5700000.0, 500000.0))
-    columns = "name,easting,northing,height,code"
+    asked = {"INPUT": file, "CRS": "EPSG:25832", "COLUMNS": "name,easting,northing,height,code"}
+    said = refused(run, "importpoints", **asked)
+    assert "30 of 30 points lie far outside" in said
+    assert "“Read coordinates outside the area of use as” swapped (easting and northing are exchanged; 51.45" in said
     listener = Listener()
-    result = run("importpoints", listener, INPUT=file, CRS="EPSG:25832", COLUMNS=columns, OUTPUT="TEMPORARY_OUTPUT")
+    result = run("importpoints", listener, **asked, CORRECT="as-read", OUTPUT="TEMPORARY_OUTPUT")
     assert result["POINTS_OUTSIDE"] == 30
     assert places(result["OUTPUT"])[0, 0] == 5700000.0
-    assert any("easting and northing are exchanged" in text for text in listener.warnings)
-    assert any("swapped" in text for text in listener.warnings)
-    result = run(
-        "importpoints", INPUT=file, CRS="EPSG:25832", COLUMNS=columns, CORRECT="swapped", OUTPUT="TEMPORARY_OUTPUT"
-    )
+    assert listener.warnings[0].startswith(f"{file}: on the user's word the points stay")
+    result = run("importpoints", **asked, CORRECT="swapped", OUTPUT="TEMPORARY_OUTPUT")
     assert places(result["OUTPUT"])[0, 0] == 500000.0
+    assert result["POINTS_OUTSIDE"] == 0
+    assert "30 of 30 points were read otherwise" in result["STATEMENTS"]
+
+
+def test_a_run_of_swapped_lines_is_corrected_and_the_others_stay(run: Any, tmp_path: Path) -> None:
+    rows = walk(80)
+    for i in range(20, 50):
+        name, east, north, *rest = rows[i].split(",")
+        rows[i] = ",".join([name, north, east, *rest])
+    file = write(tmp_path / "a.csv", rows)
+    asked = {"INPUT": file, "CRS": "EPSG:25832", "CORRECT": "swapped", "OUTPUT": "TEMPORARY_OUTPUT"}
+    result = run("importpoints", **asked)
+    assert places(result["OUTPUT"])[:, 0] == pytest.approx(500000.0 + 0.5 * np.arange(80))
+    assert result["POINTS_OUTSIDE"] == 0
+
+
+def test_the_import_says_where_it_is_from_the_layers_of_the_project(run: Any, project: Any, tmp_path: Path) -> None:
+    layer = memory_layer([(500000.0, 5710000.0, "a", 1.0), (500100.0, 5710100.0, "b", 1.0)], "EPSG:25832")
+    project.addMapLayer(layer)
+    listener = Listener()
+    file = write(tmp_path / "a.csv", walk())
+    result = run("importpoints", listener, INPUT=file, CRS="EPSG:25832", OUTPUT="TEMPORARY_OUTPUT")
+    assert result["WHERE"].startswith("51.45")
+    assert "° N, 9.00" in result["WHERE"]
+    assert "“loaded” is 10.0 km away at 0°" in result["WHERE"]
+    assert not any("doubtful" in text for text in listener.warnings)
+    result = run("importpoints", listener, INPUT=file, CRS="EPSG:25833", OUTPUT="TEMPORARY_OUTPUT")
+    assert "The CRS is doubtful" in listener.warnings[0]
+    assert "EPSG:25832" in listener.warnings[0]
+
+
+def test_a_mirrored_crs_is_refused_with_the_upright_one(run: Any, tmp_path: Path) -> None:
+    rows = [f"p{i},{1050000 + 0.5 * i:.2f},{740000 + i % 3:.2f},200,GR" for i in range(20)]
+    file = write(tmp_path / "a.csv", rows)
+    said = refused(run, "importpoints", INPUT=file, CRS="EPSG:5513")
+    assert "mirrored plan" in said
+    assert "EPSG:5514" in said
+    result = run("importpoints", INPUT=file, SOURCE_CRS="EPSG:5513", CRS="EPSG:5514", OUTPUT="TEMPORARY_OUTPUT")
+    assert places(result["OUTPUT"])[0, :2] == pytest.approx([-740000.0, -1050000.0], abs=0.01)
 
 
 @pytest.mark.parametrize("crs", ["EPSG:25832", "EPSG:4258"])
@@ -293,6 +333,43 @@ def test_control_from_a_layer_without_some_heights(run: Any, project: Any, tmp_p
     assert heights["A"] == pytest.approx(0.0, abs=0.2)
     assert places(result["OUTPUT"])[4, 2] == pytest.approx(known("E")[2], abs=2e-4)
     assert len(heights) == 5
+
+
+def test_a_mirrored_survey_is_refused_with_the_reading_that_fits(run: Any, tmp_path: Path) -> None:
+    rows = [f"{name},{known(name)[1] - 5700000},{known(name)[0] - 500000},{known(name)[2]}" for name in LOCAL]
+    survey = run(
+        "importpoints", INPUT=write(tmp_path / "m.csv", rows, "name,easting,northing,height"), LOCAL=True, UNIT=0,
+        OUTPUT=str(tmp_path / "m.gpkg"),
+    )["OUTPUT"]  # fmt: skip
+    asked = {"INPUT": survey, "CONTROL": control_file(tmp_path / "c.csv"), "CRS": "EPSG:25832"}
+    said = refused(run, "fitcontrol", **asked, RESIDUALS="TEMPORARY_OUTPUT")
+    assert "does not fit the control points as they are read" in said
+    assert "“Read survey and control as” mirrored" in said
+    assert "51.45" in said
+    result = run(
+        "fitcontrol", **asked, READ_AS="mirrored", OUTPUT="TEMPORARY_OUTPUT", RESIDUALS="TEMPORARY_OUTPUT"
+    )  # fmt: skip
+    assert places(result["OUTPUT"]) == pytest.approx(np.array([known(name) for name in LOCAL]), abs=2e-4)
+    assert "control was read so: the survey is mirrored" in result["STATEMENTS"]
+
+
+def test_a_base_is_corrected_by_its_positions_or_a_known_point(run: Any, tmp_path: Path) -> None:
+    points = run(
+        "importpoints", INPUT=write(tmp_path / "a.csv", walk()), CRS="EPSG:25832", OUTPUT=str(tmp_path / "a.gpkg")
+    )["OUTPUT"]
+    asked = {"INPUT": points, "OUTPUT": "TEMPORARY_OUTPUT"}
+    result = run("correctbase", **asked, BASE_WAS="500010,5700010,101", BASE_IS="500012.5,5700009.25,101.75")
+    moved = np.array([2.5, -0.75, 0.75])
+    assert places(result["OUTPUT"])[0] == pytest.approx(places(points)[0] + moved, abs=1e-4)
+    assert (result["EAST"], result["NORTH"], result["UP"]) == pytest.approx(moved, abs=1e-6)
+    assert "cannot tell a rotation, a scale or a tilt" in result["STATEMENTS"]
+    control = write(tmp_path / "k.csv", ["p3,500004,5700000.15,100.78"], "name,easting,northing,height")
+    result = run("correctbase", **asked, CONTROL=control)
+    assert places(result["OUTPUT"])[3] == pytest.approx([500004.0, 5700000.15, 100.78], abs=1e-4)
+    del asked["OUTPUT"]
+    said = refused(run, "correctbase", **asked, BASE_WAS="500010,5700010", BASE_IS="510010,5700010")
+    assert "more than a base is put wrong by" in said
+    assert "Give the two positions" in refused(run, "correctbase", **asked)
 
 
 # Ground and grid

@@ -56,6 +56,13 @@ def said(preview: Any) -> str:
     return " ".join(label.text() for label in preview.notes.findChildren(QLabel))
 
 
+def beside(button: Any) -> str:
+    """What stands beside a button."""
+    from qgis.PyQt.QtWidgets import QLabel
+
+    return " ".join(label.text() for label in button.parent().findChildren(QLabel))
+
+
 def ok(preview: Any) -> Any:
     from qgis.PyQt.QtWidgets import QDialogButtonBox
 
@@ -135,8 +142,13 @@ def test_likely_causes_are_buttons_and_can_be_taken_back(dialog_with: Any, tmp_p
     dialog = dialog_with(INPUT=file, CRS="EPSG:25832", COLUMNS="name,easting,northing,height,code")
     preview = preview_of(dialog)
     assert "outside the area of use" in said(preview)
+    assert not ok(preview).isEnabled()
     (button,) = answers(preview, "Read them so: easting and northing are exchanged")
+    assert "51." in beside(button)
+    (stay,) = answers(preview, "Leave them there")
+    assert "3." in beside(stay)
     press(button)
+    assert ok(preview).isEnabled()
     (button,) = answers(preview, "Read them so")
     assert button.isChecked()
     assert "51." in preview.place.text()
@@ -172,6 +184,45 @@ def test_degrees_read_as_lengths_are_offered_as_degrees(dialog_with: Any, tmp_pa
     press(button)
     assert "51.45" in preview.place.text()
     assert preview.choices().columns == "name=1,latitude=2,longitude=3,height=4"
+
+
+def test_each_answer_says_where_it_would_put_the_site(dialog_with: Any, project: Any, tmp_path: Path) -> None:
+    """Both orders of two columns lie in the area of use of this CRS, and a layer tells which is near."""
+    from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
+
+    layer = QgsVectorLayer("Point?crs=EPSG:2180", "parcels", "memory")
+    feature = QgsFeature()
+    feature.setGeometry(QgsGeometry.fromPointXY(QgsPointXY(500300.0, 400300.0)))
+    layer.dataProvider().addFeatures([feature])
+    layer.updateExtents()
+    project.addMapLayer(layer)
+    path = tmp_path / "plain.txt"
+    rows = [f"{i} {500000 + 0.5 * i:.3f} {400000 + 0.4 * i + i % 3:.3f} {100 + 0.01 * i:.3f}" for i in range(60)]
+    path.write_text("\n".join(rows) + "\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:2180"))
+    first, second = answers(preview, "Columns:")[:2]
+    texts = {button.text().split(":")[1]: beside(button) for button in (first, second)}
+    assert all("° N" in text and "“parcels” is" in text for text in texts.values())
+    near = next(text for roles, text in texts.items() if "easting 2" in roles)
+    assert "m away" in near.split("“parcels” is ")[1]
+    assert "km" not in near.split("“parcels” is ")[1].split(" away")[0]
+
+
+def test_a_pole_height_is_asked_for_and_written_into_its_parameter(
+    dialog_with: Any, tmp_path: Path, monkeypatch: Any
+) -> None:
+    from qgis.PyQt.QtWidgets import QInputDialog
+
+    path = tmp_path / "walk.nmea"
+    path.write_text(log_text(), encoding="ascii")
+    dialog = dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258")
+    preview = preview_of(dialog)
+    monkeypatch.setattr(QInputDialog, "getText", lambda *_, **__: ("1.8", True))
+    (button,) = answers(preview, "The height of your pole")
+    press(button)
+    assert preview.outcome.intake.survey.points.height[0] == pytest.approx(98.2)
+    wrappers(dialog)["COLUMNS"].take(preview.choices())
+    assert dialog.mainWidget().createProcessingParameters()["POLE_HEIGHT"] == pytest.approx(1.8)
 
 
 def test_a_ballpark_operation_is_accepted_by_its_button(dialog_with: Any, tmp_path: Path) -> None:
@@ -225,9 +276,17 @@ def test_a_log_has_no_columns_to_assign(dialog_with: Any, tmp_path: Path) -> Non
     preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832", SOURCE_CRS="EPSG:4258"))
     assert preview.table.combos == []
     assert preview.table.isRowHidden(0)
+    assert not ok(preview).isEnabled()
+    assert "nothing says how high it stood above the ground" in said(preview)
+    (kept,) = answers(preview, "Heights of the antenna, kept as they are")
+    assert "51.45" in beside(kept)
+    press(kept)
     assert preview.map.drawn() == 5
     assert ok(preview).isEnabled()
     assert preview.choices().columns == ""
+    assert "nothing says how high" not in said(preview)
+    (given,) = answers(preview, "Answered: heights of the antenna")
+    assert given.isChecked()
     assert "accuracy stated by PROJ" in said(preview)
 
 
@@ -270,3 +329,19 @@ def test_the_map_shows_what_it_was_given(dialog_with: Any) -> None:
     blue = sum(colour.blue() > colour.red() + 60 for colour in colours)
     assert 0.02 * len(colours) < blue < 0.8 * len(colours)
     preview.reject()
+
+
+def test_lines_put_aside_as_swapped_are_offered_the_other_way_round(dialog_with: Any, tmp_path: Path) -> None:
+    path = tmp_path / "run.csv"
+    rows = []
+    for i in range(80):
+        plan = [f"{500000 + 0.5 * i:.3f}", f"{5700000 + i % 3:.3f}"]
+        rows.append(",".join([f"p{i}", *(plan[::-1] if 20 <= i < 45 else plan), "100.0"]))
+    path.write_text("\n".join(["name,easting,northing,height", *rows]) + "\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832"))
+    assert preview.map.drawn() == 55
+    (button,) = answers(preview, "Read them so: easting and northing are exchanged")
+    press(button)
+    assert preview.map.drawn() == 80
+    assert preview.choices().correct == "swapped"
+    assert "25 of 80 points were read otherwise" in said(preview)

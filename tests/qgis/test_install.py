@@ -14,9 +14,11 @@ ALGORITHMS = {
     f"hummock:{name}"
     for name in (
         "importpoints",
+        "correctbase",
         "fitcontrol",
         "groundgrid",
         "checksurvey",
+        "findlines",
         "buildsurface",
         "inspectsurface",
         "coverage",

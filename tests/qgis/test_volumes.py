@@ -108,7 +108,7 @@ def test_volume_of_a_frustum(run: Any, solids: Dict[str, str], tmp_path: Path) -
     fill = by_name["fill"]
     assert fill["volume_m3"] == pytest.approx(FRUSTUM, rel=1e-9)
     assert fill["systematic_m3"] == pytest.approx(0.01 * 1600, rel=1e-9)
-    parts = [fill[f"{name}_m3"] for name in ("random", "drift", "systematic", "model")]
+    parts = [fill[f"{name}_m3"] for name in ("random", "drift", "systematic", "model", "small")]
     assert fill["half_95_m3"] == pytest.approx(1.959964 * math.sqrt(sum(p * p for p in parts)), rel=1e-6)
     assert fill["high_95_m3"] - fill["low_95_m3"] == pytest.approx(2 * fill["half_95_m3"])
     assert found["FILL_95"] == fill["half_95_m3"]

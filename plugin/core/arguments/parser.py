@@ -10,7 +10,7 @@ from pathlib import Path
 from typing import Any, NoReturn
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..units import LengthUnit
+from ..units import WORKING_UNITS, LengthUnit
 from . import road, volumes, water
 from .numbers import number, number_or_word, positive
 
@@ -52,12 +52,13 @@ def make_parser() -> argparse.ArgumentParser:
 
 def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add = parser.add_argument
-    survey = "the survey: points as delimited text, or a receiver log (NMEA 0183); several files become one survey"
+    survey = "the survey: points as delimited text, a receiver log (NMEA 0183), or, through GDAL, GPX, KML, GeoJSON, "
+    survey += "GeoPackage, Shapefile, XLSX or ODS, zipped or not; several files become one survey"
     add("survey", metavar="SURVEY", type=Path, nargs="+", help=survey)
     add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
     add("--interval", metavar="N", type=positive("--interval"), required=True, help="height between contours")
-    units = [unit.value for unit in LengthUnit]
+    units = [unit.value for unit in WORKING_UNITS]
     add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
     add("--base", metavar="N", type=number("--base"), default=0.0, help="a height that has a contour (default: 0)")
     add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
@@ -69,9 +70,34 @@ def _add_reading_options(group: Any) -> None:
     add = group.add_argument
     units = [unit.value for unit in LengthUnit]
     add("--columns", metavar="MAP", help="which column holds what; found from the header if left out")
-    add("--unit", choices=units, help="unit of the coordinates in the survey (default: that of the CRS)")
+    said = "unit of the coordinates in the survey (default: as the header says, else that of the CRS)"
+    add("--unit", choices=units, help=said)
     add("--height-unit", choices=units, help="unit of its heights, if another")
-    add("--delimiter", metavar="C", help="what separates columns; found if left out")
+    whose = "whose word on units counts where the header says others than the options or the CRS"
+    add("--units-from", choices=["header", "options"], help=whose)
+    angles = "how latitudes and longitudes are written, if not as the file shows (48.07021 is 48 deg 7 min 2.1 sec as "
+    forms = ["degrees", "dd.mmss", "ddmm.m", "ddmmss.s", "gon", "radians"]
+    add("--angles", choices=forms, help=angles + "dd.mmss)")
+    marks = "numbers and words that stand for no value, with commas between, or none for none; found if left out"
+    add("--no-value", metavar="LIST", help=marks)
+    of = "what the heights in the file are of (default: as its header says; a receiver log: antenna)"
+    add("--heights-of", choices=["ground", "antenna"], help=of)
+    pole = "metres from the ground to the mount of the antenna, to bring heights of the antenna down to the ground"
+    add("--pole-height", metavar="M", help=pole)
+    add("--antenna-offset", metavar="M", help="metres from the mount to the antenna's phase centre (default: 0)")
+    add(
+        "--layer",
+        metavar="NAME",
+        default="",
+        help="layer, sheet or file of an archive that holds the points; * for all",
+    )
+    add(
+        "--comment",
+        metavar="C",
+        default="auto",
+        help="what begins comment lines, none for no such lines (default: found)",
+    )
+    add("--delimiter", metavar="C", help="what separates columns, fixed for fixed places; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
     decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source)"
@@ -100,15 +126,29 @@ def _add_place_options(group: Any) -> None:
     add("--source-crs", metavar="CRS", help=source)
     accept = "coordinate operation to accept though a better one is known; may be given again"
     add("--accept", metavar="NAME", action="append", default=[], help=accept)
-    correct = "read coordinates outside the area of use as this cause says, such as swapped; nothing is corrected else"
+    correct = "read lines outside the area of use as this cause says, such as swapped; as-read to leave them there"
     add("--correct", metavar="CAUSE", default="", help=correct)
+    shift = "add metres to the heights from a line of the file on, such as 1153:+0.234; several parted by commas"
+    add("--shift-heights", metavar="LINE:METRES", default="", help=shift)
+    near = (
+        "a place near the site, as 51.45N,9.0E, or a layer there (GeoJSON); a CRS that puts the site elsewhere is told"
+    )
+    add("--near", metavar="POS|FILE", action="append", default=[], help=near + "; may be given again")
     kinds = ["orthometric", "ellipsoidal"]
     add("--heights", choices=kinds, help="heights wanted (default: as in the file; with --geoid: orthometric)")
     add("--heights-are", choices=kinds, help="what the heights in text files are, where they do not say it")
     add("--geoid", metavar="M|FILE", help="geoid separation: metres, or a grid that PROJ reads; see --heights")
     add("--control", metavar="FILE", type=Path, help="control points (CSV); the survey is local and is fitted to them")
-    fits = ["plan", "space"]
-    add("--control-fit", choices=fits, default=fits[0], help="four parameters in plan, or seven in space")
+    fits = ["plan", "space", "shift"]
+    fit = "four parameters in plan, seven in space, or a mere shift of a survey in --crs whose base was wrong; for a "
+    add("--control-fit", choices=fits, default=fits[0], help=fit + "shift one known point will do (default: plan)")
+    reading = (
+        "how survey and control are read where the fit is refused, such as mirrored or survey:ft; as-read to take "
+    )
+    add("--control-as", metavar="READING", default="", help=reading + "it as it is; the refusal names what fits")
+    was = "position of the base as it was used: easting,northing[,height] in the unit of the CRS, or as "
+    add("--base-was", metavar="POS", default="", help=was + "51.4512345N,9.0012345E[,height]")
+    add("--base-is", metavar="POS", default="", help="position of the base as it was worked out afterwards")
     heights = ["shift", "plane", "keep"]
     add("--control-heights", choices=heights, default=heights[0], help="what a fit in plan does to heights")
     add("--leave-out", metavar="NAME", action="append", default=[], help="control point not used; may be given again")
@@ -144,6 +184,9 @@ def _add_surface_options(group: Any) -> None:
     def limit(name: str, unit: str, text: str) -> None:
         group.add_argument(name, metavar=unit, type=positive(name), help=f"{text} (default: none)")
 
+    words = "lines that the points show: a GeoJSON file of them with your decisions, such as lines_found.geojson of an "
+    words += "earlier run, or no to look for none (default: found anew, those with strong evidence are breaklines)"
+    group.add_argument("--found-lines", metavar="FILE|no", help=words)
     group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
     limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
     limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")

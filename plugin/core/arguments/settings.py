@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import argparse
+from pathlib import Path
 from typing import Any, Dict, Optional, Tuple
 
 from ..contours.lines import ContourOptions
@@ -10,6 +11,7 @@ from ..contours.sheet import SheetOptions
 from ..earthwork.materials import EarthFactors
 from ..earthwork.side_slopes import Corner, SideSlopes
 from ..georeference.crs import metres_per_unit, read_crs
+from ..georeference.level_shift import parse_level_shifts
 from ..georeference.similarity import HeightFit
 from ..georeference.site import ControlOptions, GroundOptions, GroundWay, parse_place
 from ..job.exchange import ExchangeQuestion
@@ -18,6 +20,8 @@ from ..job.settings import JobSettings, Question
 from ..linework.convention import FieldConvention, four_words
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.geographic import HeightKind
+from ..points.given import parse_length, parse_no_value
+from ..points.said_units import AngleForm
 from ..quality.tolerances import SHIPPED, ToleranceSet, find_tolerances, read_tolerances
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
@@ -53,6 +57,12 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         delimiter=options.delimiter, decimal=options.decimal, encoding=options.encoding,
         unit=LengthUnit(options.unit) if options.unit else None,
         height_unit=LengthUnit(options.height_unit) if options.height_unit else None,
+        comment=options.comment, layer=options.layer,
+        angles=AngleForm(options.angles) if options.angles else None,
+        no_value=None if options.no_value is None else parse_no_value(options.no_value),
+        pole_height=_length(options.pole_height, "--pole-height", 0.0),
+        antenna_offset=_length(options.antenna_offset, "--antenna-offset", -1.0),
+        heights_of=options.heights_of or "", units_from=options.units_from or "",
         decisions=options.decisions, codes=options.codes, use_codes=not options.no_codes,
         convention=_convention(options),
         surface=SurfaceOptions(
@@ -61,16 +71,25 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         ),
         edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
         heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),
-        more=tuple(options.survey[1:]), correct=options.correct.strip(), geoid=options.geoid, control=options.control,
+        more=tuple(options.survey[1:]), correct=options.correct.strip(),
+        level_shifts=parse_level_shifts(options.shift_heights), geoid=options.geoid, control=options.control,
         heights_are=HeightKind(options.heights_are) if options.heights_are else None,
         fit=ControlOptions(
-            options.control_fit == "space", HeightFit(options.control_heights), leave_out=tuple(options.leave_out)
+            options.control_fit == "space", options.control_fit == "shift", HeightFit(options.control_heights),
+            leave_out=tuple(options.leave_out), reading=options.control_as,
         ),
+        base_was=options.base_was, base_is=options.base_is, near=tuple(options.near),
         ground=_ground(options), check_points=options.check_points, accuracy_class=options.accuracy_class,
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
+        find_lines=options.found_lines != "no",
+        found_lines=None if options.found_lines in (None, "no") else Path(options.found_lines),
         tilt_compensated={"yes": True, "no": False}.get(options.tilt_compensated),
         questions=(*_questions(options), *_exchange(options)),
     )  # fmt: skip
+
+
+def _length(text: Optional[str], option: str, least: float) -> Optional[float]:
+    return None if text is None else parse_length(text, option, least)
 
 
 def _questions(options: argparse.Namespace) -> Tuple[Question, ...]:

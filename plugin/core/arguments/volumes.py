@@ -19,7 +19,8 @@ BAD_LIMITS = Text(
     QT_TRANSLATE_NOOP("core", "--depths must be rising numbers with commas between them, not {value}."),
 )
 #: Options that only mean something beside one of the three comparisons.
-_BESIDE = ("regions", "depths", "volume_line", "volume_step", "volume_width", "offset_sigma", "other_sigma")
+_BESIDE = ("regions", "depths", "volume_line", "volume_step", "volume_width", "offset", "offset_sigma", "other_sigma",
+         "other_drift")  # fmt: skip
 
 
 def add_options(group: Any) -> None:
@@ -37,10 +38,14 @@ def add_options(group: Any) -> None:
     step, width = "metres from section to section (default: 10)", "metres they reach to each side (default: 20)"
     add("--volume-step", metavar="M", type=positive("--volume-step"), help=step)
     add("--volume-width", metavar="M", type=positive("--volume-width"), help=width)
-    offset = "standard deviation of the height offset between both surfaces, m (default: 0.01)"
+    known = "how much higher the later survey is known to be where nothing changed, m (default: found from that ground)"
+    add("--offset", metavar="M", type=number("--offset"), help=known)
+    offset = "standard deviation of the height offset, m, where it is given or cannot be found (default: 0.01)"
     add("--offset-sigma", metavar="M", type=positive("--offset-sigma", True), help=offset)
-    other = "noise of the other surface's points, m, one sigma (default: 0, a design)"
+    other = "noise of the other surface's points, m, one sigma (default: as this survey; a design: 0)"
     add("--other-sigma", metavar="M", type=positive("--other-sigma", True), help=other)
+    drift = "drift shared by its neighbouring points, m, one sigma (default: as this survey; a design: 0)"
+    add("--other-drift", metavar="M", type=positive("--other-drift", True), help=drift)
     basin = "a place in a basin, in the unit of the CRS: how much it holds, up to where it spills"
     add("--basin", metavar="E,N", help=basin)
 

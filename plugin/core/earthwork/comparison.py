@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from copy import copy
+from dataclasses import replace
 from itertools import chain
 from typing import Any, Callable, Iterable, Iterator, List, Optional, Sequence, Tuple, Union
 
@@ -101,6 +103,18 @@ class Comparison:
         self.existing_only = Parts(lambda: self._only(existing, None if isinstance(design, Plane) else design))
         self.design_only = Parts(self._design_only)
 
+    def without_offset(self, offset: float) -> Comparison:
+        """The same with a design surface that lies lower by ``offset`` (m)."""
+        design = self.design_tin
+        if offset == 0 or design is None:
+            return self
+        lowered = replace(design, vertices=design.vertices - np.array([0.0, 0.0, offset]))
+        found = copy(self)
+        found.design = lowered
+        found.both = Parts(lambda: (_lowered(part, offset) for part in self.both))
+        found.design_only = Parts(lambda: (_lowered(part, offset) for part in self.design_only))
+        return found
+
     @property
     def design_tin(self) -> Optional[Tin]:
         """The design where it is a surface."""
@@ -198,6 +212,10 @@ def inside_any(pieces: Iterable[Pieces], partition: Partition) -> Iterator[Piece
     for part in pieces:
         for small, _, triangle in split_pieces(part, partition.tin):
             yield small.take(np.flatnonzero(inside[triangle]))
+
+
+def _lowered(pieces: Pieces, offset: float) -> Pieces:
+    return replace(pieces, second_height=pieces.second_height - offset)
 
 
 def exchanged(pieces: Pieces) -> Pieces:

@@ -1,59 +1,52 @@
 """How sure a volume is: noise of the points, heights of the surveys, and ground between the points.
 
-Four parts, each a standard deviation of cut, fill and net, taken as independent of each other:
+Cut and fill between two noisy surfaces are too large, since noise makes both where there is neither
+(:mod:`.noise_share`). Between two surveys that excess is taken off, so that over ground that did not change cut and
+fill come to 0 on average; they may then be a little below 0, which says the same as a little above. Net keeps what the
+triangles say. Against a design or level cut and fill stay as they are and the excess is told: a design is often made
+from the very surface it is compared with, and shares its errors where they meet.
 
-* *random*: noise of each point's height, independent from point to point. A volume is a linear function of the
-  heights wherever the line of no cut nor fill does not move, and that line moves earth of no depth; so the derivative
-  by a vertex's height is the integral of that vertex's share in the surface over the cut (or fill) area, and
-  variances add by its square (law of propagation of uncertainty, JCGM 100:2008, section 5.1).
-* *drift*: what neighbouring points have in common (the receiver's slow errors). It is taken as one offset within a
-  square of ``drift_length`` and as independent from square to square, so the derivatives by its points' heights
-  add up before they are squared.
-* *systematic*: one unknown offset between the heights of both surveys, times the area.
+Five parts of doubt, each a standard deviation of cut, fill and net, taken as independent of each other:
+
+* *random*: noise of each point's height, independent from point to point. A volume follows the heights by the integral
+  of each vertex's share in the surface over the cut (or fill) area, and variances add by its square (law of
+  propagation of uncertainty, JCGM 100:2008, section 5.1). Where nothing changed noise goes into cut and fill by
+  halves.
+* *drift*: what points recorded within minutes have in common (:mod:`.drift_field`).
+* *systematic*: one unknown offset between the heights of both surveys, times the area. An offset that was found
+  from unchanged ground is made of that ground's heights, and its doubt is in the other parts.
 * *model*: the ground departs from straight lines between points. Over a triangle a parabolic ground departs from its
   plane by the mean of the departures at the middles of its three edges (integral of the quadratic error of linear
   interpolation). These means are taken as random between patches of ground and alike within one; a patch is as
   wide as ``correlation_length``.
-
-All four are for small doubts: where depths are no larger than the noise, cut and fill come out too large by about
-``noise_excess`` each, since noise makes both where there is neither.
+* *small*: where depths are no larger than the noise volumes do not follow heights in proportion; what this adds
+  comes from noise drawn many times (:mod:`.small_depths`), always the same.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from itertools import chain
-from typing import Dict, Iterable, List, Optional, Tuple, Union
+from typing import Iterable, List, Optional, Sequence, Tuple
 
 import numpy as np
-from scipy.special import ndtr
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
-from .overlay import Pieces, Triangles, common_pieces
-from .polygons import areas, moments, positive_parts
-from .roughness import Departure
+from .following import Following
+from .noise_share import noise_share, part_of_fill
+from .overlay import Pieces, common_pieces
+from .places import Places, parts_by_depth
+from .side import NoiseModel, Side, SurfaceDoubt
+from .small_depths import Settling, sampled, small_depth_sds
 from .volume import sum_volumes
 
 NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
 
-NO_SIGMA = Text(
-    "earthwork.no_sigma",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{count} vertices of the surface have no standard deviation of height (or one below 0), and no value "
-        "stands in. Give the standard deviation of a height of this survey.",
-    ),
-)
+#: What small depths can add to the doubt of cut or fill where all noise is one, in standard deviations of it.
+_MOST_SMALL = 0.9
+_LITTLE = 0.1  # of the rest of the doubt: what is smaller is left out
 
-BAD_DRIFT = Text(
-    "earthwork.drift",
-    QT_TRANSLATE_NOOP("core", "The drift of heights is {value} m; give a standard deviation of 0 or more."),
-)
-BAD_DRIFT_LENGTH = Text(
-    "earthwork.drift_length",
-    QT_TRANSLATE_NOOP("core", "Drift over {value} m cannot be; give the metres within which points share it."),
-)
 BAD_OFFSET = Text(
     "earthwork.offset_sigma",
     QT_TRANSLATE_NOOP(
@@ -61,30 +54,7 @@ BAD_OFFSET = Text(
     ),
 )
 
-Sigma = Union[float, np.ndarray]
-
-
-@dataclass(frozen=True)
-class SurfaceDoubt:
-    """What is unsure about one surface.
-
-    ``sigma``: standard deviation of heights, metres, one or for each vertex (n,); 0 for a design.
-    ``drift``: that of what points within ``drift_length`` (m) of each other have in common, metres.
-    ``departure``: how far the ground departs from the surface between points; None leaves it out.
-    ``correlation_length``: metres over which departures are alike; None: twice the median edge.
-    """
-
-    sigma: Sigma = 0.0
-    departure: Optional[Departure] = None
-    correlation_length: Optional[float] = None
-    drift: float = 0.0
-    drift_length: float = 30.0
-
-    def __post_init__(self) -> None:
-        if not (np.isfinite(self.drift) and self.drift >= 0):
-            raise SurveyError(BAD_DRIFT, value=self.drift)
-        if not (np.isfinite(self.drift_length) and self.drift_length > 0):
-            raise SurveyError(BAD_DRIFT_LENGTH, value=self.drift_length)
+Parts = Tuple[Iterable[Pieces], Iterable[Pieces], Iterable[Pieces]]
 
 
 @dataclass(frozen=True)
@@ -96,10 +66,12 @@ class Doubt:
     systematic: float
     model: float
     drift: float = 0.0
+    small: float = 0.0
 
     @property
     def total(self) -> float:
-        return float(np.sqrt(self.random**2 + self.systematic**2 + self.model**2 + self.drift**2))
+        parts = (self.random, self.systematic, self.model, self.drift, self.small)
+        return float(np.sqrt(sum(part**2 for part in parts)))
 
     @property
     def half_95(self) -> float:
@@ -114,8 +86,10 @@ class Doubt:
 
 @dataclass(frozen=True)
 class VolumeDoubt:
-    """Doubts of ``cut``, ``fill`` and ``net`` (fill less cut). ``noise_excess``: m³ by which noise makes cut and fill
-    each too large, on average; ``point_share``: part of the random variance of net that the existing surface has."""
+    """``cut``, ``fill`` and ``net`` (fill less cut) with their doubts. ``noise_excess``: m³ by which noise makes cut
+    and fill of the triangles each too large; of two surveys it is off ``cut`` and ``fill``. ``point_share``: part of
+    the random variance of net that the existing surface has.
+    """
 
     cut: Doubt
     fill: Doubt
@@ -124,27 +98,14 @@ class VolumeDoubt:
     point_share: float
 
 
-@dataclass(frozen=True)
-class Derivatives:
-    """How volumes follow heights: m³ for each metre that a vertex rises, and areas by triangle.
-
-    ``cut``, ``fill``: (n,) by vertex of one surface; ``cut_area``, ``fill_area``: (m,) square metres by triangle.
-    """
-
-    cut: np.ndarray
-    fill: np.ndarray
-    cut_area: np.ndarray
-    fill_area: np.ndarray
-
-
 def volume_doubt(
     existing: Tin,
     design: Tin,
     existing_doubt: SurfaceDoubt,
-    design_doubt: SurfaceDoubt = SurfaceDoubt(),
+    design_doubt: SurfaceDoubt = SurfaceDoubt(),  # noqa: B008  frozen
     offset_sigma: float = 0.0,
 ) -> VolumeDoubt:
-    """The doubts of the exact volume between two surfaces.
+    """The doubts of the volume between two surfaces.
 
     ``offset_sigma``: standard deviation of the height offset between both, metres. Points that both surfaces
     share are taken as independent. Raises SurveyError for a standard deviation that is missing.
@@ -159,7 +120,7 @@ def doubt_of_pieces(
     existing: Tin,
     design: Optional[Tin],
     existing_doubt: SurfaceDoubt,
-    design_doubt: SurfaceDoubt = SurfaceDoubt(),
+    design_doubt: SurfaceDoubt = SurfaceDoubt(),  # noqa: B008  frozen
     offset_sigma: float = 0.0,
     existing_only: Iterable[Pieces] = (),
     design_only: Iterable[Pieces] = (),
@@ -169,192 +130,118 @@ def doubt_of_pieces(
     ``existing_only``, ``design_only``: pieces of one surface against a level (the other's triangles mean nothing).
     They are gone through several times; an iterator is kept in memory.
     """
+    model = NoiseModel(existing, design, existing_doubt, design_doubt)
+    return doubt_of_parts((pieces, existing_only, design_only), model, offset_sigma)
+
+
+def doubt_of_parts(
+    parts: Parts,
+    model: NoiseModel,
+    offset_sigma: float,
+    settling: Optional[Settling] = None,
+    two_surveys: bool = False,
+) -> VolumeDoubt:
+    """The same of pieces that both surfaces have, that only the existing one has, and only the design.
+
+    ``settling``: what the unchanged ground of the whole comparison says, whose offset is off already in the pieces.
+    ``two_surveys``: take off what noise makes of cut and fill.
+    """
     if not (np.isfinite(offset_sigma) and offset_sigma >= 0):
         raise SurveyError(BAD_OFFSET, value=offset_sigma)
-    groups = [list(group) if iter(group) is group else group for group in (pieces, existing_only, design_only)]
+    groups = [list(group) if iter(group) is group else group for group in parts]
+    own_sides = (model.sides, model.sides[:1], model.sides[1:])
     volume = sum_volumes(chain(*groups), 0.0, 0.0)
-    surfaces = [_Side(existing, existing_doubt, True, (groups[0], groups[1]))]
-    if design is not None:
-        surfaces.append(_Side(design, design_doubt, False, (groups[0], groups[2])))
-    random, drift, model = (np.array([part(side) for side in surfaces]) for part in _PARTS)
+    scale = 1.0 if settling is None else settling.unchanged.scale
+    summed = _Sums(model, scale)
+    for group, own in zip(groups, own_sides):
+        summed.add(group, own)
+    fill_area = summed.clear_fill + summed.near_area[1]
+    moved = settling if settling is not None and not settling.unchanged.given else None
+    size = 1.0 if settling is None else settling.size
+    random, drift, ground = summed.variances(moved, (volume.common_area - fill_area, fill_area))
+    small = np.zeros(3)
     areas = (volume.cut_area, volume.fill_area, volume.cut_area + volume.fill_area)
-    columns = zip((volume.cut, volume.fill, volume.net), areas, *(v.sum(axis=0) for v in (random, drift, model)))
+    linear = np.sqrt(random.sum(axis=0) + drift.sum(axis=0) + ground + (offset_sigma * np.array(areas)) ** 2)
+    if settling is not None or summed.most_small > _LITTLE * linear[:2].min():
+        taken = [sampled(group, model, own, scale) for group, own in zip(groups, own_sides)]
+        small = small_depth_sds(taken, model, summed.clear_fill, volume.common_area, settling)
+    off = summed.excess if two_surveys else 0.0
+    values = (volume.cut - off, volume.fill - off, volume.net)
     cut, fill, net = (
-        Doubt(float(value), float(np.sqrt(r)), float(offset_sigma * area), float(np.sqrt(m)), float(np.sqrt(d)))
-        for value, area, r, d, m in columns
-    )
+        Doubt(
+            float(value), size * float(np.sqrt(r)), float(offset_sigma * area), size * float(np.sqrt(m)),
+            size * float(np.sqrt(d)), float(s),
+        )
+        for value, area, r, m, d, s in zip(values, areas, random.sum(axis=0), ground, drift.sum(axis=0), small)
+    )  # fmt: skip
     total = float(random[:, 2].sum())
     share = float(random[0, 2] / total) if total > 0 else float("nan")
-    excess = _noise_excess(groups[0], surfaces)
-    excess += sum(_noise_excess(group, [side]) for group, side in zip(groups[1:], surfaces))
-    return VolumeDoubt(cut, fill, net, excess, share)
-
-
-class _Side:
-    """One surface, what is unsure about it, and how volumes follow its heights."""
-
-    def __init__(
-        self, tin: Tin, doubt: SurfaceDoubt, is_existing: bool, groups: Tuple[Iterable[Pieces], Iterable[Pieces]]
-    ) -> None:
-        self.tin, self.doubt, self.is_existing = tin, doubt, is_existing
-        self.sigma = _checked(doubt.sigma, len(tin.vertices))
-        self._triangles: Optional[Triangles] = None
-        self.by = derivatives(chain(*groups), tin, is_existing)
-
-    def triangles(self, origin: np.ndarray) -> Triangles:
-        """The triangles in metres from the origin of pieces, which seldom changes."""
-        if self._triangles is None or not np.array_equal(self._triangles.base, origin):
-            self._triangles = Triangles(self.tin, origin)
-        return self._triangles
-
-    def slopes(self) -> Tuple[np.ndarray, ...]:
-        """Derivatives (n,) of cut, fill and net."""
-        return self.by.cut, self.by.fill, self.by.fill - self.by.cut
-
-
-def _random_variances(side: _Side) -> np.ndarray:
-    """Variances (3,) of cut, fill and net through independent noise of the points."""
-    return np.array([np.sum((slope * side.sigma) ** 2) for slope in side.slopes()])
-
-
-def _drift_variances(side: _Side) -> np.ndarray:
-    """Variances (3,) through what the points of each square of ground have in common."""
-    if side.doubt.drift == 0:
-        return np.zeros(3)
-    square = np.floor((side.tin.vertices[:, :2] + side.tin.origin) / side.doubt.drift_length).astype(np.int64)
-    patch = np.unique(square, axis=0, return_inverse=True)[1].ravel()
-    return np.array([np.sum((side.doubt.drift * np.bincount(patch, slope)) ** 2) for slope in side.slopes()])
-
-
-def derivatives(pieces: Iterable[Pieces], tin: Tin, is_existing: bool) -> Derivatives:
-    """Derivatives of cut and fill by the heights of one of the two surfaces, exact where no depth is 0."""
-    n, m = len(tin.vertices), len(tin.triangles)
-    slope: Dict[float, _Sums] = {-1.0: _Sums(n), 1.0: _Sums(n)}
-    area: Dict[float, _Sums] = {-1.0: _Sums(m), 1.0: _Sums(m)}
-    triangles: Optional[Triangles] = None
-    for part in pieces:
-        if triangles is None or not np.array_equal(triangles.base, part.origin):
-            triangles = Triangles(tin, part.origin)
-        triangle = part.first if is_existing else part.second
-        depth = part.second_height - part.first_height
-        for sign in (-1.0, 1.0):
-            for which, _, (x, y) in positive_parts(sign * depth, part.x, part.y):
-                t = triangle[which]
-                own, weights = _shares(triangles, t, x, y)
-                area[sign].add(t, own)
-                slope[sign].add(tin.triangles[t].ravel(), weights.ravel())
-    rising = -1.0 if is_existing else 1.0  # ground that rises makes more cut and less fill
-    return Derivatives(
-        -rising * slope[-1.0].total(), rising * slope[1.0].total(), area[-1.0].total(), area[1.0].total()
-    )
+    return VolumeDoubt(cut, fill, net, summed.excess, share)
 
 
 class _Sums:
-    """Sums by number (0 to count), of what comes in small parts; added up when there is enough of it."""
+    """What one pass over the pieces adds up: how volumes follow heights, and what noise makes of them.
 
-    def __init__(self, count: int) -> None:
-        self._sums = np.zeros(count)
-        self._waiting: List[Tuple[np.ndarray, np.ndarray]] = []
-        self._rows = 0
-
-    def add(self, number: np.ndarray, value: np.ndarray) -> None:
-        self._waiting.append((number, value))
-        self._rows += len(number)
-        if self._rows > 2 * len(self._sums) + 100_000:
-            self.total()
-
-    def total(self) -> np.ndarray:
-        if self._waiting:
-            numbers, values = (np.concatenate(column) for column in zip(*self._waiting))
-            self._sums += np.bincount(numbers, values, len(self._sums))
-            self._waiting, self._rows = [], 0
-        return self._sums
-
-
-def _shares(triangles: Triangles, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Areas (k,) of polygons in triangles ``t`` and the integrals (k, 3) of the three corners' shares over them."""
-    area, by_x, by_y = moments(x, y)
-    tx, ty = triangles.x[t], triangles.y[t]
-    double = (tx[:, 1] - tx[:, 0]) * (ty[:, 2] - ty[:, 0]) - (tx[:, 2] - tx[:, 0]) * (ty[:, 1] - ty[:, 0])
-    weights = np.empty((len(t), 3))
-    for corner in range(3):
-        a, b = (corner + 1) % 3, (corner + 2) % 3
-        dx, dy = tx[:, b] - tx[:, a], ty[:, b] - ty[:, a]
-        at_first = dx * (y[:, 0] - ty[:, a]) - dy * (x[:, 0] - tx[:, a])
-        weights[:, corner] = (area * at_first + dx * by_y - dy * by_x) / double
-    return area, weights
-
-
-def _model_variances(side: _Side) -> np.ndarray:
-    """Variances (m⁶) of cut, fill and net through the ground between points."""
-    tin, doubt, by = side.tin, side.doubt, side.by
-    if doubt.departure is None:
-        return np.zeros(3)
-    corner = tin.corners()[:, :, :2]
-    edge = np.hypot(*np.moveaxis(np.roll(corner, -1, axis=1) - corner, 2, 0))
-    mean_departure = np.asarray(doubt.departure(edge / 2)).mean(axis=1)
-    length = 2 * float(np.median(edge)) if doubt.correlation_length is None else doubt.correlation_length
-    found: List[float] = []
-    for area in (by.cut_area, by.fill_area, by.cut_area + by.fill_area):
-        found.append(float(np.sum(area * mean_departure**2 * np.maximum(area, np.minimum(length**2, area.sum())))))
-    return np.array(found)
-
-
-_PARTS = (_random_variances, _drift_variances, _model_variances)
-
-
-def _noise_excess(pieces: Iterable[Pieces], sides: List[_Side]) -> float:
-    """The integral of E max(0, d + e) - max(0, d), e normal with the noise at each place.
-
-    By the rule of the three edges' middles in the triangles of each piece, where depths are not far beyond the noise.
+    ``ground``: (2, patches) what each patch of ground makes of cut and fill where depths are near.
     """
-    most = float(np.sqrt(sum(side.sigma.max() ** 2 for side in sides)))
-    total = 0.0
-    for part in pieces if most > 0 else ():
-        depth = part.second_height - part.first_height
-        part = part.take(np.flatnonzero(np.abs(depth).min(axis=1) < 6 * most))
-        if len(part) == 0:
-            continue
-        depth = part.second_height - part.first_height
-        fans = [np.stack([v[:, :-2] * 0 + v[:, :1], v[:, 1:-1], v[:, 2:]], axis=2) for v in (part.x, part.y, depth)]
-        row = np.repeat(np.arange(len(part)), fans[0].shape[1])
-        corner = np.stack([fan.reshape(-1, 3) for fan in fans], axis=2)
-        area = areas(corner[:, :, 0], corner[:, :, 1])
-        corner, row, area = corner[area > 0], row[area > 0], area[area > 0]
-        triangles = [side.triangles(part.origin) for side in sides]
-        for k in range(3):
-            middle = (corner[:, k] + corner[:, k - 1]) / 2
-            total += float(np.sum(area / 3 * _excess_at(part, row, middle, sides, triangles)))
-    return total
+
+    def __init__(self, model: NoiseModel, scale: float) -> None:
+        self.model, self.scale = model, scale
+        self.following = [Following(side.tin, side.is_existing) for side in model.sides]
+        self.ground = np.zeros((2, model.patches))
+        self.near_area = np.zeros(2)
+        self.excess = 0.0
+        self.clear_fill = 0.0
+        self.most_small = 0.0
+
+    def add(self, pieces: Iterable[Pieces], sides: Sequence[Side]) -> None:
+        own = [f for f, side in zip(self.following, self.model.sides) if any(side is each for each in sides)]
+        for far, near in parts_by_depth(pieces, self.model, sides, self.scale):
+            for each in own:
+                each.add_pieces(far)
+            self.clear_fill += sum_volumes([far], 0.0, 0.0).fill_area
+            if len(near):
+                self._add_near(near, own)
+
+    def _add_near(self, near: Places, following: List[Following]) -> None:
+        sd = self.scale * near.sd
+        part = part_of_fill(near.depth, sd)
+        self.excess += float(np.sum(near.area * noise_share(near.depth, sd)))
+        for each, places in zip(following, near.by_side):
+            each.add_places(places, near.area, part)
+        for row, weight in enumerate((part - 1, part)):
+            self.ground[row] += np.bincount(near.patch, near.area * weight * near.ground, self.model.patches)
+            self.near_area[row] += float(np.sum(near.area * np.abs(weight)))
+        self.most_small += _MOST_SMALL * float(near.area @ sd)
+
+    def variances(self, settling: Optional[Settling], areas: Tuple[float, float]) -> Tuple[np.ndarray, ...]:
+        """Random and drift variances, each (sides, 3), and of the ground (3,), of cut, fill and net, of noise as
+        stated.
+
+        ``areas`` of cut and fill: an offset that was found follows the heights of the unchanged ground; it lowers fill
+        by the area of fill, and raises cut by that of cut.
+        """
+        rows: List[List[np.ndarray]] = [[], []]
+        ground = np.zeros(3)
+        for i, (side, follow) in enumerate(zip(self.model.sides, self.following)):
+            own = follow.derivatives()
+            cut, fill = own.cut, own.fill
+            if settling is not None:
+                cut, fill = cut + areas[0] * settling.calm[i], fill - areas[1] * settling.calm[i]
+            slopes = (cut, fill, fill - cut)
+            rows[0].append(np.array([np.sum((slope * side.sigma) ** 2) for slope in slopes]))
+            rows[1].append(np.array([side.drift.variance(slope) for slope in slopes]))
+            for k, area in enumerate((own.cut_area, own.fill_area, own.cut_area + own.fill_area)):
+                ground[k] += _model_variance(side, area)
+        cut, fill = self.ground
+        if settling is not None:
+            cut, fill = cut + areas[0] * settling.calm[-1], fill - areas[1] * settling.calm[-1]
+        ground += np.array([np.sum(each**2) for each in (cut, fill, fill - cut)])
+        return np.array(rows[0]), np.array(rows[1]), ground
 
 
-def _excess_at(
-    part: Pieces, row: np.ndarray, place: np.ndarray, sides: List[_Side], triangles: List[Triangles]
-) -> np.ndarray:
-    """E max(0, d + e) - max(0, d) in metres at places (q, 3: x, y, depth d) of the pieces in ``row``."""
-    variance = np.zeros(len(row))
-    for side, own in zip(sides, triangles):
-        t = (part.first if side.is_existing else part.second)[row]
-        share = _weights_at(own, t, place[:, 0], place[:, 1])
-        variance += np.sum((share * side.sigma[side.tin.triangles[t]]) ** 2, axis=1)
-    sd = np.sqrt(np.maximum(variance, 1e-300))
-    ratio = np.abs(place[:, 2]) / sd
-    excess: np.ndarray = sd * (np.exp(-(ratio**2) / 2) / np.sqrt(2 * np.pi) - ratio * ndtr(-ratio))
-    return excess
-
-
-def _weights_at(triangles: Triangles, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-    """The corners' shares (k, 3) at places in triangles ``t``."""
-    tx, ty = triangles.x[t] - x[:, None], triangles.y[t] - y[:, None]
-    after, before = [1, 2, 0], [2, 0, 1]
-    weight = tx[:, after] * ty[:, before] - tx[:, before] * ty[:, after]
-    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
-
-
-def _checked(sigma: Sigma, n: int) -> np.ndarray:
-    values = np.broadcast_to(np.asarray(sigma, float), (n,))
-    bad = ~(np.isfinite(values) & (values >= 0))
-    if np.any(bad):
-        raise SurveyError(NO_SIGMA, count=int(np.count_nonzero(bad)))
-    return values
+def _model_variance(side: Side, area: np.ndarray) -> float:
+    """Variance (m⁶) through the ground between points, of a volume with the ``area`` (m,) of each triangle in it."""
+    mean = side.departure.mean(axis=1)
+    patch = np.maximum(area, min(side.patch_length**2, float(area.sum())))
+    return float(np.sum(area * mean**2 * patch))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from typing import Dict, Optional, Sequence, Tuple
+from typing import Dict, List, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -17,7 +17,7 @@ from .comparison import Comparison
 from .depth_grid import DepthGrid, depth_grid
 from .depth_polygons import depth_polygons
 from .depths import DepthClass, usual_limits, volumes_in_depths
-from .doubt import SurfaceDoubt, VolumeDoubt, doubt_of_pieces
+from .doubt import Parts, VolumeDoubt, doubt_of_parts
 from .haul import MassDiagram, mass_diagram
 from .layers import Layer, LayerVolumes, layers_in_cut
 from .materials import EarthFactors, EarthSheet, StrippedVolume, earth_sheet, strip_pieces, truck_loads
@@ -25,6 +25,9 @@ from .partition import Region
 from .plane import Plane, plane_surface
 from .regions import PartVolume, RegionVolumes, pieces_by_region, volumes_in_regions
 from .roughness import ground_departure
+from .side import NoiseModel, SurfaceDoubt
+from .small_depths import Settling, settle
+from .surveys import NOISE_OFF, said_of_surveys
 from .volume import Volume
 from .zero_line import lines_of_no_depth
 
@@ -61,18 +64,25 @@ _SMALLEST_EXCESS = 0.02  # share of cut or fill from which noise is worth a word
 class Certainty:
     """What the user says of the points behind a surface, standard deviations in metres.
 
-    ``sigma``: noise of a point's height; ``drift``: what neighbouring points have in common, within
-    ``drift_length``; ``ground``: whether the ground between the points adds doubt (not so for a design).
+    ``sigma``: noise of a point's height, new at every point; ``drift``: what points recorded within minutes have in
+    common; ``time``: (n,) seconds of the surface's vertices, None where unknown: then the order of the vertices tells,
+    and where it is no walk's, squares of ``drift_length``. ``ground``: whether the ground between the points adds
+    doubt (not so for a design).
     """
 
     sigma: float = 0.0
     drift: float = 0.0
     drift_length: float = 30.0
     ground: bool = False
+    time: Optional[np.ndarray] = None
+
+    @property
+    def is_survey(self) -> bool:
+        return self.sigma > 0 or self.drift > 0
 
     def of(self, tin: Tin) -> SurfaceDoubt:
-        departure = ground_departure(tin, self.sigma) if self.ground else None
-        return SurfaceDoubt(self.sigma, departure, drift=self.drift, drift_length=self.drift_length)
+        departure = ground_departure(tin, float(np.hypot(self.sigma, self.drift))) if self.ground else None
+        return SurfaceDoubt(self.sigma, departure, drift=self.drift, drift_length=self.drift_length, time=self.time)
 
 
 #: A survey whose points repeat to 15 mm in height.
@@ -83,8 +93,11 @@ SURVEYED = Certainty(0.015, ground=True)
 class StudyOptions:
     """What is asked about a comparison.
 
-    ``existing``, ``design``: how sure the surfaces are; ``offset_sigma``: standard deviation of the height offset
-    between them, metres. ``limits``: depth classes, metres, None for round ones. ``factors``, ``truck`` (m³ loose),
+    ``existing``, ``design``: how sure the surfaces are; ``two_surveys``: whether both were measured, and so
+    noise is taken off cut and fill (None: where both have noise; say False where one was made from the other).
+    ``offset``: by how much the design, or later survey, is known to be too high, metres; None finds it from unchanged
+    ground between two surveys. ``offset_sigma``: its standard deviation, metres, where it is given or cannot be found.
+    ``limits``: depth classes, metres, None for round ones. ``factors``, ``truck`` (m³ loose),
     ``topsoil`` (m): what is done with the earth. ``cell``: of the depth grid, metres, None for one that suits a map.
     ``line``, ``step``, ``half_width``: sections for the check by other methods and the mass diagram. ``uppermost``,
     ``layers``: materials.
@@ -94,6 +107,8 @@ class StudyOptions:
     existing: Certainty = SURVEYED
     design: Certainty = Certainty()
     offset_sigma: float = 0.0
+    offset: Optional[float] = None
+    two_surveys: Optional[bool] = None
     limits: Optional[Tuple[float, ...]] = None
     factors: EarthFactors = EarthFactors()  # noqa: RUF009  frozen
     truck: Optional[float] = None
@@ -109,17 +124,25 @@ class StudyOptions:
 
 @dataclass(frozen=True)
 class RegionStudy:
-    """One region: its volumes and areas, their doubts, depth classes, materials of its cut."""
+    """One region: its volumes and areas, their doubts, depth classes, materials of its cut. ``measured``: volumes of
+    the triangles as they are, with the height offset between the surveys in them.
+    """
 
     part: PartVolume
     doubt: VolumeDoubt
     depths: Tuple[DepthClass, ...]
     layers: Optional[LayerVolumes]
+    measured: PartVolume
 
 
 @dataclass(frozen=True)
 class Study:
     """Results of one comparison.
+
+    ``measured``: the volume of the triangles as they are. ``comparison`` and ``volume``: exact for the triangles once
+    the height offset between two surveys is off; the same where there is none. ``doubt``: the volumes that are told,
+    between surveys with the share of noise off cut and fill, and how sure they are. ``settling``: what unchanged
+    ground says.
 
     ``limits``: of ``depths`` and ``polygons``. ``bars``: area and volume by fine depth classes. ``loads``: of waste
     and borrow, where a truck is given. ``volumes``: of ``regions``, with what is outside, overlaps and the total;
@@ -146,6 +169,9 @@ class Study:
     volumes: Optional[RegionVolumes]
     regions_drawn: Tuple[Region, ...]
     messages: Tuple[Message, ...]
+    measured: Volume
+    settling: Optional[Settling] = None
+    two_surveys: bool = False
     haul: Optional[MassDiagram] = None
 
     @property
@@ -164,10 +190,14 @@ def study(
     progress: Progress = silent,
 ) -> Study:
     """Everything about a comparison, and about each of ``regions`` in it. Raises SurveyError for what cannot be."""
-    volume = comparison.volume()
+    measured = comparison.volume()
     progress(0.3, "earthwork")
-    doubts = _surface_doubts(comparison, options)
-    doubt = _doubt(comparison, options, doubts)
+    model = NoiseModel(comparison.existing, comparison.design_tin, *_surface_doubts(comparison, options))
+    judge = _Judge(options, model, comparison, measured.common_area)
+    as_is = comparison
+    comparison = comparison.without_offset(judge.offset)
+    volume = comparison.volume() if comparison is not as_is else measured
+    doubt = judge.doubt((comparison.both, comparison.existing_only, comparison.design_only))
     progress(0.45, "earthwork")
     limits = usual_limits(comparison.pieces()) if options.limits is None else options.limits
     depths = volumes_in_depths(comparison.pieces(), limits)
@@ -180,9 +210,11 @@ def study(
     stripped = strip_pieces(comparison.pieces(), options.topsoil) if options.topsoil > 0 else None
     moved = volume if stripped is None else stripped.volume
     earth = earth_sheet(moved.cut, moved.fill, options.factors)
+    if stripped is None and judge.two_surveys:
+        earth = earth_sheet(max(0.0, doubt.cut.value), max(0.0, doubt.fill.value), options.factors)
     layers = layers_in_cut(comparison.pieces(), options.uppermost, options.layers) if options.layers else None
     progress(0.8, "earthwork")
-    volumes, each = _regions(comparison, options, regions, limits, doubts, part(progress, 0.8, 0.95))
+    volumes, each = _regions(as_is, comparison, options, regions, limits, judge, part(progress, 0.8, 0.95))
     loads = None
     if options.truck is not None:
         loads = truck_loads(earth.waste_loose, options.truck), truck_loads(earth.borrow_loose, options.truck)
@@ -190,7 +222,8 @@ def study(
     found = Study(
         comparison, options, volume, doubt, tuple(limits), depths, bars, zero_lines, polygons, grid,
         _checks(comparison, options, grid, volume, design), earth, loads, stripped, layers, each, volumes,
-        tuple(regions) or comparison.within, (), _haul(comparison, options, design),
+        tuple(regions) or comparison.within, (), measured, judge.settling, judge.two_surveys,
+        _haul(comparison, options, design),
     )  # fmt: skip
     progress(1.0, "earthwork")
     return replace(found, messages=_messages(found))
@@ -204,11 +237,30 @@ def _surface_doubts(comparison: Comparison, options: StudyOptions) -> _Doubts:
     return options.existing.of(comparison.existing), SurfaceDoubt() if design is None else options.design.of(design)
 
 
-def _doubt(comparison: Comparison, options: StudyOptions, doubts: _Doubts) -> VolumeDoubt:
-    return doubt_of_pieces(
-        comparison.both, comparison.existing, comparison.design_tin, *doubts, options.offset_sigma,
-        comparison.existing_only, comparison.design_only,
-    )  # fmt: skip
+class _Judge:
+    """What is known of the noise of a comparison, for the whole and for each region."""
+
+    def __init__(self, options: StudyOptions, model: NoiseModel, comparison: Comparison, area: float) -> None:
+        self.options, self.model = options, model
+        both = comparison.design_tin is not None and options.existing.is_survey and options.design.is_survey
+        self.two_surveys = both if options.two_surveys is None else both and options.two_surveys
+        self.settling = settle(comparison.both, model, area, options.offset) if self.two_surveys else None
+
+    @property
+    def offset(self) -> float:
+        """Metres that are taken off the heights of the design or later survey."""
+        if self.settling is not None:
+            return self.settling.unchanged.offset
+        return self.options.offset or 0.0
+
+    @property
+    def found(self) -> bool:
+        """Whether the offset comes from unchanged ground."""
+        return self.settling is not None and not self.settling.unchanged.given
+
+    def doubt(self, parts: Parts) -> VolumeDoubt:
+        sigma = 0.0 if self.found else self.options.offset_sigma
+        return doubt_of_parts(parts, self.model, sigma, self.settling, self.two_surveys)
 
 
 def _bar_limits(comparison: Comparison) -> Tuple[float, ...]:
@@ -250,17 +302,19 @@ def _haul(comparison: Comparison, options: StudyOptions, design: Optional[Tin]) 
 
 
 def _regions(
+    as_is: Comparison,
     comparison: Comparison,
     options: StudyOptions,
     regions: Sequence[Region],
     limits: Sequence[float],
-    doubts: _Doubts,
+    judge: _Judge,
     progress: Progress,
 ) -> Tuple[Optional[RegionVolumes], Tuple[RegionStudy, ...]]:
     if not regions:
         return None, ()
     bounds, crs = comparison.bounds, comparison.existing.crs
     volumes = volumes_in_regions(comparison.pieces(), regions, bounds, crs)
+    measured = volumes if as_is is comparison else volumes_in_regions(as_is.pieces(), regions, bounds, crs)
     groups = [
         pieces_by_region(parts, regions, bounds, crs)
         for parts in (comparison.both, comparison.existing_only, comparison.design_only)
@@ -270,21 +324,24 @@ def _regions(
         progress(r / len(regions), "earthwork")
         both, existing_only, design_only = (group[r] for group in groups)
         every = [*both, *existing_only, *design_only]
-        doubt = doubt_of_pieces(
-            both, comparison.existing, comparison.design_tin, *doubts, options.offset_sigma, existing_only, design_only
-        )
+        doubt = judge.doubt((both, existing_only, design_only))
         layers = layers_in_cut(every, options.uppermost, options.layers) if options.layers else None
-        found.append(RegionStudy(volume, doubt, volumes_in_depths(every, limits), layers))
+        found.append(RegionStudy(volume, doubt, volumes_in_depths(every, limits), layers, measured.regions[r]))
     return volumes, tuple(found)
 
 
 def _messages(found: Study) -> Tuple[Message, ...]:
-    said = []
+    said: List[Message] = []
     volume, excess = found.volume, found.doubt.noise_excess
+    names: Dict[str, str] = {"existing_name": found.existing_name, "design_name": found.design_name}
+    options, against_surface = found.options, found.comparison.design_tin is not None
+    if found.two_surveys or (options.offset is not None and against_surface):
+        said += said_of_surveys(found.comparison.names, found.settling, options.offset, options.offset_sigma)
     if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
-        names: Dict[str, str] = {"existing_name": found.existing_name, "design_name": found.design_name}
         said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
-    if excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
+    if found.two_surveys and abs(excess) > 0.05:
+        said.append(message(NOISE_OFF, excess=excess))
+    elif excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:
         said.append(message(SMALL_DEPTHS, excess=excess))
     if found.volumes is not None and found.volumes.overlaps:
         overlaps = found.volumes.overlaps

@@ -10,6 +10,7 @@ from scipy.special import erfc
 
 from .beside import Beside
 from .candidates import CONCAVE, CONVEX, STEP
+from .groups import group_median
 from .passes import Passes
 
 #: Passes so near (m) may be foot and top of a step.
@@ -18,84 +19,104 @@ NEAR = 1.0
 PARALLEL = 0.85
 #: Decades that one place of a run counts at most: those of one run do not tell independently.
 MOST_DECADES = 0.8
-#: So many places in a row make a run; so many others may lie between.
-LEAST_RUN, MOST_MISSED = 4, 2
+#: Standard deviation of the difference of two passes' levels, drift between them included, in those of a height.
+LEVEL_SIGMA = 1.1
+#: A place of a run stands out at least so far; many in a row tell.
+LEAST_RUN_T = 1.6
+#: So many places make a run; so many others may lie between two of them, and such a share of all must be of it.
+LEAST_RUN, MOST_MISSED, LEAST_SHARE = 4, 2, 0.6
 #: A slope that goes on beyond the neighbouring pass so much (share) is no edge of a ditch.
 GOES_ON = 0.6
 #: Points by which a run is drawn on beyond its last place.
-_FURTHER = 8
+_FURTHER = 24
 #: Doubt (m) that a walker stays on the line.
 ON_LINE = 0.1
 
 
 @dataclass(frozen=True)
-class Run:
-    """k places of one pass along a line.
+class Runs:
+    """n places of r runs, one run after another, each of one pass along a line.
 
-    ``kind``; ``point``: (k,) points of the walk; ``other``: (k,) the point of the other pass of a step, -1 for a bend;
-    ``size``: (k,) height of the step (positive where the other pass is higher) or depth; ``decades``: (k,) how unlikely
-    this is on even ground.
+    ``counts``: (r,) places of each. ``kind``: (n,); ``point``: (n,) points of the walk; ``other``: (n,) the point of
+    the other pass of a step, the same point for a bend; ``size``: (n,) height of the step, or depth; ``decades``: (n,)
+    how unlikely this is on even ground.
     """
 
-    kind: int
+    counts: np.ndarray
+    kind: np.ndarray
     point: np.ndarray
     other: np.ndarray
     size: np.ndarray
     decades: np.ndarray
 
 
-def find_runs(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float) -> List[Run]:
+def find_runs(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float) -> Runs:
     """All runs along steps, ditches and crests."""
-    runs = []
+    parts = []
     for side in (0, 1):
         size, t = _steps_beside(passes, noise, beside, side, least_step)
         # Each pair of passes is seen from both: from the lower one it counts.
-        for number in _runs(passes, beside, np.where(size > 0, t, 0.0)):
-            run = _run(beside, STEP, number, beside.near[number, side], size[number], t[number])
-            runs.append(_to_the_end(passes, run))
+        parts.append(
+            _table(beside, STEP, _runs(passes, beside, np.where(size > 0, t, 0.0)), beside.near[:, side], size, t)
+        )
     depth, t = _depths(passes, noise, beside, least_step)
     for kind, sign in ((CONCAVE, 1), (CONVEX, -1)):
-        for number in _runs(passes, beside, np.where(sign * depth > 0, t, 0.0)):
-            none = np.full(len(number), -1)
-            run = _run(beside, kind, number, none, np.abs(depth[number]), t[number])
-            runs.append(_to_the_end(passes, run))
-    return runs
+        found = _runs(passes, beside, np.where(sign * depth > 0, t, 0.0))
+        parts.append(_table(beside, kind, found, beside.at, np.abs(depth), t))
+    return _to_the_ends(passes, Runs(*(np.concatenate(column) for column in zip(*parts))))
 
 
-def _to_the_end(passes: Passes, run: Run) -> Run:
-    """The run drawn on beyond its last places, point by point, as far as the pass does the same."""
-    point, other, size = run.point, run.other, float(np.median(run.size))
-    bend = run.kind != STEP
-    more: List[Tuple[int, int, int]] = []
-    for end in (0, -1):
-        way = -1 if end == 0 else 1
-        i, j = int(point[end]), int(other[end])
-        turn = way * (1 if bend or passes.ex[i] * passes.ex[j] + passes.ey[i] * passes.ey[j] > 0 else -1)
-        along = float(np.median(np.diff(_level(passes, point)) / np.maximum(np.diff(point), 1)))
-        last = None
+def _table(
+    beside: Beside, kind: int, runs: List[np.ndarray], other: np.ndarray, size: np.ndarray, t: np.ndarray
+) -> Tuple[np.ndarray, ...]:
+    number = np.concatenate(runs) if runs else np.empty(0, np.int64)
+    counts = np.array([len(run) for run in runs], np.int64)
+    unlikely = -np.log10(np.maximum(0.5 * erfc(t[number] / np.sqrt(2)), 1e-9))
+    kinds = np.full(len(number), kind)
+    return counts, kinds, beside.at[number], other[number], size[number], np.minimum(unlikely, MOST_DECADES)
+
+
+def _to_the_ends(passes: Passes, runs: Runs) -> Runs:
+    """The runs drawn on beyond their ends, point by point, as far as the pass does the same."""
+    many = len(runs.counts)
+    if not many:
+        return runs
+    of = np.repeat(np.arange(many), runs.counts)
+    usual = group_median(runs.size, of, many)
+    end = np.cumsum(runs.counts)
+    new: List[np.ndarray] = []
+    for row, way in ((end - runs.counts, -1), (end - 1, 1)):
+        i, j = runs.point[row], runs.other[row]
+        bend = runs.kind[row] != STEP
+        same = passes.ex[i] * passes.ex[j] + passes.ey[i] * passes.ey[j] > 0
+        turn = np.where(bend | same, way, -way)
+        inner = row - way * (LEAST_RUN - 1)
+        along = (passes.z[runs.point[inner]] - passes.z[i]) / np.maximum(np.abs(runs.point[inner] - i), 1)
+        ok = np.ones(many, bool)
+        last = np.zeros(many, np.int64)
         for k in range(1, _FURTHER + 1):
             a, b = i + way * k, j + turn * k
-            if not passes.first[i] <= a < passes.last[i] or not (bend or passes.first[j] <= b < passes.last[j]):
-                break
-            if bend and abs(passes.z[a] - passes.z[i] - along * way * k) > 0.35 * size:
-                break
-            if not bend and abs(passes.z[b] - passes.z[a] - size) > 0.5 * size:
-                break
-            if not bend and np.hypot(passes.x[a] - passes.x[b], passes.y[a] - passes.y[b]) > NEAR:
-                break
-            last = (a, b if not bend else -1, end)
-        if last:
-            more.append(last)
-    for a, b, end in more:
-        where = 0 if end == 0 else len(point)
-        point, other = np.insert(point, where, a), np.insert(other, where, b)
-        run = Run(run.kind, point, other, np.insert(run.size, where, run.size[end]), np.insert(run.decades, where, 0.0))
-    return run
-
-
-def _run(beside: Beside, kind: int, number: np.ndarray, other: np.ndarray, size: np.ndarray, t: np.ndarray) -> Run:
-    decades = np.minimum(-np.log10(np.maximum(0.5 * erfc(t / np.sqrt(2)), 1e-9)), MOST_DECADES)
-    return Run(kind, beside.at[number], other, size, decades)
+            ok &= (a >= passes.first[i]) & (a < passes.last[i]) & (b >= passes.first[j]) & (b < passes.last[j])
+            a, b = np.where(ok, a, i), np.where(ok, b, j)
+            alike = np.abs(passes.z[a] - passes.z[i] + along * k) <= 0.35 * usual
+            step = np.abs(passes.z[b] - passes.z[a] - usual) <= 0.5 * usual
+            step &= np.hypot(passes.x[a] - passes.x[b], passes.y[a] - passes.y[b]) <= NEAR
+            ok &= np.where(bend, alike, step)
+            last[ok] = k
+        more = np.flatnonzero(last)
+        new.append(
+            np.column_stack([row[more] + 0.4 * way, i[more] + way * last[more], (j + turn * last)[more], row[more]])
+        )
+    place = np.concatenate([np.arange(len(of)), new[0][:, 0], new[1][:, 0]])
+    extra = np.concatenate([new[0][:, 1:], new[1][:, 1:]]).astype(np.int64)
+    order = np.argsort(place, kind="stable")
+    like = np.append(np.arange(len(of)), extra[:, 2])[order]
+    added = order >= len(of)
+    return Runs(
+        counts=np.bincount(of[like], minlength=many), kind=runs.kind[like],
+        point=np.append(runs.point, extra[:, 0])[order], other=np.append(runs.other, extra[:, 1])[order],
+        size=runs.size[like], decades=np.where(added, 0.0, runs.decades[like]),
+    )  # fmt: skip
 
 
 def _slope(
@@ -108,10 +129,14 @@ def _slope(
 
 
 def _level(passes: Passes, at: np.ndarray) -> np.ndarray:
-    """Height at points (k,): the mean of the point and those before and after on its leg."""
-    before = np.maximum(at - 1, passes.first[at])
-    after = np.minimum(at + 1, passes.last[at] - 1)
-    result: np.ndarray = (passes.z[before] + passes.z[at] + passes.z[after]) / 3
+    """Height at points (k,): the mean of the point and the two before and after on its leg."""
+    total = passes.z[at].copy()
+    for shift in (1, 2):
+        before, after = at - shift, at + shift
+        whole = (before >= passes.first[at]) & (after < passes.last[at])  # both or none, or slopes tell
+        total += np.where(whole, passes.z[np.maximum(before, 0)], passes.z[at])
+        total += np.where(whole, passes.z[np.minimum(after, len(passes) - 1)], passes.z[at])
+    result: np.ndarray = total / 5
     return result
 
 
@@ -128,7 +153,7 @@ def _steps_beside(
     outer = np.where((far > 0.5), np.abs(outer), np.nan)
     slope = np.where(np.isfinite(outer), np.abs(outer), 0.15)
     left = np.abs(rise) - slope * away
-    sigma = 1.2 * noise[beside.at]
+    sigma = LEVEL_SIGMA * noise[beside.at]
     t = np.where(pair & (np.abs(rise) >= least_step) & (left > 0.5 * np.abs(rise)), left / sigma, 0.0)
     return rise, t
 
@@ -179,9 +204,9 @@ def _onward(passes: Passes, at: np.ndarray, near: np.ndarray) -> Tuple[np.ndarra
 
 def _runs(passes: Passes, beside: Beside, t: np.ndarray) -> List[np.ndarray]:
     """Stretches of one leg whose places mostly have a ``t`` (h,): the numbers of those that have."""
-    has = np.flatnonzero(t > 2.5)
+    has = np.flatnonzero(t > LEAST_RUN_T)
     if not len(has):
         return []
     apart = (np.diff(has) > MOST_MISSED + 1) | (np.diff(passes.leg[beside.at[has]]) != 0)
     parts = np.split(has, np.flatnonzero(apart) + 1)
-    return [part for part in parts if len(part) >= LEAST_RUN and len(part) >= 0.6 * (part[-1] - part[0] + 1)]
+    return [part for part in parts if len(part) >= LEAST_RUN and len(part) >= LEAST_SHARE * (part[-1] - part[0] + 1)]

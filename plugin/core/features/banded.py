@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Tuple
+from typing import Tuple
 
 import numpy as np
 
@@ -41,29 +41,22 @@ class Layout:
 
 def make_layout(counts: np.ndarray) -> Layout:
     """The layout of chains of ``counts`` unknowns, which are numbered one chain after another."""
-    row: List[np.ndarray] = []
-    column: List[np.ndarray] = []
-    of: List[np.ndarray] = []
-    answer: List[np.ndarray] = []
-    start = 0
-    columns = 0
-    for count in counts.tolist():
-        inner = PART - 2 * OVERLAP
-        for a in range(0, max(count - 2 * OVERLAP, 1), inner) if count > PART else [0]:
-            b = count if count <= PART or a + inner >= count - 2 * OVERLAP else a + PART
+    first = np.cumsum(counts) - counts
+    short = np.flatnonzero(counts <= PART)
+    column = np.repeat(np.arange(len(short)), counts[short])
+    row = np.arange(len(column)) - np.repeat(np.cumsum(counts[short]) - counts[short], counts[short])
+    parts = [(row, column, np.repeat(first[short], counts[short]) + row, np.ones(len(row), bool))]
+    columns = len(short)
+    for chain in np.flatnonzero(counts > PART).tolist():
+        count = int(counts[chain])
+        for a in range(0, count - 2 * OVERLAP, PART - 2 * OVERLAP):
+            b = min(a + PART, count)
             place = np.arange(a, b)
-            low = a + (OVERLAP if a else 0)
-            high = b - (OVERLAP if b < count else 0)
-            row.append(place - a)
-            column.append(np.full(len(place), columns))
-            of.append(start + place)
-            answer.append((place >= low) & (place < high))
+            counted = (place >= (a + OVERLAP if a else 0)) & (place < (b - OVERLAP if b < count else b))
+            parts.append((place - a, np.full(len(place), columns), first[chain] + place, counted))
             columns += 1
-        start += count
-    rows = max((len(r) for r in row), default=0)
-    return Layout(
-        rows, columns, np.concatenate(row), np.concatenate(column), np.concatenate(of), np.concatenate(answer)
-    )
+    row, column, of, answer = (np.concatenate(part) for part in zip(*parts))
+    return Layout(int(row.max()) + 1, columns, row, column, of, answer)
 
 
 def solve(a: np.ndarray, b1: np.ndarray, b2: np.ndarray, rhs: np.ndarray) -> Tuple[np.ndarray, ...]:

@@ -7,12 +7,14 @@ from dataclasses import dataclass
 import numpy as np
 from scipy.spatial import cKDTree
 
-from .passes import Passes
+from .passes import CHUNK, Passes
 
 #: Every so many metres of the walk it is asked what lies beside.
-EVERY = 2.0
+EVERY = 2.5
 #: Neighbours looked at, and how far they may lie (m).
 NEIGHBOURS, FARTHEST = 16, 8.0
+#: Passes so close (m) hide what lies farther away.
+CLOSE = 1.0
 
 
 @dataclass(frozen=True)
@@ -32,7 +34,7 @@ class Beside:
 def look_beside(passes: Passes) -> Beside:
     """The nearest points of other passes on both sides, every few points of the walk."""
     q = len(passes)
-    stride = max(1, int(round(EVERY / passes.spacing)))
+    stride = max(1, round(EVERY / passes.spacing))
     at = np.arange(stride // 2, q, stride)
     none = Beside(at, np.full((len(at), 2), -1), np.full((len(at), 2), np.inf), np.zeros((len(at), 2)))
     if len(at) < 3:
@@ -41,24 +43,40 @@ def look_beside(passes: Passes) -> Beside:
     tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
     count = min(NEIGHBOURS, len(at))
     far, which = tree.query(xy, k=count, distance_upper_bound=FARTHEST)
-    for column in range(1, count):
-        ok = np.flatnonzero(np.isfinite(far[:, column]))
-        i, j = at[ok], at[which[ok, column]]
-        # The same pass comes back sooner on foot than a beeline and a half.
-        other = np.abs(passes.s[i] - passes.s[j]) > 2.5 * far[ok, column] + 2 * EVERY
-        ok, i, j = ok[other], i[other], j[other]
-        j, cosine = _abreast(passes, i, j)
-        dx, dy = passes.x[j] - passes.x[i], passes.y[j] - passes.y[i]
-        along = dx * passes.ex[i] + dy * passes.ey[i]
-        across = passes.ex[i] * dy - passes.ey[i] * dx
-        side = (across < 0).astype(np.int64)
-        fit = (np.abs(along) <= np.maximum(0.6 * np.abs(across), 0.6 * passes.spacing)) & (np.abs(across) > 0.02)
-        fit &= np.abs(across) < none.away[ok, side]
-        ok, side, j, across, cosine = ok[fit], side[fit], j[fit], across[fit], cosine[fit]
-        none.near[ok, side] = j
-        none.away[ok, side] = np.abs(across)
-        none.parallel[ok, side] = np.abs(cosine)
+    rows = np.arange(len(at))
+    for low in range(0, len(at), CHUNK):
+        some = slice(low, low + CHUNK)
+        _look(passes, at, far[some], which[some], rows[some], none)
+    # Beside a pass that is walked close to another, the nearest say nothing of the far side.
+    close = np.flatnonzero((none.away.min(axis=1) <= CLOSE) & np.isinf(none.away.max(axis=1)))
+    if len(close):
+        far, which = tree.query(xy[close], k=min(3 * NEIGHBOURS, len(at)), distance_upper_bound=FARTHEST)
+        _look(passes, at, far, which, close, none)
     return none
+
+
+def _look(passes: Passes, at: np.ndarray, far: np.ndarray, which: np.ndarray, rows: np.ndarray, found: Beside) -> None:
+    """Puts into ``found`` what lies beside its rows ``rows`` (m,), by their neighbours (m, k) and distances."""
+    i = at[rows]
+    here = passes.s[i]
+    for column in range(1, far.shape[1]):
+        reach = far[:, column]
+        j = at[np.minimum(which[:, column], len(at) - 1)]
+        # The same pass comes back sooner on foot than a beeline and a half.
+        other = np.isfinite(reach) & (np.abs(here - passes.s[j]) > 2.5 * reach + 2 * EVERY)
+        own, row, j = i[other], rows[other], j[other]
+        j, cosine = _abreast(passes, own, j)
+        dx, dy = passes.x[j] - passes.x[own], passes.y[j] - passes.y[own]
+        along = dx * passes.ex[own] + dy * passes.ey[own]
+        across = passes.ex[own] * dy - passes.ey[own] * dx
+        side = (across < 0).astype(np.int64)
+        away = np.abs(across)
+        fit = (np.abs(along) <= np.maximum(0.6 * away, 0.6 * passes.spacing)) & (away > 0.02)
+        fit &= away < found.away[row, side]
+        row, side = row[fit], side[fit]
+        found.near[row, side] = j[fit]
+        found.away[row, side] = away[fit]
+        found.parallel[row, side] = np.abs(cosine[fit])
 
 
 def _abreast(passes: Passes, i: np.ndarray, j: np.ndarray) -> tuple:

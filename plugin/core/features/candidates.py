@@ -24,6 +24,8 @@ EXTREME_T = 3.0
 STEEP_SIDE = 0.25
 #: Higher steps (m) could as well be steep sides of a ditch or bank.
 STEEP_STEP = 0.16
+#: How far the ends of high steps count to stand out as bends.
+END_T = 1.9
 #: Where a single low or high point of a pass tells of a bend, its place is as doubtful as this share of the gates.
 POINT_SHARE = 0.25
 
@@ -80,8 +82,11 @@ def find_candidates(
     extremes = _extremes(passes, noise, least_step)
     sure = extremes.t > EXTREME_T  # both sides tell where they meet
     bends = together([bends.take(~_doubled(bends, extremes.take(sure))), extremes.take(sure)])
-    others = together([_edges(passes, noise, segments, least_step), _ends_of_steps(steps), extremes.take(~sure)])
-    every = together([steps, bends, others.take(~_doubled(others, bends))])
+    others = together([_edges(passes, noise, segments, least_step), extremes.take(~sure)])
+    others = others.take(~_doubled(others, bends))
+    ends = _ends_of_steps(steps)
+    ends = ends.take(~_doubled(ends, together([bends, others])))
+    every = together([steps, bends, others, ends])
     return every.take(np.argsort(every.gate, kind="stable"))
 
 
@@ -195,7 +200,7 @@ def _edges(passes: Passes, noise: np.ndarray, segments: Segments, least_step: fl
         every = _placed(
             passes, kind, np.minimum(last, point), passes.s[point] - step * back, bend, t, sigma, behind, ahead
         )
-        clear = (size >= least_step) & (size >= 2.5 * noise[point]) & (led | (size >= 2 * least_step))
+        clear = (size >= least_step) & (size >= 2.5 * noise[point]) & (led | (size >= 3 * least_step))
         parts.append(every.take(clear))
     return together(parts)
 
@@ -208,7 +213,7 @@ def _ends_of_steps(steps: Candidates) -> Candidates:
         columns = high.columns()
         columns[0] = np.full(len(high), kind)
         columns[6] = np.full(len(high), 1.0)
-        columns[7] = np.full(len(high), 2.0)
+        columns[7] = np.full(len(high), END_T)
         steep = high.size / (np.sqrt(12) * high.sigma)
         first = (high.size > 0) == (kind == CONCAVE)  # is this end passed first
         columns[9] = np.where(first, 0.0, steep)

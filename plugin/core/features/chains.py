@@ -11,24 +11,29 @@ from scipy.spatial import cKDTree
 from .candidates import STEP, Candidates
 
 #: Neighbours looked at for each candidate, and kept to its left and to its right.
-NEIGHBOURS, KEPT = 14, 4
+NEIGHBOURS, KEPT = 12, 3
 #: Longest link, metres.
 LONGEST_LINK = 14.0
 #: Least sine of the angle between a pass and the line.
 LEAST_SINE = 0.3
-#: Sharpest turn of a chain (cosine), and the curvature (1/m) that costs one standard deviation.
-LEAST_COSINE, CURVATURE = 0.2, 0.08
+#: Sharpest turn of a chain (cosine), the curvature (1/m) that is one standard deviation, and the freedom of turns
+#: (Student's distribution: corners are rare, not impossible).
+LEAST_COSINE, CURVATURE, FREEDOM = 0.2, 0.04, 3.0
 #: Rounds in which links hear how well those after them go on.
-ROUNDS = 10
+ROUNDS = 9
+#: What comes one usual length of link later counts so much (share).
+FADE = 0.9
 #: Decades that a link costs for each of its usual lengths it is longer than usual.
 SKIP_COST = 1.2
-_LN10 = np.log(10.0)
 
 
 @dataclass(frozen=True)
 class Links:
-    """Directed links between candidates, sorted by where they start: from ``a`` to ``b``, ``ux, uy`` unit direction,
-    ``long`` metres, ``back`` the number of the same link the other way, ``left`` of the pass of ``a``."""
+    """Directed links between candidates, sorted by where they start, those to the right of the pass first.
+
+    ``a, b``: from and to; ``ux, uy``: unit direction; ``long``: metres; ``left``: to the left of the pass of ``a``;
+    ``back``: the number of the same link the other way.
+    """
 
     a: np.ndarray
     b: np.ndarray
@@ -78,16 +83,15 @@ def _pairs_of_kind(found: Candidates, which: np.ndarray) -> Tuple[np.ndarray, np
     good = (np.abs(side_a) > LEAST_SINE) & (np.abs(side_b) > LEAST_SINE) & _alike(found, a, b)
     side = found.side
     good &= side_a * side[a] * side_b * side[b] >= 0
-    a, b, long, left = a[good], b[good], long[good], side_a[good] > 0
-    # The nearest few on either side of the pass.
-    order = np.lexsort((long, left, a))
-    a, b, left = a[order], b[order], left[order]
-    new = np.append(True, (np.diff(a) != 0) | (np.diff(left.astype(np.int8)) != 0)) if len(a) else np.empty(0, bool)
-    start = np.flatnonzero(new)
-    place = np.arange(len(a)) - np.repeat(start, np.diff(np.append(start, len(a))))
+    a, b, left = a[good], b[good], side_a[good] > 0
+    # The nearest few on either side of the pass; they come by a and by distance.
+    start = np.searchsorted(a, a)
+    lefts = np.cumsum(left)
+    before = np.append(0, lefts)[start]
+    place = np.where(left, lefts - before - 1, np.arange(len(a)) - start - (lefts - before))
     a, b = a[place < KEPT], b[place < KEPT]
-    low, high = np.minimum(a, b), np.maximum(a, b)
-    key = np.unique(low * len(found) + high)
+    key = np.sort(np.minimum(a, b) * len(found) + np.maximum(a, b))
+    key = key[np.append(True, np.diff(key) > 0)] if len(key) else key
     return key // len(found), key % len(found)
 
 
@@ -109,123 +113,147 @@ def _directed(found: Candidates, low: np.ndarray, high: np.ndarray) -> Links:
     long = np.hypot(dx, dy)
     ux, uy = dx / long, dy / long
     left = found.ex[a] * uy - found.ey[a] * ux > 0
-    order = np.argsort(a, kind="stable")
+    order = np.argsort(2 * a + left, kind="stable")
     place = np.empty(len(order), np.int64)
     place[order] = np.arange(len(order))
     return Links(a[order], b[order], ux[order], uy[order], long[order], left[order], place[back[order]])
 
 
-def turns(found: Candidates, links: Links) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Pairs of directed links (into and out of a candidate), and what their turn costs in decades."""
-    m = len(found)
-    start = np.searchsorted(links.a, np.arange(m + 1))
-    degree = np.diff(start)[links.b]
-    into = np.repeat(np.arange(len(links.a)), degree)
-    offset = np.arange(len(into)) - np.repeat(np.cumsum(degree) - degree, degree)
-    out = start[links.b[into]] + offset
+@dataclass(frozen=True)
+class Turns:
+    """Ways through candidates, sorted by candidate and by the link they come in on.
+
+    ``into, out``: (t,) links; ``cost``: (t,) of the turn, decades; ``by_link, by_middle``: where the ways of each link
+    and of each candidate begin.
+    """
+
+    into: np.ndarray
+    out: np.ndarray
+    cost: np.ndarray
+    by_link: np.ndarray
+    by_middle: np.ndarray
+
+
+def make_turns(found: Candidates, links: Links) -> Turns:
+    """All ways from a link into another on the other side of the pass."""
     # In on one side of the pass, out on the other.
-    cosine = links.ux[into] * links.ux[out] + links.uy[into] * links.uy[out]
-    good = (links.left[links.back[into]] != links.left[out]) & (cosine > LEAST_COSINE)
-    into, out = into[good], out[good]
-    sine = links.ux[into] * links.uy[out] - links.uy[into] * links.ux[out]
-    angle = np.arctan2(sine, cosine[good])
-    l1, l2 = links.long[into], links.long[out]
-    place = [found.sigma[k] ** 2 for k in (links.a[into], links.b[into], links.b[out])]
+    start = np.searchsorted(2 * links.a + links.left, np.arange(2 * len(found) + 1))
+    opposite = 2 * links.a + ~links.left
+    degree = np.diff(start)[opposite]
+    first = np.repeat(np.arange(len(links.a)), degree)
+    out = np.arange(len(first)) + np.repeat(start[opposite] - np.cumsum(degree) + degree, degree)
+    cosine = -links.ux[first] * links.ux[out] - links.uy[first] * links.uy[out]
+    good = cosine > LEAST_COSINE
+    first, out, cosine = first[good], out[good], cosine[good]
+    sine = links.uy[first] * links.ux[out] - links.ux[first] * links.uy[out]
+    square = (sine / np.maximum(cosine, LEAST_COSINE)) ** 2
+    l1, l2 = links.long[first], links.long[out]
+    place = [found.sigma[k] ** 2 for k in (links.b[first], links.a[first], links.b[out])]
     var = place[0] / l1**2 + place[1] * (1 / l1 + 1 / l2) ** 2 + place[2] / l2**2
     var = var + (CURVATURE * (l1 + l2) / 2) ** 2
-    return into, out, angle**2 / (2 * var) / _LN10
+    cost = (FREEDOM + 1) / 2 * np.log10(1 + square / (FREEDOM * var))
+    return Turns(links.back[first], out, cost, _starts(first), _starts(links.a[first]))
+
+
+def _starts(sorted_numbers: np.ndarray) -> np.ndarray:
+    """Where each run of equal numbers begins."""
+    if not len(sorted_numbers):
+        return np.empty(0, np.int64)
+    return np.flatnonzero(np.append(True, np.diff(sorted_numbers) != 0))
+
+
+def _best(values: np.ndarray, starts: np.ndarray) -> np.ndarray:
+    """The number of the first greatest value of each run."""
+    if not len(starts):
+        return np.empty(0, np.int64)
+    most = np.maximum.reduceat(values, starts)
+    run = np.repeat(np.arange(len(starts)), np.diff(np.append(starts, len(values))))
+    equal = np.flatnonzero(values == most[run])
+    return equal[_starts(run[equal])]
 
 
 def chain(found: Candidates, walked: float) -> List[np.ndarray]:
-    """Lists of candidates that follow each other along a line, each at least three long."""
+    """Lists of candidates that follow each other along a line, two or more."""
     if len(found) < 3:
         return []
     links = make_links(found)
     if not len(links.a):
         return []
-    into, out, cost = turns(found, links)
+    turns = make_turns(found, links)
     gain = np.clip(-np.log10(density(found, walked)), 0.3, 2.0)
-    value = _values(links, gain, into, out, cost)
-    kept = _mutual(len(found), links, value, into, out, cost)
+    value = _values(links, gain, turns)
+    kept = _mutual(len(found), links, value, turns)
     return _paths(len(found), links.a[kept], links.b[kept])
 
 
-def _values(links: Links, gain: np.ndarray, into: np.ndarray, out: np.ndarray, cost: np.ndarray) -> np.ndarray:
+def _values(links: Links, gain: np.ndarray, turns: Turns) -> np.ndarray:
     """What each directed link and the best chain after it are worth, in decades."""
-    order = np.argsort(into, kind="stable")
-    into, out, cost = into[order], out[order], cost[order]
-    starts = np.flatnonzero(np.append(True, np.diff(into) != 0)) if len(into) else np.empty(0, np.int64)
-    own = gain[links.b] - _skipped(len(gain), links)
-    value = own.copy()
+    lengths = _usual_lengths(len(gain), links)
+    own = gain[links.b] - SKIP_COST * np.minimum(lengths - 1, 3.0)
+    fade = FADE ** np.minimum(lengths, 4.0)
+    value: np.ndarray = own.copy()
+    if not len(turns.into):
+        return value
+    into = turns.into[turns.by_link]
     for _ in range(ROUNDS):
-        if not len(into):
-            break
-        after = np.maximum.reduceat(value[out] - cost, starts)
+        after = np.maximum.reduceat(value[turns.out] - turns.cost, turns.by_link)
         value = own.copy()
-        value[into[starts]] += np.maximum(after, 0)
+        value[into] += fade[into] * np.maximum(after, 0)
     return value
 
 
-def _skipped(m: int, links: Links) -> np.ndarray:
-    """What each directed link costs for the passes it may skip, by the shortest link on the same side of its ends."""
+def _usual_lengths(m: int, links: Links) -> np.ndarray:
+    """How many usual lengths long each directed link is: by the shortest link on the same side of its ends."""
     key = 2 * links.a + links.left
     shortest = np.full(2 * m, np.inf)
     np.minimum.at(shortest, key, links.long)
     usual = np.maximum(shortest[key], shortest[key[links.back]])
-    result: np.ndarray = SKIP_COST * np.minimum(links.long / usual - 1, 3.0)
+    result: np.ndarray = links.long / usual
     return result
 
 
-def _mutual(m: int, links: Links, value: np.ndarray, into: np.ndarray, out: np.ndarray, cost: np.ndarray) -> np.ndarray:
+def _mutual(m: int, links: Links, value: np.ndarray, turns: Turns) -> np.ndarray:
     """Numbers of directed links (one of each pair) that both their ends choose."""
     # A candidate chooses one link to the left and one to the right, or a single one at the end of a line.
-    through = value[links.back[into]] + value[out] - cost
-    middle = links.b[into]
-    best = np.full(m, -1)
-    order = np.lexsort((through, middle))
-    last = np.flatnonzero(np.append(np.diff(middle[order]) != 0, True)) if len(order) else np.empty(0, np.int64)
-    chosen = order[last]
-    best[middle[chosen]] = chosen
-    single_order = np.lexsort((value, links.a))
-    single_last = np.flatnonzero(np.append(np.diff(links.a[single_order]) != 0, True))
-    single = single_order[single_last]
-    alone = np.full(m, -1)
-    alone[links.a[single]] = single
+    through = value[links.back[turns.into]] + value[turns.out] - turns.cost
+    best = _best(through, turns.by_middle)
+    worth = np.full(m, -np.inf)
+    worth[links.b[turns.into[best]]] = through[best]
+    single = _best(value, _starts(links.a))
+    single = single[value[single] > worth[links.a[single]]]
+    worth[links.a[single]] = np.inf
+    best = best[worth[links.b[turns.into[best]]] < np.inf]
     choice = np.zeros(len(links.a), bool)
-    has = best >= 0
-    worth = np.where(has, through[np.maximum(best, 0)] if len(through) else 0, -np.inf)
-    double = has & (worth >= np.where(alone >= 0, value[np.maximum(alone, 0)], -np.inf))
-    choice[links.back[into[best[double]]]] = True
-    choice[out[best[double]]] = True
-    choice[alone[~double & (alone >= 0)]] = True
+    choice[links.back[turns.into[best]]] = True
+    choice[turns.out[best]] = True
+    choice[single] = True
     kept = np.flatnonzero(choice & choice[links.back])
     return kept[links.a[kept] < links.b[kept]]
 
 
 def _paths(m: int, a: np.ndarray, b: np.ndarray) -> List[np.ndarray]:
-    """Paths and rings (first repeated at the end) of links, at least three candidates long."""
-    beside: List[List[int]] = [[] for _ in range(m)]
-    for i, j in zip(a.tolist(), b.tolist()):
-        beside[i].append(j)
-        beside[j].append(i)
-    seen = [False] * m
+    """Paths and rings (first repeated at the end) of links; no candidate has more than two."""
+    start, end = np.append(a, b), np.append(b, a)
+    order = np.argsort(start, kind="stable")
+    start, end = start[order], end[order]
+    second = np.append(False, start[1:] == start[:-1]) if len(start) else np.empty(0, bool)
+    one, two = np.full(m, -1), np.full(m, -1)
+    one[start[~second]], two[start[second]] = end[~second], end[second]
+    tips = np.flatnonzero((one >= 0) & (two < 0)).tolist() + np.flatnonzero(two >= 0).tolist()
+    this, that = one.tolist(), two.tolist()
+    seen = bytearray(m)
     result = []
-    ends = [i for i in range(m) if len(beside[i]) == 1] + [i for i in range(m) if len(beside[i]) == 2]
-    for first in ends:
+    for first in tips:
         if seen[first]:
             continue
-        path, here, before = [first], first, -1
-        seen[first] = True
-        while True:
-            onward = [j for j in beside[here] if j != before]
-            if not onward:
-                break
-            before, here = here, onward[0]
-            if here == first:
-                path.append(first)
-                break
+        path, before, here = [first], first, this[first]
+        seen[first] = 1
+        while here >= 0 and here != first:
             path.append(here)
-            seen[here] = True
-        if len(path) >= 3:
-            result.append(np.array(path))
+            seen[here] = 1
+            onward = this[here] if this[here] != before else that[here]
+            before, here = here, onward
+        if here == first:
+            path.append(first)
+        result.append(np.array(path))
     return result

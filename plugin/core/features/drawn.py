@@ -9,11 +9,13 @@ import numpy as np
 
 from .candidates import STEP
 from .courses import Course
+from .groups import neighbours
 from .heights import DRIFT, measured, smooth
 from .jumps import Jumps
 from .nodes import Nodes
 from .passes import Passes
-from .placing import Placed, Places, neighbours, place_lines
+from .placing import Placed, Places, place_lines
+from .readings import MOST_AGAINST
 from .segments import Segments
 
 #: Nodes of a ring that are repeated at its ends, so that it is placed as a ring.
@@ -32,12 +34,11 @@ APART = 1.5
 class Drawn:
     """v vertices of one course, higher ground to the left.
 
-    ``node``: (v,) the node each stands at or comes after; ``at_node``: (v,) bool. ``foot, top``: (v, 3) local metres,
+    ``row``: (v,) number in the course of the node each stands at or comes after. ``foot, top``: (v, 3) local metres,
     alike at a bend; ``plan, height, step``: (v,) standard deviations of the place, the foot's height and the step.
     """
 
-    node: np.ndarray
-    at_node: np.ndarray
+    row: np.ndarray
     foot: np.ndarray
     top: np.ndarray
     plan: np.ndarray
@@ -46,8 +47,9 @@ class Drawn:
 
 
 def draw_courses(
-    passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course]
-) -> List[Drawn]:
+    passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course],
+    bridging: np.ndarray,
+) -> List[Drawn]:  # fmt: skip
     """Each course, which has the higher ground on its left, as vertices."""
     if not courses:
         return []
@@ -60,18 +62,41 @@ def draw_courses(
     before, _ = neighbours(counts)
     run = np.cumsum(np.hypot(placed.x - placed.x[before], placed.y - placed.y[before]))
     drift = (DRIFT * noise[own.point]) ** 2
-    height, height_sigma = smooth(counts, run, foot, foot_var + drift)
+    height, height_sigma = smooth(counts, run, foot, foot_var + drift, np.zeros(len(k), bool))
     step, step_sigma = np.zeros(len(k)), np.zeros(len(k))
     is_step = own.kind == STEP
     if is_step.any():
         steps = np.array([n for n, nodes_of in zip(counts.tolist(), lists) if nodes.kind[nodes_of[0]] == STEP])
         var = (foot_var + top_var)[is_step]
-        step[is_step], step_sigma[is_step] = smooth(steps, run[is_step], (top - foot)[is_step], var)
+        step[is_step], step_sigma[is_step] = smooth(
+            steps, run[is_step], (top - foot)[is_step], var, (bridging & (nodes.decades <= -MOST_AGAINST))[k][is_step]
+        )
         # What the pass shares cancels in the step; foot and top together lie best about their middle.
     half = np.where(is_step, _half_face(own, placed), 0.0)
     values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])
-    vertices = _curves(counts, placed, values)
-    return _by_course(counts, lists, courses, vertices)
+    onward = _onward(counts, placed)
+    row = np.arange(len(k)) - np.repeat(np.cumsum(counts) - counts, counts)
+    line = np.repeat(np.arange(len(counts)), counts)[onward]
+    placed = Placed(*(getattr(placed, name)[onward] for name in ("x", "y", "nx", "ny", "sigma", "corner")))
+    vertices = _curves(np.bincount(line, minlength=len(counts)), placed, values[onward])
+    return _by_course(counts, courses, row[onward], line, vertices)
+
+
+def _onward(counts: np.ndarray, placed: Placed) -> np.ndarray:
+    """Numbers of the placed nodes at which no line turns back; of two that do the less sure is left out."""
+    kept = np.arange(len(placed.x))
+    line = np.repeat(np.arange(len(counts)), counts)
+    for _ in range(4):
+        before, after = neighbours(np.bincount(line[kept], minlength=len(counts)))
+        x, y, sigma = placed.x[kept], placed.y[kept], placed.sigma[kept]
+        ax, ay, bx, by = x - x[before], y - y[before], x[after] - x, y[after] - y
+        back = ax * bx + ay * by < 0
+        worst = back & ~(back[before] & (sigma[before] > sigma)) & ~(back[after] & (sigma[after] >= sigma))
+        worst &= (before != np.arange(len(x))) & (after != np.arange(len(x)))
+        if not worst.any():
+            break
+        kept = kept[~worst]
+    return kept
 
 
 def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
@@ -87,7 +112,7 @@ def _half_face(own: Nodes, placed: Placed) -> np.ndarray:
 
 
 def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.ndarray, ...]:
-    """Vertices of all lines: number of the node before, whether at it, place, left normal and values (v, 6)."""
+    """Vertices of all lines: number of the node at or before each, place, left normal and values (v, 6)."""
     n = len(placed.x)
     before, after = neighbours(counts)
     number = np.arange(n)
@@ -118,31 +143,26 @@ def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.
     direction = (1 - u) * tangent[node] + u * tangent[next_node]
     direction /= np.maximum(np.hypot(direction[:, 0], direction[:, 1]), 1e-9)[:, None]
     left = np.column_stack([-direction[:, 1], direction[:, 0]])
-    return node, t == 0, place, left, (1 - u) * values[node] + u * values[next_node]
+    return node, place, left, (1 - u) * values[node] + u * values[next_node]
 
 
 def _by_course(
-    counts: np.ndarray, lists: List[np.ndarray], courses: List[Course], vertices: Tuple[np.ndarray, ...]
+    counts: np.ndarray, courses: List[Course], row: np.ndarray, line: np.ndarray, vertices: Tuple[np.ndarray, ...]
 ) -> List[Drawn]:
-    node, at_node, place, left, values = vertices
+    """The vertices of each course: ``row, line`` are those of the nodes that the vertices count."""
+    node, place, left, values = vertices
     height, step, half, plan, height_sigma, step_sigma = values.T
     foot = np.column_stack([place - half[:, None] * left, height])
     top = np.column_stack([place + half[:, None] * left, height + step])
-    start = np.cumsum(counts) - counts
+    own, at = line[node], row[node]
+    bounds = np.searchsorted(own, np.arange(len(counts) + 1))
     result = []
-    for course, k, first in zip(courses, lists, start.tolist()):
-        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, len(k) - 1)
-        a, b = np.searchsorted(node, [first + low, first + high])
-        some = slice(a, b + 1)
-        result.append(
-            Drawn(
-                k[node[some] - first],
-                at_node[some],
-                foot[some],
-                top[some],
-                plan[some],
-                height_sigma[some],
-                step_sigma[some],
-            )  # fmt: skip
-        )
+    for i, course in enumerate(courses):
+        low, high = (WRAP, WRAP + len(course.nodes)) if course.closed else (0, len(course.nodes) - 1)
+        some = slice(*(bounds[i] + np.searchsorted(at[bounds[i] : bounds[i + 1]], [low, high + 1])))
+        if course.closed:  # it ends where it began
+            end = bounds[i] + int(np.searchsorted(at[bounds[i] : bounds[i + 1]], high))
+            some = slice(some.start, end + 1)
+        parts = (foot, top, plan, height_sigma, step_sigma)
+        result.append(Drawn(at[some] - low, *(part[some] for part in parts)))
     return result

@@ -14,7 +14,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .candidates import STEP
-from .courses import Course
+from .courses import Course, listed
 from .nodes import Nodes
 
 #: Candidates that tell how densely they are strewn.
@@ -46,27 +46,28 @@ def crowds(nodes: Nodes) -> np.ndarray:
 
 def evidence_of(nodes: Nodes, crowd: np.ndarray, courses: List[Course]) -> np.ndarray:
     """Evidence (lines,) of each course in decades."""
-    candidates = max(int(np.count_nonzero(~nodes.along)), 1)
-    start = np.log10(STARTS * candidates)
-    result = np.empty(len(courses))
-    for i, course in enumerate(courses):
-        k = course.nodes
-        across = k[~nodes.along[k]]
-        told = float(nodes.decades[k].sum())
-        if len(across) >= 3:
-            told += float(_decades(nodes, crowd, across).sum())
-        result[i] = told - start
+    start = np.log10(STARTS * max(int(np.count_nonzero(~nodes.along)), 1))
+    every = listed(courses)
+    told = np.bincount(every.of, weights=nodes.decades[every.k], minlength=len(courses))
+    across = ~nodes.along[every.k]
+    k, of = every.k[across], every.of[across]
+    if len(k) >= 3:
+        inner = of[2:] == of[:-2]
+        decades = _decades(nodes, crowd, k)
+        told = told + np.bincount(of[1:-1][inner], weights=decades[inner], minlength=len(courses))
+    result: np.ndarray = told - start
     return result
 
 
 def _decades(nodes: Nodes, crowd: np.ndarray, k: np.ndarray) -> np.ndarray:
+    """What each of the nodes ``k`` but the first and last tells beside its neighbours."""
     x, y = nodes.x[k], nodes.y[k]
     l1 = np.hypot(x[1:-1] - x[:-2], y[1:-1] - y[:-2])
     l2 = np.hypot(x[2:] - x[1:-1], y[2:] - y[1:-1])
     chord = np.maximum(np.hypot(x[2:] - x[:-2], y[2:] - y[:-2]), 0.1)
     off = np.abs((x[2:] - x[:-2]) * (y[1:-1] - y[:-2]) - (y[2:] - y[:-2]) * (x[1:-1] - x[:-2])) / chord
     off = np.maximum(off, LEAST_OFF * nodes.sigma[k[1:-1]])
-    expected = crowd[k[1:-1]] * 2 * off * (l1 + l2) / 2
+    expected = np.nan_to_num(crowd[k[1:-1]], nan=1.0) * 2 * off * (l1 + l2) / 2
     chance = -np.expm1(-np.maximum(expected, 1e-9))
     # A node that lies on another pass than the one before tells; the same pass twice does not.
     new = nodes.leg[k[1:-1]] != nodes.leg[k[:-2]]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List
+from typing import List, Tuple
 
 import numpy as np
 
@@ -13,21 +13,25 @@ from .alongside import find_runs
 from .beside import look_beside
 from .candidates import find_candidates
 from .chains import chain
-from .courses import Course, bridge_courses, close_courses, merge_courses, side_of
+from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of
 from .drawn import draw_courses
 from .evidence import crowds, evidence_of
 from .found import Features, nothing_found
 from .gates import gate_chances
 from .handed_on import hand_on
 from .jumps import jumps_at_gates
-from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_run
+from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
 from .passes import make_passes, noise_at
-from .readings import read_gaps
+from .readings import read_courses
 from .segments import cut_into_segments
 from .verdict import regular, shadows
 
 #: Fewer points tell of no line.
 FEWEST = 60
+#: Courses that have so few decades less than it takes are looked at more closely.
+READ_MORE = 4.0
+#: Decades that a strong line has for each pass that crosses it; chance finds less order in more passes.
+EACH_PASS = 0.55
 
 
 @dataclass(frozen=True)
@@ -36,8 +40,8 @@ class FeatureOptions:
 
     ``least_step``: metres; lower steps are not looked for. ``least_bend``: change of slope, metres a metre, that is
     looked for; ``strong_bend``: that a breakline needs (a bank of 1:3 has 0.33). ``strong``: evidence (see
-    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so many
-    passes must share a line.
+    ``FoundLine``) from which a line is a breakline; ``proposed``: from which it is told at all. ``least_passes``: so
+    many passes must share a line.
     """
 
     least_step: float = 0.03
@@ -70,33 +74,33 @@ def find_features(
     parts = [nodes_of_candidates(passes, found, edges, chance)]
     courses = [Course(k) for k in chain(found, float(passes.s[-1]))]
     progress(0.5, "features")
-    for run in find_runs(passes, noise, look_beside(passes), options.least_step):
-        start = sum(len(part) for part in parts)
-        parts.append(nodes_of_run(passes, run))
-        courses.append(Course(np.arange(start, start + len(run.point))))
+    runs = find_runs(passes, noise, look_beside(passes), options.least_step)
+    parts.append(nodes_of_runs(passes, runs))
+    end = len(found) + np.cumsum(runs.counts)
+    courses += [Course(np.arange(a, b)) for a, b in zip((end - runs.counts).tolist(), end.tolist())]
     nodes = join_nodes(parts)
     progress(0.6, "features")
     courses = _settle(nodes, courses)
     if not courses:
         return nothing_found(len(points), usual)
     evidence = evidence_of(nodes, crowds(nodes), courses)
-    kept = evidence >= options.proposed
-    kept &= np.array(
-        [len(np.unique(nodes.leg[c.nodes])) >= options.least_passes or nodes.along[c.nodes].any() for c in courses]
-    )
-    courses = [course for course, keep in zip(courses, kept) if keep]
-    evidence = evidence[kept]
+    courses, evidence = _kept(courses, evidence, evidence >= options.proposed - READ_MORE)
     if not courses:
         return nothing_found(len(points), usual)
-    nodes, courses, read = read_gaps(passes, jumps, nodes, courses)
+    nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
+    kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
+    courses, evidence = _kept(courses, evidence, kept)
+    if not courses:
+        return nothing_found(len(points), usual)
     alone = ~shadows(nodes, courses, evidence)
-    strong = (evidence >= options.strong) & regular(passes, segments, nodes, courses, read, options.strong_bend)
+    enough = evidence >= np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
+    strong = enough & regular(passes, segments, nodes, courses, bridging, options.strong_bend, enough)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")
-    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses)
+    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses, bridging)
     progress(0.95, "features")
-    result = hand_on(points, passes, nodes, courses, read, drawn, evidence, strong, usual)
+    result = hand_on(points, passes, nodes, courses, bridging, drawn, evidence, strong, usual)
     progress(1.0, "features")
     return result
 
@@ -104,5 +108,27 @@ def find_features(
 def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
-    courses = close_courses(nodes, courses, 3.0)
-    return [Course(c.nodes[::-1], c.closed) if side_of(nodes, c) < 0 else c for c in courses]
+    courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
+    up = sides_of(nodes, courses)
+    return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
+
+
+def _kept(courses: List[Course], evidence: np.ndarray, keep: np.ndarray) -> Tuple[List[Course], np.ndarray]:
+    return [course for course, kept in zip(courses, keep) if kept], evidence[keep]
+
+
+def _shared(nodes: Nodes, courses: List[Course], bridging: np.ndarray, least: int) -> np.ndarray:
+    """Mask of the courses that so many passes show, or that one walks along."""
+    every = listed(courses)
+    k, of = every.k[~bridging[every.k]], every.of[~bridging[every.k]]
+    pairs = np.unique(np.column_stack([of, nodes.leg[k]]), axis=0)
+    along = np.bincount(of, weights=nodes.along[k], minlength=len(courses)) > 0
+    result: np.ndarray = (np.bincount(pairs[:, 0], minlength=len(courses)) >= least) | along
+    return result
+
+
+def _crossed(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> np.ndarray:
+    """Candidates of crossing passes in each course."""
+    every = listed(courses)
+    across = ~bridging[every.k] & ~nodes.along[every.k]
+    return np.bincount(every.of[across], minlength=len(courses))

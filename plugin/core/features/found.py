@@ -4,11 +4,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
-from typing import List, Tuple
+from typing import Tuple
 
 import numpy as np
-
-from ..linework.constraints import ConstraintLine, Constraints, LineKind, make_line
 
 
 class FoundKind(str, Enum):
@@ -83,7 +81,9 @@ class Features:
 
     ``on_line``: (n,) int64, the line that the point is walked along or beside, -1 for none. ``step_after``: (n,) bool,
     a strong step lies between this point and the next of the walk. ``explained``: (n,) bool, that the point lies
-    higher or lower than its surroundings is what a strong line does: no sign of a fault. ``noise``: what the walk
+    higher or lower than its surroundings is what a strong line does: no sign of a fault. ``in_line``: (n,) bool, the
+    point stands so near to foot or top of a strong step that the line's heights hold all it tells: a surface that takes
+    the line has fewer small closed contours, and no larger errors, without the point. ``noise``: what the walk
     itself tells of the standard deviation of a height, metres, that is new at every point.
     """
 
@@ -91,6 +91,7 @@ class Features:
     on_line: np.ndarray
     step_after: np.ndarray
     explained: np.ndarray
+    in_line: np.ndarray
     noise: float
 
     @property
@@ -102,17 +103,4 @@ class Features:
 def nothing_found(n: int, noise: float = float("nan")) -> Features:
     """No line among ``n`` points."""
     none = np.zeros(n, bool)
-    return Features((), np.full(n, -1, np.int64), none, none.copy(), noise)
-
-
-def breaklines(features: Features) -> Constraints:
-    """The strong lines as breaklines with heights: foot and top of a step, the line itself of another kind."""
-    lines: List[ConstraintLine] = []
-    for number, line in enumerate(features.lines):
-        if not line.strong:
-            continue
-        label = f"{line.kind.value} {number + 1}"
-        lines.append(make_line(LineKind.BREAKLINE, line.foot, label))
-        if len(line.top):
-            lines.append(make_line(LineKind.BREAKLINE, line.top, label))
-    return Constraints(tuple(lines))
+    return Features((), np.full(n, -1, np.int64), none, none.copy(), none.copy(), noise)

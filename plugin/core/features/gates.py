@@ -11,11 +11,11 @@ from .jumps import Jumps, side_line
 from .passes import Passes
 
 #: Gates looked at on either side of the one a step was found in.
-BESIDE = 2
+BESIDE = 1
 
 
 def gate_chances(passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candidates) -> Tuple[np.ndarray, np.ndarray]:
-    """Ends (m, 6) of five gates along the pass from each candidate's place, metres, and the chance (m, 5) of each.
+    """Ends (m, 4) of three gates along the pass from each candidate's place, metres, and the chance (m, 3) of each.
 
     Lines through the points well before and well behind say how likely each point between is foot or top. All chances
     are 0 where the candidate is no step.
@@ -28,8 +28,8 @@ def gate_chances(passes: Passes, noise: np.ndarray, jumps: Jumps, found: Candida
     s0 = passes.s[g] + (passes.s[np.minimum(g + 1, q - 1)] - passes.s[g]) / 2
     sigma = noise[g]
     low, high = jumps.low[g], jumps.high[g]
-    behind = side_line(passes, sigma, s0, low, np.maximum(g, low), jumps.reach, ahead=False)
-    ahead = side_line(passes, sigma, s0, np.minimum(g + 2, high), high, jumps.reach, ahead=True)
+    behind = side_line(passes, sigma, s0, low, np.maximum(g, low), ahead=False)
+    ahead = side_line(passes, sigma, s0, np.minimum(g + 2, high), high, ahead=True)
     told = (behind.count >= 2) & (ahead.count >= 2)
     log = np.zeros((len(k), wide))
     for j in range(-BESIDE + 1, BESIDE + 1):  # points that a near gate puts on the other side

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
-from typing import List
+from typing import List, Tuple
 
 import numpy as np
 
 from ..points.pointset import PointSet
 from .candidates import CONVEX, STEP
-from .courses import Course
+from .courses import Course, Listed, listed
 from .drawn import Drawn
 from .found import Features, FoundKind, FoundLine
+from .groups import group_median, neighbours
 from .nodes import Nodes
 from .passes import Passes
 
@@ -18,6 +19,10 @@ from .passes import Passes
 FLAT = 0.3
 #: Walk points on either side of a gate that a line explains.
 EXPLAINED = 2
+#: Points so near to foot or top (m) have all they tell in the line.
+HELD = 0.4
+#: Places of a run farther apart (m) do not belong to one stretch.
+RUN_GAP = 8.0
 
 
 def hand_on(
@@ -25,103 +30,159 @@ def hand_on(
     evidence: np.ndarray, strong: np.ndarray, noise: float,
 ) -> Features:  # fmt: skip
     """The lines, strong ones first and these by evidence, and what points have to do with them."""
-    order = sorted(range(len(courses)), key=lambda i: (not strong[i], -evidence[i]))
-    lines = [_line(passes, nodes, courses[i], read, drawn[i], float(evidence[i]), bool(strong[i])) for i in order]
-    on_line = np.full(len(points), -1, np.int64)
-    step_after, explained = np.zeros(len(points), bool), np.zeros(len(points), bool)
-    for number in range(len(order) - 1, -1, -1):
-        i = order[number]
-        k = courses[i].nodes
-        k = k[~read[k]]
-        walked = _walked_on(passes, nodes, k)
-        on_line[passes.index[walked]] = number
-        across = k[~nodes.along[k]]
-        on_line[passes.index[nodes.point[across]]] = number
-        on_line[passes.index[nodes.other[across]]] = number
-        if not strong[i]:
-            continue
-        explained[passes.index[walked]] = True
-        for shift in range(-EXPLAINED, EXPLAINED + 2):
-            at = nodes.point[across] + shift
-            good = (at >= 0) & (at < len(passes))
-            good[good] &= passes.leg[at[good]] == nodes.leg[across[good]]
-            explained[passes.index[at[good]]] = True
-        if nodes.kind[k[0]] == STEP:
-            step_after[passes.index[nodes.point[across]]] = True
-    return Features(tuple(lines), on_line, step_after, explained, noise)
-
-
-def _walked_on(passes: Passes, nodes: Nodes, k: np.ndarray) -> np.ndarray:
-    """Walk points of the runs among nodes ``k``: from each to the next on the same leg."""
-    parts = [np.empty(0, np.int64)]
-    own = k[nodes.along[k]]
-    for point in (nodes.point[own], nodes.other[own]):
-        at = np.sort(point)
-        a, b = at[:-1], at[1:]
-        near = (passes.leg[a] == passes.leg[b]) & (passes.s[b] - passes.s[a] < 8.0)
-        parts.append(at)
-        counts = (b - a)[near]
-        start = np.repeat(a[near], counts)
-        parts.append(start + np.arange(len(start)) - np.repeat(np.cumsum(counts) - counts, counts))
-    return np.unique(np.concatenate(parts))
-
-
-def _kind(passes: Passes, nodes: Nodes, k: np.ndarray) -> FoundKind:
-    """What the ground does at a course, by the slopes of the passes on both sides."""
-    if nodes.kind[k[0]] == STEP:
-        return FoundKind.STEP
-    convex = nodes.kind[k[0]] == CONVEX
-    across = k[~nodes.along[k]]
-    both = True
-    if len(across):
-        last = len(passes) - 1
-        here = nodes.point[across]
-        back, fore = np.maximum(here - 2, 0), np.minimum(here + 3, last)
-        middle = (passes.z[here] + passes.z[np.minimum(here + 1, last)]) / 2
-        sign = -1.0 if convex else 1.0
-        rise = sign * np.column_stack([passes.z[back] - middle, passes.z[fore] - middle])
-        flatter, steeper = np.median(rise.min(axis=1)), np.median(rise.max(axis=1))
-        both = bool(flatter > FLAT * steeper)
-    if convex:
-        return FoundKind.RIDGE if both else FoundKind.TOP
-    return FoundKind.VALLEY if both else FoundKind.TOE
+    order = np.lexsort((-evidence, ~strong))
+    courses, drawn = [courses[i] for i in order], [drawn[i] for i in order]
+    evidence, strong = evidence[order], strong[order]
+    every = listed(courses)
+    there = ~read[every.k]
+    k, of = every.k[there], every.of[there]
+    kinds = _kinds(passes, nodes, k, of, len(courses))
+    sizes = group_median(nodes.size[k], of, len(courses))
+    pairs = np.unique(np.column_stack([np.tile(of, 2), np.append(nodes.leg[k], passes.leg[nodes.other[k]])]), axis=0)
+    shared = np.bincount(pairs[:, 0], minlength=len(courses))
+    bridged = _bridged(nodes, every, read, np.array([course.closed for course in courses], bool))
+    start = np.cumsum(every.counts) - every.counts
+    of_vertex = np.repeat(np.arange(len(drawn)), [len(d.plan) for d in drawn])
+    rise = np.concatenate([d.top[:, 2] - d.foot[:, 2] for d in drawn])
+    steps = group_median(rise, of_vertex, len(drawn))
+    doubts = group_median(np.concatenate([d.step for d in drawn]), of_vertex, len(drawn))
+    lines = tuple(
+        _line(passes.origin, kinds[i], courses[i], drawn[i], bridged[start[i] + drawn[i].row[:-1] % every.counts[i]],
+              (float(sizes[i]), float(steps[i]), float(doubts[i])), int(shared[i]), float(evidence[i]), bool(strong[i]))
+        for i in range(len(courses))
+    )  # fmt: skip
+    in_line = _in_lines(len(points), passes, nodes, courses, drawn, strong & (steps > 0))
+    return Features(lines, *_marks(len(points), passes, nodes, k, of, strong), in_line, noise)
 
 
 def _line(
-    passes: Passes, nodes: Nodes, course: Course, read: np.ndarray, drawn: Drawn, evidence: float, strong: bool
-) -> FoundLine:
-    k = course.nodes[~read[course.nodes]]
-    kind = _kind(passes, nodes, k)
-    origin = passes.origin
+    origin: np.ndarray, kind: FoundKind, course: Course, drawn: Drawn, bridged: np.ndarray,
+    sizes: Tuple[float, float, float], passes: int, evidence: float, strong: bool,
+) -> FoundLine:  # fmt: skip
     foot, top = drawn.foot + origin, drawn.top + origin
-    is_step = kind == FoundKind.STEP
-    rise = foot[:, 2] * 0 + (drawn.top - drawn.foot)[:, 2]
-    usual = float(np.median(rise)) if is_step else float("nan")
+    step = kind == FoundKind.STEP
     return FoundLine(
         kind=kind,
         easting=foot[:, 0],
         northing=foot[:, 1],
         height=foot[:, 2],
-        top=top if is_step else np.empty((0, 3)),
+        top=top if step else np.empty((0, 3)),
         sigma_plan=drawn.plan,
         sigma_height=drawn.height,
-        step=usual,
-        sigma_step=float(np.median(drawn.step)) if is_step else float("nan"),
-        bend=float("nan") if is_step else float(np.median(nodes.size[k])),
-        passes=len(np.unique(np.append(nodes.leg[k], passes.leg[nodes.other[k]]))),
+        step=sizes[1] if step else float("nan"),
+        sigma_step=sizes[2] if step else float("nan"),
+        bend=float("nan") if step else sizes[0],
+        passes=passes,
         evidence=evidence,
         strong=strong,
-        bridged=_bridged(nodes, course, read, drawn),
+        bridged=bridged,
         closed=course.closed,
     )
 
 
-def _bridged(nodes: Nodes, course: Course, read: np.ndarray, drawn: Drawn) -> np.ndarray:
-    """Mask (v - 1,) of the stretches between vertices that touch a reading, or a gap longer than twice the usual."""
-    k = course.nodes
-    long = np.hypot(np.diff(nodes.x[np.append(k, k[0])]), np.diff(nodes.y[np.append(k, k[0])]))
-    usual = float(np.median(long[:-1])) if len(k) > 1 else 0.0
-    gap = (long > 2.2 * usual) & (long > 3.0)
-    after = np.append(k[1:], k[0])
-    bridged = dict(zip(k.tolist(), (gap | read[k] | read[after]).tolist()))
-    return np.array([bridged[node] for node in drawn.node[:-1].tolist()], bool)
+def _kinds(passes: Passes, nodes: Nodes, k: np.ndarray, of: np.ndarray, many: int) -> List[FoundKind]:
+    """What the ground does at each of ``many`` courses of nodes ``k``, by the slopes of the passes on both sides."""
+    across = ~nodes.along[k]
+    last = len(passes) - 1
+    here = nodes.point[k[across]]
+    back, fore = np.maximum(here - 2, 0), np.minimum(here + 3, last)
+    middle = (passes.z[here] + passes.z[np.minimum(here + 1, last)]) / 2
+    sign = np.where(nodes.kind[k[across]] == CONVEX, -1.0, 1.0)
+    rise = np.column_stack([sign * (passes.z[back] - middle), sign * (passes.z[fore] - middle)])
+    flatter = group_median(rise.min(axis=1), of[across], many)
+    steeper = group_median(rise.max(axis=1), of[across], many)
+    one_way = flatter <= FLAT * steeper
+    kind = np.zeros(many, np.int64)
+    kind[of] = nodes.kind[k]
+    names = {True: {True: FoundKind.TOP, False: FoundKind.RIDGE}, False: {True: FoundKind.TOE, False: FoundKind.VALLEY}}
+    return [
+        FoundKind.STEP if number == STEP else names[number == CONVEX][one]
+        for number, one in zip(kind.tolist(), one_way.tolist())
+    ]
+
+
+def _bridged(nodes: Nodes, every: Listed, read: np.ndarray, closed: np.ndarray) -> np.ndarray:
+    """Mask (n,) of the listed nodes after which the line touches a reading, or a gap longer than twice the usual."""
+    _, after = neighbours(every.counts)
+    number = np.arange(len(after))
+    start = np.cumsum(every.counts) - every.counts
+    after = np.where((after == number) & closed[every.of], start[every.of], after)
+    k, onward = every.k, every.k[after]
+    long = np.hypot(nodes.x[onward] - nodes.x[k], nodes.y[onward] - nodes.y[k])
+    linked = after != number
+    usual = group_median(long[linked], every.of[linked], len(every.counts))[every.of]
+    result: np.ndarray = read[k] | read[onward] | ((long > 2.2 * usual) & (long > 3.0))
+    return result
+
+
+def _marks(
+    n: int, passes: Passes, nodes: Nodes, k: np.ndarray, of: np.ndarray, strong: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """``on_line, step_after, explained`` (n,) of :class:`Features`, for nodes ``k`` of lines ``of``."""
+    on_line = np.full(n, -1, np.int64)
+    step_after, explained = np.zeros(n, bool), np.zeros(n, bool)
+    order = np.argsort(-of, kind="stable")  # the strongest line comes last and counts
+    k, of = k[order], of[order]
+    across = ~nodes.along[k]
+    crossing, line = k[across], of[across]
+    for point in (nodes.point[crossing], nodes.other[crossing]):
+        on_line[passes.index[point]] = line
+    walked, line = _walked_on(passes, nodes, k[~across], of[~across])
+    on_line[passes.index[walked]] = line
+    explained[passes.index[walked[strong[line]]]] = True
+    crossing = crossing[strong[of[across]]]
+    for shift in range(-EXPLAINED, EXPLAINED + 2):
+        at = np.clip(nodes.point[crossing] + shift, 0, len(passes) - 1)
+        at = at[passes.leg[at] == nodes.leg[crossing]]
+        explained[passes.index[at]] = True
+    step_after[passes.index[nodes.point[crossing[nodes.kind[crossing] == STEP]]]] = True
+    return on_line, step_after, explained
+
+
+def _walked_on(passes: Passes, nodes: Nodes, k: np.ndarray, of: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Walk points along the places ``k`` of runs: each and all to the next of the same line on its leg; and lines."""
+    points, lines = [np.empty(0, np.int64)], [np.empty(0, np.int64)]
+    for point in (nodes.point[k], nodes.other[k]):
+        order = np.lexsort((point, -of))
+        at, line = point[order], of[order]
+        a, b = at[:-1], at[1:]
+        near = (line[1:] == line[:-1]) & (passes.leg[a] == passes.leg[b]) & (passes.s[b] - passes.s[a] < RUN_GAP)
+        counts = (b - a)[near]
+        start = np.repeat(a[near], counts)
+        points += [at, start + np.arange(len(start)) - np.repeat(np.cumsum(counts) - counts, counts)]
+        lines += [line, np.repeat(line[:-1][near], counts)]
+    point, line = np.concatenate(points), np.concatenate(lines)
+    order = np.argsort(-line, kind="stable")
+    return point[order], line[order]
+
+
+def _in_lines(
+    n: int, passes: Passes, nodes: Nodes, courses: List[Course], drawn: List[Drawn], steps: np.ndarray
+) -> np.ndarray:
+    """Mask (n,) of the points near foot or top of the courses ``steps`` (l,), or walked along them."""
+    result = np.zeros(n, bool)
+    which = np.flatnonzero(steps)
+    if not len(which):
+        return result
+    vertices, ks = [], []
+    for i in which.tolist():
+        row = drawn[i].row
+        first = np.flatnonzero(np.append(True, np.diff(row) > 0))
+        vertices.append(np.column_stack([drawn[i].foot[first, :2], drawn[i].top[first, :2]]))
+        ks.append(courses[i].nodes[row[first] % len(courses[i].nodes)])
+    foot, top = np.hsplit(np.concatenate(vertices), 2)
+    k = np.concatenate(ks)
+    middle, across = (foot + top) / 2, top - foot
+    wide = np.maximum(np.hypot(across[:, 0], across[:, 1]), 1e-9)
+    for point in (nodes.point[k], nodes.other[k]):
+        for shift in (-1, 0, 1):
+            at = np.clip(point + shift, passes.first[point], passes.last[point] - 1)
+            off = np.column_stack([passes.x[at], passes.y[at]]) - middle
+            aside = np.abs((off * across).sum(axis=1)) / wide
+            near = (aside <= wide / 2 + HELD) & (np.hypot(off[:, 0], off[:, 1]) < 2 * passes.spacing)
+            result[passes.index[at[near]]] = True
+    every = listed([courses[i] for i in which])
+    along = nodes.along[every.k]
+    walked, _ = _walked_on(passes, nodes, every.k[along], every.of[along])
+    result[passes.index[walked]] = True
+    return result

@@ -6,17 +6,22 @@ from typing import Tuple
 
 import numpy as np
 
+from .bending import corner_weights, make_bending, solve_offsets
 from .candidates import STEP
 from .jumps import SLOPE_SIGMA, Jumps, side_line
 from .nodes import Nodes
 from .passes import Passes
-from .placing import Places, place_lines
+from .placing import shares
 from .segments import Segments
 
 #: Standard deviation of what all heights of one pass share beside those of the next, in those of a height.
 DRIFT = 0.5
 #: Squared change of slope for each metre that heights along a line may have.
 BENDINGS = np.array([1e-7, 3e-6, 1e-4, 3e-3])
+#: Freedom of the heights' distribution, and rounds of reweighting.
+HEIGHT_FREEDOM, ROUNDS = 6.0, 3
+#: A height that is held counts so many times.
+HOLD = 5.0
 
 
 def measured(
@@ -60,8 +65,8 @@ def _beside_gates(
         start = np.where((passes.s[np.clip(g + j, 0, q - 1)] <= s) & (start == g + j), g + j + 1, start)
     low, high = jumps.low[g], jumps.high[g]
     sigma = noise[g]
-    behind = side_line(passes, sigma, s, low, np.maximum(end, low + 1), jumps.reach, ahead=False)
-    ahead = side_line(passes, sigma, s, np.minimum(start, high - 1), high, jumps.reach, ahead=True)
+    behind = side_line(passes, sigma, s, low, np.maximum(end, low + 1), ahead=False)
+    ahead = side_line(passes, sigma, s, np.minimum(start, high - 1), high, ahead=True)
     rises = nodes.ex[k] * passes.ex[g] + nodes.ey[k] * passes.ey[g] > 0
     b, a = behind.height_var * sigma**2, ahead.height_var * sigma**2
     return (
@@ -85,13 +90,39 @@ def _at_bends(
     return total / weight, 1 / weight
 
 
-def smooth(counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def smooth(
+    counts: np.ndarray, run: np.ndarray, height: np.ndarray, var: np.ndarray, held: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
     """Heights (n,) along lines smoothed as their own scatter allows, and standard deviations.
 
-    ``counts``: nodes of each line; ``run``: (n,) metres along them.
+    ``counts``: nodes of each line; ``run``: (n,) metres along them; ``held``: (n,) bool, not to be smoothed away: what
+    a pass shows where a line is bridged. Each change of slope and each height has Student's
+    distribution, so that a ramp, or a single wrong height, stays what it is.
     """
-    zero, gates = np.zeros(len(run)), np.zeros((len(run), 1))
-    start = np.repeat(height[np.cumsum(counts) - counts], counts)
-    places = Places(counts, run, height - start, zero, zero + 1, np.zeros((len(run), 2)), gates, np.sqrt(var))
-    placed = place_lines(places, BENDINGS, stray_sigma=0.1)
-    return placed.y + start, placed.sigma
+    many, n, lines = len(BENDINGS), len(run), len(counts)
+    line = np.repeat(np.arange(lines), counts)
+    start = height[np.cumsum(counts) - counts][line]
+    zero = np.zeros(many * n)
+    copies = np.tile(counts, many)
+    known, doubt = np.tile(height - start, many), np.tile(var, many)
+    at = (np.tile(run, many), zero)
+    bending = make_bending(copies, at, (zero, zero + 1), at)
+    turning = np.repeat(BENDINGS, n)
+    held = np.tile(held, many)
+    heavy, weight = np.ones(many * n), np.where(held, HOLD, 1.0)
+    for _ in range(ROUNDS):
+        stiff = np.where(bending.inner, heavy / (turning * bending.reach), 0.0)
+        precision = weight / doubt
+        mean, spread, square = solve_offsets(bending, stiff, zero, precision, precision * known)
+        heavy = corner_weights(bending, square, turning)
+        cavity = np.maximum(1 / spread - precision, 1e-6 / doubt)
+        foretold = (mean / spread - precision * known) / cavity
+        off = (known - foretold) ** 2 / (doubt + 1 / cavity)
+        score = -0.5 * (HEIGHT_FREEDOM + 1) * np.log1p(off / HEIGHT_FREEDOM) - 0.5 * np.log(doubt + 1 / cavity)
+        weight = (HEIGHT_FREEDOM + 1) / (HEIGHT_FREEDOM + (known - mean) ** 2 / doubt)
+        weight[held] = HOLD
+    share = shares(score, line, lines, many)
+    mean, spread = mean.reshape(many, n), spread.reshape(many, n)
+    middle = (share * mean).sum(axis=0)
+    sigma = np.sqrt((share * (spread + (mean - middle) ** 2)).sum(axis=0))
+    return middle + start, sigma

@@ -12,15 +12,18 @@ from .segments import Segments
 
 #: Slopes of the ground are of this size (m/m) before any point tells; matters beside one or two points only.
 SLOPE_SIGMA = 0.15
-#: Points on either side of a gate that the slopes rest on; the survey itself says which is best.
+#: Points on one side of a gate that its slope may rest on: as many as agree with the nearest.
 REACHES = (3, 4, 6, 8)
-_SAMPLE = 20_000
+#: A line through more points agrees with one through fewer if they differ by so many standard deviations at most.
+AGREE = 1.8
+#: Where the lines before and behind come so near to meeting within a gate (share of the jump) it is a bend.
+MEET = 0.15
 
 
 @dataclass(frozen=True)
 class Side:
-    """The line through the points on one side of g gates, at a place: its height, slope, the variance of both (in units of
-    the variance of a height), their covariance, and the number of points."""
+    """The line through the points on one side of g gates, at a place: its height, slope, the variance of both (in units
+    of the variance of a height), their covariance, and the number of points."""
 
     height: np.ndarray
     slope: np.ndarray
@@ -48,7 +51,6 @@ class Jumps:
     sigma: np.ndarray
     low: np.ndarray
     high: np.ndarray
-    reach: int
 
     @property
     def told(self) -> np.ndarray:
@@ -58,55 +60,61 @@ class Jumps:
 
 
 def side_line(
-    passes: Passes, noise: np.ndarray, at: np.ndarray, start: np.ndarray, end: np.ndarray, reach: int, ahead: bool
+    passes: Passes, noise: np.ndarray, at: np.ndarray, start: np.ndarray, end: np.ndarray, ahead: bool
 ) -> Side:
-    """Lines at walked places ``at`` (g,) through points [start, end) (g,): the ``reach`` nearest of them.
+    """Lines at walked places ``at`` (g,) through points [start, end) (g,): the nearest that agree.
 
-    ``ahead``: the points lie ahead, from ``start`` on; else behind, up to ``end``. A slope of size ``SLOPE_SIGMA`` is
-    expected beforehand.
+    ``ahead``: the points lie ahead, from ``start`` on; else behind, up to ``end``. ``noise``: (g,) of a height, metres.
+    A slope of size ``SLOPE_SIGMA`` is expected beforehand. More points are taken as long as their line agrees with
+    that of fewer (Lepski's way to choose a window; Goldenshluger and Nemirovski 1997, from memory).
     """
-    n, fs, fz, fss, fsz = (np.zeros(len(at)) for _ in range(5))
     q = len(passes)
+    sums = np.zeros((5, len(at)))
     zero = passes.z[np.clip(start if ahead else end - 1, 0, q - 1)]
-    count = np.minimum(end - start, reach)
-    for k in range(reach):
+    given = (noise / SLOPE_SIGMA) ** 2
+    best = np.zeros((6, len(at)))
+    open_ = np.ones(len(at), bool)
+    for k in range(REACHES[-1]):
         j = np.clip(start + k if ahead else end - 1 - k, 0, q - 1)
-        w = (k < count).astype(float)
+        w = (k < end - start).astype(float)
         s, z = passes.s[j] - at, passes.z[j] - zero
-        n += w
-        fs += w * s
-        fz += w * z
-        fss += w * s * s
-        fsz += w * s * z
+        ws = w * s
+        sums += (w, ws, w * z, ws * s, ws * z)
+        if k + 1 not in REACHES:
+            continue
+        line = _fit(sums, given)
+        if k + 1 > REACHES[0]:
+            spread = np.sqrt(np.maximum(best[2] - line[2], 0)) * noise
+            open_ &= np.abs(line[0] - best[0]) <= AGREE * spread + 1e-9
+            line = np.where(open_, line, best)
+        best = line
+    height, slope, height_var, slope_var, cov, n = best
+    return Side(zero + height, slope, height_var, slope_var, cov, n)
+
+
+def _fit(sums: np.ndarray, given: np.ndarray) -> np.ndarray:
+    """Height and slope at the gate, their variances and covariance, and the number (6, g) from sums of points."""
+    n, fs, fz, fss, fsz = sums
     safe = np.maximum(n, 1)
     s, z = fs / safe, fz / safe
-    given = (noise / SLOPE_SIGMA) ** 2
-    spread = fss - fs * s + given
-    slope = (fsz - fs * z) / spread
-    slope_var = 1 / spread
+    slope_var = 1 / (fss - fs * s + given)
+    slope = (fsz - fs * z) * slope_var
     height_var = np.where(n > 0, 1 / safe + s * s * slope_var, 1e6)
-    return Side(zero + z - slope * s, slope, height_var, slope_var, -s * slope_var, n)
+    return np.array([z - slope * s, slope, height_var, slope_var, -s * slope_var, n])
 
 
 def jumps_at_gates(passes: Passes, noise: np.ndarray, segments: Segments) -> Jumps:
-    """The jump at every gate, over that reach of points which scatters least over the survey."""
+    """The jump at every gate; its standard deviation is at least what the ranks of all jumps tell."""
     q = len(passes)
     low, high = _windows(passes, segments)
-    gates = np.arange(0, q - 1, max(1, q // _SAMPLE))
-    best, reach = np.inf, REACHES[0]
-    for k in REACHES:
-        size = _jump(passes, noise, gates, low[gates], high[gates], k)[0]
-        size = np.abs(size[np.isfinite(size)])
-        spread = float(np.median(size)) if len(size) else np.inf
-        if spread < 0.97 * best:
-            best, reach = spread, k
     size, t, sigma = (np.full(q, np.nan) for _ in range(3))
     for a in range(0, q - 1, CHUNK):
         some = np.arange(a, min(a + CHUNK, q - 1))
-        size[some], t[some], sigma[some] = _jump(passes, noise, some, low[some], high[some], reach)
-    known = np.isfinite(t) & (t != 0)
-    scale = max(1.0, float(np.median(np.abs(size[known]) / sigma[known])) / 0.6745) if known.any() else 1.0
-    return Jumps(size, np.nan_to_num(t) / scale, sigma * scale, low, high, reach)
+        size[some], t[some], sigma[some] = _jump(passes, noise, some, low, high)
+    known = np.isfinite(size)
+    relative = np.abs(size[known]) / sigma[known]
+    scale = max(1.0, float(np.median(relative)) / 0.6745) if known.any() else 1.0
+    return Jumps(size, np.nan_to_num(t) / scale, sigma * scale, low, high)
 
 
 def _windows(passes: Passes, segments: Segments) -> Tuple[np.ndarray, np.ndarray]:
@@ -123,28 +131,27 @@ def _windows(passes: Passes, segments: Segments) -> Tuple[np.ndarray, np.ndarray
 def jump_across(
     passes: Passes, noise: np.ndarray, jumps: Jumps, gates: np.ndarray, skip: int
 ) -> Tuple[np.ndarray, np.ndarray]:
-    """Size (g,) and size over standard deviation (g,) of the jump from points ``gates`` to those ``skip`` + 1 further on.
+    """The jump from points ``gates`` to those ``skip`` + 1 further on: size (g,) and size over standard deviation (g,).
 
     The points between tell nothing. nan where the leg ends.
     """
-    low, high = jumps.low[gates], jumps.high[np.minimum(gates + skip, len(passes) - 1)]
-    size, t, _ = _jump(passes, noise, gates, low, high, jumps.reach, skip)
+    size, t, _ = _jump(passes, noise, gates, jumps.low, jumps.high, skip)
     return size, t
 
 
 def _jump(
-    passes: Passes, noise: np.ndarray, gates: np.ndarray, low: np.ndarray, high: np.ndarray, reach: int, skip: int = 0
+    passes: Passes, noise: np.ndarray, gates: np.ndarray, low: np.ndarray, high: np.ndarray, skip: int = 0
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     beyond = gates + 1 + skip
     middle = (passes.s[gates] + passes.s[beyond]) / 2
     half = (passes.s[beyond] - passes.s[gates]) / 2
     sigma = noise[gates]
-    behind = side_line(passes, sigma, middle, low, gates + 1, reach, ahead=False)
-    ahead = side_line(passes, sigma, middle, beyond, high, reach, ahead=True)
+    behind = side_line(passes, sigma, middle, low[gates], gates + 1, ahead=False)
+    ahead = side_line(passes, sigma, middle, beyond, high[gates + skip], ahead=True)
     size = ahead.height - behind.height
     bend = ahead.slope - behind.slope
     sd = sigma * np.sqrt(ahead.height_var + behind.height_var)
     least = np.abs(size) - np.abs(bend) * half
     whole = passes.leg[gates] == passes.leg[beyond]
-    t = np.where(least > 0.25 * np.abs(size), size / sd, 0.0)
+    t = np.where(least > MEET * np.abs(size), size / sd, 0.0)
     return np.where(whole, size, np.nan), np.where(whole, t, np.nan), sd

@@ -7,7 +7,7 @@ from typing import List
 
 import numpy as np
 
-from .alongside import ON_LINE, Run
+from .alongside import ON_LINE, Runs
 from .candidates import STEP, Candidates
 from .gates import BESIDE
 from .passes import Passes
@@ -19,11 +19,12 @@ _WIDE = 2 * BESIDE + 1
 class Nodes:
     """n places where a line may run.
 
-    ``kind, x, y, sigma, t``: as of ``Candidates``, ``size`` unsigned. ``ex, ey``: (n,) direction across the line in which
-    the place is free; the ground rises along it at a step, or is steeper there at a one-sided bend where ``sided``.
+    ``kind, x, y, sigma, t``: as of ``Candidates``, ``size`` unsigned. ``ex, ey``: (n,) direction across the line in
+    which the place is free; the ground rises along it at a step, or is steeper there at a bend where ``sided``.
     ``edges, chance``: gates as of ``Places``. ``leg``: (n,) number of the pass. ``point, other``: (n,) walk points
     before and after the place (of two passes where ``along``). ``along``: (n,) bool, from a run along the line.
-    ``decades``: (n,) what a place of a run tells; 0 for candidates.
+    ``decades``: (n,) what a place of a run or a reading tells; 0 for candidates. ``fine``: (n,) bool, the size is
+    well measured.
     """
 
     kind: np.ndarray
@@ -74,28 +75,22 @@ def nodes_of_candidates(passes: Passes, found: Candidates, edges: np.ndarray, ch
     )  # fmt: skip
 
 
-def nodes_of_run(passes: Passes, run: Run) -> Nodes:
-    """The places of a run as nodes: of a step between the two passes, of a bend on the pass."""
-    i = run.point
+def nodes_of_runs(passes: Passes, runs: Runs) -> Nodes:
+    """The places of runs as nodes: of a step between the two passes, of a bend on the pass."""
+    i, j = runs.point, runs.other
     n = len(i)
+    step = runs.kind == STEP
+    dx, dy = passes.x[j] - passes.x[i], passes.y[j] - passes.y[i]
+    wide = np.maximum(np.hypot(dx, dy), 0.02)
     edges, chance = np.zeros((n, _WIDE + 1)), np.zeros((n, _WIDE))
-    if run.kind == STEP:
-        j = run.other
-        dx, dy = passes.x[j] - passes.x[i], passes.y[j] - passes.y[i]
-        wide = np.maximum(np.hypot(dx, dy), 0.02)
-        x, y = (passes.x[i] + passes.x[j]) / 2, (passes.y[i] + passes.y[j]) / 2
-        ex, ey = dx / wide, dy / wide
-        edges[:, : BESIDE + 1] = -wide[:, None] / 2
-        edges[:, BESIDE + 1 :] = wide[:, None] / 2
-        chance[:, BESIDE] = 1.0
-        sigma = wide / np.sqrt(12)
-    else:
-        j, x, y = i, passes.x[i], passes.y[i]
-        ex, ey = -passes.ey[i], passes.ex[i]
-        sigma = np.full(n, ON_LINE)
+    half = np.where(step, wide / 2, 0.0)
+    edges[:, : BESIDE + 1] = -half[:, None]
+    edges[:, BESIDE + 1 :] = half[:, None]
+    chance[:, BESIDE] = step
     whole = np.ones(n, bool)
     return Nodes(
-        kind=np.full(n, run.kind), x=x, y=y, ex=ex, ey=ey, size=np.abs(run.size), t=np.full(n, 5.0), sigma=sigma,
-        sided=whole & (run.kind == STEP), edges=edges, chance=chance, leg=passes.leg[i], point=i, other=j, along=whole,
-        decades=run.decades, fine=whole,
+        kind=runs.kind, x=(passes.x[i] + passes.x[j]) / 2, y=(passes.y[i] + passes.y[j]) / 2,
+        ex=np.where(step, dx / wide, -passes.ey[i]), ey=np.where(step, dy / wide, passes.ex[i]),
+        size=np.abs(runs.size), t=np.full(n, 5.0), sigma=np.where(step, wide / np.sqrt(12), ON_LINE), sided=step,
+        edges=edges, chance=chance, leg=passes.leg[i], point=i, other=j, along=whole, decades=runs.decades, fine=whole,
     )  # fmt: skip

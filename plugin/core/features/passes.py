@@ -58,7 +58,7 @@ def make_passes(points: PointSet) -> Passes:
     """The legs of the points that are not rejected and have finite coordinates."""
     index = np.flatnonzero(points.used & np.isfinite(points.easting + points.northing + points.height))
     xyz = np.column_stack([points.easting[index], points.northing[index], points.height[index]])
-    origin = np.floor(np.median(xyz, axis=0)) if len(xyz) else np.zeros(3)
+    origin = np.floor(np.median(xyz[:: 1 + len(xyz) // 1000], axis=0)) if len(xyz) else np.zeros(3)
     x, y, z = (xyz - origin).T.copy()
     step = np.hypot(np.diff(x), np.diff(y))
     spacing = median_step(step)
@@ -112,9 +112,9 @@ def _directions(x: np.ndarray, y: np.ndarray, first: np.ndarray, last: np.ndarra
 def noise_at(passes: Passes) -> Tuple[float, np.ndarray]:
     """Standard deviation of a height that is new at every point, over all and about each point (q,), metres.
 
-    From the ranks of the departures from the line through both neighbours: a third of them are so small that steps
-    do not spoil them. About a point it is the noise over all, or that of the block of points it stands in where this is
-    rougher.
+    From the ranks of the departures from the line through both neighbours: a third of them are so small that steps do
+    not spoil them, once those are left out that clearly are none of noise. About a point it is the noise over all, or
+    that of the block of points it stands in where this is rougher.
     """
     q = len(passes)
     i = np.arange(1, q - 1)
@@ -125,7 +125,10 @@ def noise_at(passes: Passes) -> Tuple[float, np.ndarray]:
     share = back / (back + ahead)
     departure = passes.z[i] - (1 - share) * passes.z[i - 1] - share * passes.z[i + 1]
     size = np.abs(departure) / np.sqrt(1 + share**2 + (1 - share) ** 2)
-    over_all = max(float(np.quantile(size, _RANK)) / _RANK_SIGMA, 1e-4)
+    over_all = float(np.quantile(size, _RANK)) / _RANK_SIGMA
+    for _ in range(2):
+        over_all = float(np.quantile(size[size <= _CLEAR * over_all], _RANK)) / _RANK_SIGMA if over_all > 0 else 0.0
+    over_all = max(over_all, _LEAST)
     whole = len(size) // _BLOCK * _BLOCK
     if whole < 2 * _BLOCK:
         return over_all, np.full(q, over_all)
@@ -135,6 +138,8 @@ def noise_at(passes: Passes) -> Tuple[float, np.ndarray]:
     return over_all, np.interp(np.arange(q), middle, np.maximum(wide, over_all))
 
 
+_LEAST = 0.002  # m; no receiver repeats better, and made-up heights without noise have no lines
 _RANK = 0.35
 _RANK_SIGMA = 0.4538  # the 0.35 quantile of the absolute value of a standard normal variable
 _BLOCK = 64
+_CLEAR = 2.8  # standard deviations

@@ -1,92 +1,205 @@
-"""What passes tell where they cross a stretch of a line in which nothing was found: a lowered kerb, a weak step."""
+"""What passes tell where they cross a line, or its continuation, and no candidate was found: a weak step or none."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import List, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
-from .courses import Course
-from .gates import BESIDE
+from .candidates import STEP, Candidates
+from .courses import Course, Listed, ends_of, listed
+from .gates import gate_chances
+from .groups import group_median, group_quantile, neighbours
 from .jumps import Jumps
 from .nodes import Nodes, join_nodes
 from .passes import Passes
 
-#: A link longer than so many usual ones, and than so many metres, is looked at.
+#: A link longer than so many short ones (their first quartile), and than so many metres, is looked at.
 LONG_LINK, LEAST_GAP = 1.5, 1.5
+#: So many short links a line may go on beyond its end to the next pass.
+GO_ON = 1.6
 #: Doubt (m) of the place of a line that is only bridged.
 LOOSE = 0.25
+#: Decades that one reading tells for or against a line at most; a bend that is not there; the choice of three gates.
+MOST_FOR, MOST_AGAINST, NO_BEND, OF_THREE = 1.0, 0.8, 0.6, 0.3
+#: Decades from which the end of a line goes on to a reading.
+GOES_ON = 0.3
+_LN10 = float(np.log(10.0))
 
 
-def read_gaps(
-    passes: Passes, jumps: Jumps, nodes: Nodes, courses: List[Course]
-) -> Tuple[Nodes, List[Course], np.ndarray]:
-    """The courses with a node wherever a pass crosses a long link; and which nodes (n,) are such readings."""
-    start, end, course_of, place = [], [], [], []
-    for number, course in enumerate(courses):
-        k = np.append(course.nodes, course.nodes[:1]) if course.closed else course.nodes
-        long = np.hypot(np.diff(nodes.x[k]), np.diff(nodes.y[k]))
-        gaps = np.flatnonzero(long > max(LONG_LINK * float(np.median(long)), LEAST_GAP))
-        start.append(k[gaps])
-        end.append(k[gaps + 1])
-        course_of.append(np.full(len(gaps), number))
-        place.append(gaps)
-    a, b = np.concatenate(start), np.concatenate(end)
-    read = np.zeros(len(nodes), bool)
-    if not len(a):
-        return nodes, courses, read
-    link, gate, share = _crossings(passes, nodes, a, b)
-    if not len(link):
-        return nodes, courses, read
-    new = _readings(passes, jumps, nodes, a[link], b[link], gate, share)
-    own, where = np.concatenate(course_of)[link], np.concatenate(place)[link]
-    order = np.lexsort((share, where, own))
-    added = len(nodes) + np.arange(len(link))
-    result = list(courses)
-    for number in np.unique(own).tolist():
-        mine = order[own[order] == number]
-        nodes_of = np.insert(courses[number].nodes, where[mine] + 1, added[mine])
-        result[number] = Course(nodes_of, courses[number].closed)
-    return join_nodes([nodes, new]), result, np.append(read, np.ones(len(link), bool))
+@dataclass(frozen=True)
+class Stretches:
+    """g stretches to look at.
+
+    ``a, b``: (g, 2) ends; ``of``: (g,) the course; ``k``: (g, 2) nodes on whose passes nothing more is looked for;
+    ``key``: (g,) where in the list of all nodes what is found belongs; ``way``: (g,) 1 along the course, -1 against it.
+    """
+
+    a: np.ndarray
+    b: np.ndarray
+    of: np.ndarray
+    k: np.ndarray
+    key: np.ndarray
+    way: np.ndarray
 
 
-def _crossings(passes: Passes, nodes: Nodes, a: np.ndarray, b: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Links (c,) from nodes ``a`` to ``b`` that the walk crosses, the gate there, and where on the link (share)."""
+def read_courses(
+    passes: Passes, noise: np.ndarray, jumps: Jumps, nodes: Nodes, courses: List[Course], evidence: np.ndarray
+) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray]:
+    """The courses with a node wherever a pass crosses a long link, and drawn on where the next pass shows the same.
+
+    Gives the nodes, the courses, which nodes (n,) only bridge, and the evidence with what the readings tell.
+    """
+    bridging = np.zeros(len(nodes), bool)
     tree = cKDTree(np.column_stack([passes.x, passes.y]), compact_nodes=False, balanced_tree=False)
-    ax, ay, bx, by = nodes.x[a], nodes.y[a], nodes.x[b], nodes.y[b]
-    middle = np.column_stack([(ax + bx) / 2, (ay + by) / 2])
-    near = tree.query_ball_point(middle, np.hypot(bx - ax, by - ay) / 2 + passes.spacing)
-    link = np.repeat(np.arange(len(a)), [len(n) for n in near])
+    for find, least in ((_gaps, -np.inf), (_beyond, GOES_ON)):
+        every = listed(courses)
+        where = find(nodes, courses, every)
+        link, gate, share = _crossings(passes, tree, nodes, where)
+        clear = jumps.told[gate] & np.isfinite(jumps.size[gate])
+        link, gate, share = link[clear], gate[clear], share[clear]
+        if not len(link):
+            continue
+        size = group_median(nodes.size[every.k], every.of, len(courses))[where.of[link]]
+        new, told = _readings(passes, noise, jumps, nodes, where, link, gate, share, size)
+        good = told > least
+        if least > -np.inf:  # beyond an end the first pass counts
+            order = np.lexsort((share, link))
+            first = np.zeros(len(link), bool)
+            first[order[np.append(True, np.diff(link[order]) != 0)]] = True
+            good &= first
+        new, told, link, share = new.take(good), told[good], link[good], share[good]
+        courses = _with_nodes(courses, every, where.of[link], where.key[link] + 0.5 * share, len(nodes))
+        evidence = evidence + np.bincount(where.of[link], weights=told, minlength=len(courses))
+        nodes = join_nodes([nodes, new])
+        bridging = np.append(bridging, told <= 0)
+    return nodes, courses, bridging, evidence
+
+
+def _with_nodes(courses: List[Course], every: Listed, of: np.ndarray, key: np.ndarray, number: int) -> List[Course]:
+    """The courses with nodes ``number`` and following put in by their keys."""
+    order = np.argsort(np.append(np.arange(len(every.k)), key), kind="stable")
+    k = np.append(every.k, number + np.arange(len(of)))[order]
+    counts = every.counts + np.bincount(of, minlength=len(courses))
+    end = np.cumsum(counts)
+    bounds = zip((end - counts).tolist(), end.tolist())
+    return [Course(k[a:b], course.closed) for (a, b), course in zip(bounds, courses)]
+
+
+def _links(nodes: Nodes, courses: List[Course], every: Listed) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """The node after each listed one (itself at an end), the length of the link, and the course's usual one."""
+    _, after = neighbours(every.counts)
+    number = np.arange(len(after))
+    closed = np.array([course.closed for course in courses], bool)[every.of]
+    start = np.cumsum(every.counts) - every.counts
+    after = np.where((after == number) & closed, start[every.of], after)
+    k, onward = every.k, every.k[after]
+    long = np.hypot(nodes.x[onward] - nodes.x[k], nodes.y[onward] - nodes.y[k])
+    linked = after != number
+    return after, long, group_quantile(long[linked], every.of[linked], len(courses), 0.25)
+
+
+def _places(nodes: Nodes, k: np.ndarray) -> np.ndarray:
+    return np.column_stack([nodes.x[k], nodes.y[k]])
+
+
+def _gaps(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
+    after, long, usual = _links(nodes, courses, every)
+    gaps = np.flatnonzero(long > np.maximum(LONG_LINK * usual, LEAST_GAP)[every.of])
+    k = np.column_stack([every.k[gaps], every.k[after[gaps]]])
+    return Stretches(
+        _places(nodes, k[:, 0]), _places(nodes, k[:, 1]), every.of[gaps], k, gaps + 0.25, np.ones(len(gaps))
+    )
+
+
+def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
+    _, _, usual = _links(nodes, courses, every)
+    ends = ends_of(nodes, courses)
+    last = np.cumsum(every.counts) - 1
+    row = np.column_stack([last - every.counts + 1, last]).ravel()
+    k = every.k[row]
+    of = every.of[row]
+    is_step = (nodes.kind[k] == STEP) & ~np.repeat([course.closed for course in courses], 2)
+    reach = GO_ON * np.maximum(usual, LEAST_GAP)[of]
+    # Towards an end the key falls: what is first met comes last in order, but only one is taken.
+    key, way = row + np.tile([-0.75, 0.25], len(courses)), np.tile([-1.0, 1.0], len(courses))
+    some = np.flatnonzero(is_step & np.isfinite(reach))
+    a = ends.at[some]
+    return Stretches(
+        a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some], way[some]
+    )
+
+
+def _crossings(
+    passes: Passes, tree: cKDTree, nodes: Nodes, where: Stretches
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Stretches (c,) that the walk crosses, the gate there, and the share of the stretch before it."""
+    none = np.empty(0, np.int64)
+    if not len(where.of):
+        return none, none, np.empty(0)
+    along = where.b - where.a
+    reach = np.hypot(along[:, 0], along[:, 1]) / 2 + passes.spacing
+    near = tree.query_ball_point((where.a + where.b) / 2, reach)
+    link = np.repeat(np.arange(len(near)), [len(n) for n in near])
     gate = np.concatenate([np.array(n, np.int64) for n in near])
     inside = gate < len(passes) - 1
     link, gate = link[inside], gate[inside]
     whole = passes.leg[gate] == passes.leg[gate + 1]
     link, gate = link[whole], gate[whole]
-    ux, uy = bx[link] - ax[link], by[link] - ay[link]
-    px, py = passes.x[gate] - ax[link], passes.y[gate] - ay[link]
+    ux, uy = along[link].T
+    px, py = passes.x[gate] - where.a[link, 0], passes.y[gate] - where.a[link, 1]
     vx, vy = passes.x[gate + 1] - passes.x[gate], passes.y[gate + 1] - passes.y[gate]
     cross = ux * vy - uy * vx
     safe = np.where(np.abs(cross) < 1e-9, 1.0, cross)
     on_link, on_gate = (px * vy - py * vx) / safe, (px * uy - py * ux) / safe
     steep = np.abs(cross) > 0.3 * np.hypot(ux, uy) * np.hypot(vx, vy)
-    # The passes of both ends have told already.
-    other = (passes.leg[gate] != nodes.leg[a[link]]) & (passes.leg[gate] != nodes.leg[b[link]])
+    other = (passes.leg[gate][:, None] != nodes.leg[where.k[link]]).all(axis=1)
     good = steep & other & (on_link > 0.02) & (on_link < 0.98) & (on_gate >= 0) & (on_gate < 1)
     return link[good], gate[good], on_link[good]
 
 
 def _readings(
-    passes: Passes, jumps: Jumps, nodes: Nodes, a: np.ndarray, b: np.ndarray, gate: np.ndarray, share: np.ndarray
-) -> Nodes:
-    n = len(a)
-    ex, ey = passes.ex[gate], passes.ey[gate]
-    turn = np.where(ex * nodes.ex[a] + ey * nodes.ey[a] < 0, -1.0, 1.0)
-    wide = 2 * BESIDE + 1
+    passes: Passes, noise: np.ndarray, jumps: Jumps, nodes: Nodes, where: Stretches, link: np.ndarray,
+    gate: np.ndarray, share: np.ndarray, usual: np.ndarray,
+) -> Tuple[Nodes, np.ndarray]:  # fmt: skip
+    """Nodes of the crossings, and the decades that each tells for a step (or bend) of the ``usual`` size (c,)."""
+    n = len(link)
+    like = where.k[link, 0]
+    step = nodes.kind[like] == STEP
+    # A course has the higher ground on its left.
+    ux, uy = (where.b - where.a)[link].T * where.way[link]
+    turn = np.where(ux * passes.ey[gate] - uy * passes.ex[gate] < 0, -1.0, 1.0)
+    at, rise = gate, np.full(n, -np.inf)
+    for shift in (0, -1, 1):
+        beside = np.clip(gate + shift, 0, len(passes) - 2)
+        size = np.nan_to_num(jumps.size[beside]) * turn
+        better = (size > rise + 1e-9) & (passes.leg[beside] == passes.leg[gate])
+        at, rise = np.where(better, beside, at), np.where(better, size, rise)
+    sigma = jumps.sigma[at]
+    told = np.clip((usual * rise - usual**2 / 2) / sigma**2 / _LN10 - OF_THREE, -MOST_AGAINST, MOST_FOR)
+    told = np.where(step, np.nan_to_num(told, nan=-MOST_AGAINST), -NO_BEND)
+    seen = step & (told > 0)
+    at = np.where(seen, at, gate)
+    x = where.a[link, 0] + share * (where.b - where.a)[link, 0]
+    y = where.a[link, 1] + share * (where.b - where.a)[link, 1]
+    after = np.minimum(at + 1, len(passes) - 1)
+    x = np.where(seen, (passes.x[at] + passes.x[after]) / 2, x)
+    y = np.where(seen, (passes.y[at] + passes.y[after]) / 2, y)
+    ex, ey = passes.ex[at], passes.ey[at]
+    zero = np.zeros(n)
+    size = np.where(step, np.nan_to_num(jumps.size[gate]) * turn, usual)
+    found = Candidates(
+        np.full(n, STEP), at, x, y, ex, ey, np.where(seen, rise * turn, size), zero, np.full(n, LOOSE), zero, zero
+    )
+    edges, chance = gate_chances(passes, noise, jumps, found)
+    back = turn < 0
+    edges[back], chance[back] = -edges[back][:, ::-1], chance[back][:, ::-1]
+    chance[~seen] = 0.0
     return Nodes(
-        kind=nodes.kind[a], x=nodes.x[a] + share * (nodes.x[b] - nodes.x[a]),
-        y=nodes.y[a] + share * (nodes.y[b] - nodes.y[a]), ex=ex * turn, ey=ey * turn,
-        size=np.nan_to_num(jumps.size[gate]) * turn, t=np.zeros(n), sigma=np.full(n, LOOSE), sided=nodes.sided[a],
-        edges=np.zeros((n, wide + 1)), chance=np.zeros((n, wide)), leg=passes.leg[gate], point=gate, other=gate + 1,
-        along=np.zeros(n, bool), decades=np.zeros(n), fine=np.zeros(n, bool),
-    )  # fmt: skip
+        kind=nodes.kind[like], x=x, y=y, ex=ex * turn, ey=ey * turn, size=np.where(seen, rise, size),
+        t=np.where(seen, np.abs(rise) / sigma, 0.1), sigma=np.full(n, LOOSE), sided=nodes.sided[like],
+        edges=edges, chance=chance, leg=passes.leg[at], point=at, other=after, along=np.zeros(n, bool),
+        decades=told, fine=np.zeros(n, bool),
+    ), told  # fmt: skip

@@ -17,8 +17,8 @@ from .passes import Passes
 PRICE, SLOPE_PRICE = 10.0, 4.0
 #: Most points of a piece; longer ones are cut where nothing breaks.
 LONGEST = 12
-_INNER, _LEAD = 72, 20
-_BLOCKS = 192
+_INNER, _LEAD = 144, 16
+_BLOCKS = 96
 
 
 @dataclass(frozen=True)
@@ -84,8 +84,8 @@ def _cut_blocks(passes: Passes, noise: np.ndarray, blocks: np.ndarray, new: np.n
     end = np.full(len(blocks), rows - 1)
     while len(end):
         begin = end - length[end, column] + 1
-        mark = (begin >= _LEAD) & (begin < _LEAD + _INNER)
-        new[np.minimum(raw[begin[mark], column[mark]], q - 1)] = True
+        at = raw[begin, column]
+        new[at[(begin >= _LEAD) & (begin < _LEAD + _INNER) & (at < q)]] = True
         end = begin - 1
         keep = end >= _LEAD
         end, column = end[keep], column[keep]

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from typing import List, Tuple
+from typing import Dict, List, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
 from .alongside import LEAST_RUN
-from .candidates import CONCAVE, STEEP_STEP, STEP
-from .courses import Course
+from .candidates import CONCAVE, CONVEX, END_T, STEEP_STEP, STEP
+from .courses import Course, listed
+from .groups import group_mean, group_median
 from .nodes import Nodes
 from .passes import Passes
 from .segments import Segments
@@ -22,8 +23,12 @@ SHARP = 0.62
 STEADY_STEP, STEADY_BEND = 0.35, 0.40
 #: Where so large a share of a line's bends have three points on both sides, their sizes differ no more than this.
 WELL_SHARE, STEADY_WELL = 0.4, 0.14
+#: A bend goes along with another if so many of its nodes (share) have one so near (m).
+COMPANION, COMPANION_SHARE = 4.5, 0.6
 #: A bend so near a step (m) is its foot or top.
 SHADOW = 0.7
+#: It is an edge of its own if so many of its nodes (share) are more than ends of steps.
+SEEN_SHARE = 0.5
 
 
 def bend_near_and_far(passes: Passes, nodes: Nodes) -> Tuple[np.ndarray, np.ndarray]:
@@ -48,44 +53,71 @@ def _slope(passes: Passes, nodes: Nodes, skip: int, ahead: bool) -> np.ndarray:
 
 
 def regular(
-    passes: Passes, segments: Segments, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float
-) -> np.ndarray:
-    """Mask (lines,) of the courses whose sizes are steady and whose bends are large and sharp enough."""
-    near, far = bend_near_and_far(passes, nodes)
-    few = np.minimum(segments.count[segments.of_point[nodes.point]], segments.count[segments.of_point[nodes.other]])
-    measured = (few >= STRETCH) & nodes.fine & ~nodes.along
-    result = np.zeros(len(courses), bool)
-    for i, course in enumerate(courses):
-        k = course.nodes[~read[course.nodes]]
-        is_step = nodes.kind[k[0]] == STEP
-        fine = k[nodes.fine[k]] if np.count_nonzero(nodes.fine[k]) >= 3 else k
-        size = nodes.size[fine]
-        usual = float(np.median(size))
-        spread = 1.4826 * float(np.median(np.abs(size - usual)))
-        noise = float(np.median(size / nodes.t[fine]))
-        unsteady = np.sqrt(max(spread**2 - noise**2, 0.0)) / usual
-        if is_step:
-            result[i] = unsteady <= STEADY_STEP
-            continue
-        across = k[~nodes.along[k]]
-        if np.count_nonzero(nodes.along[k]) >= LEAST_RUN:
-            result[i] = True  # walked along: its depth has been looked at
-            continue
-        here, beyond = near[across], far[across]
-        known = np.isfinite(here) & np.isfinite(beyond)
-        sharp = True
-        if np.count_nonzero(known) >= 3:
-            n, f = float(np.median(here[known])), float(np.median(beyond[known]))
-            sharp = f < 0.5 * usual or n > SHARP * f
-        well = k[measured[k]]
-        if len(well) >= max(3, WELL_SHARE * len(k)):
-            size = nodes.size[well]
-            spread = float(np.sqrt(max(np.var(size) - np.median(size / nodes.t[well]) ** 2, 0.0)))
-            steady = spread <= STEADY_WELL * float(np.median(size))
-        else:
-            steady = unsteady <= STEADY_BEND
-        result[i] = sharp and steady and usual >= strong_bend
+    passes: Passes, segments: Segments, nodes: Nodes, courses: List[Course], read: np.ndarray, strong_bend: float,
+    enough: np.ndarray,
+) -> np.ndarray:  # fmt: skip
+    """Mask (lines,) of the courses whose sizes are steady and whose bends are large and sharp enough.
+
+    ``enough``: (lines,) bool, the evidence is.
+    """
+    many = len(courses)
+    every = listed(courses)
+    there = ~read[every.k]
+    k, of = every.k[there], every.of[there]
+    own = nodes.take(k)
+    size, usual, unsteady = _unsteady(own, of, own.fine, many)
+    steps = group_mean((own.kind == STEP).astype(float), of, many) > 0.5
+    near, far = bend_near_and_far(passes, own)
+    known = np.isfinite(near) & np.isfinite(far) & ~own.along
+    n, f = group_median(near[known], of[known], many), group_median(far[known], of[known], many)
+    smooth = (np.bincount(of[known], minlength=many) >= 3) & (f >= 0.5 * usual) & (n <= SHARP * f)
+    few = np.minimum(segments.count[segments.of_point[own.point]], segments.count[segments.of_point[own.other]])
+    well = (few >= STRETCH) & own.fine & ~own.along
+    count, wells = np.bincount(of, minlength=many), np.bincount(of[well], minlength=many)
+    mean = group_mean(size[well], of[well], many)
+    spread = group_mean(size[well] ** 2, of[well], many) - mean**2
+    noise = group_median(size[well] / own.t[well], of[well], many)
+    even = np.sqrt(np.maximum(spread - noise**2, 0)) <= STEADY_WELL * mean
+    steady = np.where(wells >= np.maximum(3, WELL_SHARE * count), even, unsteady <= STEADY_BEND)
+    # Of what is walked along the depth has been looked at.
+    walked = np.bincount(of[own.along], minlength=many) >= LEAST_RUN
+    bends = walked | (~smooth & steady & (usual >= strong_bend))
+    result: np.ndarray = np.where(steps, unsteady <= STEADY_STEP, bends)
+    # A bend that is large and sharp and goes along with a regular one the other way is the rest of that ditch or bank.
+    rest = ~steps & ~smooth & (usual >= strong_bend) & ~result
+    for _ in range(2):  # the bottom beside one edge, then the other edge beside the bottom
+        result |= rest & _companions(nodes, courses, result & enough)
     return result
+
+
+def _companions(nodes: Nodes, courses: List[Course], sure: np.ndarray) -> np.ndarray:
+    """Mask (lines,) of the bends most of whose nodes lie near a ``sure`` course of bends the other way."""
+    every = listed(courses)
+    kind = nodes.kind[every.k]
+    result = np.zeros(len(courses), bool)
+    xy = np.column_stack([nodes.x[every.k], nodes.y[every.k]])
+    for own, other in ((CONVEX, CONCAVE), (CONCAVE, CONVEX)):
+        base = sure[every.of] & (kind == other)
+        asked = np.flatnonzero(kind == own)
+        if not base.any() or not len(asked):
+            continue
+        away = cKDTree(xy[base]).query(xy[asked], distance_upper_bound=COMPANION)[0]
+        share = group_mean(np.isfinite(away).astype(float), every.of[asked], len(courses))
+        result |= np.nan_to_num(share) >= COMPANION_SHARE
+    return result
+
+
+def _unsteady(own: Nodes, of: np.ndarray, fine: np.ndarray, many: int) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Sizes of the nodes, the usual one of each course, and how much they scatter beside their noise (share).
+
+    By the fine ones where there are three at least.
+    """
+    fine = fine | (np.bincount(of[fine], minlength=many) < 3)[of]
+    size, group = own.size[fine], of[fine]
+    usual = group_median(size, group, many)
+    spread = 1.4826 * group_median(np.abs(size - usual[group]), group, many)
+    noise = group_median(size / np.maximum(own.t[fine], 0.1), group, many)
+    return own.size, usual, np.sqrt(np.maximum(spread**2 - noise**2, 0)) / usual
 
 
 def shadows(nodes: Nodes, courses: List[Course], evidence: np.ndarray) -> np.ndarray:
@@ -95,24 +127,24 @@ def shadows(nodes: Nodes, courses: List[Course], evidence: np.ndarray) -> np.nda
     steps = np.flatnonzero(kinds == STEP)
     if not len(steps):
         return result
-    k = np.concatenate([courses[i].nodes for i in steps])
-    of = np.concatenate([np.full(len(courses[i].nodes), i) for i in steps])
+    every = listed(courses)
+    step_nodes = nodes.kind[every.k] == STEP
+    k, of = every.k[step_nodes], every.of[step_nodes]
     tree = cKDTree(np.column_stack([nodes.x[k], nodes.y[k]]))
-    beside: dict = {}
-    for i in np.flatnonzero(kinds != STEP).tolist():
-        c = courses[i].nodes
-        away, at = tree.query(np.column_stack([nodes.x[c], nodes.y[c]]), distance_upper_bound=4.0)
-        found = np.isfinite(away)
-        if not found.any():
-            continue
-        step = int(np.bincount(of[at[found]]).argmax())
-        close = away[found][of[at[found]] == step]
-        if np.count_nonzero(close < 1.5 * SHADOW) > 0.5 * len(c):
-            beside.setdefault(step, []).append(i)
+    c, bend_of = every.k[~step_nodes], every.of[~step_nodes]
+    away, at = tree.query(np.column_stack([nodes.x[c], nodes.y[c]]), distance_upper_bound=1.5 * SHADOW)
+    close = np.isfinite(away)
+    key, count = np.unique(np.column_stack([bend_of[close], of[at[close]]]), axis=0, return_counts=True)
+    usual = group_median(nodes.size[every.k], every.of, len(courses))
+    # Bends that are but the ends of high steps tell nothing of their own.
+    seen = group_mean((nodes.t[every.k] > END_T).astype(float), every.of, len(courses))
+    beside: Dict[int, List[int]] = {}
+    for (bend, step), number in zip(key.tolist(), count.tolist()):
+        if number > 0.5 * every.counts[bend]:
+            beside.setdefault(step, []).append(bend)
     for step, bends in beside.items():
-        steep = float(np.median(nodes.size[courses[step].nodes])) >= STEEP_STEP
-        both = len({int(kinds[i]) for i in bends if evidence[i] > 0.7 * evidence[step]}) == 2
-        if steep and both:
+        told = [i for i in bends if evidence[i] > 0.5 * evidence[step] and seen[i] > SEEN_SHARE]
+        if usual[step] >= STEEP_STEP and any(kinds[i] == CONVEX for i in told):
             result[step] = True
         else:
             result[bends] = True

@@ -1,6 +1,6 @@
 """Whether points lie where their CRS is meant to be used, and if not, what would bring them there.
 
-Nothing is changed here: a :class:`Suggestion` is applied only by :func:`apply_suggestion`, when the user
+Nothing is changed here: a :class:`Suggestion` is applied only by :func:`.correction.correct_lines`, when the user
 asks for it. Areas of use are the boxes of the EPSG register, in longitude and latitude.
 """
 
@@ -10,14 +10,13 @@ from dataclasses import dataclass, replace
 from typing import Any, List, Optional, Sequence, Tuple
 
 import numpy as np
-from pyproj.crs import CompoundCRS
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.pointset import PointSet
 from ..units import LengthUnit, axis_unit
 from .area_causes import Case, Suggestion, landing, suggest
-from .axes import flat
-from .record import Georeference, Georeferenced, Step, crs_name
+from .axes import computed, flat
+from .record import crs_name
 from .whereabouts import net_over
 
 OUTSIDE = Text(
@@ -32,6 +31,7 @@ OUTSIDE = Text(
         "The point of line {line}, one of {total}, lies outside the area of use of {crs} ({area}), by "
         "{distance_km} km.",
     ),
+    weight=3,
 )
 NOWHERE = Text(
     "area.nowhere",
@@ -43,29 +43,25 @@ NOWHERE = Text(
     one=QT_TRANSLATE_NOOP(
         "core", "The point of line {line}, one of {total}, is nowhere on the Earth in {crs} (its area of use: {area})."
     ),
+    weight=3,
 )
 NO_AREA = Text(
     "area.unknown",
     QT_TRANSLATE_NOOP("core", "{crs} does not say where it may be used; whether the points lie there is not checked."),
 )
-LIKELY = Text("area.likely", QT_TRANSLATE_NOOP("core", "Likely cause: {cause}."))
-LIKELY_BOTH = Text("area.likely_both", QT_TRANSLATE_NOOP("core", "Likely cause: {cause}, and {second}."))
-POSSIBLE = Text("area.possible", QT_TRANSLATE_NOOP("core", "It could also be that {cause}."))
-POSSIBLE_BOTH = Text("area.possible_both", QT_TRANSLATE_NOOP("core", "It could also be that {cause}, and {second}."))
+LIKELY = Text("area.likely", QT_TRANSLATE_NOOP("core", "Likely cause: {cause}."), weight=3)
+LIKELY_BOTH = Text("area.likely_both", QT_TRANSLATE_NOOP("core", "Likely cause: {cause}, and {second}."), weight=3)
+POSSIBLE = Text("area.possible", QT_TRANSLATE_NOOP("core", "It could also be that {cause}."), weight=3)
+POSSIBLE_BOTH = Text(
+    "area.possible_both", QT_TRANSLATE_NOOP("core", "It could also be that {cause}, and {second}."), weight=3
+)
 NO_CAUSE = Text(
     "area.no_cause",
     QT_TRANSLATE_NOOP(
         "core", "Neither exchanged columns nor another unit, zone or false origin brings them there; check the CRS."
     ),
+    weight=3,
 )
-RELABELLED = Text(
-    "area.relabelled",
-    QT_TRANSLATE_NOOP("core", "On the user's word the coordinates were read otherwise: {cause}."),
-)
-HEIGHTS_AS_READ = Text(
-    "area.heights_as_read", QT_TRANSLATE_NOOP("core", "The unit of the heights was left as it was read.")
-)
-
 SAMPLE = 200
 
 
@@ -98,6 +94,8 @@ def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck
     if points.crs is None or not len(points):
         return AreaCheck(points.crs, "", nothing, np.nan, (), ())
     crs = flat(points.crs)
+    if not computed(crs):  # which is told with its axes
+        return AreaCheck(points.crs, "", nothing, np.nan, (), ())
     area = crs.area_of_use
     if area is None:
         return AreaCheck(points.crs, "", nothing, np.nan, (message(NO_AREA, crs=crs_name(points.crs)),), ())
@@ -139,28 +137,6 @@ def _detail(suggestion: Suggestion) -> str:
     units = [str(said.values["unit"]) for said in suggestion.messages if "unit" in said.values]
     authority = suggestion.crs.to_authority() if suggestion.crs is not None else None
     return ":".join(units + ([":".join(authority)] if authority and not units else []))
-
-
-def apply_suggestion(points: PointSet, suggestion: Suggestion) -> Georeferenced:
-    """``points`` read as ``suggestion`` says: only on the user's word. Heights stay as they are.
-
-    Raises ValueError for a suggestion whose ``reading`` is None.
-    """
-    if suggestion.reading is None:
-        raise ValueError("this suggestion asks for reading or transforming the points, not for another label")
-    easting, northing = suggestion.reading.of(points.easting, points.northing)
-    crs = points.crs if suggestion.crs == flat(points.crs) else _with_heights_of(points.crs, suggestion.crs)
-    said = [message(RELABELLED, cause=cause) for cause in suggestion.messages]
-    if suggestion.reading.factor != 1.0:
-        said.append(message(HEIGHTS_AS_READ))
-    record = Georeference(Step.RELABELLED, points.crs, crs, suggestion, tuple(said))
-    return Georeferenced(replace(points, easting=easting, northing=northing, crs=crs), record)
-
-
-def _with_heights_of(compound: Any, plan: Any) -> Any:
-    """``plan`` with the vertical part of ``compound``, where that has one."""
-    parts = compound.sub_crs_list
-    return CompoundCRS(f"{plan.name} + {parts[1].name}", [plan, parts[1]]) if len(parts) > 1 else plan
 
 
 def _cause_said(suggestion: Suggestion, first: bool) -> Message:

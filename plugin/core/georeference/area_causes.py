@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import warnings
 from dataclasses import dataclass, replace
 from enum import Enum
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
@@ -11,7 +12,7 @@ from pyproj import Proj, proj_version_str
 from pyproj.exceptions import ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from ..units import LengthUnit, metres_per_unit
+from ..units import WORKING_UNITS, LengthUnit, metres_per_unit
 from .neighbours import (
     alike,
     area_box,
@@ -71,8 +72,8 @@ BEYOND_BORDER = Text(
 OTHER_SYSTEM = Text("area.other_system", QT_TRANSLATE_NOOP("core", "the coordinates are of another system: {crs}"))
 #: Boxes of the register are given to 0.01 degrees.
 MARGIN_DEGREES = 0.01
-#: Share of the points outside that a suggestion must bring inside.
-ENOUGH = 0.9
+#: Share of the points outside that a suggestion must bring inside; the others stay as they are.
+ENOUGH = 0.5
 MOST = 8
 NEAR_BORDER_KM = 100.0
 BORDER_KM = 300.0
@@ -157,7 +158,9 @@ def landing(
     metres = metres_per_unit(crs)
     try:
         # Good to a millimetre, and ten times quicker to make than a Transformer where PROJ is old.
-        projection = Proj(crs)
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")  # that a CRS has no PROJ string; it is told otherwise
+            projection = Proj(crs)
         lon, lat = projection(easting / metres, northing / metres, inverse=True)
         back_e, back_n = (np.asarray(values) * metres for values in projection(lon, lat))
     except ProjError:  # a CRS of the register that this PROJ cannot compute
@@ -219,7 +222,7 @@ def _same_crs(case: Case) -> Iterator[_Try]:
     """Mistakes that leave the CRS as it is."""
     crs = case.crs
     yield _Try((Cause.SWAPPED,), (message(SWAPPED),), Reading(crs, swap=True))
-    for unit in LengthUnit:
+    for unit in WORKING_UNITS:
         if abs(unit.metres / case.unit.metres - 1.0) > 1e-3:
             said = message(UNIT, unit=unit.symbol, assumed=case.unit.symbol)
             yield _Try((Cause.UNIT,), (said,), Reading(crs, factor=unit.metres / case.unit.metres))

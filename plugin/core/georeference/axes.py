@@ -10,7 +10,8 @@ import math
 from typing import Any, Optional, Tuple
 
 import numpy as np
-from pyproj import CRS, Transformer
+from pyproj import CRS, Transformer, proj_version_str
+from pyproj.exceptions import ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import metres_per_unit
@@ -26,8 +27,19 @@ TURNED = Text(
     "axes.turned",
     QT_TRANSLATE_NOOP(
         "core",
-        "{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are.",
+        "{crs}: its axes run {first} and {second}; the columns easting and northing hold them as they are. Maps have "
+        "south at the top, and directions count from there.",
     ),
+    weight=1,
+)
+NOT_COMPUTED = Text(
+    "axes.not_computed",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "PROJ {version} cannot compute {crs} ({method}): where the points lie on the Earth is not known, and not "
+        "checked.",
+    ),
+    weight=2,
 )
 
 Arrays = Tuple[np.ndarray, np.ndarray]
@@ -125,24 +137,62 @@ def from_degrees(geographic: Any, longitude: Any, latitude: Any, from_greenwich:
     return (np.asarray(longitude, float) - zero) / unit, np.asarray(latitude, float) / unit
 
 
-def check_axes(crs: Any, longitude: float, latitude: float) -> Tuple[Message, ...]:
-    """What to say about the axes of ``crs`` at a place in degrees.
+def computed(crs: Any) -> bool:
+    """Whether PROJ can compute the projection of ``crs``; it has no formulas for a few of the register."""
+    plan = flat(crs)
+    try:
+        Transformer.from_crs(plan, plan.geodetic_crs, always_xy=True)
+    except ProjError:
+        return False
+    return True
 
-    Raises SurveyError when easting and northing would make a mirrored plan (axes south and west, say).
-    """
+
+def turned(crs: Optional[Any]) -> bool:
+    """Whether the axes of ``crs`` run west and south, so that a map in it has south at the top."""
+    return crs is not None and [axis.direction for axis in flat(crs).axis_info[:2]] == ["west", "south"]
+
+
+def mirrored(crs: Any) -> bool:
+    """Whether easting and northing of ``crs`` make a mirrored plan, such as axes south and west do."""
+    area = flat(crs).area_of_use
+    if area is None:
+        return False
+    width = (area.east - area.west) % 360.0 or 360.0
+    latitude = min(max((area.south + area.north) / 2.0, -89.0), 89.0)
+    return _turn(crs, (area.west + width / 2.0 + 180.0) % 360.0 - 180.0, latitude) < 0
+
+
+def _turn(crs: Any, longitude: float, latitude: float) -> float:
+    """Positive where a turn from east to north at a place is one from the first to the second axis too."""
     step = 1e-4
     lon = longitude + np.array([0.0, step, 0.0])
     lat = latitude + np.array([0.0, 0.0, step if latitude < 89 else -step])
     x, y = from_lonlat(crs, lon, lat)
     turn = (x[1] - x[0]) * (y[2] - y[0]) - (x[2] - x[0]) * (y[1] - y[0])
+    return float(turn * (lat[2] - lat[0]))
+
+
+def axes_said(crs: Any) -> Tuple[Message, ...]:
+    """What to say about the axes of a CRS that coordinates stay in: turned, or beyond PROJ."""
     plan = flat(crs)
-    directions = [axis.direction for axis in plan.axis_info[:2]]
-    if turn * (lat[2] - lat[0]) < 0:
-        raise SurveyError(MIRRORED, crs=plan.name, axes=", ".join(directions))
-    # Polar systems call both axes north or both south; that is no turn.
-    if directions[0] != directions[1] and ("west" in directions or "south" in directions):
-        return (message(TURNED, crs=plan.name, first=directions[0], second=directions[1]),)
-    return ()
+    if not computed(crs):
+        method = plan.coordinate_operation.method_name if plan.coordinate_operation else ""
+        return (message(NOT_COMPUTED, version=proj_version_str, crs=plan.name, method=method),)
+    if not turned(crs):
+        return ()
+    first, second = (axis.direction for axis in plan.axis_info[:2])
+    return (message(TURNED, crs=plan.name, first=first, second=second),)
+
+
+def check_axes(crs: Any, longitude: float, latitude: float) -> Tuple[Message, ...]:
+    """What to say about the axes of ``crs`` at a place in degrees.
+
+    Raises SurveyError when easting and northing would make a mirrored plan (axes south and west, say).
+    """
+    if _turn(crs, longitude, latitude) < 0:
+        plan = flat(crs)
+        raise SurveyError(MIRRORED, crs=plan.name, axes=", ".join(axis.direction for axis in plan.axis_info[:2]))
+    return axes_said(crs)
 
 
 def lonlat_box(longitude: np.ndarray, latitude: np.ndarray) -> Optional[Tuple[float, float, float, float]]:

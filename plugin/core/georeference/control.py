@@ -6,7 +6,7 @@ import csv
 import io
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Any, Dict, List, Optional, Tuple, Union
+from typing import Any, Dict, List, Mapping, Optional, Tuple, Union
 
 import numpy as np
 
@@ -61,7 +61,10 @@ MEASURED_OFTEN = Text(
 
 @dataclass(frozen=True)
 class ControlPoints:
-    """Known points: ``name`` (object), ``easting``, ``northing``, ``height`` (m, nan where unknown), (n,) each."""
+    """Known points: ``name`` (object), ``easting``, ``northing``, ``height`` (m, nan where unknown), (n,) each.
+
+    ``metres``: to a unit of plan and of height, as they were read.
+    """
 
     name: np.ndarray
     easting: np.ndarray
@@ -69,6 +72,7 @@ class ControlPoints:
     height: np.ndarray
     source_line: np.ndarray
     source: str = ""
+    metres: Tuple[float, float] = (1.0, 1.0)
 
     def __len__(self) -> int:
         return len(self.name)
@@ -148,7 +152,7 @@ def _points(rows: List[Tuple[int, Dict[str, str]]], file: str, metres: Tuple[flo
         raise SurveyError(NO_POINTS, file=file)
     east, north, up = (np.array(coordinates) * [metres[0], metres[0], metres[1]]).T
     return ControlPoints(
-        np.array(list(seen), dtype=object), east, north, up, np.array(list(seen.values()), np.int64), file
+        np.array(list(seen), dtype=object), east, north, up, np.array(list(seen.values()), np.int64), file, metres
     )
 
 
@@ -165,15 +169,16 @@ def _number(row: Dict[str, str], column: str, file: str, line: int) -> float:
     return value
 
 
-def match_control(points: PointSet, control: ControlPoints) -> ControlMatch:
+def match_control(points: PointSet, control: ControlPoints, names: Optional[Mapping[str, str]] = None) -> ControlMatch:
     """Surveyed and known coordinates of the points that carry the same name.
 
-    Rejected points are not used; several of one name are averaged, and it is said how far apart they lie.
-    Raises SurveyError when no name matches.
+    ``names``: names in the survey that stand for other control points. Rejected points are not used; several of one
+    name are averaged, and it is said how far apart they lie. Raises SurveyError when no name matches.
     """
     by_name: Dict[str, List[int]] = {}
     for i in np.flatnonzero(points.used & np.isfinite(points.easting) & np.isfinite(points.northing)):
-        by_name.setdefault(str(points.name[i]).strip(), []).append(int(i))
+        name = str(points.name[i]).strip()
+        by_name.setdefault((names or {}).get(name, name), []).append(int(i))
     found = [i for i in range(len(control)) if str(control.name[i]) in by_name]
     if not found:
         raise SurveyError(NO_MATCH, file=control.source or points.source, name=control.name[0] if len(control) else "")

@@ -6,7 +6,7 @@ files merged. What was done is kept as records whose statements go into the repo
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from pathlib import Path
 from typing import Any, List, NamedTuple, Optional, Sequence, Tuple
 
@@ -16,33 +16,41 @@ from ..files import PathLike
 from ..gate.file import joined, part_file
 from ..gate.gate import Gate
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..points.columns import ColumnMap
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
+from ..points.given import Given
 from ..points.merge import Merged, merge_files
-from ..points.nmea import is_nmea
+from ..points.pointset import Reason
+from ..points.questions import QuestionError
 from ..points.survey import read_survey
 from ..progress import Progress, part, silent
-from ..units import LengthUnit
-from .area import AreaCheck, apply_suggestion, check_area, suggestion_names
-from .axes import flat, has_heights
-from .heights import (
-    ConstantSeparation,
-    GridSeparation,
-    ReceiverSeparation,
-    Separation,
-    ellipsoidal_heights,
-    orthometric_heights,
-)
+from .answer_places import places_of_answers
+from .area import AreaCheck, check_area
+from .axes import axes_said, flat, has_heights
+from .crs_doubt import doubts, project_doubt, said_in_file
+from .intake_area import MANY_SWAPPED, area_said, checked_file, corrected_file, swapped_aside
+from .intake_heights import kind_of_heights, sent_separations, which_datum, with_heights
+from .intake_options import IntakeOptions
+from .level_shift import shift_levels
 from .place import place_survey
+from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
 from .transform import transform_points
+from .upright import check_upright
 
 NOTHING = Text("intake.nothing", QT_TRANSLATE_NOOP("core", "There is no survey to read; give at least one file."))
 NO_TARGET = Text(
     "intake.no_target",
     QT_TRANSLATE_NOOP(
         "core", "{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs."
+    ),
+)
+OTHER_CRS = Text(
+    "intake.other_crs",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: says itself that its coordinates are in {own}, but {given} is given as --source-crs; leave "
+        "--source-crs out, or save the file with the right CRS.",
     ),
 )
 NOT_DEGREES = Text(
@@ -61,44 +69,11 @@ NOT_LENGTHS = Text(
         "such as EPSG:4326.",
     ),
 )
-ALREADY = Text(
-    "intake.already",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: its heights are {heights} already, so the geoid separation would be counted twice; leave --geoid out, "
-        "or say with --heights-are what they are.",
-    ),
-)
-LACKS_SEPARATION = Text(
-    "intake.lacks_separation",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: {wanted} heights are wanted and those of the file are {heights}; give the geoid separation as "
-        "--geoid.",
-    ),
-)
-NOT_KNOWN = Text("intake.heights_not_known", QT_TRANSLATE_NOOP("core", "of a kind that nothing says"))
-ORTHOMETRIC = Text("intake.orthometric", QT_TRANSLATE_NOOP("core", "orthometric"))
-ELLIPSOIDAL = Text("intake.ellipsoidal", QT_TRANSLATE_NOOP("core", "ellipsoidal"))
 AGAINST_CRS = Text(
     "intake.against_crs",
     QT_TRANSLATE_NOOP(
         "core",
         "Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.",
-    ),
-)
-TAKEN_AS = Text("intake.taken_as", QT_TRANSLATE_NOOP("core", "{file}: its heights are taken as {heights}, as said."))
-AGAINST_HEADER = Text(
-    "intake.against_header",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}: its heights are taken as {heights}, as said, though the file itself says {found}."
-    ),
-)
-NO_SUGGESTION = Text(
-    "intake.no_suggestion",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: '{name}' is no cause that would explain where the points lie; the causes found are: {names}.",
     ),
 )
 NOTHING_TO_CORRECT = Text(
@@ -107,58 +82,14 @@ NOTHING_TO_CORRECT = Text(
         "core", "No point lies outside the area of use of its CRS, so '{name}' is not applied; leave --correct out."
     ),
 )
-NOT_APPLICABLE = Text(
-    "intake.not_applicable",
+ONE_FILE = Text(
+    "intake.one_file",
     QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: '{name}' needs the file to be read or transformed otherwise: name the columns latitude and longitude "
-        "in --columns, or give the CRS of the file as --source-crs and the one wanted as --crs.",
+        "core", "Heights are shifted from a line of one file on; read that file by itself, then the others with it."
     ),
 )
-TO_CORRECT = Text("intake.to_correct", QT_TRANSLATE_NOOP("core", "To have it read so, repeat with --correct {name}."))
-NOT_A_SEPARATION = Text(
-    "intake.not_a_separation",
-    QT_TRANSLATE_NOOP("core", "--geoid is empty; give metres, or a file with a grid of geoid separations."),
-)
-
+WHERE = Text("intake.where", QT_TRANSLATE_NOOP("core", "The site: {place}."))
 IN_FILE = Text("intake.in_file", QT_TRANSLATE_NOOP("core", "{file}: {said}"))
-
-_KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
-
-
-@dataclass(frozen=True)
-class IntakeOptions:
-    """How to read survey files, and what to make of them.
-
-    ``crs``: the CRS wanted, projected or compound; None for a local grid. ``source_crs``: the CRS of the
-    coordinates in the files, projected or geographic; None: the same for plan coordinates, WGS 84 for degrees.
-    ``columns`` to ``header``: as :func:`.points.delimited.read_points` takes them. ``heights_are``: what the heights
-    of text files are, None for what the file says. ``heights``: which are wanted; None for orthometric where a
-    ``separation`` is given, else as they are. ``accept``: names of coordinate operations taken though better ones
-    are known. ``correct``: name of the suggestion (:func:`suggestion_names`) to apply to files whose points lie
-    outside the area of use.
-    """
-
-    crs: Optional[Any] = None
-    source_crs: Optional[Any] = None
-    columns: Optional[ColumnMap] = None
-    delimiter: Optional[str] = None
-    decimal: Optional[str] = None
-    encoding: Optional[str] = None
-    unit: Optional[LengthUnit] = None
-    height_unit: Optional[LengthUnit] = None
-    comment: Optional[str] = "auto"
-    header: Optional[bool] = None
-    heights_are: Optional[HeightKind] = None
-    heights: Optional[HeightKind] = None
-    separation: Optional[Separation] = None
-    accept: Tuple[str, ...] = ()
-    correct: str = ""
-
-    @property
-    def wanted(self) -> Optional[HeightKind]:
-        """The kind of height asked for, in words or by giving a geoid separation."""
-        return self.heights or (HeightKind.ORTHOMETRIC if self.separation is not None else None)
 
 
 @dataclass(frozen=True)
@@ -167,9 +98,10 @@ class Intake:
 
     ``survey``: all points in the CRS wanted, rejects and the account of all lines; of several files the merged
     ones. ``files``: each file as read, before its coordinates were changed. ``records``: what was done to
-    coordinates, in order. ``areas``: the checks against areas of use, one a file. ``merged``: None for one file.
-    ``messages``: what to tell the user, beside the statements of ``records`` and what is ``aside``. ``gates``: what was
-    put aside before all else, one a file; the checks against areas of use and the records are about the other points.
+    coordinates, in order. ``areas``: the checks against areas of use, one a file; ``areas_read``: the same before any
+    correction. ``merged``: None for one file. ``where``: where the survey lies, in words. ``messages``: what to tell
+    the user, beside the statements of ``records`` and what is ``aside``. ``gates``: what was put aside before all else,
+    one a file; the checks against areas of use and the records are about the other points.
     """
 
     survey: PointFile
@@ -178,7 +110,9 @@ class Intake:
     areas: Tuple[AreaCheck, ...]
     merged: Optional[Merged]
     messages: Tuple[Message, ...]
-    gates: Tuple[Gate, ...] = ()
+    gates: Tuple[Gate, ...]
+    areas_read: Tuple[AreaCheck, ...]
+    where: Message
 
     @property
     def aside(self) -> Tuple[Message, ...]:
@@ -203,6 +137,7 @@ class _One(NamedTuple):
     kind: HeightKind
     records: Tuple[Georeference, ...]
     area: AreaCheck
+    area_read: AreaCheck
     notes: Tuple[Message, ...]
     corrected: bool
     gate: Gate
@@ -217,41 +152,53 @@ def take_in(
     """Read ``paths``, bring each into ``options.crs``, and merge them.
 
     ``layers``: points that were read already, each with the CRS of its degrees, None for plan coordinates (whose CRS
-    they carry); for them ``options.columns`` to ``header`` and ``source_crs`` are not used. They come after the files.
-    Raises SurveyError for what the user must mend or decide, naming the file.
+    they carry); for them ``options.columns`` to ``units_from`` and ``source_crs`` are not used. They come after the
+    files. Raises SurveyError for what the user must mend or decide, naming the file.
     """
     if not paths and not layers:
         raise SurveyError(NOTHING)
+    check_upright(options.crs, str(paths[0]) if paths else layers[0][0].points.source)
+    if options.level_shifts and len(paths) + len(layers) > 1:
+        raise SurveyError(ONE_FILE)
     each = []
     for i, path in enumerate(paths):
         share = part(progress, i / len(paths), (i + 1) / len(paths))
-        each.append(_take_one(_read(path, options, share), is_nmea(path), options))
+        try:
+            each.append(_take_file(path, options, share))
+        except QuestionError as error:
+            raise (places_of_answers(error, path, options, where_it_lies) if options.ask else error) from None
     each += [_take_one(read, False, replace(options, source_crs=crs)) for read, crs in layers]
     return _together(each, options)
-
-
-def parse_separation(text: str) -> Separation:
-    """A geoid separation from the user's word: metres, or the path of a grid. Raises SurveyError for none."""
-    word = text.strip()
-    if not word:
-        raise SurveyError(NOT_A_SEPARATION)
-    try:
-        return ConstantSeparation(float(word))
-    except ValueError:
-        return GridSeparation(Path(word))
 
 
 # One file
 
 
+def _take_file(path: PathLike, options: IntakeOptions, progress: Progress) -> _One:
+    """A file read and brought to where it belongs."""
+    read = _read(path, options, progress)
+    own = read.own_crs
+    if own is not None:
+        if options.source_crs not in (None, own):
+            raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
+        options = replace(options, source_crs=own)
+    return _take_one(read, read.log, options)
+
+
+def where_it_lies(path: PathLike, options: IntakeOptions) -> Message:
+    """Where a file lies, in words. Raises SurveyError."""
+    place: Message = take_in([path], options).where.values["place"]
+    return place
+
+
 def _read(path: PathLike, options: IntakeOptions, progress: Progress) -> PointFile:
     source = options.source_crs
     plan = options.crs if source is None or source.is_geographic else source
+    said = {each.name: getattr(options.given, each.name) for each in fields(Given)}
     return read_survey(
         path, heights=_sent(options), geographic=True, columns=options.columns, delimiter=options.delimiter,
-        decimal=options.decimal, encoding=options.encoding, unit=options.unit,
-        height_unit=options.height_unit or options.unit, crs=plan, comment=options.comment, header=options.header,
-        progress=progress,
+        decimal=options.decimal, encoding=options.encoding, crs=plan, comment=options.comment, header=options.header,
+        layer=options.layer, progress=progress, **said,
     )  # fmt: skip
 
 
@@ -263,75 +210,64 @@ def _sent(options: IntakeOptions) -> HeightKind:
 
 
 def _take_one(read: PointFile, log: bool, options: IntakeOptions) -> _One:
-    """A file behind the gate: what is put aside tells nothing of where the others lie."""
-    parted = part_file(read)
+    """A file corrected on the user's word, then behind the gate: what is put aside tells nothing of where the others
+    lie."""
+    shifted = shift_levels(read.points, options.level_shifts) if options.level_shifts else None
+    if shifted is not None:
+        read = replace(read, points=shifted.points)
+    mended = corrected_file(read, options)
+    parted = part_file(read if mended is None else replace(read, points=mended[1].points))
     one = _bring(parted.kept, log, options)
-    now = joined(one.now, parted, lambda aside: _bring(aside, log, options).now)
-    outside = np.zeros(len(parted.stays), bool)
-    outside[parted.stays] = one.area.outside
-    return one._replace(now=now, read=read, area=replace(one.area, outside=outside), gate=parted.gate)
+    now = joined(one.now, parted, lambda aside: _bring(aside, log, replace(options, ask=False)).now)
+    area = _of_all(one.area, parted.stays)
+    before, records, notes = area, one.records, one.notes
+    if mended is not None:
+        before, done = mended
+        # What it was is told, and how it is after the gate; how it was in between is not.
+        told = {str(said) for said in done.area.messages}
+        notes = (*(said for said in done.messages if str(said) not in told), *notes)
+        records = (*done.records, *records)
+    elif sum(len(one.indices) for one in parted.gate.found if one.reason is Reason.SWAPPED) >= MANY_SWAPPED:
+        notes = (*notes, *swapped_aside(read))
+    if shifted is not None:
+        records = (shifted.record, *records)
+    return one._replace(
+        now=now, read=read, area=area, area_read=before, gate=parted.gate, records=records, notes=notes,
+        corrected=one.corrected or mended is not None,
+    )  # fmt: skip
+
+
+def _of_all(area: AreaCheck, stays: np.ndarray) -> AreaCheck:
+    """``area`` of the points of mask ``stays`` (n,) as that of all n."""
+    outside = np.zeros(len(stays), bool)
+    outside[stays] = area.outside
+    return replace(area, outside=outside)
 
 
 def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     """A file brought to the CRS and the heights wanted."""
-    kind, notes = _kind(read, log, options)
+    kind, notes = kind_of_heights(read, log, options)
     source, file = options.source_crs, read.points.source
     records: List[Georeference] = []
+    if read.ground is not None:
+        records.append(Georeference(Step.HEIGHTS, None, None, None, (read.ground,)))
     area = AreaCheck(None, "", np.zeros(len(read.points), bool), np.nan, (), ())
     now, corrected = read, False
     if read.geographic is None:
         if source is not None and source.is_geographic:
             raise SurveyError(NOT_DEGREES, file=file, crs=crs_name(source))
-        now, area, corrected = _checked(read, options, records)
+        area = check_area(read.points, read.format.unit)
+        corrected, said = checked_file(read, area, options)
         now = _transformed(now, options, records)
     else:
         if source is not None and not source.is_geographic:
             raise SurveyError(NOT_LENGTHS, file=file, crs=crs_name(source))
         now, kind = _placed(read, kind, log, options, records)
         area = check_area(now.points)
-    now, kind = _with_heights(now, kind, log, options, records)
-    said = _area_said(area, corrected)
-    return _One(now, read, kind, tuple(records), area, (*notes, *said), corrected, Gate(read.points, (), ()))
-
-
-def _kind(read: PointFile, log: bool, options: IntakeOptions) -> Tuple[HeightKind, Tuple[Message, ...]]:
-    """What the heights of a file are, and what to say of it."""
-    found = HeightKind.UNKNOWN
-    if read.recognition is not None:
-        found = read.recognition.heights
-    if found is HeightKind.UNKNOWN and read.geographic is not None:
-        found = read.geographic.heights
-    said = options.heights_are
-    if log or said is None:
-        return found, ()
-    where = {"file": read.points.source, "heights": _KINDS[said]}
-    if found not in (said, HeightKind.UNKNOWN):
-        return said, (message(AGAINST_HEADER, found=_KINDS[found], **where),)
-    return said, (message(TAKEN_AS, **where),)
-
-
-def _checked(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> Tuple[PointFile, AreaCheck, bool]:
-    """The file after the check against the area of use, corrected where the user asked for it."""
-    area = check_area(read.points, read.format.unit)
-    if not options.correct or not area.outside.any():
-        return read, area, False
-    names = suggestion_names(area)
-    where = {"file": read.points.source, "name": options.correct}
-    if options.correct not in names:
-        raise SurveyError(NO_SUGGESTION, names=", ".join(names) or "-", **where)
-    suggestion = area.suggestions[names.index(options.correct)]
-    if suggestion.reading is None:
-        raise SurveyError(NOT_APPLICABLE, **where)
-    done = apply_suggestion(read.points, suggestion)
-    records.append(done.record)
-    return replace(read, points=done.points), area, True
-
-
-def _area_said(area: AreaCheck, corrected: bool) -> Tuple[Message, ...]:
-    usable = [name for name, one in zip(suggestion_names(area), area.suggestions) if one.reading is not None]
-    if corrected or not usable:
-        return area.messages
-    return (*area.messages, message(TO_CORRECT, name=" | ".join(usable)))
+        said = area_said(area)
+    now, kind = with_heights(now, kind, log, options, records)
+    gate = Gate(read.points, (), ())
+    return _One(now, read, kind, tuple(records), area, area, (*notes, *said), corrected, gate)
 
 
 def _transformed(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> PointFile:
@@ -356,6 +292,8 @@ def _placed(
     above = levelled and len(options.crs.sub_crs_list) > 1  # type: ignore[union-attr]
     if above and options.wanted is HeightKind.ELLIPSOIDAL:
         raise SurveyError(AGAINST_CRS, crs=crs_name(options.crs))
+    if above and kind is HeightKind.UNKNOWN and options.separation is None and not log:
+        raise QuestionError(read.points.source, [which_datum(options.crs)])
     # Those that a separation of the user's is for must not be changed by PROJ as well.
     told = HeightKind.UNKNOWN if levelled and not by_proj else kind
     positions = replace(read.geographic, heights=told)
@@ -364,38 +302,12 @@ def _placed(
     placed, record = place_survey(ready, options.crs, source, options.accept)
     assert record is not None
     if log and kind is HeightKind.ELLIPSOIDAL:
-        records.append(_sent_record(read))
+        records.append(sent_separations(read))
     records.append(record)
     said = {str(one) for one in record.statements}
     messages = tuple(one for one in placed.messages if str(one) not in said)
     after = HeightKind.ORTHOMETRIC if by_proj and above else kind
     return replace(placed, messages=messages), after
-
-
-def _sent_record(read: PointFile) -> Georeference:
-    """What the receiver's own separations were."""
-    separation = np.asarray(read.points.extra["geoid_separation"], float)
-    source = ReceiverSeparation(separation)
-    return Georeference(Step.HEIGHTS, None, None, source, (source.statement(separation),))
-
-
-def _with_heights(
-    read: PointFile, kind: HeightKind, log: bool, options: IntakeOptions, records: List[Georeference]
-) -> Tuple[PointFile, HeightKind]:
-    """The heights wanted, from those of the file and the separation given."""
-    wanted, separation = options.wanted, options.separation
-    if wanted is None or (wanted is kind and separation is None):
-        return read, kind
-    where = {"file": read.points.source, "heights": _KINDS[kind]}
-    if separation is None:
-        # The heights of a log are taken as wanted when it is read; those left are of text.
-        raise SurveyError(LACKS_SEPARATION, wanted=_KINDS[wanted], **where)
-    if wanted is kind:
-        raise SurveyError(ALREADY, **where)
-    change = orthometric_heights if wanted is HeightKind.ORTHOMETRIC else ellipsoidal_heights
-    done = change(read.points, separation)
-    records.append(done.record)
-    return replace(read, points=done.points), wanted
 
 
 # All files
@@ -408,8 +320,38 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
     survey = each[0].now
     if merged is not None:
         survey = PointFile(merged.points, merged.rejects, merged.account, survey.format, merged.messages)
+    axes = () if options.crs is None else axes_said(options.crs)
+    notes = [*axes, *_doubted(each, options), *(note for one in each for note in one.notes)]
+    points = survey.points.select(survey.points.used)
     return Intake(
         survey, tuple(one.read for one in each), tuple(record for one in each for record in one.records),
-        tuple(one.area for one in each), merged, tuple(note for one in each for note in one.notes),
-        tuple(one.gate for one in each),
+        tuple(one.area for one in each), merged, tuple(notes), tuple(one.gate for one in each),
+        tuple(one.area_read for one in each),
+        message(WHERE, place=place_said(points.crs, points.easting, points.northing, options.landmarks)),
     )  # fmt: skip
+
+
+def _doubted(each: Sequence[_One], options: IntakeOptions) -> List[Message]:
+    """What speaks against the CRS of a file: the other files, what is known beside them, the words of the file."""
+    said: List[Message] = []
+    sites = [_landmark(one) for one in each]
+    for i, one in enumerate(each):
+        if one.read.geographic is not None or one.read.points.crs is None:
+            continue
+        points = one.read.points if not one.corrected else one.now.points
+        points = points.select(one.now.points.used)
+        logs = [site for k, site in enumerate(sites) if k != i and site is not None]
+        # Of two files in plan coordinates neither says which of them is wrong; degrees do.
+        firm = [site for k, site in enumerate(sites) if k != i and site and each[k].read.geographic is not None]
+        marks = (*options.landmarks, *(firm or logs))
+        doubt = doubts(points.crs, points.easting, points.northing, marks)
+        said += doubt or said_in_file(one.read.points.source, points.crs)
+        if not doubt and not options.landmarks:
+            said += project_doubt(site_of(points.crs, points.easting, points.northing), options.project)
+    return said
+
+
+def _landmark(one: _One) -> Optional[Landmark]:
+    """Where a file of the survey lies, for the others."""
+    points = one.now.points.select(one.now.points.used)
+    return landmark_of(Path(points.source).name, Kind.FILE, points.crs, points.easting, points.northing)

@@ -19,6 +19,7 @@ class Step(Enum):
     GRID_TO_GROUND = "grid-to-ground"
     GROUND_TO_GRID = "ground-to-grid"
     CONTROL_FIT = "control-fit"
+    BASE_SHIFT = "base-shift"
 
 
 @dataclass(frozen=True)

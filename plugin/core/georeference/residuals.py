@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import csv
 from typing import Any, List
 
 import numpy as np
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from .site import Fitted
 
 COLUMNS = (
@@ -23,7 +22,7 @@ def write_residuals(fitted: Fitted, path: PathLike) -> None:
     """
     fit = fitted.fit
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(COLUMNS)
         for i, name in enumerate(fit.names):
             row: List[Any] = [name, int(fit.used[i]), int(name in fit.suspects), int(fitted.match.times[i])]

@@ -6,12 +6,13 @@ from dataclasses import replace
 from typing import Any, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
+from pyproj import proj_version_str
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.geographic import HeightKind
 from ..points.pointset import PointSet
 from ..units import metres_per_height_unit, metres_per_unit
-from .axes import check_axes, flat, from_degrees, has_heights, solid
+from .axes import check_axes, computed, flat, from_degrees, has_heights, solid
 from .operations import Choice, choose_operation, operation_said
 from .record import Georeference, Georeferenced, Step, crs_name
 from .whereabouts import Whereabouts, of_degrees, of_plan
@@ -28,6 +29,10 @@ NOT_TRANSFORMED = Text(
         "{file} line {line}: this position cannot be transformed from {source} to {target}; check the CRS and"
         " the coordinates.",
     ),
+)
+NOT_COMPUTED = Text(
+    "transform.not_computed",
+    QT_TRANSLATE_NOOP("core", "PROJ {version} cannot compute {crs}; choose another CRS, or use a later PROJ."),
 )
 NO_SOURCE_CRS = Text(
     "transform.no_source_crs",
@@ -85,6 +90,7 @@ def transform_points(points: PointSet, target: Any, accept: Sequence[str] = ()) 
     if points.crs is None:
         raise SurveyError(NO_SOURCE_CRS)
     source = points.crs
+    _check_computed(source, target)
     metres, metres_up = metres_per_unit(source), metres_per_height_unit(source)
     done = _transform(
         points.easting / metres, points.northing / metres, points.height / metres_up, source, target,
@@ -112,12 +118,19 @@ def transform_geographic(
     Heights said to be ellipsoidal are transformed where ``target`` says what its heights are; all others are
     taken over. ``file`` and ``lines`` (n,) name the place in errors. Raises as :func:`transform_points`.
     """
+    _check_computed(target)
     lon, lat = np.asarray(longitude, float), np.asarray(latitude, float)
     x, y = from_degrees(flat(source), lon, lat, from_greenwich=False)
     use = solid(flat(source)) if heights is HeightKind.ELLIPSOIDAL else flat(source)
     lines = np.zeros(len(lon), np.int64) if lines is None else np.asarray(lines)
     place = of_degrees(lon, lat, file, lines)
     return _transform(x, y, np.asarray(height, float), use, target, place, heights, accept, 1.0)
+
+
+def _check_computed(*wanted: Any) -> None:
+    for crs in wanted:
+        if not computed(crs):
+            raise SurveyError(NOT_COMPUTED, crs=crs_name(crs), version=proj_version_str)
 
 
 def _transform(

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import csv
 from typing import Any, Callable, List
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..points.decisions import STATUS_WORDS, words_of_reasons
 from ..points.pointset import SOURCE, PointSet
 from ..quality.check import Finding, SurveyCheck
@@ -27,7 +26,7 @@ def write_check_findings(check: SurveyCheck, path: PathLike, translate: Callable
     people. Raises SurveyError when the file cannot be written.
     """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(_HEAD)
         for found in check.findings:
             writer.writerow(_row(found, check.points, translate))

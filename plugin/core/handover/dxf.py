@@ -84,6 +84,11 @@ def constraint_lines(lines: Iterable[ConstraintLine]) -> List[DxfLine]:
     ]
 
 
+def found_lines(lines: Iterable[ConstraintLine]) -> List[DxfLine]:
+    """Breaklines whose label begins with what they are, each on the layer of its kind: BREAKLINE_STEP and so on."""
+    return [DxfLine(layer_name(f"{_KINDS[line.kind]}_{line.label.split()[0]}"), line.xyz) for line in lines]
+
+
 def layer_name(text: str) -> str:
     """``text`` as release 12 allows it for a layer."""
     return re.sub("[^A-Z0-9$_-]", "_", text.upper())[:31] or "0"

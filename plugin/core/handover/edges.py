@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Dict, List, Set, Tuple
+from typing import Dict, List, Sequence, Set, Tuple
 
 import numpy as np
 
@@ -42,21 +42,51 @@ def mark_edges(triangles: np.ndarray, count: int, ends: np.ndarray, kinds: np.nd
     return edge_kind, found[place]
 
 
-def marked_lines(tin: Tin) -> Tuple[ConstraintLine, ...]:
+def marked_lines(tin: Tin, named: Sequence[ConstraintLine] = ()) -> Tuple[ConstraintLine, ...]:
     """The marked edges of ``tin`` joined into lines by kind, in the CRS, metres.
 
     Lines end where three or more edges of the kind meet; boundaries and voids are whole rings where their edges are.
+    Edges of the breaklines ``named`` come last, as lines with their labels.
     """
     edges, kinds = constrained_edges(tin)
     place = tin.vertices + np.append(tin.origin, 0.0)
-    lines = []
+    lines, own = [], _named_lines(tin, edges[(kinds & int(LineKind.BREAKLINE)) != 0], named)
+    if own:
+        taken = np.concatenate([np.sort(np.column_stack([chain[:-1], chain[1:]]), axis=1) for chain, _ in own])
+        held = np.isin(edges[:, 0] << 32 | edges[:, 1], taken[:, 0] << 32 | taken[:, 1])
+        kinds = np.where(held, kinds & np.uint8(255 - LineKind.BREAKLINE), kinds)
     for kind in (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID):
         for chain in chain_edges(edges[(kinds & int(kind)) != 0]):
             closed = len(chain) > 3 and chain[0] == chain[-1]
             # A part of a ring, where a boundary left the surface, is no ring.
-            own = kind if closed or kind == LineKind.BREAKLINE else LineKind.BREAKLINE
-            lines.append(make_line(own, place[np.array(chain)]))
-    return tuple(lines)
+            as_kind = kind if closed or kind == LineKind.BREAKLINE else LineKind.BREAKLINE
+            lines.append(make_line(as_kind, place[np.array(chain)]))
+    return (*lines, *(make_line(LineKind.BREAKLINE, place[chain], label) for chain, label in own))
+
+
+def _named_lines(tin: Tin, edges: np.ndarray, named: Sequence[ConstraintLine]) -> List[Tuple[np.ndarray, str]]:
+    """Chains of vertex numbers along the ``named`` lines as far as their segments are among ``edges``, and labels."""
+    if not named:
+        return []
+    keys = tin.grid[:, 0] << 31 | tin.grid[:, 1]
+    order = np.argsort(keys, kind="stable")
+    known = set(map(tuple, edges.tolist()))
+    found: List[Tuple[np.ndarray, str]] = []
+    for line in named:
+        grid = np.rint((line.xyz[:, :2] - tin.origin) / GRID).astype(np.int64)
+        key = grid[:, 0] << 31 | grid[:, 1]
+        at = order[np.minimum(np.searchsorted(keys[order], key), len(keys) - 1)]
+        at[keys[at] != key] = -1
+        chain: List[int] = []
+        for a, b in zip(at[:-1].tolist(), at[1:].tolist()):
+            if (min(a, b), max(a, b)) in known:
+                chain = [*chain, b] if chain else [a, b]
+            elif chain:
+                found.append((np.array(chain), line.label))
+                chain = []
+        if chain:
+            found.append((np.array(chain), line.label))
+    return found
 
 
 def chain_edges(edges: np.ndarray) -> List[List[int]]:

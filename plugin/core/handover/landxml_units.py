@@ -16,7 +16,7 @@ from pyproj.exceptions import CRSError
 from ..georeference.axes import flat, horizontal
 from ..georeference.crs import plan_unit, projected_crs
 from ..messages import Message, SurveyError, message
-from ..units import LengthUnit, metres_per_unit
+from ..units import WORKING_UNITS, LengthUnit, metres_per_unit
 from .landxml_texts import (
     CRS_DIFFER,
     CRS_UNREADABLE,
@@ -128,7 +128,7 @@ def scale_of(
             UNKNOWN_UNIT, file=file, line=first.line, found=first.linear, system=first.system, known=", ".join(known)
         )
     metres = known[first.linear]
-    ours = next((member for member in LengthUnit if member.metres == metres), LengthUnit.METRE)
+    ours = next((member for member in WORKING_UNITS if member.metres == metres), LengthUnit.METRE)
     if height_unit is None and first.elevation and first.elevation not in _SAME_HEIGHTS.get(first.linear, ()):
         raise SurveyError(OTHER_HEIGHT_UNIT, file=file, line=first.line, unit=first.linear, found=first.elevation)
     return Scale(metres, metres if height_unit is None else height_unit.metres, ours, first.linear)

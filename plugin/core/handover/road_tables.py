@@ -6,7 +6,6 @@ CRS; columns that end in ``_m`` are metres, in ``_pct`` percent. A cell is empty
 
 from __future__ import annotations
 
-import csv
 import math
 from typing import Any, Iterable, Optional, Sequence
 
@@ -17,7 +16,7 @@ from ..alignment.grades import WindowSlopes, slopes_at
 from ..alignment.profile import Profile
 from ..alignment.rules import Quantity
 from ..alignment.sections import Sections
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..units import to_crs_units
 
 PROFILE_COLUMNS = ("station", "distance_m", "easting", "northing", "unit")
@@ -100,6 +99,6 @@ def _fixed(value: float, decimals: int) -> str:
 
 def _write(path: PathLike, columns: Sequence[str], rows: Iterable[Sequence[Any]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(columns)
         writer.writerows(rows)

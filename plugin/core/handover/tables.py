@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import csv
 from typing import Any, Callable, Optional, Sequence
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..surface.findings import Finding
 from ..units import to_crs_units
 
@@ -19,7 +18,7 @@ def write_findings(
     Raises SurveyError when the file cannot be written.
     """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(["easting", "northing", "kind", "value", "unit", "text"])
         for finding in findings:
             easting, northing = (round(float(to_crs_units(v, crs)), 4) for v in (finding.easting, finding.northing))

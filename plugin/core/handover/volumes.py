@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import csv
 import json
 from math import isfinite
-from typing import Any, Dict, Iterable, Iterator, List, Optional, Tuple
+from typing import Any, Dict, Iterable, Iterator, List, Optional, Tuple, Union
 
 import numpy as np
 
@@ -13,14 +12,16 @@ from ..contours.geojson import DECIMALS, write_features
 from ..earthwork.basin import Basin
 from ..earthwork.depth_polygons import UNCHANGED
 from ..earthwork.doubt import VolumeDoubt
+from ..earthwork.regions import PartVolume
 from ..earthwork.study import Study
-from ..files import PathLike, replace_file
+from ..earthwork.volume import Volume
+from ..files import PathLike, TableWriter, replace_file
 from ..surface.dissolve import LabelledPolygon
 from ..units import heights_to_crs_units, to_crs_units
 
 HEAD = (
     "region", "quantity", "volume_m3", "half_95_m3", "low_95_m3", "high_95_m3", "random_m3", "drift_m3",
-    "systematic_m3", "model_m3", "area_m2", "mean_depth_m",
+    "systematic_m3", "model_m3", "small_m3", "triangles_m3", "area_m2", "mean_depth_m",
 )  # fmt: skip
 WHOLE = "all"
 
@@ -28,22 +29,25 @@ WHOLE = "all"
 def write_volumes(study: Study, path: PathLike) -> None:
     """Rows of cut, fill and net for each region and for all of the ground (region ``all``), cubic and square metres.
 
-    random, drift, systematic and model are standard deviations; half, low and high the 95 % interval. Raises
-    SurveyError when the file cannot be written.
+    random, drift, systematic, model and small are standard deviations; half, low and high the 95 % interval; triangles
+    is what the triangles say as they are. Raises SurveyError when the file cannot be written.
     """
     rows: List[Tuple[Any, ...]] = []
     for each in study.regions:
         part = each.part
-        rows += _rows(part.name, each.doubt, (part.cut_area, part.fill_area, part.common_area))
+        rows += _rows(part.name, each.doubt, (part.cut_area, part.fill_area, part.common_area), each.measured)
     volume = study.volume
-    rows += _rows(WHOLE, study.doubt, (volume.cut_area, volume.fill_area, volume.common_area))
+    rows += _rows(WHOLE, study.doubt, (volume.cut_area, volume.fill_area, volume.common_area), study.measured)
     _write(path, HEAD, rows)
 
 
-def _rows(region: str, doubt: VolumeDoubt, areas: Tuple[float, float, float]) -> Iterator[Tuple[Any, ...]]:
+def _rows(
+    region: str, doubt: VolumeDoubt, areas: Tuple[float, float, float], measured: Union[Volume, PartVolume]
+) -> Iterator[Tuple[Any, ...]]:
     for name, each, area in zip(("cut", "fill", "net"), (doubt.cut, doubt.fill, doubt.net), areas):
         low, high = each.interval_95
-        values = (each.value, each.half_95, low, high, each.random, each.drift, each.systematic, each.model, area)
+        parts = (each.random, each.drift, each.systematic, each.model, each.small)
+        values = (each.value, each.half_95, low, high, *parts, getattr(measured, name), area)
         mean = round(each.value / area, 4) if area > 0 else ""
         yield (region, name, *(round(value, 3) for value in values), mean)
 
@@ -68,7 +72,7 @@ def write_storage(basin: Basin, path: PathLike) -> None:
 
 def _write(path: PathLike, head: Iterable[str], rows: Iterable[Tuple[Any, ...]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(head)
         writer.writerows(rows)
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Callable, List, Sequence, Tuple
 
-from ..handover.dxf import Drawing, constraint_lines, contour_lines, write_dxf
+from ..handover.dxf import Drawing, constraint_lines, contour_lines, found_lines, write_dxf
 from ..handover.edges import marked_lines
 from ..handover.landxml_model import LandSurface, LandXml
 from ..handover.landxml_write import write_landxml
@@ -54,13 +54,19 @@ class ExchangeFiles:
         written: List[Path] = []
         result = self.result
         tin, points = result.surface.tin, result.points.select(result.points.used)
-        lines = marked_lines(tin)
+        found = result.ground_lines
+        lines = marked_lines(tin, () if found is None else found.breaklines.lines)
         if self.landxml:
             written.append(folder / "surface.xml")
             name = Path(result.survey.points.source).stem or "surface"
             write_landxml(LandXml(result.crs, (LandSurface(name, tin, lines),), points), written[-1])
         if self.dxf:
             written.append(folder / "surface.dxf")
-            drawn = [*constraint_lines(lines), *contour_lines(result.contours)]
+            named, plain = ([line for line in lines if bool(line.label) is own] for own in (True, False))
+            drawn = [
+                *constraint_lines(plain),
+                *found_lines(named),
+                *contour_lines(result.contours),
+            ]
             write_dxf(Drawing(result.crs, tin, drawn, points), written[-1])
         return written

@@ -7,9 +7,11 @@ from typing import Any, Callable, Optional, Tuple
 
 from ..contours.sheet import draw_sheet
 from ..contours.trace import trace_contours
+from ..features.ground_lines import GroundLines
 from ..handover.grid import large_grid
 from ..linework.codes import CodeTable, default_code_table, read_code_table
 from ..linework.constraints import Constraints
+from ..linework.drawn import merge_constraints
 from ..linework.join import Linework, join_lines
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
 from ..points.decisions import apply_decisions, read_decisions
@@ -21,13 +23,13 @@ from ..quality.coverage import CoverageOptions
 from ..quality.judgement import judge
 from ..quality.overrides import NO_DECISIONS, OverrideReport, with_overrides
 from ..report.results import JobResult
-from ..surface.build import Surface
-from ..surface.edited import EditReport, build_surface_with_edits
-from ..surface.edits import Edit, read_edits
+from ..surface.edited import build_surface_with_edits
+from ..surface.edits import read_edits
 from ..surface.inspection import inspect_surface
 from ..surface.raster import grid_for
 from ..surface.thin import thin_surface
 from ..units import LengthUnit
+from .lines import look_for_lines
 from .place import place_survey
 from .settings import JobSettings
 from .write import write_files
@@ -65,7 +67,10 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     points, remarks, overrides = _decide(placed.points if check is None else check.points, check, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
-    surface, edited = _build(points, linework, edits, settings, part(progress, 0.3, 0.65))
+    found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
+    constraints = _constraints(linework, found)
+    progress(0.35, "surface")
+    surface, edited = build_surface_with_edits(points, constraints, settings.surface, edits, part(progress, 0.35, 0.65))
     progress(0.65, "quality")
     quality = judge(
         surface.tin,
@@ -77,6 +82,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         repeat_sigma=None if check is None or check.noise is None else check.noise.total,
         unit=settings.contours.unit,
         progress=part(progress, 0.65, 0.7),
+        constraints=edited.constraints,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(
@@ -87,9 +93,11 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         fitted=placed.fitted,
         aside=placed.intake.aside,
         place_messages=placed.messages,
+        where=placed.where,
         accept=settings.accept,
         points=points,
         linework=linework,
+        ground_lines=found,
         surface=surface,
         contours=contours,
         decisions_file="" if settings.decisions is None else str(settings.decisions),
@@ -117,16 +125,10 @@ def _check_points(settings: JobSettings, crs: Optional[Any]) -> Optional[CheckPo
     return read_check_points(settings.check_points, unit=unit, height_unit=settings.height_unit or unit)
 
 
-def _build(
-    points: PointSet,
-    linework: Optional[Linework],
-    edits: Tuple[Edit, ...],
-    settings: JobSettings,
-    progress: Progress,
-) -> Tuple[Surface, EditReport]:
-    progress(0.0, "surface")
-    constraints = Constraints() if linework is None else linework.constraints
-    return build_surface_with_edits(points, constraints, settings.surface, edits, progress)
+def _constraints(linework: Optional[Linework], found: Optional[GroundLines]) -> Constraints:
+    """The lines of the field codes, which go first, and those that the points show."""
+    coded = Constraints() if linework is None else linework.constraints
+    return coded if found is None else merge_constraints(coded, found.breaklines)
 
 
 def _finish(result: JobResult, settings: JobSettings, progress: Progress) -> JobResult:

@@ -8,9 +8,11 @@ from typing import Optional, Protocol, Tuple
 
 from ..contours.lines import ContourOptions
 from ..contours.sheet import SheetOptions
+from ..georeference.level_shift import LevelShift
 from ..georeference.site import ControlOptions, GroundOptions
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
 from ..points.geographic import HeightKind
+from ..points.said_units import AngleForm
 from ..progress import Progress
 from ..quality.tolerances import ToleranceSet
 from ..report.results import Answer, JobResult
@@ -39,9 +41,11 @@ class JobSettings:
     ``survey``: the file. ``out``: folder of the results, made if missing. ``crs``: an authority code, WKT or
     the like, ``"local"`` for a local grid, None where the user said nothing (an error). ``columns``,
     ``delimiter``, ``decimal``, ``encoding``: as the reader takes them, None to find out.
-    ``unit``: of the file, that of the CRS where None; ``height_unit``: of its heights, where None the same as
-    ``unit`` if that is given, else that of the CRS. ``decisions``: file of decisions by hand. ``codes``: code
-    table, the one shipped where None; ``use_codes`` False reads no field codes; ``convention``: how these are written.
+    ``unit``: of the file, where None as its header says, else that of the CRS; ``height_unit``: of its heights, where
+    None as the header says, else the same as ``unit`` if that is given, else that of the CRS. ``comment`` to
+    ``units_from``: as :func:`.points.survey.read_survey` takes them. ``decisions``: file of decisions by hand.
+    ``codes``: code table, the one shipped where None; ``use_codes`` False reads no field codes; ``convention``: how
+    these are written.
     ``surface``: rim and crossings.
     ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
     a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
@@ -52,11 +56,17 @@ class JobSettings:
     ``accuracy_class``: vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured
     point, metres, None for what the passes make usual.
 
+    ``find_lines``: look for lines of the ground that the points show; ``found_lines``: file of such lines with
+    decisions.
+
     Where the survey lies: ``more``: further files of the site, merged with it. ``source_crs``: the CRS of the
     coordinates in the files, where it is not ``crs``; WGS 84 for degrees where None. ``heights_are``, ``heights``,
-    ``accept``, ``correct``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a file with a grid.
+    ``accept``, ``correct``, ``level_shifts``: see :class:`.georeference.intake.IntakeOptions`; ``geoid``: metres, or a
+    file with a grid.
     ``control``: file of control points in ``crs``, to which the survey, then in local coordinates, is fitted as
-    ``fit`` says. ``ground``: to or from distances on the ground.
+    ``fit`` says. ``ground``: to or from distances on the ground. ``base_was``, ``base_is``: positions of the base as
+    it was used and as it is, see :func:`.georeference.base_shift.parse_position`. ``near``: places near the site, in
+    degrees with letters, or GeoJSON files.
 
     ``others``: files made elsewhere that are handed over too, such as a plan; the report lists them.
 
@@ -73,6 +83,14 @@ class JobSettings:
     encoding: Optional[str] = None
     unit: Optional[LengthUnit] = None
     height_unit: Optional[LengthUnit] = None
+    comment: str = "auto"
+    layer: str = ""
+    angles: Optional[AngleForm] = None
+    no_value: Optional[Tuple[str, ...]] = None
+    pole_height: Optional[float] = None
+    antenna_offset: Optional[float] = None
+    heights_of: str = ""
+    units_from: str = ""
     decisions: Optional[Path] = None
     codes: Optional[Path] = None
     use_codes: bool = True
@@ -89,14 +107,20 @@ class JobSettings:
     heights_are: Optional[HeightKind] = None
     geoid: Optional[str] = None
     correct: str = ""
+    level_shifts: Tuple[LevelShift, ...] = ()
     control: Optional[Path] = None
     fit: ControlOptions = ControlOptions()  # noqa: RUF009  frozen
     ground: Optional[GroundOptions] = None
+    base_was: str = ""
+    base_is: str = ""
+    near: Tuple[str, ...] = ()
     check: bool = True
     tolerances: Optional[ToleranceSet] = None
     tilt_compensated: Optional[bool] = None
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None
+    find_lines: bool = True
+    found_lines: Optional[Path] = None
     others: Tuple[Path, ...] = ()
     questions: Tuple[Question, ...] = ()

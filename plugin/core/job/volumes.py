@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any, Callable, Optional, Sequence, Tuple
 
@@ -23,7 +23,7 @@ from ..report.results import JobResult
 from ..report.volume_sections import CAUTIONS, volume_body
 from ..surface.tin import Tin
 from ..units import LengthUnit
-from .noise import point_noise
+from .noise import survey_certainty
 
 VOLUME_LINE = Text(
     "job.volume_line",
@@ -31,6 +31,21 @@ VOLUME_LINE = Text(
         "core",
         "Volume    {existing} to {design}: cut {cut:.1f} ± {cut_95:.1f} m³, fill {fill:.1f} ± {fill_95:.1f} m³, net "
         "{net:.1f} ± {net_95:.1f} m³ (95 %)",
+    ),
+)
+MEASURED_LINE = Text(
+    "job.volume_measured",
+    QT_TRANSLATE_NOOP(
+        "core", "          triangles as they are: cut {cut:.1f} m³, fill {fill:.1f} m³, net {net:.1f} m³"
+    ),
+)
+SAME_NOISE = Text(
+    "job.same_noise",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this "
+        "survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and "
+        "--other-drift if you know them.",
     ),
 )
 VOLUMES = QT_TRANSLATE_NOOP("core", "Volumes: {existing} to {design}")
@@ -44,9 +59,10 @@ class VolumeQuestion:
 
     One of the three; ``level`` in metres. ``regions``: GeoJSON of polygons that are told apart. ``line``: GeoJSON of a
     line along which other methods take sections, every ``step`` metres, ``half_width`` to each side. ``limits``: depth
-    classes, metres.
-    ``offset_sigma``: of the height offset between both; ``other_sigma``: noise of the other surface's points, metres (0
-    for a design). ``unit``: in which a level is told.
+    classes, metres. ``other_sigma``, ``other_drift``: noise of the other surface's points, new at every point and
+    shared within minutes, metres; None: of an earlier survey that of this one, 0 of a design. ``offset``: how much
+    higher the later survey is known to be where nothing changed, metres; None finds it. ``offset_sigma``: its standard
+    deviation, where it is given or cannot be found. ``unit``: in which a level is told.
     """
 
     against: Optional[Path] = None
@@ -58,7 +74,9 @@ class VolumeQuestion:
     half_width: float = 20.0
     limits: Optional[Tuple[float, ...]] = None
     offset_sigma: float = 0.01
-    other_sigma: float = 0.0
+    offset: Optional[float] = None
+    other_sigma: Optional[float] = None
+    other_drift: Optional[float] = None
     unit: LengthUnit = LengthUnit.METRE
 
     @property
@@ -71,20 +89,29 @@ class VolumeQuestion:
         if self.regions is not None:
             given = read_region_file(self.regions, result.crs, result.accept)
         line = None if self.line is None else read_line(self.line, result.crs)[0]
-        survey = Certainty(point_noise(result), ground=True)
-        other = Certainty(self.other_sigma, ground=self.other_sigma > 0)
+        survey = survey_certainty(result)
+        other, said = self._other(survey)
         earlier = self.since is not None
         options = StudyOptions(
             existing=other if earlier else survey,
             design=survey if earlier else other,
             offset_sigma=self.offset_sigma,
+            offset=self.offset,
             limits=self.limits,
             line=line,
             step=self.step,
             half_width=self.half_width,
         )
         comparison = self._comparison(result, part(progress, 0.0, 0.5))
-        return VolumeAnswer(study(comparison, options, given.regions, progress), self._name, given.messages)
+        return VolumeAnswer(study(comparison, options, given.regions, progress), self._name, (*given.messages, *said))
+
+    def _other(self, survey: Certainty) -> Tuple[Certainty, Tuple[Message, ...]]:
+        """How sure the other surface is, and what is to be said of that."""
+        if self.since is not None and self.other_sigma is None and self.other_drift is None:
+            mm = {"sigma": 1000 * survey.sigma, "drift": 1000 * survey.drift}
+            return replace(survey, time=None), (message(SAME_NOISE, name=self.since.name, **mm),)
+        other = Certainty(self.other_sigma or 0.0, self.other_drift or 0.0)
+        return replace(other, ground=other.is_survey), ()
 
     @property
     def _name(self) -> str:
@@ -126,12 +153,15 @@ class VolumeAnswer:
     @property
     def lines(self) -> Tuple[Message, ...]:
         found, doubt = self.study, self.study.doubt
+        raw = found.measured
+        measured = (message(MEASURED_LINE, cut=raw.cut, fill=raw.fill, net=raw.net),) if found.two_surveys else ()
         return (
             message(
                 VOLUME_LINE, existing=found.existing_name, design=found.design_name, cut=doubt.cut.value,
                 cut_95=doubt.cut.half_95, fill=doubt.fill.value, fill_95=doubt.fill.half_95, net=doubt.net.value,
                 net_95=doubt.net.half_95,
             ),
+            *measured,
         )  # fmt: skip
 
     def sections(self, words: Words) -> Sequence[Section]:

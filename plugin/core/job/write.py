@@ -11,6 +11,7 @@ from ..contours.sheet_geojson import write_labels, write_spots
 from ..georeference.residuals import write_residuals
 from ..handover.check_findings import write_check_findings
 from ..handover.checksums import digests, write_checksums
+from ..handover.found_lines import write_found_lines
 from ..handover.grid import write_asc
 from ..handover.mesh import write_2dm
 from ..handover.projection import write_prj
@@ -54,6 +55,9 @@ def write_files(
         written += [folder / "survey_findings.csv", folder / "tolerances.json"]
         write_check_findings(result.check, written[-2], translate)
         write_tolerances([result.check.tolerances], written[-1])
+    if result.ground_lines is not None and result.ground_lines.lines:
+        written.append(folder / "lines_found.geojson")
+        write_found_lines(result.ground_lines.lines, result.crs, written[-1])
     if len(result.quality.coverage.walk_again):
         written.append(folder / "places_to_walk.csv")
         write_places(result.quality.coverage.walk_again, written[-1])

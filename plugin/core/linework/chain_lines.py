@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import List, Optional, Tuple
 
 import numpy as np
@@ -9,6 +10,7 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Text
 from ..points.pointset import PointSet
 from .arcs import ArcTrouble, shape_line
+from .bridges import Bridge, bridges_of
 from .chains import count_places, first_of_places, is_flat_ring, same_place
 from .coded_chains import Chain, SurveyNotes
 from .codes import CodeKind
@@ -91,6 +93,37 @@ ARC_REJECTED = Text(
     "linework.arc_rejected",
     QT_TRANSLATE_NOOP("core", "{label}: the middle of an arc, {point} (line {line}), cannot be used; no arc there."),
 )
+ARC_BROKEN = Text(
+    "linework.arc_broken",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{label}: a point beside {point} (line {line}), the middle of an arc, cannot be used; no arc there.",
+    ),
+)
+CARRIED = Text(
+    "linework.carried",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{label}: carried straight across {length:.1f} m between lines {before} and {after}; points left out there: "
+        "{count}, first {point} (line {line}). Walk it again.",
+    ),
+)
+SHORT_AT_START = Text(
+    "linework.short_at_start",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{label}: {length:.1f} m shorter at its start, it begins at line {after}; points left out there: {count}, "
+        "first {point} (line {line}). Walk it again.",
+    ),
+)
+SHORT_AT_END = Text(
+    "linework.short_at_end",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{label}: {length:.1f} m shorter at its end, it ends at line {before}; points left out there: {count}, first "
+        "{point} (line {line}). Walk it again.",
+    ),
+)
 _ARC_TEXTS = {
     ArcTrouble.AT_END: ARC_AT_END,
     ArcTrouble.IMPOSSIBLE: ARC_IMPOSSIBLE,
@@ -120,7 +153,8 @@ class ChainLines:
         else:
             closed = self.can_close(chain, indices)
             if closed is not None:
-                self.draw(chain, indices, arcs, closed)
+                bridges = self.bridges(chain, indices, closed)
+                self.draw(chain, indices, self.whole_arcs(chain, indices, arcs, bridges), closed, bridges)
 
     def report_skipped(self, chain: Chain) -> None:
         for text, skipped in ((REJECTED_SKIPPED, chain.rejected), (NO_POSITION, chain.placeless)):
@@ -161,7 +195,32 @@ class ChainLines:
             self.report.add(CANNOT_CLOSE, [int(indices[-1])], label=chain.label)
         return places >= 3
 
-    def draw(self, chain: Chain, indices: np.ndarray, arcs: np.ndarray, closed: bool) -> None:
+    def bridges(self, chain: Chain, indices: np.ndarray, closed: bool) -> Tuple[Bridge, ...]:
+        """Where the line is carried across points that cannot be used, or ends short of them; told one by one."""
+        every = np.unique(np.concatenate([indices, chain.rejected, chain.placeless]).astype(np.int64))
+        found = []
+        for bridge in bridges_of(self.xyz[every], np.isin(every, indices), closed):
+            before, after = (int(every[v]) if v >= 0 else -1 for v in (bridge.before, bridge.after))
+            bridge = replace(bridge, before=before, after=after, left_out=every[bridge.left_out])
+            text = CARRIED if bridge.carried else SHORT_AT_START if before < 0 else SHORT_AT_END
+            ends = {name: self.report.line(v) for name, v in (("before", before), ("after", after)) if v >= 0}
+            self.report.add(text, bridge.left_out.tolist(), label=chain.label, length=bridge.length, **ends)
+            found.append(bridge)
+        return tuple(found)
+
+    def whole_arcs(
+        self, chain: Chain, indices: np.ndarray, arcs: np.ndarray, bridges: Tuple[Bridge, ...]
+    ) -> np.ndarray:
+        """The arc marks without those of arcs that a bridge begins or ends in."""
+        ends = [v for bridge in bridges for v in (bridge.before, bridge.after)]
+        broken = arcs & np.isin(indices, ends)
+        for index in indices[broken].tolist():
+            self.report.add(ARC_BROKEN, [index], label=chain.label)
+        return arcs & ~broken
+
+    def draw(
+        self, chain: Chain, indices: np.ndarray, arcs: np.ndarray, closed: bool, bridges: Tuple[Bridge, ...]
+    ) -> None:
         """Add the line with its arcs chorded; a closed breakline repeats its first vertex at the end."""
         shaped = shape_line(self.xyz[indices], arcs, closed, self.tolerance)
         for vertex, trouble in shaped.troubles:
@@ -170,6 +229,6 @@ class ChainLines:
         kind: LineKind = chain.row.kind.line
         if closed and kind is LineKind.BREAKLINE:
             xyz, numbers = np.vstack([xyz, xyz[:1]]), np.append(numbers, numbers[0])
-        self.lines.append(ConstraintLine(kind, xyz, numbers.astype(np.int64), chain.label))
+        self.lines.append(ConstraintLine(kind, xyz, numbers.astype(np.int64), chain.label, bridges))
         self.layers.append(chain.row.layer)
         self.joined[indices] = True

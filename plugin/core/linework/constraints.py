@@ -8,6 +8,8 @@ from typing import Tuple
 
 import numpy as np
 
+from .bridges import Bridge
+
 
 class LineKind(IntFlag):
     """What a line does to the surface; also the bit set kept on each triangle edge."""
@@ -25,13 +27,20 @@ class ConstraintLine:
     ``xyz``: (k, 3) float64 easting, northing, height in metres; height nan where the line has none
     (it is then taken from the surface around). Boundaries and voids are rings: the last vertex is
     joined to the first whether or not it repeats it. ``points``: (k,) int64 index of the survey point
-    of each vertex, -1 where there is none. ``label``: what to call it in messages.
+    of each vertex, -1 where there is none. ``label``: what to call it in messages. ``bridges``: where it is carried
+    across rejected points, or ends short of them; their vertices are survey points.
     """
 
     kind: LineKind
     xyz: np.ndarray
     points: np.ndarray
     label: str = ""
+    bridges: Tuple[Bridge, ...] = ()
+
+    @property
+    def bridged(self) -> float:
+        """Length in plan (m) on which the line is carried across."""
+        return sum(bridge.length for bridge in self.bridges if bridge.carried)
 
     @property
     def closed(self) -> bool:

@@ -117,7 +117,7 @@ def vertical_faces(
         messages.append(Message(CROSSES, near_values(label, meeting + origin)))
     other = np.column_stack([plan + origin, heights])
     return FaceLines(
-        ConstraintLine(LineKind.BREAKLINE, xyz, points, label),
+        ConstraintLine(LineKind.BREAKLINE, xyz, points, label, line.bridges),
         ConstraintLine(LineKind.BREAKLINE, other, np.full(len(other), -1, np.int64), label),
         tuple(messages),
     )

@@ -7,10 +7,11 @@ reader is told which, or cannot read it.
 from __future__ import annotations
 
 import re
-from typing import Match, Optional, Tuple
+from typing import Dict, Match, Optional, Sequence, Tuple
 
 import numpy as np
 
+from .said_units import DEGREES_IN, AngleForm
 from .values import State, parse_numbers
 
 LIMIT = {"latitude": 90.0, "longitude": 180.0}
@@ -92,21 +93,34 @@ def is_marked_angle(field: str) -> bool:
     return len(field.split()) == 3 or re.search(r"[^0-9.,\s+-]", field) is not None
 
 
+def side_signs(role: str, o_means: str = "") -> Dict[str, float]:
+    """Letters of the sides of a latitude or longitude, and the sign of each."""
+    signs = {letter.upper(): float(sign) for letter, sign in _LETTERS[role].items()}
+    return {**signs, "O": signs[o_means]} if role == "longitude" and o_means in signs else signs
+
+
 def parse_angles(
-    text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str, role: str, o_means: str = ""
-) -> Tuple[np.ndarray, np.ndarray]:
+    text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str, role: str, o_means: str = "",
+    form: AngleForm = AngleForm.DEGREES, no_value: Sequence[str] = (),
+) -> Tuple[np.ndarray, np.ndarray]:  # fmt: skip
     """Degrees of the fields (k,) float64, nan where there is none, and their State (k,) uint8.
 
     Decimal degrees are read all at once, other forms one by one. ``State.NOT_A_NUMBER`` too for what is no
     angle of this ``role``: beyond 90 or 180 degrees, or more digits before the mark than it can have
-    (4807.038 is degrees and minutes written together, and so is 0007.038).
+    (4807.038 is degrees and minutes written together, and so is 0007.038, unless ``form`` says so).
     """
-    values, state = parse_numbers(text, start, end, decimal)
+    values, state = parse_numbers(text, start, end, decimal, no_value=no_value)
+    if form is not AngleForm.DEGREES:
+        _take_letters_off(values, state, text, start, end, decimal, role, o_means)
     plain = state == State.VALUE
-    beyond = plain & (np.abs(values) > LIMIT[role])
-    packed = plain & _too_many_digits(text, start, end, decimal, _DIGITS_BEFORE_MARK[role])
-    state[beyond | packed] = State.NOT_A_NUMBER
-    values[beyond | packed] = np.nan
+    values = unpacked(values, form)
+    wrong = plain & ~(np.abs(values) <= LIMIT[role])
+    if form is AngleForm.DEGREES:
+        wrong |= plain & _too_many_digits(text, start, end, decimal, _DIGITS_BEFORE_MARK[role])
+    state[wrong] = State.NOT_A_NUMBER
+    values[wrong] = np.nan
+    if form in (AngleForm.GON, AngleForm.RADIANS):
+        return values, state
     for i in np.flatnonzero((state == State.NOT_A_NUMBER) & ~plain):
         if end[i] - start[i] > 4 * _LONGEST:
             continue
@@ -114,6 +128,41 @@ def parse_angles(
         if degrees is not None:
             values[i], state[i] = degrees, State.VALUE
     return values, state
+
+
+def unpacked(values: np.ndarray, form: AngleForm) -> np.ndarray:
+    """Degrees of angles written as ``form``; nan where minutes or seconds are 60 or more."""
+    if form in DEGREES_IN:
+        return values if form is AngleForm.DEGREES else values * DEGREES_IN[form]
+    size = np.abs(values)
+    if form is AngleForm.DMS:
+        # To a thousand millionth of a second, as 48.07 is no exact float.
+        degree = np.floor(size + 1e-14)
+        packed = np.maximum(np.round((size - degree) * 1e4, 9), 0.0)
+    else:
+        hundred = 100.0 if form is AngleForm.DDMM else 1e4
+        degree = np.floor(size / hundred)
+        packed = size - degree * hundred
+    minute, second = (packed, 0.0) if form is AngleForm.DDMM else np.divmod(packed, 100.0)
+    with np.errstate(invalid="ignore"):
+        good = (minute < 60.0) & (second < 60.0)
+    return np.where(good, np.copysign(degree + minute / 60.0 + second / 3600.0, values), np.nan)
+
+
+def _take_letters_off(
+    values: np.ndarray, state: np.ndarray, text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str,
+    role: str, o_means: str,
+) -> None:  # fmt: skip
+    """Reads fields such as 4807.035N, in place."""
+    signs = side_signs(role, o_means)
+    for i in np.flatnonzero(state == State.NOT_A_NUMBER):
+        field = text[start[i] : end[i]].tobytes().decode().strip().upper()
+        if len(field) > _LONGEST:
+            continue
+        letter, rest = (field[:1], field[1:]) if field[:1] in signs else (field[-1:], field[:-1])
+        number = rest.strip().replace(decimal, ".")
+        if letter in signs and re.fullmatch(r"[0-9]+(?:\.[0-9]*)?", number):
+            values[i], state[i] = signs[letter] * float(number), State.VALUE
 
 
 def _too_many_digits(text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str, most: int) -> np.ndarray:

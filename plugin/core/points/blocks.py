@@ -10,16 +10,16 @@ import numpy as np
 from ..messages import Message, message
 from . import rejects
 from .convert import Converted, Plan, convert, interleave
-from .detect import split_line
+from .lines_of_text import split_line
 from .rows import QUOTE, Lines, bytes_of, find_lines, rows_of_fields, split_rows, take_off_quotes
 
 
 @dataclass(frozen=True)
 class Block:
-    """What became of the lines of a block; ``rejects``: number, text and reason of each line that is no point."""
+    """What became of the lines of a block; ``rejects``: number and reason of each line that is no point."""
 
     points: Converted
-    rejects: List[Tuple[int, str, Message]]
+    rejects: List[Tuple[int, Message]]
     lines: int
     comments: int
     blanks: int
@@ -43,8 +43,7 @@ def read_block(text: np.ndarray, first_line: int, plan: Plan) -> Block:
     refused = points.refused
     if quoted.any():
         points, refused = _add_quoted(points, text, lines, np.flatnonzero(quoted), number, plan)
-    told = [(line, _text_of(text, lines, line - first_line), reason) for line, reason in refused]
-    return Block(points, told, len(number), int(comment.sum()), int(blank.sum()), int(header.sum()))
+    return Block(points, refused, len(number), int(comment.sum()), int(blank.sum()), int(header.sum()))
 
 
 def _starts_with(text: np.ndarray, lines: Lines, word: str) -> np.ndarray:

@@ -39,6 +39,7 @@ ROLES: Dict[str, Kind] = {
     "epochs": Kind.NUMBER,
     "tilt": Kind.NUMBER,
     "time": Kind.TIME,
+    "date": Kind.TIME,
     "latitude": Kind.ANGLE,
     "longitude": Kind.ANGLE,
     "ellipsoidal_height": Kind.COORDINATE,

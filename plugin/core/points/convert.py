@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Dict, List, Mapping, Tuple
 
 import numpy as np
 
 from ..messages import Message, Text, message
 from . import rejects
-from .angles import parse_angles
+from .angles import parse_angles, side_signs
 from .columns import ROLES, Kind
 from .layout import Layout
 from .rows import UNIT_SEPARATOR, Rows, bytes_of, trim
+from .said_units import AngleForm
 from .times import parse_times
 from .values import State, parse_fixes, parse_numbers, parse_texts, parse_words
 
@@ -35,7 +36,9 @@ class Plan:
 
     ``usual``: fields of most lines; ``header_line``, ``cut_off_line``: line numbers, 0 for none;
     ``factors``: metres in the unit of each coordinate and sigma. ``o_means``: E or W, what the letter O behind a
-    longitude stands for, "" where that is not known.
+    longitude stands for, "" where that is not known. ``thousands``, ``no_value``: see :func:`.values.parse_numbers`.
+    ``angles``: how degrees are written; ``sides``: role of an angle to the place of its letter N, S, E or W, where
+    that is a column of its own. ``month_first``: what dates such as 03/04/2025 are.
     """
 
     layout: Layout
@@ -47,6 +50,11 @@ class Plan:
     cut_off_line: int
     factors: Mapping[str, float]
     o_means: str = ""
+    thousands: str = ""
+    no_value: Tuple[str, ...] = ()
+    angles: AngleForm = AngleForm.DEGREES
+    sides: Mapping[str, int] = field(default_factory=dict)
+    month_first: bool = False
 
 
 @dataclass(frozen=True)
@@ -107,10 +115,24 @@ def convert(rows: Rows, plan: Plan) -> Converted:
 def _read_coordinate(rows: Rows, role: str, plan: Plan) -> Tuple[np.ndarray, np.ndarray]:
     start, end = rows.column(plan.layout.roles[role])
     if ROLES[role] is Kind.ANGLE:
-        return parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means)
-    numbers, found = parse_numbers(rows.text, start, end, plan.decimal)
+        return _read_angle(rows, role, start, end, plan)
+    numbers, found = parse_numbers(rows.text, start, end, plan.decimal, plan.thousands, plan.no_value)
     numbers *= plan.factors[role]
     return numbers, found
+
+
+def _read_angle(rows: Rows, role: str, start: np.ndarray, end: np.ndarray, plan: Plan) -> Tuple[np.ndarray, np.ndarray]:
+    """Degrees, on the side that a letter in a column of its own says."""
+    values, state = parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means, plan.angles, plan.no_value)
+    if role in plan.sides:
+        words = parse_words(rows.text, *rows.column(plan.sides[role]))
+        letters = np.array([str(word).strip().upper()[:1] for word in words], object)
+        signs = side_signs(role, plan.o_means)
+        sign = np.array([signs.get(letter, 0.0) for letter in letters.tolist()], float)
+        lost = (sign == 0.0) & (state == State.VALUE)
+        state[lost], values[lost] = State.NOT_A_NUMBER, np.nan
+        values *= sign
+    return values, state
 
 
 def interleave(first: Converted, second: Converted) -> Converted:
@@ -139,6 +161,8 @@ def _check_count(rows: Rows, plan: Plan) -> Tuple[np.ndarray, np.ndarray, np.nda
     # Where spaces part the fields a missing one shifts the rest, so only a text at the end may be missing.
     least = layout.width - layout.last_is_text if plan.delimiter == " " else 0
     wrong = (count < least) | ((rows.line == plan.cut_off_line) & (count < plan.usual))
+    if plan.cut_off_line and len(rows) and rows.line[-1] == plan.cut_off_line:
+        wrong[-1] |= _ends_within_number(rows, plan)
     joined = np.zeros(len(rows), bool)
     surplus = np.flatnonzero(count > layout.width)
     if len(surplus):
@@ -148,17 +172,29 @@ def _check_count(rows: Rows, plan: Plan) -> Tuple[np.ndarray, np.ndarray, np.nda
         more = surplus[full[(rows.first + count - 1)[surplus]] > full[last[surplus]]]
         if layout.last_is_text:
             # A number where the text should start means that the columns have shifted.
-            _, found = parse_numbers(rows.text, start[last[more]], end[last[more]], plan.decimal)
+            _, found = parse_numbers(rows.text, start[last[more]], end[last[more]], plan.decimal, plan.thousands)
             joined[more[found == State.NOT_A_NUMBER]] = True
         wrong[more[~joined[more]]] = True
     state[wrong] = _WRONG_COUNT
     return state, at, joined
 
 
+def _ends_within_number(rows: Rows, plan: Plan) -> bool:
+    """Whether the last field of a file is a coordinate with fewer decimals than all others of its column have."""
+    place = int(rows.count[-1]) - 1
+    if place not in (plan.layout.roles[role] for role in plan.layout.coordinates) or len(rows) < 4:
+        return False
+    start, end = rows.column(place)
+    fields = [bytes_of(rows.text, int(start[i]), int(end[i])) for i in range(max(0, len(rows) - 50), len(rows))]
+    decimals = {len(field.rpartition(plan.decimal)[2]) for field in fields[:-1] if plan.decimal in field}
+    last = fields[-1].rpartition(plan.decimal)[2] if plan.decimal in fields[-1] else ""
+    return len(decimals) == 1 and len(last) < decimals.pop()
+
+
 def _refusal(rows: Rows, i: int, state: int, place: int, plan: Plan) -> Tuple[int, Message]:
     line, count = int(rows.line[i]), int(rows.count[i])
     if state == _WRONG_COUNT:
-        if line == plan.cut_off_line and count < plan.usual:
+        if line == plan.cut_off_line and count <= plan.usual:
             return line, message(rejects.CUT_OFF, count=count, width=plan.usual)
         return line, message(rejects.COLUMN_COUNT, count=count, width=plan.layout.width)
     role = next(role for role, where in plan.layout.roles.items() if where == place)
@@ -184,12 +220,12 @@ def _read_column(
     if kind is Kind.FIX:
         values, bad = parse_fixes(rows.text, start, end)
     elif kind is Kind.TIME:
-        values, bad = parse_times(rows.text, start, end, plan.decimal)
+        values, bad = parse_times(rows.text, start, end, plan.decimal, plan.month_first)
     elif kind is Kind.ANGLE:
-        values, state = parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means)
+        values, state = _read_angle(rows, role, start, end, plan)
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE)
     else:
-        values, state = parse_numbers(rows.text, start, end, plan.decimal)
+        values, state = parse_numbers(rows.text, start, end, plan.decimal, plan.thousands, plan.no_value)
         values *= plan.factors.get(role, 1.0)
         negative = (values < 0) & (role not in ("tilt", "ellipsoidal_height"))
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE) | negative

@@ -7,38 +7,33 @@ a block are found at once. Only lines with quotes and fields in unusual forms ar
 from __future__ import annotations
 
 from collections import Counter
-from dataclasses import dataclass, replace
-from typing import Any, Dict, List, Optional, Tuple, Union
+from dataclasses import replace
+from typing import Any, Dict, List, Mapping, Optional, Tuple, Union
 
 import numpy as np
+from pyproj import CRS
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..progress import Progress, silent
-from ..units import LengthUnit, axis_unit
+from ..units import LengthUnit
 from . import rejects as reject
+from .assemble import gather
 from .blocks import Block, read_block
 from .columns import ROLES, ColumnMap, parse_columns
 from .convert import Plan, Tally
-from .detect import (
-    DELIMITERS,
-    find_comment,
-    find_header,
-    settle_decimal,
-    settle_delimiter,
-    shape_of,
-    split_sample,
-    take_sample,
-)
-from .geographic import GeographicPoints, HeightKind
-from .layout import NO_SUCH_COLUMN, TWO_COLUMNS, Header, Shape, doubts, lay_out, new_name
+from .delimiters import DELIMITERS
+from .detect import settle_form, settle_marks
+from .given import Given
+from .layout import NO_SUCH_COLUMN, Header, Layout, Shape, doubts, lay_out, roles_of_map
 from .plan_columns import SUPPORTING
-from .pointset import COLUMNS, PointSet, make_points
-from .reading import Look
+from .pointfile import FileFormat, PointFile
+from .questions import QuestionError, Topic
 from .recognise import look_at, recognise_look
 from .recognition import Recognition
-from .rejects import LineAccount, Rejects, make_rejects
+from .said_units import DEGREES_IN, AngleForm
 from .source import TextSource, load_text
+from .words import read_word
 
 ONLY_HEADER = Text(
     "points.only_header",
@@ -113,38 +108,6 @@ TOOK = Text("points.took", QT_TRANSLATE_NOOP("core", "{file}: read as {columns} 
 NOTE = Text("points.note", QT_TRANSLATE_NOOP("core", "{file}: {note}."))
 
 
-@dataclass(frozen=True)
-class FileFormat:
-    """How a file was read. ``delimiter``: one character, a space for runs of spaces and tabs. ``encoding``: Python's
-    name. ``header``: the header line, None where there is none. ``columns``: role to column number from 1.
-    """
-
-    delimiter: str
-    decimal: str
-    encoding: str
-    header: Optional[Header]
-    columns: Dict[str, int]
-    unit: LengthUnit
-    height_unit: LengthUnit
-
-
-@dataclass(frozen=True)
-class PointFile:
-    """A survey file that was read: its points, the lines that are none, and the account of all lines.
-
-    ``geographic``: the positions of a file in degrees; easting and northing of its ``points`` are nan until they
-    are transformed. ``recognition``: what was found out about the columns, None where the user named them.
-    """
-
-    points: PointSet
-    rejects: Rejects
-    account: LineAccount
-    format: FileFormat
-    messages: Tuple[Message, ...]
-    geographic: Optional[GeographicPoints] = None
-    recognition: Optional[Recognition] = None
-
-
 def read_points(
     path: PathLike,
     *,
@@ -157,108 +120,124 @@ def read_points(
     crs: Optional[Any] = None,
     comment: Optional[str] = "auto",
     header: Optional[bool] = None,
+    layer: str = "",
     geographic: bool = False,
     progress: Progress = silent,
+    **values: Any,
 ) -> PointFile:
     """Read survey points from delimited text.
 
     ``columns``: see :func:`.columns.parse_columns`; without it they are recognised (:mod:`.recognise`), and what
-    header, values and ``crs`` leave open is an error that lists the answers.
+    header, values and ``crs`` leave open is an error that carries the questions and their answers.
     ``delimiter``, ``decimal``, ``encoding``, ``header``: None to find out.
-    ``unit``: of easting, northing and sigma_h, None for that of ``crs`` (metre without one);
-    ``height_unit``: of height and sigma_v, None for that of the height axis of ``crs``, else ``unit``.
+    ``unit``: of easting, northing and sigma_h, None for what the header says, else that of ``crs`` (metre without
+    one); ``height_unit``: of height and sigma_v, None for what the header says, else that of the height axis of
+    ``crs``, else ``unit``. ``values``: what else the user says of the values, see :class:`.given.Given`.
     ``comment``: lines that start with it are comments, None or "" for no such lines, "auto" to find out.
-    ``geographic``: whether the caller takes a file in degrees, see :class:`PointFile`; an error otherwise.
+    ``layer``: of a file of several layers, the one to read. ``geographic``: whether the caller takes a file in
+    degrees, see :class:`PointFile`; an error otherwise.
 
     A line without a finite easting, northing and height becomes a reject. An optional value that
     cannot be read becomes unknown and is counted in a message. Points + rejects + comments + blanks +
     header = lines, checked on each run. Raises SurveyError when no point can be read at all.
     """
+    given = Given(unit, height_unit, **values)
+    source = load_text(path, encoding, layer)
+    return read_source(
+        source, columns, delimiter, decimal, crs, comment, header, geographic, given, progress
+    )  # fmt: skip
+
+
+def read_source(
+    source: TextSource, columns: Optional[Union[str, ColumnMap]], delimiter: Optional[str], decimal: Optional[str],
+    crs: Optional[Any], comment: Optional[str], header: Optional[bool], geographic: bool, given: Given,
+    progress: Progress,
+) -> PointFile:  # fmt: skip
+    """As :func:`read_points`, from text that was loaded already."""
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
-    source = load_text(path, encoding)
-    start = find_comment(source, comment)
-    sample = take_sample(source, start)
-    sign = settle_delimiter(source.file, delimiter, sample)
-    sample = split_sample(sample, sign)
-    head = find_header(header, mapping, sample)
-    shape = shape_of(sample, head, sign, source.file)
-    found = None
-    if mapping is None:
-        found = _recognised(look_at(source, sample, sign, decimal, start, head, shape, crs, unit, height_unit), shape)
-    layout = lay_out(source.file, mapping, head, shape, _places(found))
-    mark = settle_decimal(source.file, decimal, sign, sample, head, layout)
+    own = crs_of_table(source)
+    crs = crs if own is None or own.is_geographic else own
+    form = settle_form(source, delimiter, comment, header, mapping)
+    mapped = None if mapping is None else roles_of_map(source.file, mapping, form.header)
+    found = recognise_look(look_at(form, decimal, crs, given, mapped))
+    _ask(found, form.shape, mapping is not None)
+    layout = lay_out(source.file, mapping, form.header, form.shape, _places(found) if mapping is None else None)
+    marks = settle_marks(source.file, decimal, form.delimiter, form.sample, form.header, layout)
     degrees = "longitude" in layout.coordinates
     if degrees and not geographic:
         first, second = (layout.roles[role] + 1 for role in layout.coordinates[:2])
         raise SurveyError(GEOGRAPHIC, file=source.file, first=first, second=second)
-    units = _units_found(found) if found is not None else _units(unit, height_unit, None if degrees else crs)
+    units = found.units
     plan = Plan(
-        layout, sign, mark, start, shape.width,
-        head.line if head is not None and not head.comment else 0,
-        source.lines if source.cut_off else 0,
-        {role: each.metres for role, each in units.items()}, found.o_means if found is not None else "",
+        layout, form.delimiter, marks.decimal, form.comment, form.shape.width,
+        form.header.line if form.header is not None and not form.header.comment else 0,
+        source.lines if source.cut_off else 0, _factors(units, form.header, layout), found.o_means, marks.thousands,
+        given.no_value or (), found.angles, found.sides, found.month_first,
     )  # fmt: skip
-    blocks = _read_blocks(source, plan, progress)
+    blocks = _read_blocks(form.source, plan, progress)
     _check_columns(source.file, blocks, plan, mapping)
     used = FileFormat(
-        sign, mark, source.encoding, head, {role: place + 1 for role, place in layout.roles.items()},
-        units["easting"], units["height"],
+        form.delimiter, marks.decimal, source.encoding, form.header,
+        {role: place + 1 for role, place in layout.roles.items()}, units["easting"], units["height"],
     )  # fmt: skip
+    read = gather(form.source, blocks, used, crs, plan, given, found.heights_of)
     notes = [
         *source.messages,
-        *_told(found),
-        *doubts(source.file, layout, head, units, mapping is not None),
-        *_notes(source.file, blocks),
+        *form.notes,
+        *(_told(found) if mapping is None else found.messages),
+        *doubts(source.file, layout, form.header, units, mapping is not None),
+        *_notes(source.file, blocks, len(read.rejects), read.rejects.line),
+        *read.messages,
     ]
-    return replace(_gather(source, blocks, used, notes, crs, layout.coordinates), recognition=found)
+    return replace(read, messages=tuple(notes), recognition=found if mapping is None else None, own_crs=own)
 
 
-def _recognised(look: Look, shape: Shape) -> Recognition:
-    """What the columns are. Raises SurveyError where only the user can say."""
-    found = recognise_look(look)
-    for one in found.ambiguous:
-        if one.text.text is TWO_COLUMNS:
-            raise SurveyError(TWO_COLUMNS, **one.text.values)
+def crs_of_table(source: TextSource) -> Optional[Any]:
+    """The pyproj CRS that a table of geometries says it is in, None for none."""
+    if source.table is None or not source.table.crs:
+        return None
+    crs = CRS.from_user_input(source.table.crs)
+    return crs if crs.is_geographic or crs.is_projected else None
+
+
+def _ask(found: Recognition, shape: Shape, mapped: bool) -> None:
+    """Raise SurveyError where only the user can say what the columns are, or how their values are written."""
+    if mapped:
+        asked = [one for one in found.questions if one.stops and one.topic in _OF_VALUES]
+        if asked:
+            raise QuestionError(found.file, asked, shape.first)
+        return
     if not found.decided or len(set(found.guesses[0].columns)) < 3:
         raise found.error(shape.first)
-    return found
 
 
-def _places(found: Optional[Recognition]) -> Optional[Dict[str, int]]:
-    return None if found is None else {role: column - 1 for role, column in found.guesses[0].columns.items()}
+#: What is asked though the user named the columns.
+_OF_VALUES = (Topic.UNIT, Topic.HEIGHT_UNIT, Topic.ANGLES, Topic.LETTER)
 
 
-def _units_found(found: Recognition) -> Dict[str, LengthUnit]:
-    guess = found.guesses[0]
-    return _by_role(guess.unit or LengthUnit.METRE, guess.height_unit)
+def _places(found: Recognition) -> Dict[str, int]:
+    return {role: column - 1 for role, column in found.guesses[0].columns.items()}
 
 
-def _by_role(plan: LengthUnit, rise: LengthUnit) -> Dict[str, LengthUnit]:
-    up = dict.fromkeys(("height", "ellipsoidal_height", "sigma_v", "pole_height"), rise)
-    return {**dict.fromkeys(("easting", "northing", "sigma_h"), plan), **up}
+def _factors(units: Mapping[str, LengthUnit], header: Optional[Header], layout: Layout) -> Dict[str, float]:
+    """Metres in the unit of each length, degrees in that of the tilt."""
+    factors = {role: each.metres for role, each in units.items()}
+    place = layout.roles.get("tilt", -1)
+    if header is not None and 0 <= place < len(header.words):
+        factors["tilt"] = DEGREES_IN.get(read_word(header.words[place]).angle or AngleForm.DEGREES, 1.0)
+    return factors
 
 
-def _told(found: Optional[Recognition]) -> List[Message]:
+def _told(found: Recognition) -> List[Message]:
     """What was taken for what, unless the header says all of it."""
-    if found is None:
-        return []
     notes: List[Message] = []
     guess = found.guesses[0]
     if not found.explicit:
-        columns = guess.option.replace("--columns ", "", 1)
-        notes.append(message(TOOK, file=found.file, columns=columns, delimiter=_spoken(found.delimiter)))
+        notes.append(message(TOOK, file=found.file, columns=guess.mapping, delimiter=_spoken(found.delimiter)))
         reasons = [reason for reason in guess.reasons if reason.text not in SUPPORTING]
         notes += [message(NOTE, file=found.file, note=reason) for reason in reasons]
-    notes += [message(NOTE, file=found.file, note=one.text) for one in found.ambiguous if not one.stops]
+    notes += [message(NOTE, file=found.file, note=one.text) for one in found.questions if not one.stops]
     return [*notes, *found.messages]
-
-
-def _units(unit: Optional[LengthUnit], height_unit: Optional[LengthUnit], crs: Optional[Any]) -> Dict[str, LengthUnit]:
-    """The unit of each coordinate and sigma: as said, else as the axes of the CRS."""
-    axes = [] if crs is None else crs.axis_info
-    plan = unit or (axis_unit(axes[0]) if axes else None) or LengthUnit.METRE
-    rise = height_unit or (axis_unit(axes[2]) if len(axes) > 2 else None) or plan
-    return _by_role(plan, rise)
 
 
 def _read_blocks(source: TextSource, plan: Plan, progress: Progress) -> List[Block]:
@@ -295,10 +274,10 @@ def _sum_tally(blocks: List[Block], role: str) -> Tally:
     return sum((block.points.unreadable.get(role, Tally()) for block in blocks), Tally())
 
 
-def _nothing_read(file: str, refused: List[Tuple[int, str, Message]], plan: Plan) -> SurveyError:
+def _nothing_read(file: str, refused: List[Tuple[int, Message]], plan: Plan) -> SurveyError:
     """Why nothing was read, by the most common reason."""
-    common, _ = Counter(reason.text.code for _, _, reason in refused).most_common(1)[0]
-    line, _, reason = next(item for item in refused if item[2].text.code == common)
+    common, _ = Counter(reason.text.code for _, reason in refused).most_common(1)[0]
+    line, reason = next(item for item in refused if item[1].text.code == common)
     where = {"file": file, "line": line, "delimiter": _spoken(plan.delimiter)}
     if common == reject.FEW_COLUMNS.code:
         return SurveyError(TOO_FEW_EVERYWHERE, **where, **reason.values)
@@ -311,13 +290,11 @@ def _spoken(delimiter: str) -> str:
     return DELIMITERS.get(delimiter, f"'{delimiter}'")
 
 
-def _notes(file: str, blocks: List[Block]) -> List[Message]:
+def _notes(file: str, blocks: List[Block], rejected: int, lines: np.ndarray) -> List[Message]:
     """What the reader met that the user should know."""
     notes = []
-    count = sum(len(block.rejects) for block in blocks)
-    if count:
-        first = next(block.rejects[0][0] for block in blocks if block.rejects)
-        notes.append(message(REJECTED, file=file, count=count, line=first))
+    if rejected:
+        notes.append(message(REJECTED, file=file, count=rejected, line=int(lines[0])))
     for role in ROLES:
         tally = _sum_tally(blocks, role)
         if tally.count:
@@ -326,36 +303,3 @@ def _notes(file: str, blocks: List[Block]) -> List[Message]:
     if short.count:
         notes.append(message(SHORT_LINES, file=file, count=short.count, line=short.first))
     return notes
-
-
-def _gather(
-    source: TextSource, blocks: List[Block], used: FileFormat, notes: List[Message], crs: Optional[Any],
-    coordinates: Tuple[str, str, str],
-) -> PointFile:  # fmt: skip
-    parts = [block.points for block in blocks]
-    columns = {role: np.concatenate([part.columns[role] for part in parts]) for role in parts[0].columns}
-    east, north, height = (columns.pop(role) for role in coordinates)
-    extra: Dict[str, np.ndarray] = {role: columns.pop(role) for role in _KEPT_BESIDE if role in columns}
-    for name in parts[0].extra:
-        values = np.concatenate([part.extra[name] for part in parts])
-        if name.startswith("column_") and used.header is None and not any(values):
-            continue  # delimiters at the ends of all lines
-        extra[new_name(name, list(extra))] = values
-    line = np.concatenate([part.line for part in parts])
-    positions = None
-    if coordinates[0] == "longitude":
-        kind = HeightKind.ELLIPSOIDAL if coordinates[2] == "ellipsoidal_height" else HeightKind.UNKNOWN
-        positions = GeographicPoints(east, north, height, kind)
-        east = north = np.full(len(line), np.nan)
-    points = make_points(east, north, height, **columns, source_line=line, extra=extra, crs=crs, source=source.file)
-    refused = [item for block in blocks for item in block.rejects]
-    rejects = make_rejects(refused)
-    account = LineAccount(
-        source.lines, len(points), len(rejects),
-        *(sum(getattr(block, what) for block in blocks) for what in ("comments", "blanks", "header")),
-    )  # fmt: skip
-    return PointFile(points, rejects, account, used, tuple(notes), positions)
-
-
-#: Roles that have no column of their own in a PointSet.
-_KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height"})

@@ -1,44 +1,24 @@
-"""What a file looks like, from its first lines: delimiter, decimal mark, header."""
+"""What a file looks like, from its first lines: delimiter, comments, header, decimal mark."""
 
 from __future__ import annotations
 
 import re
 from collections import Counter
 from dataclasses import dataclass
-from functools import cache
-from typing import List, Optional, Pattern, Sequence, Tuple
+from typing import List, Optional, Sequence, Tuple
 
-from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from .angles import is_marked_angle, is_sexagesimal
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .columns import ColumnMap, coordinates_of, roles_of_header
+from .comments import find_comment
+from .delimiters import DELIMITERS, FIXED, settle_delimiter
+from .fixed_width import find_cuts, with_tabs
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
+from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, is_value, split_sample, take_sample
+from .number_marks import Marks, is_no_value, is_number, usual_marks
+from .said_units import said_by
 from .source import TextSource
+from .words import fold, read_word
 
-#: Delimiters in the order in which they are tried; a space stands for a run of spaces and tabs.
-DELIMITERS = {"\t": "tab", ";": "semicolon", ",": "comma", " ": "spaces"}
-
-#: How many data lines are looked at.
-SAMPLE = 200
-#: A header stands among the first lines or nowhere.
-HEADER_WITHIN = 20
-#: The coordinates of a line stand among its first fields.
-_LOOKED_AT = 50
-OTHER_COMMENTS = ("//", "%", "!", "--")
-#: Degrees, minutes, seconds and a letter, and one more.
-_ANGLE_WEIGHT = 5
-
-NO_DATA = Text(
-    "points.no_data",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}: has no data lines, only {comments} comment and {blanks} blank lines; export the survey again."
-    ),
-)
-BAD_DELIMITER = Text(
-    "points.bad_delimiter",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}: '{delimiter}' cannot be a delimiter; use comma, semicolon, tab, space or one sign such as '|'."
-    ),
-)
 BAD_DECIMAL = Text(
     "points.bad_decimal",
     QT_TRANSLATE_NOOP("core", "{file}: '{decimal}' cannot be a decimal mark; use '.' or ','."),
@@ -51,12 +31,6 @@ SAME_MARK = Text(
         "another --delimiter or --decimal.",
     ),
 )
-WRONG_DELIMITER = Text(
-    "points.wrong_delimiter",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}, line {line}: no three columns with delimiter {tried} ('{start}'); give --delimiter."
-    ),
-)
 DECIMAL_COMMA = Text(
     "points.decimal_comma",
     QT_TRANSLATE_NOOP(
@@ -66,148 +40,138 @@ DECIMAL_COMMA = Text(
     ),
 )
 
-_BLANKS = re.compile(r"[ \t]+")
-_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]+|\.)?|[.,][0-9]+)(?:[eE][+-]?[0-9]+)?")
-_NO_VALUE = re.compile(r"[+-]?(?:nan|inf|infinity|null|none|n/a|na)", re.IGNORECASE)
+COMMENTED_OUT = Text(
+    "points.commented_out",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: {count} of the first lines hold numbers as points do but begin with # and are left out as comments; "
+        "give --comment none to read them.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: one of the first lines holds numbers as a point does but begins with # and is left out as a comment; "
+        "give --comment none to read it.",
+    ),
+)
+FIXED_PLACES = Text(
+    "points.fixed_places",
+    QT_TRANSLATE_NOOP("core", "{file}: its columns stand at fixed places and begin at the characters {places}."),
+)
+NOT_FIXED = Text(
+    "points.not_fixed",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: no characters are blank in every line, so its columns do not stand at fixed places; give "
+        "another --delimiter.",
+    ),
+)
 
 
 @dataclass(frozen=True)
-class SampleLine:
-    """A line that is neither blank nor comment: number, text, and its fields once the delimiter is known."""
-
-    line: int
-    text: str
-    fields: Tuple[str, ...] = ()
-
-
-@dataclass(frozen=True)
-class Sample:
-    """The first data lines, and the last comment line above them (None where there is none)."""
-
-    lines: Tuple[SampleLine, ...]
-    comment: Optional[SampleLine] = None
-
-
-def find_comment(source: TextSource, given: Optional[str]) -> str:
-    """The sign that starts a comment line; "" for none. ``given``: "auto" to find out.
-
-    It is # unless no line among the first starts with it and some above the data start with another usual sign.
+class Form:
+    """How the text of a file comes apart. ``source``: its text, with tabs in it where columns stand at fixed places;
+    ``notes``: what to tell of it.
     """
-    if given != "auto":
-        return given or ""
-    starts: List[str] = []
-    for number, text in source.each_line():
-        if text.strip() and number <= HEADER_WITHIN:
-            starts.append(text.strip()[:2])
-        if number > HEADER_WITHIN:
-            break
-    for mark in () if any(start.startswith("#") for start in starts) else OTHER_COMMENTS:
-        count = next((i for i, start in enumerate(starts) if not start.startswith(mark)), len(starts))
-        if 0 < count < len(starts):
-            return mark
-    return "#"
+
+    source: TextSource
+    sample: Sample
+    delimiter: str
+    comment: str
+    header: Optional[Header]
+    shape: Shape
+    notes: Tuple[Message, ...] = ()
 
 
-def take_sample(source: TextSource, comment: str) -> Sample:
-    """The first data lines of a file. Raises SurveyError when there are none."""
-    lines: List[SampleLine] = []
-    above: Optional[SampleLine] = None
-    comments = blanks = size = 0
-    for number, text in source.each_line():
-        bare = text.strip(" \t")
-        if not bare:
-            blanks += 1
-        elif comment and bare.startswith(comment):
-            comments += 1
-            above = above if lines else SampleLine(number, bare[len(comment) :].strip(" \t"))
-        else:
-            lines.append(SampleLine(number, text))
-            size += len(text)
-            if len(lines) >= SAMPLE or size > 1 << 20:
-                break
-    if not lines:
-        raise SurveyError(NO_DATA, file=source.file, comments=comments, blanks=blanks)
-    return Sample(tuple(lines), above)
+def settle_form(
+    source: TextSource, delimiter: Optional[str], comment: Optional[str], header: Optional[bool],
+    columns: Optional[ColumnMap] = None,
+) -> Form:  # fmt: skip
+    """Delimiter, comment sign and header of a file, as the user said or found out. Raises SurveyError."""
+    if source.table is not None:
+        delimiter, comment = "\t", ""
+        header = True if source.table.headed else header
+    mark, commented = find_comment(source, comment)
+    sample = take_sample(source, mark)
+    notes = [message(COMMENTED_OUT, file=source.file, count=commented)] if commented else []
+    wanted = delimiter is not None and delimiter.strip().lower() == FIXED
+    sign = "\t" if wanted else _delimiter(source.file, delimiter, sample)
+    cuts = find_cuts(sample, wanted) if wanted or (delimiter is None and sign in ("", " ")) else None
+    if cuts:
+        source = with_tabs(source, cuts)
+        sample, sign = take_sample(source, mark), "\t"
+        places = ", ".join(str(cut + 2) for cut in cuts)
+        notes.append(message(FIXED_PLACES, file=source.file, places=f"1, {places}"))
+    elif wanted:
+        raise SurveyError(NOT_FIXED, file=source.file)
+    sign = sign or settle_delimiter(source.file, delimiter, sample)
+    sample = split_sample(sample, sign)
+    head = find_header(header, columns, sample)
+    if head is not None:
+        head = _with_units_below(_words_joined(head, sample, sign), sample)
+    return Form(source, sample, sign, mark, head, shape_of(sample, head, sign, source.file), tuple(notes))
 
 
-def split_line(text: str, delimiter: str) -> Optional[List[str]]:
-    """Fields of one line without blanks around them, quotes taken off; None when the quotes do not pair."""
-    text = text.strip(" " if delimiter == "\t" else " \t")
-    if '"' in text:
-        return _split_quoted(text, delimiter)
-    if delimiter == " ":
-        return _BLANKS.split(text)
-    return [field.strip(" \t") for field in text.split(delimiter)]
+def _delimiter(file: str, given: Optional[str], sample: Sample) -> str:
+    """As :func:`settle_delimiter`, "" where nothing was given and nothing fits."""
+    try:
+        return settle_delimiter(file, given, sample)
+    except SurveyError:
+        if given is not None:
+            raise
+        return ""
 
 
-def _split_quoted(text: str, delimiter: str) -> Optional[List[str]]:
-    """As :func:`split_line`. A quote counts at the start of a field; inside quotes two stand for one."""
-    field_at = _field_pattern(delimiter)
-    fields: List[str] = []
-    at, more = 0, True
-    while more:
-        match = field_at.match(text, at)
-        if match is None:
-            return None
-        quoted, plain, end = match.groups()
-        fields.append(plain.strip(" \t") if quoted is None else quoted.replace('""', '"'))
-        at, more = match.end(), end != ""
-    return fields
+def _words_joined(header: Header, sample: Sample, delimiter: str) -> Header:
+    """A header whose words of several parts, such as Point Name, blanks took apart where they part the columns."""
+    counts = [len(line.fields) for line in sample.lines if line.line > header.line]
+    usual = _most_common(counts) if counts else 0
+    words = header.words
+    if delimiter != " " or not 3 <= usual < len(words) <= 60:
+        return header
+    # best[i][k]: the best score of the first i words in k columns, and where the last of these begins.
+    best = {(0, 0): (0.0, 0)}
+    for i in range(1, len(words) + 1):
+        for k in range(1, min(i, usual) + 1):
+            tried = [
+                (best[i - size, k - 1][0] + _fits(words[i - size : i]), i - size)
+                for size in range(1, min(4, i) + 1)
+                if (i - size, k - 1) in best
+            ]
+            if tried:
+                best[i, k] = max(tried)
+    if (len(words), usual) not in best:
+        return header
+    joined: List[str] = []
+    i = len(words)
+    for k in range(usual, 0, -1):
+        begin = best[i, k][1]
+        joined.insert(0, " ".join(words[begin:i]))
+        i = begin
+    return Header(header.line, tuple(joined), header.comment)
 
 
-@cache
-def _field_pattern(delimiter: str) -> Pattern[str]:
-    """One field and what ends it: in quotes, or plain and not begun with a quote."""
-    if delimiter == " ":
-        return re.compile(r'(?:"([^"]*(?:""[^"]*)*)"|([^ \t"][^ \t]*))([ \t]+|$)')
-    blank, sign = "[ ]*" if delimiter == "\t" else r"[ \t]*", re.escape(delimiter)
-    return re.compile(rf'{blank}(?:"([^"]*(?:""[^"]*)*)"{blank}|((?:[^{sign}"][^{sign}]*)?))({sign}|$)')
+def _fits(words: Sequence[str]) -> float:
+    """How well words make one header word."""
+    if words[0].startswith(("(", "[")):
+        return -5.0
+    said = read_word(" ".join(words))
+    return (1.0 if said.role else 0.8 if said.doubtful else 0.0) - 0.1 * (len(words) - 1)
 
 
-def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
-    """The delimiter to use; the one with most lines of three numbers where none is given.
-
-    Raises SurveyError when it cannot be a delimiter or leaves no line with three columns.
-    """
-    if given is not None:
-        word = {name: sign for sign, name in DELIMITERS.items()}.get(given.lower(), given)
-        word = {"space": " ", "\\t": "\t"}.get(word.lower(), word)
-        if len(word) != 1 or not (word == "\t" or " " <= word <= "~") or word.isalnum() or word in "\"'.+-_":
-            raise SurveyError(BAD_DELIMITER, file=file, delimiter=given)
-        tried = [word]
-    else:
-        tried = list(DELIMITERS)
-    best, best_score = "", (0, 0, 0)
-    for delimiter in tried:
-        rows = [split_line(line.text, delimiter) or [] for line in sample.lines]
-        numbers = [sum(_weight(field) for field in row[:_LOOKED_AT]) for row in rows]
-        wide = sum(len(row) >= 3 for row in rows)
-        score = (sum(count >= 3 for count in numbers), sum(numbers) if wide else 0, wide)
-        if wide and score > best_score:
-            best, best_score = delimiter, score
-    if not best:
-        names = ", ".join(DELIMITERS.get(delimiter, delimiter) for delimiter in tried)
-        line = sample.lines[0]
-        raise SurveyError(WRONG_DELIMITER, file=file, line=line.line, tried=names, start=line.text.strip()[:40])
-    return best
-
-
-def _weight(field: str) -> int:
-    """How many numbers a field counts for; an angle counts for more than its parts, which spaces may divide."""
-    return 1 if _is_number(field) else _ANGLE_WEIGHT if is_marked_angle(field) else 0
-
-
-def _is_number(field: str) -> bool:
-    return len(field) < 40 and _NUMBER.fullmatch(field) is not None
-
-
-def split_sample(sample: Sample, delimiter: str) -> Sample:
-    """The sample with its fields, one more than ``MOST_COLUMNS`` at most."""
-
-    def split(line: SampleLine) -> SampleLine:
-        return SampleLine(line.line, line.text, tuple(split_line(line.text, delimiter) or ())[: MOST_COLUMNS + 1])
-
-    return Sample(tuple(split(line) for line in sample.lines), split(sample.comment) if sample.comment else None)
+def _with_units_below(header: Header, sample: Sample) -> Header:
+    """The header with the units that the line below it says of the columns, in brackets."""
+    below = next((line for line in sample.lines if line.line > header.line), None)
+    if below is None or header.comment or sum(is_value(field) and field != "-" for field in below.fields):
+        return header
+    said = [said_by(fold(field.strip("()[]{}")).split(), bracketed=True) for field in below.fields]
+    known = sum(not one.nothing for one in said)
+    if known < 2 or any(one.nothing and field.strip("-[]() ") for one, field in zip(said, below.fields)):
+        return header
+    words = list(header.words)
+    for i, one in enumerate(said[: len(words)]):
+        if not one.nothing:
+            words[i] = f"{words[i]} ({below.fields[i].strip('()[]{}')})"
+    return Header(header.line, tuple(words), header.comment)
 
 
 def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sample) -> Optional[Header]:
@@ -236,14 +200,10 @@ def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sam
 def _lines_above_numbers(sample: Sample, columns: Optional[ColumnMap]) -> List[SampleLine]:
     above: List[SampleLine] = []
     for line in sample.lines[:HEADER_WITHIN]:
-        if sum(_is_value(field) for field in line.fields) >= 2:
+        if sum(is_value(field) for field in line.fields) >= 2:
             break
         above.append(line)
     return above
-
-
-def _is_value(field: str) -> bool:
-    return _is_number(field) or _NO_VALUE.fullmatch(field) is not None or is_sexagesimal(field)
 
 
 def _names_words(columns: Optional[ColumnMap]) -> bool:
@@ -265,7 +225,7 @@ def _has_words(line: SampleLine, columns: Optional[ColumnMap]) -> bool:
     else:
         places = list(range(min(len(line.fields), 3)))
     words = [line.fields[place] for place in places if place < len(line.fields)]
-    return len(words) == 3 and all(re.search(r"[^\W\d_]", word) and not _NO_VALUE.fullmatch(word) for word in words)
+    return len(words) == 3 and all(re.search(r"[^\W\d_]", word) and not is_no_value(word) for word in words)
 
 
 def shape_of(sample: Sample, header: Optional[Header], delimiter: str, file: str) -> Shape:
@@ -295,25 +255,24 @@ def _empty_at_end(row: Sequence[str]) -> int:
     return count
 
 
-def settle_decimal(
+def settle_marks(
     file: str, given: Optional[str], delimiter: str, sample: Sample, header: Optional[Header], layout: Layout
-) -> str:
-    """The decimal mark of the coordinates.
+) -> Marks:
+    """The decimal mark of the coordinates, and what parts their thousands.
 
-    Raises SurveyError when it is the delimiter too, or when a comma may be either.
+    Raises SurveyError when the decimal mark is the delimiter too, or when a comma may be either.
     """
     if given is not None and given not in (".", ","):
         raise SurveyError(BAD_DECIMAL, file=file, decimal=given)
     quoted = any('"' in line.text for line in sample.lines)
     if given == "," and delimiter == "," and not quoted:
         raise SurveyError(SAME_MARK, file=file)
-    if given is not None:
-        return given
     places = [layout.roles[role] for role in layout.coordinates]
     rows = [line for line in sample.lines if header is None or line.line > header.line]
-    fields = [line.fields[place] for line in rows for place in places if place < len(line.fields)]
-    numbers = [field for field in fields if _is_number(field)]
-    commas, points = (sum(mark in number for number in numbers) for mark in ",.")
-    if delimiter == "," and not layout.named and numbers and not points and not commas:
+    fields = [[line.fields[place] for place in places if place < len(line.fields)] for line in rows]
+    marks = usual_marks(fields, len(places), given)
+    numbers = [field for row in fields for field in row if is_number(field)]
+    marked = any(mark in number for number in numbers for mark in ",.")
+    if given is None and delimiter == "," and not layout.named and numbers and not marked:
         raise SurveyError(DECIMAL_COMMA, file=file, line=rows[0].line, count=layout.width)
-    return "," if commas > points else "."
+    return marks

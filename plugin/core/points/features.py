@@ -10,11 +10,12 @@ from typing import Dict, FrozenSet, List, Optional, Sequence, Tuple
 import numpy as np
 
 from .angles import is_sexagesimal, letter_of, parse_angle
-from .detect import split_line
+from .lines_of_text import split_line
+from .number_marks import Marks, is_no_value, ungrouped
 from .source import TextSource
+from .times import has_date, is_time
 
 _PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eE][+-]?[0-9]{1,3})?")
-_TIME = re.compile(r"(?:\d{4}-\d{2}-\d{2}|\d{2}\.\d{2}\.\d{4}|\d{2}/\d{2}/\d{4})?[T ]?(?:\d{2}:\d{2}(?::\d{2}.*)?)?Z?")
 #: Columns beyond are kept and not looked at.
 MOST_LOOKED_AT = 40
 #: Share of the fields of a column that must be numbers for it to be one of numbers.
@@ -38,9 +39,11 @@ class Rows:
 class Column:
     """One column. ``values``: (n,) float64, nan where a field is no number (or angle, in degrees).
 
-    ``numeric``, ``sexagesimal``, ``clock``: shares of the fields that are not empty; ``letters``: those
+    ``numeric``, ``sexagesimal``, ``clock``: shares of the fields that hold something; ``letters``: those
     beside angles; ``decimals``: most common number of decimals; ``distinct``: share of different fields;
-    ``filled``: share of fields that are not empty; ``whole``: only whole numbers.
+    ``filled``: share of fields that hold something, more than a word for no value; ``whole``: whole numbers, but for
+    one in twenty; ``only_dates``: share of the clocks and dates that are dates
+    alone.
     """
 
     place: int
@@ -53,6 +56,7 @@ class Column:
     decimals: int
     distinct: float
     whole: bool
+    only_dates: float = 0.0
 
     @property
     def is_number(self) -> bool:
@@ -62,6 +66,11 @@ class Column:
     def is_angle(self) -> bool:
         """Written with minutes, a degree sign or a letter."""
         return self.filled >= 0.5 and self.sexagesimal >= MOST
+
+    @property
+    def is_date(self) -> bool:
+        """Dates without a time of day."""
+        return self.clock >= MOST and self.only_dates >= MOST
 
     @property
     def is_text(self) -> bool:
@@ -79,10 +88,21 @@ class Column:
         return self.is_number and self.whole and len(good) > 2 and bool((np.diff(good) > 0).mean() > 0.9)
 
     @property
-    def span(self) -> float:
-        """Range without the outermost 2 % at either end."""
+    def middle(self) -> float:
+        """The median of the values, nan where there are none."""
         good = self.good
-        return float(np.diff(np.percentile(good, [2, 98]))[0]) if len(good) else 0.0
+        return float(np.median(good)) if len(good) else np.nan
+
+    def beyond(self, limit: float) -> bool:
+        """Whether more than one value in twenty is larger than ``limit`` in size."""
+        good = self.good
+        return len(good) > 0 and bool((np.abs(good) > limit).mean() > 0.05)
+
+    @property
+    def span(self) -> float:
+        """Range without the outermost tenth at either end, made as long as that of all would be."""
+        good = self.good
+        return float(np.diff(np.percentile(good, [10, 90]))[0]) / 0.8 if len(good) else 0.0
 
 
 def gather_rows(
@@ -102,55 +122,67 @@ def gather_rows(
     return Rows(tuple(fields), np.array(part, np.int64))
 
 
-def usual_decimal(rows: Sequence[Sequence[str]]) -> str:
-    """The decimal mark of most numbers with one mark."""
-    marks = {".": 0, ",": 0}
-    for row in rows:
-        for field in row[:MOST_LOOKED_AT]:
-            match = re.fullmatch(r"[+-]?[0-9]+([.,])[0-9]*(?:[eE][+-]?[0-9]+)?", field) if len(field) < 40 else None
-            if match:
-                marks[match.group(1)] += 1
-    return "," if marks[","] > marks["."] else "."
+def look_at_columns(rows: Rows, width: int, marks: Marks, no_value: Sequence[str] = ()) -> List[Column]:
+    """The columns of ``rows``, :data:`MOST_LOOKED_AT` at most; ``no_value``: words that stand for none."""
+    places = range(min(width, MOST_LOOKED_AT))
+    columns = [_column(rows, place, marks, no_value, False) for place in places]
+    angles = [column for column in columns if column.is_angle]
+    # Where one column is of angles with colons, another that may be clocks is too: 51:33:22 and 9:41:24.
+    if len(angles) == 1:
+        columns = [_column(rows, place, marks, no_value, columns[place].clock >= MOST) for place in places]
+        if sum(column.is_angle for column in columns) != 2:
+            columns = [_column(rows, place, marks, no_value, False) for place in places]
+    return columns
 
 
-def look_at_columns(rows: Rows, width: int, decimal: str) -> List[Column]:
-    """The columns of ``rows``, :data:`MOST_LOOKED_AT` at most."""
-    return [_column(rows, place, decimal) for place in range(min(width, MOST_LOOKED_AT))]
-
-
-def _column(rows: Rows, place: int, decimal: str) -> Column:
+def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angles: bool) -> Column:
     fields = [row[place] if place < len(row) else "" for row in rows.fields]
     values = np.full(len(fields), np.nan)
-    tally = dict.fromkeys(("filled", "numeric", "sexagesimal", "clock"), 0)
+    fields = ["" if is_no_value(field) or field in no_value else field for field in fields]
+    tally = dict.fromkeys(("filled", "numeric", "sexagesimal", "clock", "dates"), 0)
     decimals: Dict[int, int] = {}
     letters = set()
     for i, field in enumerate(fields):
         tally["filled"] += field != ""
-        number = _number(field, decimal)
+        number = _number(field, marks)
         if number is not None:
             values[i], places = number
             tally["numeric"] += 1
             decimals[places] = decimals.get(places, 0) + 1
+        elif is_time(field) and not (angles and is_sexagesimal(field)) and not _fine_seconds(field):
+            tally["clock"] += 1
+            tally["dates"] += has_date(field) and ":" not in field
         elif is_sexagesimal(field):
             letter = letter_of(field)
             letters |= {letter} - {""}
             tally["sexagesimal"] += 1
             values[i] = parse_angle(field, "", "E" if letter == "O" else "") or 0.0
-        elif field and len(field) < 40 and _TIME.fullmatch(field):
-            tally["clock"] += 1
     filled = max(tally["filled"], 1)
     return Column(
         place, values, tally["filled"] / max(len(fields), 1), tally["numeric"] / filled, tally["sexagesimal"] / filled,
         tally["clock"] / filled, frozenset(letters), max(decimals, key=lambda d: (decimals[d], d), default=0),
-        len({field for field in fields if field}) / filled, set(decimals) == {0},
+        len({field for field in fields if field}) / filled, _whole(decimals),
+        tally["dates"] / max(tally["clock"], 1),
     )  # fmt: skip
 
 
-def _number(field: str, decimal: str) -> Optional[Tuple[float, int]]:
+def _whole(decimals: Dict[int, int]) -> bool:
+    """Whether all numbers but one in twenty are whole; ``decimals``: how many have so many decimals."""
+    return decimals.get(0, 0) >= 0.95 * max(sum(decimals.values()), 1)
+
+
+def _fine_seconds(field: str) -> bool:
+    """Whether seconds have more decimals than a clock's."""
+    return re.search(r"[.,][0-9]{4,}$", field) is not None and ":" in field
+
+
+def _number(field: str, marks: Marks) -> Optional[Tuple[float, int]]:
     """Value and number of decimals."""
     if not field or len(field) > 40:
         return None
-    if decimal == ",":
+    if marks.thousands:
+        field = ungrouped(field, marks) or field
+    if marks.decimal == ",":
         if "." in field:
             return None
         field = field.replace(",", ".")

@@ -7,10 +7,10 @@ from typing import Dict, List, Optional, Sequence, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .features import Column
+from .features import MOST, Column
 from .geographic import HeightKind
+from .questions import Question, Topic
 from .reading import Case, Pair, by_word, word_of
-from .recognition import Ambiguity, Question
 
 ONLY_HEIGHT = Text(
     "recognise.only_height", QT_TRANSLATE_NOOP("core", "column {column} is the height: no other column can be")
@@ -23,9 +23,7 @@ HEIGHT_BY_WORD = Text(
 NO_HEIGHT = Text("recognise.no_height", QT_TRANSLATE_NOOP("core", "no column can be the height"))
 
 
-def settle_height(
-    case: Case, pair: Optional[Pair]
-) -> Tuple[List[Dict[str, int]], Tuple[Message, ...], List[Ambiguity]]:
+def settle_height(case: Case, pair: Optional[Pair]) -> Tuple[List[Dict[str, int]], Tuple[Message, ...], List[Question]]:
     """Readings of the height (role to position), the likeliest first; reasons; and what is open."""
     named = [role for role in ("height", "ellipsoidal_height") if case.named.get(role)]
     if named:
@@ -36,15 +34,27 @@ def settle_height(
     found = _height_candidates(case, pair)
     readings = [{"height": column.place} for column in found]
     if not found:
-        return [], (), [Ambiguity(Question.COLUMNS, message(NO_HEIGHT), ())]
+        return [], (), [Question(Topic.COLUMNS, message(NO_HEIGHT), ())]
     worded = any(word_of(case, column.place) for column in found)
-    if len(found) > 1 or worded:
+    if len(found) > 1 or worded or _doubtful(case, pair, found[0]):
         columns = ", ".join(str(column.place + 1) for column in found)
         text = message(WHICH_HEIGHT, columns=columns)
-        if len(found) == 1:
+        if len(found) == 1 and worded:
             text = message(HEIGHT_BY_WORD, columns=columns, word=word_of(case, found[0].place))
-        return readings, (), [Ambiguity(Question.HEIGHT, text, ())]
+        return readings, (), [Question(Topic.HEIGHT, text, ())]
     return readings, (message(ONLY_HEIGHT, column=found[0].place + 1),), []
+
+
+def _doubtful(case: Case, pair: Pair, only: Column) -> bool:
+    """Whether the only column that may be the height is one of whole numbers beside a plan with decimals, or another
+    holds numbers in part of its lines.
+    """
+    if only.whole and (pair.degrees or not (pair.first.whole and pair.second.whole)):
+        return True
+    taken = {place for places in case.named.values() for place in places} | {only.place, *pair.places.values()}
+    return any(
+        0.2 <= column.numeric < MOST and column.decimals > 0 for column in case.columns if column.place not in taken
+    )
 
 
 def _height_candidates(case: Case, pair: Pair) -> List[Column]:
@@ -54,7 +64,7 @@ def _height_candidates(case: Case, pair: Pair) -> List[Column]:
     before = min(pair.places.values())
     free = [
         column for column in case.columns
-        if column.place not in taken and column.is_number and np.abs(column.good).max() < 35_000.0
+        if column.place not in taken and column.is_number and not column.beyond(35_000.0)
         and not (column.counts and (fractions or column.place < before))
     ]  # fmt: skip
     likely = [column for column in free if not (column.whole and fractions)]

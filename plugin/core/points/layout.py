@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Dict, List, Optional, Sequence, Tuple
+from typing import Dict, List, Mapping, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import LengthUnit
@@ -15,14 +15,6 @@ MOST_COLUMNS = 1000
 #: Share of lines with just the named columns from which these are taken to be all.
 _ENOUGH = 0.25
 
-TWO_COLUMNS = Text(
-    "points.two_columns",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: columns {first} and {second} are both headed {role}; "
-        "give --columns, such as name,easting,northing,height,code.",
-    ),
-)
 NO_HEADER_WORD = Text(
     "points.no_header_word",
     QT_TRANSLATE_NOOP(
@@ -136,10 +128,8 @@ def lay_out(
     if columns is None:
         assert recognised is not None, "without a mapping the columns have to be recognised first"
         roles = dict(recognised)
-    elif columns.ordered is not None:
-        roles = {word: i for i, word in enumerate(columns.ordered) if word in ROLES}
     else:
-        roles = _from_chosen(file, columns, header)
+        roles = roles_of_map(file, columns, header)
     ordered = columns.ordered if columns is not None and columns.ordered is not None else ()
     named = max(len(header.words) if header else 0, len(ordered))
     width = max(named, max(roles.values()) + 1)
@@ -155,6 +145,13 @@ def lay_out(
     taken = set(roles.values()) | {i for i, word in enumerate(ordered) if not word}
     names = _names_of_rest(header, ordered, width)
     return Layout(roles, {names[i]: i for i in range(width) if i not in taken}, width, named >= width)
+
+
+def roles_of_map(file: str, columns: ColumnMap, header: Optional[Header]) -> Dict[str, int]:
+    """Role to place (from 0) as the user's mapping has them. Raises SurveyError for a column that is not there."""
+    if columns.ordered is not None:
+        return {word: i for i, word in enumerate(columns.ordered) if word in ROLES}
+    return _from_chosen(file, columns, header)
 
 
 def _from_chosen(file: str, columns: ColumnMap, header: Optional[Header]) -> Dict[str, int]:
@@ -203,7 +200,7 @@ def new_name(name: str, taken: Sequence[str]) -> str:
 
 
 def doubts(
-    file: str, layout: Layout, header: Optional[Header], units: Dict[str, LengthUnit], mapped: bool
+    file: str, layout: Layout, header: Optional[Header], units: Mapping[str, LengthUnit], mapped: bool
 ) -> List[Message]:
     """Where the header says other than what is done. ``units``: the unit each coordinate is read in; ``mapped``:
     whether the user named the columns.

@@ -1,15 +1,16 @@
-"""The units of a file's coordinates, as far as header, area of use and steps tell them."""
+"""The units of a file's lengths, as far as the user, the header, area of use and steps tell them."""
 
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Dict, List, Optional, Sequence, Tuple
+from typing import Dict, Mapping, NamedTuple, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
-from ..units import LengthUnit, axis_unit
+from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import usual_step
-from .reading import EVEN, Case, Pair, said_unit
-from .recognition import Alternative, Ambiguity, Question
+from .questions import Answer, Question, Topic
+from .reading import EVEN, PLAN, Case, Pair, word_of
+from .words import Word
 
 UNIT_SAID = Text("recognise.unit_said", QT_TRANSLATE_NOOP("core", "the header says that coordinates are in {unit}"))
 UNIT_LANDS = Text(
@@ -46,68 +47,202 @@ FEET_ALIKE = Text(
         "coordinates are read in {unit}, the unit of the CRS",
     ),
 )
+SAID_AND_GIVEN = Text(
+    "recognise.unit_said_and_given",
+    QT_TRANSLATE_NOOP("core", "column {column} is headed '{word}', but {unit} is given as its unit"),
+)
+SAID_AND_CRS = Text(
+    "recognise.unit_said_and_crs",
+    QT_TRANSLATE_NOOP("core", "column {column} is headed '{word}', but the CRS is in {unit}"),
+)
+STRANGE_UNIT = Text(
+    "recognise.unit_strange",
+    QT_TRANSLATE_NOOP(
+        "core", "column {column} is headed '{word}', a unit that is not read; give the lengths in another"
+    ),
+)
+HEIGHTS_OPEN = Text(
+    "recognise.height_unit_open",
+    QT_TRANSLATE_NOOP("core", "eastings and northings are in {unit}, and nothing says whether heights are too"),
+)
+READ_IN = Text("recognise.read_in", QT_TRANSLATE_NOOP("core", "coordinates in {unit}"))
+HEIGHTS_IN = Text("recognise.heights_in", QT_TRANSLATE_NOOP("core", "heights in {unit}"))
+AS_HEADED = Text("recognise.as_headed", QT_TRANSLATE_NOOP("core", "as the header says"))
+AS_GIVEN = Text("recognise.as_given", QT_TRANSLATE_NOOP("core", "in {unit}, whatever the header says"))
 _WALK = (0.47, 0.58)  # metres: a rover that stores a point every half metre
+_FEET = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
 
 
-def settle_unit(case: Case, pair: Optional[Pair]) -> Tuple[Optional[LengthUnit], Tuple[Message, ...], List[Ambiguity]]:
-    """The unit of the position in plan, reasons, and what is open."""
+class Settled(NamedTuple):
+    """The unit found, reasons, and what is open."""
+
+    unit: Optional[LengthUnit]
+    reasons: Tuple[Message, ...] = ()
+    questions: Tuple[Question, ...] = ()
+
+
+def settle_unit(case: Case, pair: Optional[Pair]) -> Settled:
+    """The unit of the position in plan; None for degrees."""
     if pair is None or pair.degrees:
-        return None, (), []
+        return Settled(None)
+    given = case.look.given
+    strange = _strange(case, [pair.first.place, pair.second.place])
+    if strange is not None and given.unit is None:
+        return Settled(LengthUnit.METRE, (), (strange,))
+    said = case.said_units
+    if said and given.units_from != "options":
+        return _of_header(case, pair, said)
+    if given.unit is not None:
+        return Settled(given.unit)
+    if given.units_from == "options":
+        return Settled(case.own_unit or LengthUnit.METRE)
+    return _of_values(case, pair)
+
+
+def _strange(case: Case, places: Sequence[int]) -> Optional[Question]:
+    """The question which of our units lengths are in whose header says another."""
+    for place in places:
+        if place < len(case.words) and case.words[place].strange:
+            text = message(STRANGE_UNIT, column=place + 1, word=word_of(case, place))
+            return Question(Topic.UNIT, text, tuple(unit_answer(unit) for unit in WORKING_UNITS))
+    return None
+
+
+def _of_header(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> Settled:
+    """The unit that the header says, unless the user or the CRS says another."""
+    given, own = case.look.given, case.own_unit
+    places = (pair.first.place, pair.second.place)
+    place = next((each for each in places if each < len(case.words) and case.words[each].unit is not None), places[0])
+    where = {"column": place + 1, "word": word_of(case, place) or said[0].symbol}
+    if given.unit is not None and given.unit in said:
+        return Settled(given.unit)
+    if len(set(said) - set(_FEET)) and len(said) > 1:  # two units for two columns
+        return Settled(said[0], (), (_which_unit(said),))
+    if given.unit is not None and given.units_from != "header":
+        text = message(SAID_AND_GIVEN, unit=given.unit.symbol, **where)
+        return Settled(given.unit, (), (_header_or_options(text, given.unit),))
+    if len(said) > 1:
+        return Settled(said[0], (), (_which_unit(said),))
+    unit = said[0]
+    reasons = (message(UNIT_SAID, unit=unit.symbol),)
+    if own not in (None, unit) and given.units_from != "header":
+        lands = set(pair.units)
+        if case.landing.known and own in lands:
+            text = message(SAID_AND_CRS, unit=own.symbol, **where)  # type: ignore[union-attr]
+            return Settled(unit, (), (_header_or_options(text, own),))  # type: ignore[arg-type]
+    vague = any(
+        word.vague for word in (*(case.words[each] for each in places if each < len(case.words)), case.look.above[0])
+    )
+    return Settled(unit, reasons, _feet_alike(unit) if vague else ())
+
+
+def _header_or_options(text: Message, unit: LengthUnit, topic: Topic = Topic.UNIT) -> Question:
+    answers = (
+        Answer("--units-from", "header", message(AS_HEADED)),
+        Answer("--units-from", "options", message(AS_GIVEN, unit=unit.symbol)),
+    )
+    return Question(topic, text, answers)
+
+
+def _of_values(case: Case, pair: Pair) -> Settled:
+    """The unit where nobody says it, from where points land and from their steps."""
     units = case.units
-    if len(units) == 1:
-        if case.look.unit is not None:
-            return units[0], (), []
-        vague = said_unit(case.words, case.named, case.xy) is LengthUnit.FOOT
-        return units[0], (message(UNIT_SAID, unit=units[0].symbol),), _feet_alike(units[0]) if vague else []
-    if len(units) == 2:  # the header says feet and not which
-        return units[0], (), [_which_unit(units)]
     own = units[0]
     other = [unit for unit in units if abs(unit.metres / own.metres - 1.0) > 1e-3]
     step, even = usual_step(pair.first.values, pair.second.values, case.look.rows.part)
-    walked = [unit for unit in LengthUnit if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
+    walked = [unit for unit in WORKING_UNITS if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
+    by_steps = (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),)
     if case.landing.known and pair.near:
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):
-            return own, (message(UNIT_LANDS, unit=own.symbol),), _feet_alike(own)
+            return Settled(own, (message(UNIT_LANDS, unit=own.symbol),), _feet_alike(own))
         if own in pair.units and own in walked:
-            return (
-                own,
-                (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),),
-                _feet_alike(own),
-            )
-        return own, (), [_which_unit(_ranked(pair.units, walked))]
+            return Settled(own, by_steps, _feet_alike(own))
+        return Settled(own, (), (_which_unit(_ranked(pair.units, walked)),))
     if walked and own not in walked:
-        return own, (), [_which_unit(_ranked((own, *other), walked))]
+        return Settled(own, (), (_which_unit(_ranked((own, *other), walked)),))
     if walked:
-        return own, (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),), _feet_alike(own)
+        return Settled(own, by_steps, _feet_alike(own))
     text = UNIT_OF_CRS if case.landing.known else UNIT_ASSUMED
-    return own, (), [replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False)]
+    return Settled(own, (), (replace(_which_unit(units), text=message(text, unit=own.symbol), stops=False),))
 
 
-def _feet_alike(own: LengthUnit) -> List[Ambiguity]:
+def _feet_alike(own: LengthUnit) -> Tuple[Question, ...]:
     """The header or the CRS says feet, and a file in the other foot would look the same."""
-    if own is LengthUnit.METRE:
-        return []
+    if own not in _FEET:
+        return ()
     other = LengthUnit.FOOT if own is LengthUnit.US_SURVEY_FOOT else LengthUnit.US_SURVEY_FOOT
-    return [replace(_which_unit((own, other)), text=message(FEET_ALIKE, unit=own.symbol), stops=False)]
+    return (replace(_which_unit((own, other)), text=message(FEET_ALIKE, unit=own.symbol), stops=False),)
 
 
 def _ranked(units: Sequence[LengthUnit], walked: Sequence[LengthUnit]) -> Tuple[LengthUnit, ...]:
     return tuple(sorted(units, key=lambda unit: unit not in walked))
 
 
-def _which_unit(units: Sequence[LengthUnit]) -> Ambiguity:
+def _which_unit(units: Sequence[LengthUnit]) -> Question:
     text = message(WHICH_UNIT, units=", ".join(unit.symbol for unit in units))
-    return Ambiguity(Question.UNIT, text, tuple(Alternative(f"--unit {unit.value}") for unit in units))
+    return Question(Topic.UNIT, text, tuple(unit_answer(unit) for unit in units))
 
 
-def unit_of_heights(case: Case, heights: Dict[str, int], unit: Optional[LengthUnit]) -> LengthUnit:
-    """As said by the user, the header, the CRS; else that of the plan."""
-    look = case.look
-    if look.height_unit is not None:
-        return look.height_unit
+def unit_answer(unit: LengthUnit) -> Answer:
+    """To read the coordinates in ``unit``."""
+    return Answer("--unit", unit.value, message(READ_IN, unit=unit.symbol))
+
+
+def height_unit_answer(unit: LengthUnit) -> Answer:
+    """To read the heights in ``unit``."""
+    return Answer("--height-unit", unit.value, message(HEIGHTS_IN, unit=unit.symbol))
+
+
+def unit_of_heights(case: Case, heights: Mapping[str, int], unit: Optional[LengthUnit]) -> Settled:
+    """As said by the user, the header, the CRS; else that of the plan, ``unit`` (None for degrees)."""
+    given = case.look.given
     place = next(iter(heights.values()), len(case.words))
-    said = case.words[place].unit if place < len(case.words) else None
-    axes = [] if look.crs is None else look.crs.axis_info
-    own = (axis_unit(axes[2]) if unit is not None and len(axes) > 2 else None) or unit or look.unit or LengthUnit.METRE
-    feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
-    return own if said is None or (said in feet and own in feet) else said
+    word = case.words[place] if place < len(case.words) else Word()
+    word = word if word.unit is not None or word.strange else case.look.above[1]
+    axes = [] if case.look.crs is None or unit is None else case.look.crs.axis_info
+    of_crs = axis_unit(axes[2]) if len(axes) > 2 else None
+    said = _foot_of(word, given.height_unit or of_crs or unit)
+    if said is None or given.units_from == "options":
+        return _unsaid_height_unit(case, place, of_crs, unit)
+    other = given.height_unit or of_crs
+    if other in (None, said) or given.units_from == "header":
+        return Settled(said)
+    text = SAID_AND_GIVEN if given.height_unit is not None else SAID_AND_CRS
+    told = message(text, column=place + 1, word=word_of(case, place), unit=other.symbol)  # type: ignore[union-attr]
+    return Settled(other, (), (_header_or_options(told, other, Topic.HEIGHT_UNIT),))  # type: ignore[arg-type]
+
+
+def _foot_of(word: Word, near: Optional[LengthUnit]) -> Optional[LengthUnit]:
+    """The unit a word says; a foot is that of the lengths beside, as both differ by less than a height's error."""
+    return near if word.vague and near in _FEET else word.unit
+
+
+def _unsaid_height_unit(case: Case, place: int, of_crs: Optional[LengthUnit], unit: Optional[LengthUnit]) -> Settled:
+    given = case.look.given
+    own = given.height_unit or given.unit or of_crs
+    strange = _strange(case, [place])
+    if strange is not None and given.height_unit is None:
+        answers = tuple(height_unit_answer(each) for each in WORKING_UNITS)
+        return Settled(LengthUnit.METRE, (), (replace(strange, topic=Topic.HEIGHT_UNIT, answers=answers),))
+    if own is None and unit is not None and unit not in WORKING_UNITS:
+        answers = tuple(height_unit_answer(each) for each in (LengthUnit.METRE, unit))
+        return Settled(unit, (), (Question(Topic.HEIGHT_UNIT, message(HEIGHTS_OPEN, unit=unit.symbol), answers),))
+    return Settled(own or unit or LengthUnit.METRE)
+
+
+def units_by_role(
+    case: Case, roles: Mapping[str, int], plan: Optional[LengthUnit], rise: LengthUnit
+) -> Dict[str, LengthUnit]:
+    """The unit of each length: deviations and pole heights as their own header says, else as plan and heights."""
+    flat = plan if plan in WORKING_UNITS else LengthUnit.METRE
+    up = rise if rise in WORKING_UNITS else LengthUnit.METRE
+    found = {
+        **dict.fromkeys(PLAN, plan or LengthUnit.METRE), "sigma_h": flat or LengthUnit.METRE, "height": rise,
+        "ellipsoidal_height": rise, "sigma_v": up, "pole_height": up,
+    }  # fmt: skip
+    for role in ("sigma_h", "sigma_v", "pole_height"):
+        place = roles.get(role, len(case.words))
+        word = case.words[place] if place < len(case.words) else Word()
+        said = _foot_of(word, found[role])
+        found[role] = found[role] if said is None else said
+    return found

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-import csv
 from typing import Any, Iterator, List, Sequence
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from .merge import Merged
 from .pointset import SOURCE
 
@@ -47,6 +46,6 @@ def write_differences(merged: Merged, path: PathLike) -> None:
 
 def _write(path: PathLike, columns: Sequence[str], rows: Iterator[List[Any]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(columns)
         writer.writerows(rows)

@@ -7,7 +7,8 @@ verified; all sentences of a block at once.
 from __future__ import annotations
 
 import re
-from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
+from dataclasses import replace
+from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -15,11 +16,15 @@ from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..progress import Progress, silent
 from ..units import LengthUnit
-from .delimited import REJECTED, FileFormat, PointFile
+from .antenna import pole_said, poles_by_line, to_ground
+from .delimited import REJECTED
 from .geographic import GeographicPoints, HeightKind
+from .given import Given
 from .nmea_epochs import dated, deviations, positions
 from .nmea_sentences import READERS, Part, joined
+from .pointfile import FileFormat, PointFile
 from .pointset import make_points
+from .questions import QuestionError
 from .rejects import LineAccount, make_rejects
 from .rows import Lines, Rows, bytes_of, find_lines, split_rows
 from .source import TextSource, load_text
@@ -76,6 +81,7 @@ class _Block(NamedTuple):
     blanks: int
     comments: int
     sentences: int
+    poles: List[Tuple[int, float]]
 
 
 def is_nmea(path: PathLike) -> bool:
@@ -85,7 +91,12 @@ def is_nmea(path: PathLike) -> bool:
             head = stream.read(_HEAD)
     except (OSError, ValueError):
         return False
-    lines = [line.strip() for line in head.decode("latin-1").splitlines()]
+    return is_log(head)
+
+
+def is_log(data: bytes) -> bool:
+    """Whether most of the first lines of a text are NMEA sentences."""
+    lines = [line.strip() for line in data[:_HEAD].decode("latin-1").splitlines()]
     some = [_SENTENCE.match(line) is not None for line in lines if line and not line.startswith("#")]
     return bool(some) and sum(some) > len(some) / 2
 
@@ -96,8 +107,13 @@ def read_nmea(
     heights: HeightKind = HeightKind.ORTHOMETRIC,
     encoding: Optional[str] = None,
     progress: Progress = silent,
+    **values: Any,
 ) -> PointFile:
     """Read a log of NMEA 0183 sentences of any talker; one point for each epoch with a position.
+
+    Its heights are those of the antenna; ``values`` say what brings them down to the ground, see
+    :class:`.given.Given`, else what the log itself says in sentences of text (TXT) or comments, such as "pole height
+    2.000 m", from there on. Without either it is an error that asks.
 
     ``heights``: ORTHOMETRIC takes heights above mean sea level as sent, ELLIPSOIDAL adds the geoid separation
     that was sent with them. ``sigma_h`` is the root of the summed squares of the deviations of latitude and
@@ -105,9 +121,15 @@ def read_nmea(
     blanks + other sentences, checked. The points of the result have no easting and northing; its ``geographic``
     positions are to be transformed. Raises SurveyError when no position can be read, and as ``load_text``.
     """
+    return read_log(load_text(path, encoding), heights, Given(**values), progress)
+
+
+def read_log(source: TextSource, heights: HeightKind, given: Given, progress: Progress) -> PointFile:
+    """As :func:`read_nmea`, from text that was loaded already."""
     if heights is HeightKind.UNKNOWN:
         raise ValueError("heights of a receiver are orthometric or ellipsoidal")
-    source = load_text(path, encoding)
+    if source.stood:  # a sentence counts as it was sent
+        source = replace(source, data=source.stood, stood=b"")
     text = np.frombuffer(source.data, np.uint8)
     blocks: List[_Block] = []
     line = 1
@@ -118,7 +140,7 @@ def read_nmea(
     progress(1.0, "points")
     if not sum(block.sentences for block in blocks):
         raise SurveyError(NO_SENTENCES, file=source.file, lines=source.lines)
-    return _gather(source, blocks, heights)
+    return _gather(source, blocks, heights, given)
 
 
 # Sentences of a block
@@ -143,7 +165,29 @@ def _read_block(text: np.ndarray, first_line: int) -> _Block:
             reason = message(BAD_CHECKSUM, found=found, right=f"{right[i]:02X}")
         refused.append((int(number[i]), bytes_of(text, int(lines.start[i]), int(lines.end[i])), reason))
     parts, bad = _by_type(text, lines, star, fine, number)
-    return _Block(parts, refused + bad, len(number), int(blank.sum()), int(comment.sum()), int(fine.sum()))
+    return _Block(
+        parts, refused + bad, len(number), int(blank.sum()), int(comment.sum()), int(fine.sum()),
+        _poles(text, lines, comment | (fine & _is_text(text, lines)), number),
+    )  # fmt: skip
+
+
+def _is_text(text: np.ndarray, lines: Lines) -> np.ndarray:
+    """Which sentences are of type TXT, or of one maker only, which may say anything."""
+    own = text.take(lines.lead + 1, mode="clip") == ord("P")
+    txt = np.ones(len(lines.lead), bool)
+    for i, sign in enumerate(b"TXT"):
+        txt &= text.take(lines.lead + 3 + i, mode="clip") == sign
+    return np.asarray(own | txt)
+
+
+def _poles(text: np.ndarray, lines: Lines, which: np.ndarray, number: np.ndarray) -> List[Tuple[int, float]]:
+    """Line and metres of each statement of a pole height."""
+    found = []
+    for i in np.flatnonzero(which).tolist():
+        metres = pole_said(bytes_of(text, int(lines.start[i]), int(lines.end[i])))
+        if metres is not None:
+            found.append((int(number[i]), metres))
+    return found
 
 
 def _checksums(
@@ -214,7 +258,7 @@ def _by_type(
     return parts, refused
 
 
-def _gather(source: TextSource, blocks: List[_Block], heights: HeightKind) -> PointFile:
+def _gather(source: TextSource, blocks: List[_Block], heights: HeightKind, given: Given) -> PointFile:
     found = {kind: [block.parts[kind] for block in blocks if kind in block.parts] for kind in READERS}
     parts = {kind: joined(each) for kind, each in found.items() if each}
     sentences = sum(block.sentences for block in blocks)
@@ -233,7 +277,15 @@ def _gather(source: TextSource, blocks: List[_Block], heights: HeightKind) -> Po
         raise SurveyError(NO_POSITIONS, file=source.file, sentences=sentences)
     refused.sort(key=lambda item: item[0])
     return _point_file(
-        source, blocks, position, moment, deviations(parts, moments, position, moment), refused, heights, has_date
+        source,
+        blocks,
+        position,
+        moment,
+        deviations(parts, moments, position, moment),
+        refused,
+        heights,
+        has_date,
+        given,
     )
 
 
@@ -254,9 +306,15 @@ class _LineText:
 def _point_file(
     source: TextSource, blocks: Sequence[_Block], position: Part, moment: np.ndarray,
     sigma: Tuple[np.ndarray, np.ndarray], refused: List[Tuple[int, str, Message]], heights: HeightKind, has_date: bool,
+    given: Given,
 ) -> PointFile:  # fmt: skip
     values, n = position.values, len(position.line)
     height = values["height"] + (values["separation"] if heights is HeightKind.ELLIPSOIDAL else 0.0)
+    said = [one for block in blocks for one in block.poles]
+    ground = to_ground(source.file, height, given, poles_by_line(said, position.line), "antenna", True)
+    if ground.question is not None:
+        raise QuestionError(source.file, [ground.question])
+    height = ground.height
     quality = values["quality"]
     fix = np.where(np.isfinite(quality), quality, -1).astype(np.int8)
     nan = np.full(n, np.nan)
@@ -275,8 +333,11 @@ def _point_file(
     account = LineAccount(source.lines, n, len(rejects), comments, blanks, 0, other)
     used = FileFormat(",", ".", source.encoding, None, {}, LengthUnit.METRE, LengthUnit.METRE)
     geographic = GeographicPoints(values["longitude"], values["latitude"], height, heights)
-    notes = (*source.messages, *_notes(source.file, points.sigma_h, rejects.line, heights, has_date))
-    return PointFile(points, rejects, account, used, notes, geographic)
+    done = () if ground.statement is None else (ground.statement,)
+    notes = (
+        *source.messages, *_notes(source.file, points.sigma_h, rejects.line, heights, has_date), *ground.notes, *done,
+    )  # fmt: skip
+    return PointFile(points, rejects, account, used, notes, geographic, log=True, ground=ground.statement)
 
 
 def _notes(file: str, sigma_h: np.ndarray, rejected: np.ndarray, heights: HeightKind, has_date: bool) -> List[Message]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Dict, List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .features import Column
+from .features import MOST, Column
 from .height_columns import like_sigma
 from .reading import PLAN, Case, Pair, by_word
 from .recognition import ColumnGuess
@@ -32,22 +32,25 @@ def other_roles(
         found = {role: place for role, place in found.items() if role not in PLAN}
     if case.look.header is not None or pair is None:
         return found, ()
-    reasons = []
-    before, behind = min(taken), max(taken)
     free = [column for column in case.columns if column.place not in taken]
-    for column in free:
-        role, why = "", COUNTS_UP
-        if column.place < before and column.counts:
-            role = "name"
-        elif column.is_text and column.distinct > 0.95 and column.place < before and len(case.look.rows) > 4:
-            role, why = "name", ALL_DIFFER
-        elif column.is_text and column.distinct < 0.5 and column.place > behind and len(case.look.rows) > 4:
-            role, why = "code", REPEATS
-        elif column.clock >= 0.8 and any(
-            len(row) > column.place and ":" in row[column.place] for row in case.look.rows.fields
-        ):
-            role, why = "time", LOOKS_LIKE
-        if role and role not in found:
+    before, behind = min(taken), max(taken)
+
+    def _text(column: Column) -> bool:
+        return column.is_text and len(case.look.rows) > 4
+
+    # A name stands before the coordinates if it can, a code behind them.
+    ahead = sorted(free, key=lambda column: (column.place > before, column.place))
+    last = sorted(free, key=lambda column: (column.place < behind, column.place))
+    tried: List[Tuple[str, Text, Optional[Column]]] = [
+        ("name", COUNTS_UP, next((column for column in ahead if column.counts), None)),
+        ("name", ALL_DIFFER, next((column for column in ahead if _text(column) and column.distinct > 0.95), None)),
+        ("code", REPEATS, next((column for column in last if _text(column) and column.distinct < 0.5), None)),
+        ("time", LOOKS_LIKE, next((column for column in free if column.clock >= MOST and not column.is_date), None)),
+        ("date", LOOKS_LIKE, next((column for column in free if column.is_date), None)),
+    ]  # fmt: skip
+    reasons = []
+    for role, why, column in tried:
+        if column is not None and role not in found and column.place not in found.values():
             found[role] = column.place
             reasons.append(message(why, column=column.place + 1, role=role))
     return found, tuple(reasons)

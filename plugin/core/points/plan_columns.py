@@ -10,9 +10,11 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import LengthUnit
+from .angle_forms import as_degrees
 from .features import Column, usual_step
+from .questions import Question, Topic
 from .reading import DEGREES, EVEN, PLAN, Case, Pair, by_word, is_value
-from .recognition import Ambiguity, Question
+from .recognition import WHICH_COLUMNS
 from .words import language_of_o
 
 BY_AREA = Text(
@@ -43,9 +45,6 @@ BY_LETTERS = Text(
 
 #: What speaks for a reading and does not settle it.
 SUPPORTING = (LANDS, LANDS_OUTSIDE, COMPACT, STEPS, SIZES, IN_ORDER)
-WHICH_COLUMNS = Text(
-    "recognise.which_columns", QT_TRANSLATE_NOOP("core", "nothing says for sure which columns are which")
-)
 WHICH_AXIS = Text(
     "recognise.which_axis",
     QT_TRANSLATE_NOOP("core", "columns {first} and {second} may be easting and northing or the other way round"),
@@ -82,15 +81,15 @@ _DEGREE_DECIMALS = 5
 _MOST_CANDIDATES = 8
 
 
-def settle_pair(case: Case) -> Tuple[List[Pair], List[Ambiguity]]:
+def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
     """Readings of the position in plan, ranked, and whether the first cannot be taken without asking."""
     said = _said_pair(case)
     if said is not None:
-        return _check_said(case, said)
+        return ([said], []) if case.look.mapped is not None else _check_said(case, said)
     if case.xy:
         first, second = (case.columns[place] if place < len(case.columns) else None for place in case.xy)
         if first is None or second is None or not (is_value(first) and is_value(second)):
-            return [], [Ambiguity(Question.COLUMNS, message(WHICH_COLUMNS), ())]
+            return [], [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
         pairs = _readings(case, [first, second])
     else:
         pairs = _readings(case, _candidates(case))
@@ -102,11 +101,12 @@ def _said_pair(case: Case) -> Optional[Pair]:
     for roles, degrees in ((PLAN, False), (DEGREES, True)):
         first, second = case.column(roles[0]), case.column(roles[1])
         if first is not None and second is not None:
-            return _landed(case, Pair(first, second, degrees))
+            pair = Pair(first, second, degrees)
+            return _landed(case, as_degrees(case, pair) if degrees else pair)
     return None
 
 
-def _check_said(case: Case, said: Pair) -> Tuple[List[Pair], List[Ambiguity]]:
+def _check_said(case: Case, said: Pair) -> Tuple[List[Pair], List[Question]]:
     """The header's word stands unless the values speak against it and for another reading."""
     others = [
         pair
@@ -120,21 +120,21 @@ def _check_said(case: Case, said: Pair) -> Tuple[List[Pair], List[Ambiguity]]:
     if apart is not None:
         lon, lat = case.column("longitude"), case.column("latitude")
         degrees = [] if lon is None or lat is None else [Pair(lon, lat, True)]
-        return [said, *degrees, *others], [Ambiguity(Question.DEGREES, apart, ())]
+        return [said, *degrees, *others], [Question(Topic.DEGREES, apart, ())]
     where = {"first": said.first.place + 1, "second": said.second.place + 1}
     if case.landing.known and not said.far and any(pair.near for pair in others):
         pairs = sorted(pairs, key=lambda pair: not pair.near)
         text = message(
             HEADER_AGAINST_AREA, first_role=said.roles[0], second_role=said.roles[1], area=case.landing.name, **where
         )
-        return pairs, [Ambiguity(Question.AXES, text, ())]
+        return pairs, [Question(Topic.AXES, text, ())]
     if said.degrees and _beyond(said.second, 90.0):
         text = message(HEADER_AGAINST_AREA, first_role=said.roles[0], second_role=said.roles[1], area="", **where)
         exchanged = [pair for pair in others if pair.degrees]
         if exchanged:
-            return [*exchanged, said], [Ambiguity(Question.AXES, text, ())]
+            return [*exchanged, said], [Question(Topic.AXES, text, ())]
     if not said.degrees and not case.landing.known and (_like_degrees(said.first, said.second)):
-        return pairs, [Ambiguity(Question.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
+        return pairs, [Question(Topic.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
     return pairs, []
 
 
@@ -188,7 +188,7 @@ def _like_degrees(first: Column, second: Column) -> bool:
     """Whether numbers may be degrees: small, with many decimals, close together."""
     for column in (first, second):
         good = column.good
-        if not len(good) or np.abs(good).max() > 180.0 or column.span > 2.0:
+        if not len(good) or column.beyond(180.0) or column.span > 2.0:
             return False
     return min(first.decimals, second.decimals) >= _DEGREE_DECIMALS and not (
         _beyond(first, 90.0) and _beyond(second, 90.0)
@@ -254,10 +254,10 @@ def _score(case: Case, pair: Pair, near: bool, far: bool) -> Tuple[float, Tuple[
     return score, tuple(reasons)
 
 
-def _only_one(case: Case, pairs: List[Pair]) -> Tuple[List[Pair], List[Ambiguity]]:
+def _only_one(case: Case, pairs: List[Pair]) -> Tuple[List[Pair], List[Question]]:
     """The reading that alone lands in the area of use, or the question which of them is meant."""
     if not pairs:
-        return [], [Ambiguity(Question.COLUMNS, message(WHICH_COLUMNS), ())]
+        return [], [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
     near, far = [pair for pair in pairs if pair.near], [pair for pair in pairs if pair.far]
     where = {"first": pairs[0].first.place + 1, "second": pairs[0].second.place + 1}
     if case.landing.known and len(near) == 1 and len(far) == 1:
@@ -275,14 +275,14 @@ def _only_one(case: Case, pairs: List[Pair]) -> Tuple[List[Pair], List[Ambiguity
         )
         return [replace(one, reasons=(*told_letters, *one.reasons))], []
     if len({frozenset(pair.places.values()) for pair in pairs}) > 1 and not case.xy:
-        return pairs, [Ambiguity(Question.COLUMNS, message(WHICH_COLUMNS), ())]
+        return pairs, [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
     if pairs[0].degrees and any(not pair.degrees for pair in pairs):
-        return pairs, [Ambiguity(Question.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
-    question = Question.AXES if case.xy else Question.COLUMNS
-    return pairs, [Ambiguity(question, message(WHICH_AXIS, **where), ())]
+        return pairs, [Question(Topic.DEGREES, message(DEGREES_OR_LENGTHS, **where), ())]
+    question = Topic.AXES if case.xy else Topic.COLUMNS
+    return pairs, [Question(question, message(WHICH_AXIS, **where), ())]
 
 
-def settle_letter(case: Case, pair: Optional[Pair]) -> Tuple[str, List[Ambiguity]]:
+def settle_letter(case: Case, pair: Optional[Pair]) -> Tuple[str, List[Question]]:
     """E or W for the letter O behind longitudes, by the other letters, the area of use, or the header's language."""
     if pair is None or not pair.degrees or "O" not in pair.first.letters:
         return "", []
@@ -297,4 +297,4 @@ def settle_letter(case: Case, pair: Optional[Pair]) -> Tuple[str, List[Ambiguity
     said = language_of_o(case.look.header.words) if case.look.header else ""
     if said:
         return said, []
-    return "", [Ambiguity(Question.LETTER, message(O_OPEN, column=pair.first.place + 1), ())]
+    return "", [Question(Topic.LETTER, message(O_OPEN, column=pair.first.place + 1), ())]

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Dict, List, Optional, Sequence, Tuple
+from typing import Any, Dict, List, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from ..units import LengthUnit, axis_unit
+from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import Column, Rows
+from .given import Given
 from .landing import Landing
 from .layout import Header
+from .number_marks import Marks
 from .source import TextSource
 from .words import Word
 
@@ -21,18 +23,21 @@ PLAN, DEGREES = ("easting", "northing"), ("longitude", "latitude")
 
 @dataclass(frozen=True)
 class Look:
-    """What recognition looks at: the file's form, its header, and a few hundred lines."""
+    """What recognition looks at: the file's form, its header, and a few hundred lines. ``mapped``: role to place of
+    the columns where the user named them. ``above``: the units that comment lines say, of plan and of heights.
+    """
 
     source: TextSource
     delimiter: str
-    decimal: str
+    marks: Marks
     comment: str
     header: Optional[Header]
     rows: Rows
     width: int
     crs: Optional[Any]
-    unit: Optional[LengthUnit]
-    height_unit: Optional[LengthUnit]
+    given: Given
+    mapped: Optional[Dict[str, int]] = None
+    above: Tuple[Word, Word] = (Word(), Word())
 
 
 @dataclass(frozen=True)
@@ -79,19 +84,38 @@ class Case:
 
     @property
     def units(self) -> Tuple[LengthUnit, ...]:
-        """Units the coordinates may be in: the user's, the header's, else that of the CRS first."""
+        """Units the coordinates may be in: the user's, the header's, that of the CRS first where it is not said."""
         look = self.look
-        if look.unit is not None:
-            return (look.unit,)
-        own = None if look.crs is None else axis_unit(look.crs.axis_info[0])
-        said = said_unit(self.words, self.named, self.xy)
-        if said is LengthUnit.FOOT:
-            feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
-            return (own,) if own in feet else feet
-        if said is not None:
-            return (said,)
-        every = (own or LengthUnit.METRE, *LengthUnit)
+        own, said, given = self.own_unit, self.said_units, look.given.unit
+        if given is not None and (not said or given in said or look.given.units_from == "options"):
+            return (given,)
+        if look.given.units_from == "options":
+            return (own or LengthUnit.METRE,)
+        if said and (look.given.units_from == "header" or own is None):
+            return said
+        every = (own or LengthUnit.METRE, *said, *(() if said else WORKING_UNITS))
         return tuple(dict.fromkeys(every))
+
+    @property
+    def own_unit(self) -> Optional[LengthUnit]:
+        """The unit of the CRS, None where there is no CRS or it is none of ours."""
+        return None if self.look.crs is None else axis_unit(self.look.crs.axis_info[0])
+
+    @property
+    def said_units(self) -> Tuple[LengthUnit, ...]:
+        """Units that the header words of easting and northing may mean; a foot is that of the CRS, or either."""
+        places = [place for role in PLAN for place in self.named.get(role, [])[:1]] + list(self.xy)
+        found = []
+        words = [self.words[place] if place < len(self.words) else Word() for place in places]
+        if not any(word.unit is not None for word in words):
+            words = [self.look.above[0]]
+        for word in words:
+            feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
+            meant = (() if word.unit is None else (word.unit,)) if not word.vague else (
+                (self.own_unit,) if self.own_unit in feet else feet
+            )  # fmt: skip
+            found += [unit for unit in meant if unit is not None]
+        return tuple(dict.fromkeys(found))
 
 
 def is_value(column: Column) -> bool:
@@ -101,18 +125,10 @@ def is_value(column: Column) -> bool:
 
 def by_word(case: Case, role: str, place: int) -> Message:
     """The reason that a header word is."""
-    word = case.look.header.words[place].strip() if case.look.header else ""
-    return message(BY_WORD, column=place + 1, role=role, word=word)
+    return message(BY_WORD, column=place + 1, role=role, word=word_of(case, place))
 
 
 def word_of(case: Case, place: int) -> str:
     """The header word of a column, "" for none."""
     header = case.look.header
     return header.words[place].strip() if header and place < len(header.words) else ""
-
-
-def said_unit(words: Sequence[Word], named: Dict[str, List[int]], xy: Tuple[int, ...]) -> Optional[LengthUnit]:
-    """The unit that the header words of easting and northing state, None where they state none or two."""
-    places = [place for role in PLAN for place in named.get(role, [])] + list(xy)
-    said = {words[place].unit for place in places} - {None}
-    return said.pop() if len(said) == 1 else None

@@ -8,34 +8,50 @@ the readings ranked.
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any, Dict, List, Optional, Sequence, Tuple
+from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
+from .angle_forms import find_sides, settle_angles
 from .columns import ROLES, Kind, plain_word
-from .detect import Sample, find_comment, find_header, settle_delimiter, shape_of, split_sample, take_sample
-from .features import gather_rows, look_at_columns, usual_decimal
+from .comments import units_said
+from .detect import Form, settle_form
+from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
 from .geographic import HeightKind
+from .given import Given
 from .height_columns import height_kind, settle_height
 from .landing import Landing
-from .layout import TWO_COLUMNS, Header, Shape
-from .length_units import settle_unit, unit_of_heights
+from .length_units import settle_unit, unit_of_heights, units_by_role
+from .no_value import find_markers, given_markers
+from .number_marks import usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
-from .reading import DEGREES, PLAN, Case, Look, Pair
-from .recognition import Alternative, Ambiguity, Guess, Question, Recognition
-from .source import TextSource, load_text
-from .words import read_word, roles_by_words
+from .questions import Question, Topic
+from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
+from .recognition import Guess, Recognition
+from .source import load_text
+from .times import is_month_first
+from .words import code_rank, read_word, roles_by_words
 
+DAY_FIRST = Text(
+    "recognise.day_first",
+    QT_TRANSLATE_NOOP("core", "{file}: dates such as 03/04/2025 are read with the day first; nothing says so."),
+)
+#: Columns that a table of checked points has, whose heights are of the ground.
+_OWN_TABLE = {"line", "status", "reason"}
 HEADER_FIRST = Text(
     "recognise.two_headed",
     QT_TRANSLATE_NOOP(
         "core",
         "columns {first} and {second} are both headed {role}; the first is read as that, the other is kept beside",
     ),
+)
+TWO_HEADED = Text(
+    "recognise.which_of_two",
+    QT_TRANSLATE_NOOP("core", "columns {first} and {second} of line {line} are both headed {role}"),
 )
 KIND_OPEN = Text(
     "recognise.kind_open",
@@ -54,8 +70,7 @@ def recognise(
     header: Optional[bool] = None,
     comment: Optional[str] = "auto",
     crs: Optional[Any] = None,
-    unit: Optional[LengthUnit] = None,
-    height_unit: Optional[LengthUnit] = None,
+    given: Optional[Given] = None,
 ) -> Recognition:
     """What the file at ``path`` holds, without reading it whole into points.
 
@@ -63,52 +78,67 @@ def recognise(
     other arguments are what the user knows already, as in :func:`.delimited.read_points`. Raises SurveyError
     where there is no text with three columns.
     """
-    source = load_text(path, encoding)
-    mark = find_comment(source, comment)
-    sample = take_sample(source, mark)
-    sign = settle_delimiter(source.file, delimiter, sample)
-    sample = split_sample(sample, sign)
-    head = find_header(header, None, sample)
-    shape = shape_of(sample, head, sign, source.file)
-    return recognise_look(look_at(source, sample, sign, decimal, mark, head, shape, crs, unit, height_unit))
+    form = settle_form(load_text(path, encoding), delimiter, comment, header)
+    return recognise_look(look_at(form, decimal, crs, given or Given()))
 
 
 def look_at(
-    source: TextSource, sample: Sample, delimiter: str, decimal: Optional[str], comment: str, header: Optional[Header],
-    shape: Shape, crs: Optional[Any], unit: Optional[LengthUnit], height_unit: Optional[LengthUnit],
-) -> Look:  # fmt: skip
+    form: Form, decimal: Optional[str], crs: Optional[Any], given: Given, mapped: Optional[Dict[str, int]] = None
+) -> Look:
     """The look at a file whose form is settled already."""
-    first = [line.fields for line in sample.lines if header is None or line.line > header.line]
-    rows = gather_rows(source, first, delimiter, comment)
-    width = max(shape.width, len(header.words) if header else 0)
-    mark = decimal if decimal in (".", ",") else usual_decimal(rows.fields)
-    return Look(source, delimiter, str(mark), comment, header, rows, width, crs, unit, height_unit)
+    head = form.header
+    first = [line.fields for line in form.sample.lines if head is None or line.line > head.line]
+    rows = gather_rows(form.source, first, form.delimiter, form.comment)
+    width = max(form.shape.width, len(head.words) if head else 0)
+    marks = usual_marks(rows.fields, MOST_LOOKED_AT, decimal)
+    return Look(
+        form.source,
+        form.delimiter,
+        marks,
+        form.comment,
+        head,
+        rows,
+        width,
+        crs,
+        given,
+        mapped,
+        units_said(form.source, form.comment),
+    )
 
 
 def recognise_look(look: Look) -> Recognition:
     """What the lines of ``look`` hold."""
     case = _case(look)
-    ambiguous = _two_headed(case)
-    pairs, open_pair = settle_pair(case)
-    ambiguous += open_pair
-    heights, height_reasons, open_height = settle_height(case, pairs[0] if pairs else None)
-    ambiguous += open_height
-    others, other_reasons = other_roles(case, pairs[0] if pairs else None, heights)
-    letter, open_letter = settle_letter(case, pairs[0] if pairs else None)
-    ambiguous += open_letter
-    unit, unit_reasons, open_unit = settle_unit(case, pairs[0] if pairs else None)
-    if not any(one.stops for one in ambiguous) or not pairs:
-        ambiguous += open_unit
+    pairs, questions = settle_pair(case)
+    pair = pairs[0] if pairs else None
+    heights, height_reasons, open_height = settle_height(case, pair)
+    questions += open_height
+    others, other_reasons = other_roles(case, pair, heights)
+    letter, open_letter = settle_letter(case, pair)
+    questions += open_letter
+    unit = settle_unit(case, pair)
+    angles = settle_angles(case, pair)
+    rise = unit_of_heights(case, heights[0] if heights else {}, unit.unit)
+    if not any(one.stops for one in questions) or not pairs:
+        questions += [*unit.questions, *angles.questions, *rise.questions]
     kind = height_kind(case, heights)
-    if pairs and pairs[0].degrees and kind is HeightKind.UNKNOWN:
-        ambiguous.append(Ambiguity(Question.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
-    reasons = (*height_reasons, *other_reasons, *unit_reasons)
-    guesses = _guesses(case, pairs, heights, others, unit, reasons)
+    if pair and pair.degrees and kind is HeightKind.UNKNOWN:
+        questions.append(Question(Topic.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
+    reasons = (*height_reasons, *other_reasons, *unit.reasons)
+    guesses = _guesses(case, pairs, heights, others, unit.unit, reasons)
+    questions = [*_two_headed(case, guesses), *questions]
+    columns = guesses[0].columns if guesses else {}
+    month_first, notes = _dates(case, columns)
     return Recognition(
-        look.source.file, look.delimiter, look.decimal, look.source.encoding, look.comment, look.header,
-        guesses, tuple(_typed(ambiguous, guesses)), tuple(column_guesses(case, place) for place in range(look.width)),
-        kind, letter, _explicit(case), _notes(case),
+        look.source.file, look.delimiter, look.marks.decimal, look.source.encoding, look.comment, look.header,
+        guesses, tuple(_typed(questions, guesses)), tuple(column_guesses(case, place) for place in range(look.width)),
+        kind, letter, _explicit(case), (*_notes(case), *notes),
+        units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
+        angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
     )  # fmt: skip
+
+
+METRE = LengthUnit.METRE
 
 
 def _case(look: Look) -> Case:
@@ -117,25 +147,76 @@ def _case(look: Look) -> Case:
     plain = [plain_word(word) for word in look.header.words] if look.header else []
     for role, places in named.items():
         own = [place for place in places if plain[place] == role]
-        if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE):
+        if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE, Kind.TIME):
             named[role] = own
-    columns = look_at_columns(look.rows, look.width, look.decimal)
+        elif role == "code" and len(places) > 1:
+            named[role] = sorted(places, key=lambda place: code_rank(look.header.words[place]))  # type: ignore[union-attr]
+    if look.mapped is not None:
+        named, xy = {role: [place] for role, place in look.mapped.items()}, ()
+    no_value = look.given.no_value or ()
+    columns = look_at_columns(look.rows, look.width, look.marks, no_value)
+    columns = [_without_markers(column, look.given) for column in columns]
+    if look.mapped is None:
+        _part_date_and_time(named, columns)
     crs = look.crs if look.crs is not None and look.crs.is_projected else None
     return Case(look, columns, words, named, xy, Landing(crs))
 
 
-def _two_headed(case: Case) -> List[Ambiguity]:
-    """Coordinates whose word stands over several columns."""
+def _without_markers(column: Column, given: Given) -> Column:
+    """The column without numbers that stand for no value, so that they shape no statistic."""
+    if not column.is_number:
+        return column
+    found = find_markers(column.values) if given.no_value is None else given_markers(column.values, given.no_value)
+    if not found:
+        return column
+    values = column.values.copy()
+    for marker in found:
+        values[marker.where] = np.nan
+    return replace(column, values=values) if np.isfinite(values).any() else column
+
+
+def _part_date_and_time(named: Dict[str, List[int]], columns: Sequence[Column]) -> None:
+    """Of two columns headed as times the one of dates alone becomes the date."""
+    places = [place for place in named.get("time", []) if place < len(columns)]
+    dates = [place for place in places if columns[place].is_date]
+    clocks = [place for place in places if place not in dates and columns[place].clock >= MOST]
+    if dates and clocks:
+        named["date"], named["time"] = dates[:1], clocks
+
+
+def _dates(case: Case, columns: Mapping[str, int]) -> Tuple[bool, Tuple[Message, ...]]:
+    """Whether dates begin with the month, and a note where only custom says so."""
+    places = [columns[role] - 1 for role in ("time", "date") if role in columns]
+    fields = [row[place] for row in case.look.rows.fields for place in places if place < len(row)]
+    first, sure = is_month_first(fields)
+    return first, () if sure else (message(DAY_FIRST, file=case.look.source.file),)
+
+
+def _heights_of(case: Case, heights: Sequence[Dict[str, int]]) -> str:
+    """What the header says that heights are of: "antenna", "ground" or ""."""
+    header = case.look.header
+    if header is not None and {word.strip().lower() for word in header.words} >= _OWN_TABLE:
+        return "ground"
+    place = next(iter(heights[0].values()), len(case.words)) if heights else len(case.words)
+    return case.words[place].of if place < len(case.words) else ""
+
+
+def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
+    """Coordinates whose word stands over several columns; each answer takes another of them."""
     look = case.look
-    found = []
+    found: List[Question] = []
+    if look.mapped is not None or look.header is None:
+        return found
     for role, places in case.named.items():
-        if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE) and look.header:
-            text = message(
-                TWO_COLUMNS, file=look.source.file, line=look.header.line, first=places[0] + 1, second=places[1] + 1,
-                role=role,
-            )  # fmt: skip
-            options = tuple(Alternative(f"{role}={place + 1}") for place in places)
-            found.append(Ambiguity(Question.COLUMNS, text, options))
+        if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE):
+            text = message(TWO_HEADED, line=look.header.line, first=places[0] + 1, second=places[1] + 1, role=role)
+            able = [place for place in places if place < len(case.columns) and is_value(case.columns[place])]
+            answers = [
+                replace(guesses[0], columns={**guesses[0].columns, role: place + 1}).answer
+                for place in able[:6]
+                if guesses and role in guesses[0].columns
+            ]
+            found.append(Question(Topic.TWICE, text, tuple(answers)))
     return found
 
 
@@ -161,7 +242,13 @@ def _guesses(
             columns = {role: roles[role] + 1 for role in order if role in ROLES}
             plan = None if pair.degrees else unit
             made.append(
-                (pair.score - rank, columns, plan, unit_of_heights(case, height, unit), (*pair.reasons, *reasons))
+                (
+                    pair.score - rank,
+                    columns,
+                    plan,
+                    unit_of_heights(case, height, unit).unit or METRE,
+                    (*pair.reasons, *reasons),
+                )
             )
     weights = np.exp([min(one[0], 50.0) for one in made]) if made else np.zeros(0)
     return tuple(
@@ -170,17 +257,17 @@ def _guesses(
     )
 
 
-def _typed(ambiguous: Sequence[Ambiguity], guesses: Sequence[Guess]) -> List[Ambiguity]:
+def _typed(questions: Sequence[Question], guesses: Sequence[Guess]) -> List[Question]:
     """Questions about columns with the guesses as answers."""
     whole = [guess for guess in guesses if {"height", "ellipsoidal_height"} & set(guess.columns)]
     typed = []
-    for one in ambiguous:
+    for one in questions:
         fitting = whole
-        if one.question is Question.HEIGHT and guesses:
+        if one.topic is Topic.HEIGHT and guesses:
             fitting = [guess for guess in whole if _plan_of(guess) == _plan_of(guesses[0])]
-        answers = tuple(Alternative(guess.option, guess.reasons) for guess in fitting[:4])
-        asks = one.question in (Question.COLUMNS, Question.AXES, Question.DEGREES, Question.HEIGHT)
-        typed.append(replace(one, alternatives=answers) if asks and not one.alternatives else one)
+        answers = tuple(guess.answer for guess in fitting[:4])
+        asks = one.topic in (Topic.COLUMNS, Topic.AXES, Topic.DEGREES, Topic.HEIGHT)
+        typed.append(replace(one, answers=answers) if asks and not one.answers else one)
     return typed
 
 

@@ -2,60 +2,22 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from enum import Enum
-from typing import Mapping, Optional, Tuple
+from dataclasses import dataclass, field
+from typing import List, Mapping, Optional, Sequence, Tuple
 
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
+from .columns import coordinates_of
 from .geographic import HeightKind
 from .layout import Header
+from .questions import Answer, Question, QuestionError, Topic
+from .said_units import AngleForm
 
-
-class Question(Enum):
-    """What can be open about a file."""
-
-    COLUMNS = "columns"
-    AXES = "axes"
-    DEGREES = "degrees"
-    UNIT = "unit"
-    HEIGHT = "height"
-    HEIGHT_KIND = "height-kind"
-    LETTER = "letter"
-
-
-NOT_SAID = Text(
-    "points.columns_not_said",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: nothing says for sure which columns are easting, northing and height (first line: {words}); "
-        "give --columns, such as {options}.",
-    ),
+WHICH_COLUMNS = Text(
+    "recognise.which_columns", QT_TRANSLATE_NOOP("core", "nothing says for sure which columns are which")
 )
-OPEN = Text("points.ambiguous", QT_TRANSLATE_NOOP("core", "{file}: {question}; type one of: {options}."))
-NO_OPTIONS = Text("points.ambiguous_file", QT_TRANSLATE_NOOP("core", "{file}: {question}."))
-EXAMPLE = "name,easting,northing,height,code"
-
-
-@dataclass(frozen=True)
-class Alternative:
-    """One answer to a question. ``option``: what to type for it; ``reasons``: what speaks for or against it."""
-
-    option: str
-    reasons: Tuple[Message, ...] = ()
-
-
-@dataclass(frozen=True)
-class Ambiguity:
-    """A question that the file does not answer, its answers, the likeliest first.
-
-    ``stops``: whether reading goes on without an answer; where it does, ``text`` says what is assumed.
-    """
-
-    question: Question
-    text: Message
-    alternatives: Tuple[Alternative, ...]
-    stops: bool = True
+COLUMNS_SAID = Text("points.columns_said", QT_TRANSLATE_NOOP("core", "{one}, {more}"))
+COLUMN_SAID = Text("points.column_said", QT_TRANSLATE_NOOP("core", "{role} in column {column}"))
 
 
 @dataclass(frozen=True)
@@ -71,9 +33,21 @@ class Guess:
     reasons: Tuple[Message, ...]
 
     @property
-    def option(self) -> str:
-        """What to type for these columns."""
-        return "--columns " + ",".join(f"{role}={column}" for role, column in self.columns.items())
+    def mapping(self) -> str:
+        """These columns as --columns takes them."""
+        return ",".join(f"{role}={column}" for role, column in self.columns.items())
+
+    @property
+    def answer(self) -> Answer:
+        """To read these columns so."""
+        plan = [role for role in coordinates_of(self.columns) if role in self.columns]
+        return Answer("--columns", self.mapping, _said([(role, self.columns[role]) for role in plan]), self.reasons)
+
+
+def _said(columns: Sequence[Tuple[str, int]]) -> Message:
+    role, column = columns[0]
+    one = message(COLUMN_SAID, role=role, column=column)
+    return one if len(columns) == 1 else message(COLUMNS_SAID, one=one, more=_said(columns[1:]))
 
 
 @dataclass(frozen=True)
@@ -93,7 +67,10 @@ class Recognition:
     ``delimiter``, ``decimal``, ``encoding``, ``header``, ``comment``: as in :class:`.delimited.FileFormat`.
     ``guesses``: ranked; the first is taken where nothing stops. ``columns``: for each column its possible
     roles, ranked. ``heights``: what the heights are, where the header says it. ``o_means``: E or W for a letter O.
-    ``explicit``: whether the header names each coordinate with a word that leaves no doubt.
+    ``explicit``: whether the header names each coordinate with a word that leaves no doubt. ``units``: of each role
+    that is a length; ``angles``: how degrees are written; ``sides``: role to the place (from 0) of its letter, where
+    that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna" or "ground" where the header
+    says it.
     """
 
     file: str
@@ -103,27 +80,29 @@ class Recognition:
     comment: str
     header: Optional[Header]
     guesses: Tuple[Guess, ...]
-    ambiguous: Tuple[Ambiguity, ...]
+    questions: Tuple[Question, ...]
     columns: Tuple[Tuple[ColumnGuess, ...], ...]
     heights: HeightKind = HeightKind.UNKNOWN
     o_means: str = ""
     explicit: bool = False
     messages: Tuple[Message, ...] = ()
+    units: Mapping[str, LengthUnit] = field(default_factory=dict)
+    angles: AngleForm = AngleForm.DEGREES
+    sides: Mapping[str, int] = field(default_factory=dict)
+    month_first: bool = False
+    heights_of: str = ""
 
     @property
     def decided(self) -> bool:
         """Whether the file can be read without asking."""
-        return bool(self.guesses) and not any(one.stops for one in self.ambiguous)
+        return bool(self.guesses) and not any(one.stops for one in self.questions)
 
-    def error(self, first: str) -> SurveyError:
+    def error(self, first: str) -> QuestionError:
         """The error that asks the user; ``first``: the first line of the file, to show."""
-        for one in self.ambiguous:
-            if not one.stops:
-                continue
-            options = " | ".join(each.option for each in one.alternatives)
-            if one.question is Question.COLUMNS or not one.alternatives:
-                if not one.alternatives and one.question is not Question.COLUMNS:
-                    return SurveyError(NO_OPTIONS, file=self.file, question=one.text)
-                return SurveyError(NOT_SAID, file=self.file, words=first[:60], options=options or EXAMPLE)
-            return SurveyError(OPEN, file=self.file, question=one.text, options=options)
-        return SurveyError(NOT_SAID, file=self.file, words=first[:60], options=EXAMPLE)
+        stopping: List[Question] = []
+        for one in self.questions:
+            # Two questions that the same options answer are one.
+            same = any([a.typed for a in one.answers] == [a.typed for a in other.answers] for other in stopping)
+            if one.stops and not (same and one.answers):
+                stopping.append(one)
+        return QuestionError(self.file, stopping or [Question(Topic.COLUMNS, message(WHICH_COLUMNS))], first)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import codecs
 import os
 from dataclasses import dataclass
-from typing import Iterator, Optional, Tuple
+from typing import Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -37,6 +37,8 @@ ENCODING_ASSUMED = Text(
 )
 
 _BLOCK = 1 << 22
+#: A file that still grows after so many looks is read as far as that.
+_MOST_READS = 100
 _MARKS = (
     (codecs.BOM_UTF8, "utf-8-sig"),
     (codecs.BOM_UTF32_LE, "utf-32"),
@@ -50,12 +52,23 @@ _SPOKEN = {"cp1252": "Windows-1252", "latin-1": "Latin-1"}
 
 
 @dataclass(frozen=True)
+class TableForm:
+    """What is known of a table that was no text. ``headed``: its first line is the header; ``crs``: of its geometries
+    (WKT), "" for none.
+    """
+
+    headed: bool
+    crs: str = ""
+
+
+@dataclass(frozen=True)
 class TextSource:
     """A text file in memory.
 
     ``data``: its text as UTF-8 without byte order mark, every line ended by one LF (LF, CRLF and CR in
     the file count alike). ``lines``: how many lines that is. ``cut_off``: the file's last line had no
-    line end. ``encoding``: what the file was written in; ``messages``: what was assumed.
+    line end. ``encoding``: what the file was written in; ``messages``: what was assumed. ``stood``: the lines as they
+    stood, where ``data`` differs from them within lines. ``table``: a table that GDAL read, None for text.
     """
 
     file: str
@@ -64,6 +77,17 @@ class TextSource:
     cut_off: bool
     encoding: str
     messages: Tuple[Message, ...] = ()
+    stood: bytes = b""
+    table: Optional[TableForm] = None
+
+    def texts(self, numbers: Sequence[int]) -> List[str]:
+        """The lines of these numbers (from 1) as they stood in the file."""
+        if not len(numbers):
+            return []
+        data = self.stood or self.data
+        ends = np.flatnonzero(np.frombuffer(data, np.uint8) == 10)
+        starts = np.concatenate([[0], ends[:-1] + 1])
+        return [data[starts[i - 1] : ends[i - 1]].decode() for i in numbers]
 
     def each_line(self) -> Iterator[Tuple[int, str]]:
         """Line number from 1 and text of each line."""
@@ -82,15 +106,26 @@ class TextSource:
             start = end
 
 
-def load_text(path: PathLike, encoding: Optional[str] = None) -> TextSource:
+def load_text(path: PathLike, encoding: Optional[str] = None, layer: str = "") -> TextSource:
     """Read a text file whole.
 
     Without ``encoding``: by the byte order mark, else UTF-16 when every second byte is zero, else UTF-8,
     else (with a message) Windows-1252 or Latin-1. Raises SurveyError for a missing, empty or binary
     file, a folder, and text that is not in ``encoding``.
     """
-    file = os.fspath(path)
-    raw = _read(file)
+    return decoded(os.fspath(path), read_bytes(path), encoding, layer)
+
+
+def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = "") -> TextSource:
+    """As :func:`load_text`, of what was read already: text, or what GDAL makes a table of."""
+    from .gdal_source import kind_of, load_through_gdal
+
+    kind = kind_of(file, raw)
+    return load_through_gdal(file, raw, kind, layer, encoding) if kind else text_of_bytes(file, raw, encoding)
+
+
+def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> TextSource:
+    """Text from its bytes."""
     notes: Tuple[Message, ...] = ()
     if encoding is None:
         encoding, assumed = _find_encoding(raw)
@@ -106,15 +141,45 @@ def load_text(path: PathLike, encoding: Optional[str] = None) -> TextSource:
     cut_off = not text.endswith(b"\n")
     if cut_off:
         text += b"\n"
-    return TextSource(file, text, int(np.count_nonzero(np.frombuffer(text, np.uint8) == 10)), cut_off, encoding, notes)
+    lines = int(np.count_nonzero(np.frombuffer(text, np.uint8) == 10))
+    plain = _with_plain_signs(text)
+    return TextSource(file, plain, lines, cut_off, encoding, notes, b"" if plain is text else text)
 
 
-def _read(file: str) -> bytes:
+#: Blanks that do not break, and thin ones, as a blank; the minus sign as a hyphen; what has no width as nothing.
+_PLAIN_SIGNS = tuple(
+    (sign.encode(), plain)
+    for plain, signs in (
+        (b" ", "\u00a0\u202f\u2007\u2009\u200a\u3000"),
+        (b"-", "\u2212"),
+        (b"", "\u200b\ufeff\u200e\u200f"),
+    )
+    for sign in signs
+)
+
+
+def _with_plain_signs(text: bytes) -> bytes:
+    if not text.isascii():
+        for sign, plain in _PLAIN_SIGNS:
+            if sign in text:
+                text = text.replace(sign, plain)
+    return text
+
+
+def read_bytes(path: PathLike) -> bytes:
+    """All of a file, a pipe too, and of a file that grows what stands in it by the end. Raises SurveyError."""
+    file = os.fspath(path)
     if os.path.isdir(file):
         raise SurveyError(FOLDER, file=file)
     try:
         with open(file, "rb") as stream:
-            return stream.read()
+            data = stream.read()
+            for _ in range(_MOST_READS):
+                more = stream.read()  # what was added meanwhile
+                if not more:
+                    break
+                data += more
+            return data
     except FileNotFoundError as error:
         raise SurveyError(MISSING, file=file) from error
     except (OSError, ValueError) as error:  # ValueError: a NUL in the path

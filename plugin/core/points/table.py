@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-import csv
 from typing import Any, Callable, Dict, Iterable, List
 
 import numpy as np
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
 from ..units import heights_to_crs_units, to_crs_units
 from .decisions import STATUS_WORDS, words_of_reasons
 from .layout import new_name
@@ -27,7 +26,7 @@ def write_points(points: PointSet, path: PathLike) -> None:
     """
     columns = _columns(points)
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         writer.writerow(columns)
         for start in range(0, len(points), _BLOCK):
             rows = slice(start, start + _BLOCK)
@@ -40,7 +39,7 @@ def write_rejects(rejects: Rejects, path: PathLike, translate: Callable[[str], s
     Raises SurveyError when it can't be written.
     """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
+        writer = TableWriter(stream)
         columns = {"line": rejects.line.tolist(), "text": rejects.text.tolist()}
         columns["reason"] = [reason.say(translate) for reason in rejects.reason]
         if rejects.source is not None:

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import re
 from enum import IntEnum
-from typing import Dict, List, Tuple
+from typing import Dict, List, Sequence, Tuple
 
 import numpy as np
 
+from ..files import cell_text
+from .number_marks import Marks, is_no_value, ungrouped
 from .pointset import FIX_UNKNOWN
 
 
@@ -25,20 +27,27 @@ class State(IntEnum):
 #: quotient is then the float64 nearest to the decimal, as Python's own reader gives it.
 _EXACT_DIGITS = 15
 _POWERS = 10.0 ** np.arange(_EXACT_DIGITS + 1)
-_ZERO, _PLUS, _MINUS, _POINT, _LF = 48, 43, 45, 46, 10
+_ZERO, _PLUS, _MINUS, _POINT, _LF, _APOSTROPHE = 48, 43, 45, 46, 10, 39
 _PACKED = 8
 _GLANCE = 512
 _LONGEST_NUMBER = 64
 _NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
-_NO_VALUE = re.compile(rb"[+-]?nan|null|none|n/a|na|-+", re.IGNORECASE)
 _INFINITE = re.compile(rb"[+-]?inf(?:inity)?", re.IGNORECASE)
 
 
-def parse_numbers(text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str) -> Tuple[np.ndarray, np.ndarray]:
+def parse_numbers(
+    text: np.ndarray,
+    start: np.ndarray,
+    end: np.ndarray,
+    decimal: str,
+    thousands: str = "",
+    no_value: Sequence[str] = (),
+) -> Tuple[np.ndarray, np.ndarray]:
     """Numbers of the fields (k,) float64, nan where there is none, and their :class:`State` (k,) uint8.
 
     Plain decimals such as -12.345 are read for all fields at once, first those with as many decimals
-    as most have; what is left (exponents, words) one by one. Values are those of Python's ``float``.
+    as most have; what is left (exponents, words, groups of three digits) one by one. Values are those of Python's
+    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value.
     """
     values = np.full(len(start), np.nan)
     state = np.where(end > start, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
@@ -50,7 +59,7 @@ def parse_numbers(text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal:
         values[left[good]], state[left[good]] = found[good], State.VALUE
         left = left[~good]
     for i in left:
-        values[i], state[i] = _parse_one(text[start[i] : end[i]].tobytes(), decimal.encode())
+        values[i], state[i] = _parse_one(text[start[i] : end[i]].tobytes(), Marks(decimal, thousands), no_value)
     return values, state
 
 
@@ -132,13 +141,18 @@ def _unsigned(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.
     return end - start - (negative | (first == _PLUS)), negative
 
 
-def _parse_one(field: bytes, decimal: bytes) -> Tuple[float, State]:
+def _parse_one(field: bytes, marks: Marks, no_value: Sequence[str]) -> Tuple[float, State]:
     if len(field) <= _LONGEST_NUMBER:
+        if marks.thousands:
+            whole = ungrouped(field.decode(), marks)
+            field = field if whole is None else whole.encode()
+        decimal = marks.decimal.encode()
         plain = field if decimal == b"." else field.replace(b".", b"?").replace(decimal, b".")
         if _NUMBER.fullmatch(plain):
             value = float(plain)
             return (value, State.VALUE) if np.isfinite(value) else (np.nan, State.NOT_FINITE)
-        if _NO_VALUE.fullmatch(field):
+        word = field.decode()
+        if is_no_value(word) or word in no_value:
             return np.nan, State.NO_VALUE
         if _INFINITE.fullmatch(field):
             return np.nan, State.NOT_FINITE
@@ -146,10 +160,14 @@ def _parse_one(field: bytes, decimal: bytes) -> Tuple[float, State]:
 
 
 def parse_texts(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
-    """Characters of the fields, (k,) object array of str."""
+    """Characters of the fields, (k,) object array of str; without the apostrophe that keeps a spreadsheet from running
+    them.
+    """
     values = np.empty(len(start), object)
     if len(start):
         values[:] = _strings(text, start, end)
+        for i in np.flatnonzero((text.take(start, mode="clip") == _APOSTROPHE) & (end > start)):
+            values[i] = cell_text(values[i])
     return values
 
 
@@ -208,7 +226,7 @@ class _FixOfWord(Dict[str, int]):
 
     def __missing__(self, word: str) -> int:
         plain = re.sub(r"[\s_\-]+", " ", word.strip().lower())
-        if plain in ("", "nan", "null", "na", "n/a"):
+        if not plain or (plain not in _FIX_WORDS and is_no_value(word.strip())):
             fix = FIX_UNKNOWN
         elif re.fullmatch(r"[0-8](?:[.,]0*)?", plain):
             fix = int(plain[0])

@@ -18,7 +18,7 @@ from ..points.decisions import Decisions, apply_decisions, words_of_reasons
 from ..points.pointset import PointSet, Reason, Status
 from ..progress import Progress, part, silent
 from ..surface.network import check_extent
-from .coded import find_spikes
+from .coded import find_line_faults
 from .held_back import Judged, judge_points
 from .levels import Levels
 from .repeatability import Repeatability, RunRepeatability
@@ -108,9 +108,27 @@ BEYOND = Text(
     ),
     one=QT_TRANSLATE_NOOP("core", "The point of line {line} is beyond the tolerances '{set}' ({reasons})."),
 )
-SPIKE = Text(
-    "quality.spike",
-    QT_TRANSLATE_NOOP("core", "The coded point of line {line} stands {size:+.3f} m off its line on either side."),
+OFF_LINE = Text(
+    "quality.off_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} coded points from line {line} to {last} stand {size:+.3f} m off their line and the ground beside it.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "The coded point of line {line} stands {size:+.3f} m off its line and the ground beside it."
+    ),
+)
+PERHAPS_OFF_LINE = Text(
+    "quality.perhaps_off_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} coded points from line {line} to {last} may stand {size:+.3f} m off their line, or the line steps "
+        "there: look at it.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "The coded point of line {line} may stand {size:+.3f} m off its line, or the line steps there: look at it.",
+    ),
 )
 OVERRIDDEN = Text(
     "quality.overridden",
@@ -120,6 +138,7 @@ OVERRIDDEN = Text(
     one=QT_TRANSLATE_NOOP("core", "One status was set by hand against the automatic checks, in line {line}."),
 )
 
+_USUAL_NOISE = 0.015  # m, where the survey does not tell
 _PAUSE = 60.0  # seconds without a record that end a run
 
 
@@ -231,13 +250,14 @@ def check_survey(
         _put_walk(marks, walk, said)
         _put_level_changes(marks, changes, walk, said.levels)
     noise = None if said is None else said.noise
-    _put_spikes(marks, constraints, noise)
+    passes = float("nan") if said is None else said.passes
+    _put_lines(marks, walk, origin, constraints, noise, passes)
     marks.findings.sort(key=lambda each: int(each.indices[0]))
     done, messages = _decided(marks, decisions)
     progress(1.0, "quality")
     return SurveyCheck(
         done, (*_at_gate(gate), *marks.findings), noise, () if said is None else said.runs, marks.run, spacing,
-        float("nan") if said is None else said.passes, tuple(stops), marks.status.copy(), (*gate.notes, *messages),
+        passes, tuple(stops), marks.status.copy(), (*gate.notes, *messages),
         judged.tolerances, judged.messages, changes, None if said is None else said.found,
     )  # fmt: skip
 
@@ -382,12 +402,18 @@ def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:
                 marks.put(walk.index[group], Reason.POLE_HEIGHT, Status.REJECTED, OFF_GROUND, size, score)
 
 
-def _put_spikes(marks: _Marks, constraints: Constraints, noise: Optional[Repeatability]) -> None:
-    level = noise.white if noise is not None and np.isfinite(noise.white) else 0.015
-    spikes = find_spikes(constraints, level)
-    for index, size, sigma, gross in zip(spikes.index, spikes.size, spikes.sigma, spikes.gross):
-        status = Status.REJECTED if gross else Status.FLAGGED
-        marks.put(np.array([index]), Reason.OFF_LINE, status, SPIKE, float(size), float(abs(size) / sigma))
+def _put_lines(
+    marks: _Marks, walk: Walk, origin: np.ndarray, constraints: Constraints, noise: Optional[Repeatability],
+    passes: float,
+) -> None:  # fmt: skip
+    """Mark the runs of points off their coded line."""
+    white = noise.white if noise is not None and np.isfinite(noise.white) else _USUAL_NOISE
+    total = noise.total if noise is not None and np.isfinite(noise.total) else 1.2 * white
+    good = marks.status[walk.index] == Status.USED
+    ground = np.column_stack([walk.x, walk.y, walk.z])[good] + np.append(origin, 0.0)
+    for fault in find_line_faults(constraints, ground, white, total, passes):
+        status, text = (Status.REJECTED, OFF_LINE) if fault.sure else (Status.FLAGGED, PERHAPS_OFF_LINE)
+        marks.put(fault.index, Reason.OFF_LINE, status, text, fault.offset, abs(fault.offset) / fault.sigma)
 
 
 def _decided(marks: _Marks, decisions: Optional[Decisions]) -> Tuple[PointSet, Tuple[Message, ...]]:

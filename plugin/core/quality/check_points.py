@@ -166,7 +166,10 @@ def read_check_points(
     what cannot be read; lines that are no points are told in ``messages``. ``covers``: words of the column
     cover beyond :data:`COVER_WORDS` or in place of them, in small letters with _ for blanks.
     """
-    file = read_points(path, crs=crs, unit=unit, height_unit=height_unit)
+    # The options that answer questions are those of the survey: a header counts here, and heights are of the marks.
+    file = read_points(
+        path, crs=crs, unit=unit, height_unit=height_unit, units_from="header", heights_of="ground"
+    )  # fmt: skip
     column = next((name for name in file.points.extra if plain_word(name) == "cover"), None)
     empty = np.full(len(file.points), "", object)
     words = empty if column is None else np.array([str(word) for word in file.points.extra[column]], object)

@@ -14,11 +14,15 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import GATE_REASONS, PointSet, Reason, Status
 from .check import SurveyCheck
+from .check_points import CheckPoints
+from .walk import plain_tree
 from .walk_check import LevelChange
 
 #: A stretch of the walk that the checks alone kept out is long from so many metres; a survey is in doubt from this
 #: share of its points.
 LONG, MUCH = 20.0, 0.05
+_BESIDE = 1.0  # m: how near a point of the survey must be to a check point
+_FEWEST = 3  # check points that tell which part is right
 _GAP = 4.0  # median steps between two points of one stretch
 _RECEIVER = (
     Reason.NO_FIX
@@ -38,8 +42,25 @@ LEVEL_OPEN = Text(
     "claims.level_open",
     QT_TRANSLATE_NOOP(
         "core",
-        "Heights change their level by {size:+.3f} m at line {line} and nothing says which part is right: measure a "
-        "known point or a few places of either part again, or reject the part that is wrong.",
+        "Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line} and nothing says which part is "
+        "right. Where the part before is right, shift the heights from there on ({back}); else those before it, or "
+        "measure a known point again.",
+    ),
+)
+LEVEL_TOLD = Text(
+    "claims.level_told",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part "
+        "before it is right: shift the heights from there on ({back}).",
+    ),
+)
+LEVEL_TOLD_AFTER = Text(
+    "claims.level_told_after",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Heights change their level by {size:+.3f} m ± {sigma:.3f} m at line {line}. Check points say that the part "
+        "behind it is right: shift the heights before it ({back}).",
     ),
 )
 LONG_RUN = Text(
@@ -77,14 +98,17 @@ class Claims:
     against: Tuple[Message, ...]
 
 
-def state_claims(points: PointSet, check: Optional[SurveyCheck]) -> Claims:
-    """What stands against claims for ``points``, decisions by hand in them, as ``check`` left them."""
+def state_claims(points: PointSet, check: Optional[SurveyCheck], checks: Optional[CheckPoints] = None) -> Claims:
+    """What stands against claims for ``points``, decisions by hand in them, as ``check`` left them.
+
+    ``checks``: independent check points, which may say which part of the survey has the right heights.
+    """
     changes = () if check is None else tuple(each for each in check.levels if _open(points, each))
     runs = rejected_runs(points)
     by_hand = (points.reasons & np.uint32(Reason.BY_HAND)) != 0
     flagged = (points.status == Status.FLAGGED) & ~by_hand
     in_doubt = float(np.count_nonzero(flagged)) / max(len(points), 1)
-    against: List[Message] = [message(LEVEL_OPEN, size=each.offset, line=each.first_line) for each in changes]
+    against: List[Message] = [_said(points, each, checks) for each in changes]
     against += [message(LONG_RUN, length=each.length, line=each.first_line, last=each.last_line) for each in runs]
     if in_doubt > MUCH:
         against.append(message(MUCH_DOUBT, share=100 * in_doubt))
@@ -99,6 +123,39 @@ def _open(points: PointSet, change: LevelChange) -> bool:
     before = points.used[max(change.index - near, 0) : change.index]
     after = points.used[change.index : change.index + near]
     return bool(before.mean() > 0.5 and after.mean() > 0.5)
+
+
+def _said(points: PointSet, change: LevelChange, checks: Optional[CheckPoints]) -> Message:
+    """What to tell of a change of level, and of how to shift heights: "line:metres" as the options take it."""
+    first = int(points.source_line.min())
+    text, back = LEVEL_OPEN, f"{change.first_line}:{-change.offset:+.3f}"
+    before, after = _off_checks(points, change, checks)
+    limit = max(0.3 * abs(change.offset), 2 * change.sigma)
+    if abs(before) < limit < abs(after):
+        text = LEVEL_TOLD
+    elif abs(after) < limit < abs(before):
+        text, back = LEVEL_TOLD_AFTER, f"{first}:{change.offset:+.3f},{change.first_line}:{-change.offset:+.3f}"
+    return message(text, size=change.offset, sigma=change.sigma, line=change.first_line, back=back)
+
+
+def _off_checks(points: PointSet, change: LevelChange, checks: Optional[CheckPoints]) -> Tuple[float, float]:
+    """Median of the heights before and after the change less those of check points near them (m), nan for fewer than
+    three.
+    """
+    if checks is None or not checks.independent or not len(checks):
+        return float("nan"), float("nan")
+    said = []
+    for part in (slice(0, change.index), slice(change.index, len(points))):
+        some = points.select(np.flatnonzero(points.used[part]) + (part.start or 0))
+        if not len(some):
+            said.append(float("nan"))
+            continue
+        tree = plain_tree(np.column_stack([some.easting, some.northing]))
+        away, near = tree.query(np.column_stack([checks.easting, checks.northing]))
+        close = away < _BESIDE
+        off = some.height[near[close]] - checks.height[close]
+        said.append(float(np.median(off)) if len(off) >= _FEWEST else float("nan"))
+    return said[0], said[1]
 
 
 def rejected_runs(points: PointSet) -> Tuple[RejectedRun, ...]:

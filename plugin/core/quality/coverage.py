@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import csv
 from dataclasses import dataclass, field
 from typing import List, Optional, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..files import PathLike, replace_file
+from ..files import PathLike, TableWriter, replace_file
+from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet, make_points
 from ..progress import Progress, silent
@@ -72,6 +72,20 @@ NOWHERE = Text(
     ),
 )
 
+ON_LINES = Text(
+    "coverage.on_lines",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} places to walk again on lines, where {stretches} stretches of them are carried across rejected points "
+        "or end short of them.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "One place to walk again on a line, where it is carried across rejected points or ends short of them.",
+    ),
+)
+_NO_LINES = Constraints()
+
 
 @dataclass(frozen=True)
 class CoverageOptions:
@@ -100,7 +114,8 @@ class Coverage:
     ``long``: mask (m,) of the triangles with a free edge over ``max_edge`` (edges of lines do not count: a line between
     two shots was meant). ``long_area``, ``area``: theirs and that of the surface. ``circles``: widest first, radius
     over ``max_radius``. ``walk_again``: places for the data collector, in walking order, heights from the
-    surface; its extra column ``radius`` tells how far each was from everything measured.
+    surface; its extra column ``radius`` tells how far each was from everything measured, ``line`` which line is to be
+    walked again there.
     """
 
     along: float
@@ -122,9 +137,13 @@ class Coverage:
 
 
 def coverage(
-    tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions(), progress: Progress = silent
-) -> Coverage:
-    """Spacing, long triangles, empty circles and places to walk again. Raises SurveyError for limits not above 0."""
+    tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions(), progress: Progress = silent,
+    constraints: Constraints = _NO_LINES,
+) -> Coverage:  # fmt: skip
+    """Spacing, long triangles, empty circles and places to walk again. Raises SurveyError for limits not above 0.
+
+    ``constraints``: the lines of the surface; where they are carried across rejected points is to be walked again.
+    """
     options.check()
     length = _edge_lengths(tin)
     along, across = recorded_spacing(points), pass_spacing(length)
@@ -134,12 +153,15 @@ def coverage(
     area = _areas(tin)
     long = _longest_free(tin, length) > max_edge
     openings = Openings(tin, max_radius, progress)
-    circles, again = openings.circles(options.most_circles), places_to_walk(openings)
+    circles, again = openings.circles(options.most_circles), places_to_walk(openings, constraints)
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
     said.append(message(LONG_SHARE, share=share, area=long_area, limit=max_edge))
-    said += _about_gaps(circles, again, max_radius)
+    on_lines = int(np.count_nonzero(again.extra["line"] != ""))
+    said += _about_gaps(circles, len(again) - on_lines, max_radius)
+    if on_lines:
+        said.append(message(ON_LINES, count=on_lines, stretches=sum(len(line.bridges) for line in constraints.lines)))
     if openings.skipped:
         said.append(message(SKIPPED, area=openings.skipped))
     return Coverage(
@@ -148,32 +170,60 @@ def coverage(
     )  # fmt: skip
 
 
-def places_to_walk(openings: Openings) -> PointSet:
-    """Places that leave nothing farther than the limit of ``openings`` from a measured point, in walking order from
-    the westernmost, named W001 and so on; heights from the surface, extra column ``radius`` (m) as in its ``cover``.
+def places_to_walk(openings: Openings, constraints: Constraints = _NO_LINES) -> PointSet:
+    """Places that leave nothing farther than the limit of ``openings`` from a measured point, and those of the lines
+    of ``constraints`` that were rejected, in walking order from the westernmost, named W001 and so on.
+
+    Heights from the surface; extra columns ``radius`` (m), how far anything measured is, and ``line``, the label of the
+    line to be walked again there, "" for others.
     """
     tin = openings.tin
     xy, radius = openings.cover()
+    on_lines, away, label = _places_on_lines(constraints, openings.least)
+    xy, radius = np.vstack([xy.reshape(-1, 2), on_lines]), np.append(radius, away)
+    line = np.append(np.full(len(radius) - len(label), "", object), label)
     order = _walking_order(xy)
-    xy, radius = xy[order], radius[order]
+    xy, radius, line = xy[order], radius[order], line[order]
     width = max(3, len(str(len(xy))))
     names = np.array([f"W{number:0{width}d}" for number in range(1, len(xy) + 1)], object)
     height = heights_at(tin, xy) if len(xy) else np.empty(0)
-    return make_points(xy[:, 0], xy[:, 1], height, name=names, crs=tin.crs, extra={"radius": radius})
+    return make_points(xy[:, 0], xy[:, 1], height, name=names, crs=tin.crs, extra={"radius": radius, "line": line})
+
+
+def _places_on_lines(constraints: Constraints, limit: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Places (k, 2) on the stretches that lines are carried across or end short of, with distance (m) to the next good
+    point of the line, and the line's label.
+
+    On each the middle, and on long ones as many as leave nothing of it farther than ``limit`` (m) from one.
+    """
+    xy, away, label = [np.empty((0, 2))], [np.empty(0)], []
+    for line in constraints.lines:
+        for bridge in line.bridges:
+            run = np.append(0.0, np.cumsum(np.hypot(*np.diff(bridge.xyz[:, :2], axis=0).T)))
+            if not run[-1] > 0:
+                continue
+            count = max(1, int(np.ceil(run[-1] / (2 * limit))))
+            at = (np.arange(count) + 0.5) * run[-1] / count
+            xy.append(np.column_stack([np.interp(at, run, bridge.xyz[:, k]) for k in (0, 1)]))
+            ends = [at] * (bridge.before >= 0) + [run[-1] - at] * (bridge.after >= 0)
+            away.append(np.min(ends, axis=0))
+            label += [line.label] * count
+    return np.vstack(xy), np.concatenate(away), np.array(label, object)
 
 
 def write_places(places: PointSet, path: PathLike) -> None:
-    """Write name, easting, northing and height, in units of the CRS, as CSV for a data collector.
+    """Write name, easting, northing, height and line, in units of the CRS, as CSV for a data collector.
 
     Raises SurveyError when the file can't be written.
     """
     plan = [to_crs_units(each, places.crs) for each in (places.easting, places.northing)]
     columns = [*plan, heights_to_crs_units(places.height, places.crs)]
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        writer = csv.writer(stream, lineterminator="\n")
-        writer.writerow(("name", "easting", "northing", "height"))
-        for name, *numbers in zip(places.name.tolist(), *(column.tolist() for column in columns)):
-            writer.writerow((name, *("" if number != number else f"{number:.3f}" for number in numbers)))
+        writer = TableWriter(stream)
+        writer.writerow(("name", "easting", "northing", "height", "line"))
+        words = places.name.tolist(), places.extra["line"].tolist()
+        for name, line, *numbers in zip(*words, *(column.tolist() for column in columns)):
+            writer.writerow((name, *("" if number != number else f"{number:.3f}" for number in numbers), line))
 
 
 def _edge_lengths(tin: Tin) -> np.ndarray:
@@ -204,13 +254,13 @@ def _step_percentile(points: PointSet, percent: float) -> float:
     return float(np.percentile(step, percent)) if len(step) else float("nan")
 
 
-def _about_gaps(circles: EmptyCircles, again: PointSet, limit: float) -> List[Message]:
+def _about_gaps(circles: EmptyCircles, places: int, limit: float) -> List[Message]:
     said = []
     if len(circles):
         place = {"easting": float(circles.easting[0]), "northing": float(circles.northing[0])}
         said.append(message(WIDEST, radius=float(circles.radius[0]), count=len(circles), limit=limit, **place))
-    if len(again):
-        said.append(message(WALK_AGAIN, count=len(again), limit=limit))
+    if places:
+        said.append(message(WALK_AGAIN, count=places, limit=limit))
     elif not len(circles):
         said.append(message(NOWHERE, limit=limit))
     return said

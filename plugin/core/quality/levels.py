@@ -39,6 +39,8 @@ _BEST = 24  # parts looked at closely
 _CAP = 3.0  # standard deviations beyond which a difference says no more
 _MOST = 1200  # meetings looked at; of more, these are spread over all
 _ROUNDS = 12
+_TRIED = 44  # places at which a part may begin or end, tried in pairs
+_AS_GOOD = 1.0  # half squares that do not matter
 _GAIN = 12.0  # half squares of standard deviations that a part must explain, and for each end of it
 _AGREE = 0.6  # of the meetings of a part that must say so
 _WINDOW = 8  # points on either side that show the step where a level changes
@@ -188,6 +190,7 @@ def _gain(met: _Meetings, sign: np.ndarray, rest: np.ndarray) -> Tuple[np.ndarra
     sure = np.where(met.slack == 0, own, np.nan)
     few = np.count_nonzero(np.isfinite(sure), axis=1) < 3
     sure[few] = own[few]
+    sure[~np.isfinite(sure).any(axis=1)] = 0.0
     offset = np.nan_to_num(np.nanmedian(sure, axis=1)) if len(own) else np.zeros(0)
     for _ in range(3):
         near = (sign != 0) & (np.abs(own - offset[:, None]) < _CAP * met.sigma + met.slack)
@@ -218,7 +221,30 @@ def _refined(
             offsets, gains = _gain(met, _sign(met, lows, highs), rest)
             top = int(np.argmax(gains))
             low, high, offset, gain = int(lows[top]), int(highs[top]), float(offsets[top]), float(gains[top])
+    if low > 0 and high < n:
+        low, high, offset, gain = _shrunk(met, rest, places, low, high, offset, gain)
     return low, high, offset, gain
+
+
+def _shrunk(
+    met: _Meetings, rest: np.ndarray, places: np.ndarray, low: int, high: int, offset: float, gain: float
+) -> Tuple[int, int, float, float]:
+    """The shortest part within [low, high) that explains as much.
+
+    Points before and behind a part that only meet each other agree whether they belong to it or not.
+    """
+    inside = places[(places >= low) & (places <= high)]
+    some = inside[np.unique(np.linspace(0, len(inside) - 1, min(len(inside), _TRIED)).astype(np.int64))]
+    a, b = np.triu_indices(len(some), 1)
+    lows, highs = np.append(low, some[a]), np.append(high, some[b])
+    fits = highs - lows >= SHORTEST
+    lows, highs = lows[fits], highs[fits]
+    if not len(lows):
+        return low, high, offset, gain
+    offsets, gains = _gain(met, _sign(met, lows, highs), rest)
+    fine = np.flatnonzero(gains >= gains.max() - _AS_GOOD)
+    best = int(fine[np.argmin((highs - lows)[fine])])
+    return int(lows[best]), int(highs[best]), float(offsets[best]), float(gains[best])
 
 
 def _fitted(met: _Meetings, edges: np.ndarray) -> np.ndarray:

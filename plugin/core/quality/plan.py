@@ -71,7 +71,7 @@ FORMS = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "Forms narrower than {narrow:.1f} m (kerbs, ditches, banks) fall between passes: walk their edges as coded "
-        "lines.",
+        "lines, or cross them squarely every 3 m, from which they are found without codes.",
     ),
 )
 REPEATS = Text(

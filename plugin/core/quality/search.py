@@ -9,14 +9,13 @@ import numpy as np
 
 from ..progress import Progress, silent
 from .beside import Beside
-from .departure import Departure, depart
 from .extents import go_on
 from .fits import Sums
 from .ground import GroundNet
 from .segments import cut
-from .stretches import Fixed, Scale, Stretches, lay_out
+from .stretches import Fixed, Scale, lay_out
 from .walk import Walk
-from .weigh import on_lines, steps_by, weigh
+from .weigh import on_lines, weigh
 
 #: An offset counts from so many standard deviations of a height.
 WORTH = 2.5
@@ -71,12 +70,8 @@ def search(
     off, doubtful = certain[stretches.of], unsure[stretches.of]
     more, level = go_on(walk, stretches, certain | unsure, scale)
     doubtful |= more[stretches.of]
-    missed, perhaps, told = _overlooked(walk, stretches, off | doubtful, scale)
-    seen = missed | perhaps
     offset = np.where(more, level, stretches.offset)[stretches.of]
-    offset = np.where(seen, told.offset, offset)
-    sigma = np.where(seen, told.sigma, stretches.sigma[stretches.of])
-    off, doubtful = off | missed, doubtful | perhaps
+    sigma = stretches.sigma[stretches.of]
     # Crossings of a ditch that went back to the ground still show that there is one.
     group, count = groups(off | doubtful | big[stretches.of], walk.piece)
     lined = on_lines(walk, group, count, offset, scale)[group] & (group >= 0) if count else np.zeros(len(walk), bool)
@@ -95,36 +90,3 @@ def groups(mask: np.ndarray, piece: np.ndarray) -> Tuple[np.ndarray, int]:
     before = np.append(False, mask[:-1]) & (np.append(-1, piece[:-1]) == piece)
     opens = mask & ~before
     return np.where(mask, np.cumsum(opens) - 1, -1), int(np.count_nonzero(opens))
-
-
-def _overlooked(
-    walk: Walk, stretches: Stretches, taken: np.ndarray, scale: Scale
-) -> Tuple[np.ndarray, np.ndarray, Departure]:
-    """Short stretches between steps that the network took for ground though the ground around disagrees.
-
-    Masks (q,) of those off and those doubtful, and the departure at every point.
-    """
-    length = stretches.end - stretches.start
-    known = np.isfinite(stretches.step_sigma)
-    into = np.where(known, stretches.step, 0.0)
-    clear = np.where(known, np.abs(stretches.step) / stretches.step_sigma, 0.0)
-    out, clear_out = -np.append(into[1:], 0.0), np.append(clear[1:], 0.0)
-    open_ends = np.append(known[1:], False)
-    asked = (length <= _BRIEF) & ((clear > _EDGE) | (open_ends & (clear_out > _EDGE)))
-    number = np.where(asked, np.cumsum(asked) - 1, -1)[stretches.of]
-    number = np.where(taken, -1, number)
-    count = int(np.count_nonzero(asked))
-    said = depart(walk, number, count, ~taken, stretches.net, scale, stretches.beside)
-    r = said.offset
-    one, other = steps_by(into[asked], r), steps_by(out[asked], r)
-    clearly = (np.abs(r) > WORTH * scale.total) & (np.abs(r) > 5 * said.sigma) & one & other
-    # A step that other passes have is the ground's, and what lies behind it may be ground too.
-    off = clearly & ~(stretches.seen | np.append(stretches.seen[1:], False))[asked]
-    bump = (into[asked] * out[asked] > 0) & (np.minimum(clear[asked], clear_out[asked]) > _EDGE)
-    perhaps = (np.abs(r) > 2 * scale.total) & (np.abs(r) > 2.5 * said.sigma) & (one | other) & bump
-    perhaps |= clearly
-    inside = number >= 0
-    at = np.where(inside, number, 0)
-    pick = (lambda v: np.where(inside, v[at], 0)) if count else (lambda v: np.zeros(len(walk)))
-    each = Departure(pick(r), pick(said.sigma), pick(said.uneven))
-    return pick(off).astype(bool), pick(perhaps & ~off).astype(bool), each

@@ -102,8 +102,10 @@ def decide(
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
-    plain = ((parts.steep >= 1) | (parts.off > parts.ground)) & (parts.beside > _AGAINST) & (parts.shared <= 1)
-    unsure = (sharp & (parts.beside > -_AGAINST)) | parts.searched | plain
+    plain = (parts.steep == 2) & (parts.beside > _TELLS) & (parts.shared == 0) | (parts.off > parts.ground)
+    plain |= (parts.steep >= 1) & (parts.beside > _AGAINST) & (parts.shared <= 1)
+    huge = np.abs(parts.level) > _HUGE * scale.total
+    unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
     common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
     flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)

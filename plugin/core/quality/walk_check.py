@@ -12,8 +12,9 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
+from ..features.breaklines import breaklines
 from ..features.find import find_features
-from ..features.found import Features, breaklines
+from ..features.found import Features
 from ..features.jumps import jumps_at_gates
 from ..features.passes import make_passes, noise_at
 from ..features.segments import cut_into_segments

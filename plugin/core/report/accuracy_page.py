@@ -177,7 +177,7 @@ def accuracy_map(statement: AccuracyStatement, tin: Tin, words: Words) -> Pictur
         (~found.inside, QT_TRANSLATE_NOOP("core", "outside the surface"), "x", INK),
     ]
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
         for mask, name, mark, colour in classes:

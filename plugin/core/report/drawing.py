@@ -23,6 +23,7 @@ from matplotlib.patches import Rectangle
 from matplotlib.transforms import ScaledTranslation, blended_transform_factory
 from scipy.ndimage import distance_transform_edt
 
+from ..georeference.axes import turned
 from ..linework.constraints import LineKind
 from ..messages import QT_TRANSLATE_NOOP
 from ..surface.chains import edge_chains
@@ -48,7 +49,11 @@ STYLE = {
 
 EASTING = QT_TRANSLATE_NOOP("core", "Easting ({unit})")
 NORTHING = QT_TRANSLATE_NOOP("core", "Northing ({unit})")
+WESTING = QT_TRANSLATE_NOOP("core", "Westing ({unit})")
+SOUTHING = QT_TRANSLATE_NOOP("core", "Southing ({unit})")
 GRID_NORTH = QT_TRANSLATE_NOOP("core", "grid north")
+#: Marks a map whose axes run west and south.
+_UPSIDE_DOWN = "south-up"
 BREAKLINE = QT_TRANSLATE_NOOP("core", "breakline")
 RIM = QT_TRANSLATE_NOOP("core", "rim of the surface")
 
@@ -65,9 +70,13 @@ class Picture:
 
 
 def map_axes(
-    bounds: Tuple[float, float, float, float], unit: LengthUnit, words: Words, legend_rows: int = 2
+    bounds: Tuple[float, float, float, float],
+    unit: LengthUnit,
+    words: Words,
+    legend_rows: int = 2,
+    crs: Optional[Any] = None,
 ) -> Tuple[Figure, Any]:
-    """A figure that fits ``bounds`` (west, south, east, north in metres) at equal scales."""
+    """A figure that fits ``bounds`` (west, south, east, north in metres of ``crs``) at equal scales."""
     below = _BELOW + _LEGEND_ROW * max(0, legend_rows - 2)
     west, south, east, north = (value / unit.metres for value in bounds)
     wide, tall = max(east - west, 1e-3), max(north - south, 1e-3)
@@ -81,8 +90,9 @@ def map_axes(
     axes.set_xlim(west - margin, east + margin)
     axes.set_ylim(south - margin, north + margin)
     axes.set_aspect("equal", adjustable="box")
-    axes.set_xlabel(words(EASTING, unit=unit.symbol))
-    axes.set_ylabel(words(NORTHING, unit=unit.symbol))
+    axes.set_gid(_UPSIDE_DOWN if turned(crs) else None)
+    axes.set_xlabel(words(WESTING if turned(crs) else EASTING, unit=unit.symbol))
+    axes.set_ylabel(words(SOUTHING if turned(crs) else NORTHING, unit=unit.symbol))
     _coordinate_ticks(axes)
     return figure, axes
 
@@ -189,8 +199,9 @@ def finish_map(axes: Any, unit: LengthUnit, words: Words, columns: int = 5) -> N
     above = _inches_from(axes, 1.0)
     arrow = {"arrowstyle": "-|>", "color": INK, "lw": 1.4, "shrinkA": 0, "shrinkB": 0}
     right = axes.get_xlim()[1] - 0.015 * (axes.get_xlim()[1] - axes.get_xlim()[0])
+    tip, foot = (0.06, 0.45) if axes.get_gid() == _UPSIDE_DOWN else (0.45, 0.06)
     axes.annotate(
-        "", xy=(right, 0.45), xytext=(right, 0.06), xycoords=above, textcoords=above, arrowprops=arrow,
+        "", xy=(right, tip), xytext=(right, foot), xycoords=above, textcoords=above, arrowprops=arrow,
         annotation_clip=False,
     )  # fmt: skip
     axes.text(right, 0.15, words(GRID_NORTH) + "    ", transform=above, ha="right", va="center", fontsize=8)

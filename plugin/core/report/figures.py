@@ -76,7 +76,7 @@ def site_map(tin: Tin, contours: Contours, spots: Spots, words: Words) -> Pictur
     """
     unit = plan_unit(tin.crs)
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         exaggeration = draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
         _draw_contours(axes, contours, unit, words)
@@ -100,7 +100,7 @@ def points_map(points: PointSet, words: Words) -> Picture:
         (points.status == Status.REJECTED, REJECTED, {"marker": "x", "s": 16, "c": PURPLE, "linewidths": 0.9}),
     ]
     with rc_context(STYLE):
-        figure, axes = map_axes((west, south, east, north), unit, words)
+        figure, axes = map_axes((west, south, east, north), unit, words, crs=points.crs)
         for mask, name, style in classes:
             mask = mask & ~check
             if mask.any():

@@ -19,6 +19,7 @@ OF_THESE = QT_TRANSLATE_NOOP("core", "{count}: {reason}")
 MORE = QT_TRANSLATE_NOOP("core", "and {count} more like it")
 NO_CLAIM = QT_TRANSLATE_NOOP("core", "No accuracy class and no contour interval is vouched for, for the reasons above.")
 CLAIM = QT_TRANSLATE_NOOP("core", "Nothing that the checks found stands against stating how accurate the survey is.")
+UNCHECKED = QT_TRANSLATE_NOOP("core", "The points were not checked: what the receiver got wrong is in the surface.")
 
 
 def first_things(result: JobResult, words: Words) -> List[str]:
@@ -35,8 +36,8 @@ def first_things(result: JobResult, words: Words) -> List[str]:
     lines += _kept_out(result, words)
     if against:
         lines.append(words(NO_CLAIM))
-    elif check is not None:
-        lines.append(words(CLAIM))
+    else:
+        lines.append(words(CLAIM if check is not None else UNCHECKED))
     return lines
 
 

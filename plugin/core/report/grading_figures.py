@@ -79,7 +79,7 @@ def design_map(site: GradedSite, words: Words) -> Picture:
     size = float(np.ptp(place, axis=0).max())
     low, high = place.min(axis=0) - 0.12 * size, place.max(axis=0) + 0.12 * size
     with rc_context(STYLE):
-        figure, axes = map_axes((low[0], low[1], high[0], high[1]), unit, words)
+        figure, axes = map_axes((low[0], low[1], high[0], high[1]), unit, words, crs=site.design.crs)
         exaggeration = draw_relief(axes, site.ground, unit)
         _draw_zones(axes, site, unit, words)
         _draw_strip(axes, site, unit, words)

@@ -13,6 +13,7 @@ from ..messages import QT_TRANSLATE_NOOP
 from . import markup
 from .check_sections import check_section, repeatability_section
 from .first_things import first_things
+from .found_sections import found_lines_section
 from .input_sections import coordinates_section, linework_section, survey_section
 from .labels import Words, number, plain
 from .markup import Section
@@ -46,6 +47,7 @@ SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     doubts_section,
     repeatability_section,
     linework_section,
+    found_lines_section,
     surface_section,
     files_section,
     method_section,

@@ -181,8 +181,12 @@ def coordinates_section(result: JobResult, words: Words) -> Section:
     west, south, east, north = (value / unit.metres for value in tin.bounds)
     low, high = (value / height.metres for value in tin.height_range)
     span = QT_TRANSLATE_NOOP("core", "{low} to {high} {unit}")
+    place = [] if result.where is None else [
+        (say(QT_TRANSLATE_NOOP("core", "where the survey lies")), say_message(result.where.values["place"], say))
+    ]  # fmt: skip
     rows = [
         (say(QT_TRANSLATE_NOOP("core", "coordinate system")), system),
+        *place,
         (
             say(QT_TRANSLATE_NOOP("core", "easting of the surface")),
             say(span, low=number(west, 3), high=number(east, 3), unit=unit.symbol),
@@ -258,7 +262,8 @@ def linework_section(result: JobResult, words: Words) -> Section:
         lines = [line for line in result.linework.constraints.lines if line.kind & kind]
         length = sum(plan_length(line.xyz[:, :2], line.closed) for line in lines)
         vertices = sum(len(line.xyz) for line in lines)
-        rows.append((say(name), number(len(lines)), number(vertices), number(length / unit.metres, 1)))
+        bridged = number(sum(line.bridged for line in lines) / unit.metres, 1)
+        rows.append((say(name), number(len(lines)), number(vertices), number(length / unit.metres, 1), bridged))
     body = markup.table(
         say(QT_TRANSLATE_NOOP("core", "Lines the surface holds to")),
         [
@@ -266,8 +271,9 @@ def linework_section(result: JobResult, words: Words) -> Section:
             say(QT_TRANSLATE_NOOP("core", "Lines")),
             say(QT_TRANSLATE_NOOP("core", "Vertices")),
             say(QT_TRANSLATE_NOOP("core", "Length in plan ({unit})"), unit=unit.symbol),
+            say(QT_TRANSLATE_NOOP("core", "of it carried across rejected points ({unit})"), unit=unit.symbol),
         ],
         rows,
-        "hnnn",
+        "hnnnn",
     )
     return "linework", title, body + messages_list(result.linework.messages, say)

@@ -30,7 +30,7 @@ def coverage_map(tin: Tin, points: PointSet, found: Coverage, words: Words) -> P
     place = np.column_stack([points.easting[used], points.northing[used]]) / unit.metres
     again = np.column_stack([found.walk_again.easting, found.walk_again.northing]) / unit.metres
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         corners = (tin.corners()[found.long][..., :2] + tin.origin) / unit.metres
         if len(corners):
             label = words(QT_TRANSLATE_NOOP("core", "long triangle"))

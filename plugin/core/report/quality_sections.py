@@ -158,6 +158,7 @@ def _places(result: JobResult, say: Words) -> str:
             number(places.northing[i] / plan.metres, 3),
             number(places.height[i] / rise.metres, 2),
             number(places.extra["radius"][i] / plan.metres, 1),
+            str(places.extra["line"][i]),
         )
         for i in range(shown)
     ]
@@ -167,7 +168,8 @@ def _places(result: JobResult, say: Words) -> str:
         say(QT_TRANSLATE_NOOP("core", "Northing ({unit})"), unit=plan.symbol),
         say(QT_TRANSLATE_NOOP("core", "Height guessed ({unit})"), unit=rise.symbol),
         say(QT_TRANSLATE_NOOP("core", "Nothing measured within ({unit})"), unit=plan.symbol),
+        say(QT_TRANSLATE_NOOP("core", "Line")),
     ]
     caption = QT_TRANSLATE_NOOP("core", "Places to walk again, in walking order: {shown} of {count}")
     name = say(caption, shown=number(shown), count=number(len(places)))
-    return markup.table(name, head, rows, "hnnnn")
+    return markup.table(name, head, rows, "hnnnnt")

@@ -8,11 +8,12 @@ from typing import Any, Callable, Optional, Protocol, Sequence, Tuple
 
 from ..contours.lines import Contours
 from ..contours.sheet import Sheet
+from ..features.ground_lines import GroundLines
 from ..georeference.record import Georeference
 from ..georeference.site import Fitted
 from ..handover.checksums import FileDigest
 from ..linework.join import Linework
-from ..messages import Message
+from ..messages import Message, worst_first
 from ..points.delimited import PointFile
 from ..points.merge import Merged
 from ..points.pointset import PointSet
@@ -59,9 +60,10 @@ class JobResult:
     ``survey``: what was read, of several files merged; ``sources``: each file as read; ``merged``: None for one file.
     ``georeference``: what was done to coordinates, in order; ``fitted``: the fit to control, if there was one;
     ``aside``: what was put aside before all else; ``place_messages``: what was noticed about where points lie;
-    ``accept``: names of the coordinate operations that the user takes.
+    ``where``: that in words; ``accept``: names of the coordinate operations that the user takes.
     ``points``: the points with every decision made. ``decisions_file``: where
-    decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read.
+    decisions by hand came from, "" if there were none. ``linework``: None when field codes were not read;
+    ``ground_lines``: lines that the points show, None where not looked for.
     ``messages``: what was noticed outside the stages that carry their own. ``options``: how the surface was made.
     ``edits``: edits of the surface by hand, from ``edits_file`` ("" if there were none); ``edited``: what became of
     them. ``quality``: what the survey is worth. ``check``: the automatic checks, None where switched off;
@@ -81,6 +83,7 @@ class JobResult:
     quality: Judgement
     check: Optional[SurveyCheck] = None
     overrides: Optional[OverrideReport] = None
+    ground_lines: Optional[GroundLines] = None
     options: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     decisions_file: str = ""
     messages: Tuple[Message, ...] = ()
@@ -98,6 +101,7 @@ class JobResult:
     fitted: Optional[Fitted] = None
     aside: Tuple[Message, ...] = ()
     place_messages: Tuple[Message, ...] = ()
+    where: Optional[Message] = None
     accept: Tuple[str, ...] = ()
     answers: Tuple[Answer, ...] = ()
     others: Tuple[Path, ...] = ()
@@ -121,9 +125,12 @@ class JobResult:
 
     @property
     def remarks(self) -> Tuple[Message, ...]:
-        """All that the stages noticed, in the order of the work."""
+        """All that the stages noticed, the worst first, else in the order of the work."""
         linework = () if self.linework is None else self.linework.messages
+        ground = () if self.ground_lines is None else self.ground_lines.messages
         surface = (*self.surface.report.messages, *self.edited.messages)
         place = self.place_messages
         answers = tuple(said for answer in self.answers for said in answer.messages)
-        return (*self.survey.messages, *place, *self.messages, *linework, *surface, *answers, *self.file_messages)
+        lines = (*linework, *ground)
+        every = (*self.survey.messages, *place, *self.messages, *lines, *surface, *answers, *self.file_messages)
+        return tuple(worst_first(every))

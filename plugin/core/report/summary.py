@@ -7,6 +7,7 @@ from typing import List
 
 import numpy as np
 
+from ..features.ground_lines import GroundLines, LineStatus
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import Status
 from .first_things import first_things
@@ -23,6 +24,14 @@ POINTS_LINE = Text(
 )
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
+)
+FOUND_LINE = Text(
+    "job.found_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Found     {used} lines without codes used as breaklines ({length:.0f} m), {proposed} proposed, {rejected} "
+        "rejected",
+    ),
 )
 SURFACE_LINE = Text(
     "job.surface_line",
@@ -85,11 +94,14 @@ THINNED_LINE = Text(
     "job.thinned_line",
     QT_TRANSLATE_NOOP("core", "Thinned   {kept} of {vertices} vertices, at most {off:.3f} m off in height"),
 )
+WHERE_LINE = Text("job.where_line", QT_TRANSLATE_NOOP("core", "Site      {place}"))
 PLACED_LINE = Text("job.placed_line", QT_TRANSLATE_NOOP("core", "Place     {statement}"))
-NOTICED_LINE = Text("job.noticed_line", QT_TRANSLATE_NOOP("core", "Remarks   {count}, all of them in the report"))
+NOTICED_LINE = Text(
+    "job.noticed_line",
+    QT_TRANSLATE_NOOP("core", "Remarks   {count}, the worst first"),
+    one=QT_TRANSLATE_NOOP("core", "Remarks   one"),
+)
 WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {folder}:"))
-
-_REMARKS_SHOWN = 3
 
 
 def summary(result: JobResult, folder: Path) -> List[str]:
@@ -112,19 +124,26 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    if result.ground_lines is not None and result.ground_lines.lines:
+        told.insert(-2, _told_of_lines(result.ground_lines))
+    where = [] if result.where is None else [message(WHERE_LINE, place=result.where.values["place"])]
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
     remarks = result.remarks
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    lines = (
-        [*first_things(result, Words(str)), ""]
-        + [str(line) for line in told]
-        + [f"  {remark}" for remark in remarks[:_REMARKS_SHOWN]]
-    )
+    lines = [*map(str, where), *first_things(result, Words(str)), "", *map(str, told)]
+    lines += [f"  {remark}" for remark in remarks]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
+
+
+def _told_of_lines(found: GroundLines) -> Message:
+    """How many lines that the points show are held to, and how many are not."""
+    used, proposed, rejected = (found.of_status(status) for status in LineStatus)
+    length = sum(line.length for line in used)
+    return message(FOUND_LINE, used=len(used), length=length, proposed=len(proposed), rejected=len(rejected))
 
 
 def _told_of_more(result: JobResult) -> List[Message]:

@@ -59,7 +59,7 @@ def findings_map(tin: Tin, findings: Sequence[Finding], numbered: int, words: Wo
     places = np.array([(f.easting, f.northing) for f in findings]) / unit.metres
     kinds = np.array([f.kind.value for f in findings])
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
         for kind, (mark, color) in _MARKS.items():
@@ -92,7 +92,7 @@ def slope_picture(tin: Tin, slopes: SlopeMap, words: Words) -> Picture:
     colours = ListedColormap([STEEPER[round(i * (len(STEEPER) - 1) / max(count - 1, 1))] for i in range(count)])
     norm = BoundaryNorm(np.arange(count + 1) - 0.5, count)
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         draw_triangles(axes, tin, unit, slopes.triangle_class.astype(float), colours, norm)
         draw_edges(axes, tin, unit, words)
         for i in range(count):

@@ -75,7 +75,9 @@ def depth_map(study: Study, units: EarthUnits, words: Words) -> Picture:
     east, north = west + frame.columns * frame.cell, south + frame.rows * frame.cell
     bounds = (west, south, east, north) if study.comparison.within else study.comparison.bounds
     with rc_context(STYLE):
-        figure, axes = map_axes(bounds, unit, words, legend_rows=-(-(len(labels) + 5) // _LEGEND_COLUMNS))
+        figure, axes = map_axes(
+            bounds, unit, words, legend_rows=-(-(len(labels) + 5) // _LEGEND_COLUMNS), crs=study.comparison.existing.crs
+        )
         extent = tuple(value / unit.metres for value in (west, east, south, north))
         axes.imshow(
             np.clip(grid.depth, -0.9 * deepest, 0.9 * deepest), extent=extent, cmap=colours, norm=norm,

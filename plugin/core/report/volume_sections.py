@@ -118,11 +118,31 @@ def _volume_table(study: Study, units: EarthUnits, words: Words) -> str:
         text = QT_TRANSLATE_NOOP("core", "covered by the design only, not compared")
         areas.append((text, volume.design_only))
     facts = [(words(name), f"{units.areas(max(0.0, area))} {units.area}") for name, area in areas]
+    table += _steps_table(study, units, words) if study.two_surveys else ""
     level = study.comparison.missing_level
     if level is not None:
         text = QT_TRANSLATE_NOOP("core", "level in place of the surface that is missing")
         facts.append((words(text), f"{units.lengths(level, 3)} {units.length}"))
     return table + markup.facts(words(QT_TRANSLATE_NOOP("core", "Areas")), facts)
+
+
+def _steps_table(study: Study, units: EarthUnits, words: Words) -> str:
+    """From what the triangles say to what is told of two surveys."""
+    doubt, kinds = study.doubt, ("cut", "fill", "net")
+    told = [getattr(doubt, kind).value for kind in kinds]
+    level, raw = ([getattr(volume, kind) for kind in kinds] for volume in (study.volume, study.measured))
+    names_and_values = (
+        (QT_TRANSLATE_NOOP("core", "triangles as they are"), raw),
+        (QT_TRANSLATE_NOOP("core", "less the height offset between the surveys"), [b - a for a, b in zip(raw, level)]),
+        (QT_TRANSLATE_NOOP("core", "less what noise makes of cut and fill"), [b - a for a, b in zip(level, told)]),
+        (QT_TRANSLATE_NOOP("core", "told"), told),
+    )
+    rows = [(words(name), *(units.volumes(value) for value in values)) for name, values in names_and_values]
+    head = [
+        words(QT_TRANSLATE_NOOP("core", "Volume ({unit})"), unit=units.volume),
+        *(words(name) for name in (CUT, FILL, NET)),
+    ]
+    return markup.table(words(QT_TRANSLATE_NOOP("core", "From the triangles to the volumes told")), head, rows, "hnnn")
 
 
 def _doubt_table(doubt: VolumeDoubt, units: EarthUnits, words: Words) -> str:
@@ -135,6 +155,10 @@ def _doubt_table(doubt: VolumeDoubt, units: EarthUnits, words: Words) -> str:
         row(QT_TRANSLATE_NOOP("core", "drift: what neighbouring points share"), [d.drift for d in three]),
         row(QT_TRANSLATE_NOOP("core", "systematic: height offset between the surfaces"), [d.systematic for d in three]),
         row(QT_TRANSLATE_NOOP("core", "surface model: ground between the points"), [d.model for d in three]),
+        row(
+            QT_TRANSLATE_NOOP("core", "small depths: noise where depths are no larger than it"),
+            [d.small for d in three],
+        ),
         row(QT_TRANSLATE_NOOP("core", "together (root of the sum of squares)"), [d.total for d in three]),
         row(QT_TRANSLATE_NOOP("core", "95 %: 1.96 times that"), [d.half_95 for d in three]),
     ]
@@ -152,23 +176,38 @@ def _certainties(study: Study, words: Words) -> List[Tuple[str, str]]:
     rows = [(name, _certainty(said, words)) for name, said in sides]
     if study.comparison.design_tin is None:
         rows.append((study.design_name, words(QT_TRANSLATE_NOOP("core", "exact"))))
-    text = QT_TRANSLATE_NOOP("core", "height offset between the surfaces, standard deviation")
-    rows.append((words(text), f"{plain(round(1000 * study.options.offset_sigma, 3))} mm"))
+    rows.append(_offset_row(study, words))
     return rows
 
 
-def _certainty(said: Certainty, words: Words) -> str:
-    text = QT_TRANSLATE_NOOP(
-        "core", "noise of a point's height {sigma} mm, drift {drift} mm within {length} m, {ground}"
+def _offset_row(study: Study, words: Words) -> Tuple[str, str]:
+    settling = study.settling
+    if settling is None or settling.unchanged.given:
+        text = QT_TRANSLATE_NOOP("core", "height offset between the surfaces, standard deviation")
+        return words(text), f"{plain(round(1000 * study.options.offset_sigma, 3))} mm"
+    text = QT_TRANSLATE_NOOP("core", "height offset between the surfaces, found from unchanged ground")
+    said = QT_TRANSLATE_NOOP(
+        "core",
+        "{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as "
+        "stated",
     )
+    offset, sigma = (plain(round(1000 * value, 2)) for value in (settling.unchanged.offset, settling.offset_sigma))
+    return words(text), words(said, offset=offset, sigma=sigma, scale=plain(round(settling.size, 2)))
+
+
+def _certainty(said: Certainty, words: Words) -> str:
+    text = QT_TRANSLATE_NOOP("core", "noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}")
     ground = QT_TRANSLATE_NOOP("core", "ground between the points judged from the surface's own roughness")
+    within = QT_TRANSLATE_NOOP("core", "in order of the walk, else within {length} m")
+    if said.time is not None:
+        within = QT_TRANSLATE_NOOP("core", "by the times of the points")
     if not said.ground:
         ground = QT_TRANSLATE_NOOP("core", "ground between the points as designed")
     return words(
         text,
         sigma=plain(round(1000 * said.sigma, 3)),
         drift=plain(round(1000 * said.drift, 3)),
-        length=plain(said.drift_length),
+        within=words(within, length=plain(said.drift_length)),
         ground=words(ground),
     )
 
@@ -251,10 +290,13 @@ def _regions_table(study: Study, units: EarthUnits, words: Words) -> str:
 def _region_row(name: str, part: PartVolume, doubt: Optional[VolumeDoubt], units: EarthUnits) -> Tuple[str, ...]:
     cells = [name]
     for kind in ("cut", "fill", "net"):
-        cells.append(units.volumes(getattr(part, kind)))
+        value = getattr(part, kind) if doubt is None else getattr(doubt, kind).value
+        cells.append(units.volumes(value))
         cells.append(NOT_KNOWN if doubt is None else units.doubts(getattr(doubt, kind).half_95))
     cells += [units.areas(part.cut_area), units.areas(part.fill_area)]
-    cells += [units.lengths(part.mean_cut_depth), units.lengths(part.mean_fill_depth)]
+    told = (part.cut, part.fill) if doubt is None else (doubt.cut.value, doubt.fill.value)
+    for value, area in zip(told, (part.cut_area, part.fill_area)):
+        cells.append(units.lengths(value / area if area > 0 else math.nan))
     left = part.uncovered_area
     cells.append(NOT_KNOWN if math.isnan(left) else units.areas(max(0.0, left)))
     return tuple(cells)

@@ -72,7 +72,7 @@ def flow_map(study: WaterStudy, words: Words) -> Picture:
     """Paths, arrows of the way down, channels, ponds, flat ground and inlets over the shaded surface; PNG."""
     tin, unit = study.tin, plan_unit(study.tin.crs)
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         exaggeration = draw_relief(axes, tin, unit)
         _fill(axes, [area.rings for area in study.flat], unit, "#fee391", "#cc4c02", 0.55, zorder=2.0)
         draw_edges(axes, tin, unit, words)
@@ -97,7 +97,7 @@ def ponds_map(
     """Ponds by depth, with their names, pits, spill points and the ways of the overflow; PNG."""
     tin, unit = flow.tin, plan_unit(flow.tin.crs)
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
         order = np.argsort(-ponds.level, kind="stable").tolist()  # parents first
@@ -126,7 +126,7 @@ def catchments_map(study: WaterStudy, words: Words) -> Picture:
     """Catchments with their names, channels, ridges and inlets; what drains nowhere is hatched; PNG."""
     tin, unit, shares = study.tin, plan_unit(study.tin.crs), study.shares
     with rc_context(STYLE):
-        figure, axes = map_axes(tin.bounds, unit, words)
+        figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
         draw_relief(axes, tin, unit)
         colours, polygons = shares.colours(), shares.polygons()
         for i, parts in enumerate(polygons):
@@ -157,7 +157,7 @@ def change_map(
     """
     tin, unit = after.flow.tin, plan_unit(after.flow.tin.crs)
     with rc_context(STYLE):
-        figure, axes = map_axes(before.flow.tin.bounds, unit, words)
+        figure, axes = map_axes(before.flow.tin.bounds, unit, words, crs=before.flow.tin.crs)
         draw_relief(axes, tin, unit)
         draw_edges(axes, tin, unit, words)
         spacing = suiting_spacing(tin, 60)

@@ -1,0 +1,166 @@
+"""How a file writes its degrees, and on which side of zero they are."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
+
+import numpy as np
+
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from .angles import LIMIT, side_signs, unpacked
+from .features import Column
+from .questions import Answer, Question, Topic
+from .reading import Case, Pair, word_of
+from .said_units import AngleForm
+
+PACKED_OR_NOT = Text(
+    "recognise.angles_open",
+    QT_TRANSLATE_NOOP("core", "nothing says for sure how the degrees of columns {first} and {second} are written"),
+)
+AGAINST_HEADER = Text(
+    "recognise.angles_against_header",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees "
+        "beyond their range",
+    ),
+)
+_LABELS = {
+    AngleForm.DEGREES: Text("recognise.angles_degrees", QT_TRANSLATE_NOOP("core", "decimal degrees: {shown}")),
+    AngleForm.DMS: Text(
+        "recognise.angles_dms", QT_TRANSLATE_NOOP("core", "degrees, then digits of minutes and seconds: {shown}")
+    ),
+    AngleForm.DDMM: Text("recognise.angles_ddmm", QT_TRANSLATE_NOOP("core", "degrees and minutes in one: {shown}")),
+    AngleForm.DDMMSS: Text(
+        "recognise.angles_ddmmss", QT_TRANSLATE_NOOP("core", "degrees, minutes and seconds in one: {shown}")
+    ),
+    AngleForm.GON: Text("recognise.angles_gon", QT_TRANSLATE_NOOP("core", "gon: {shown}")),
+    AngleForm.RADIANS: Text("recognise.angles_radians", QT_TRANSLATE_NOOP("core", "radians: {shown}")),
+}
+_PACKED = (AngleForm.DMS, AngleForm.DDMM, AngleForm.DDMMSS)
+
+
+class SettledAngles(NamedTuple):
+    """The form of the degrees, and what is open."""
+
+    form: AngleForm
+    questions: Tuple[Question, ...] = ()
+
+
+def settle_angles(case: Case, pair: Optional[Pair]) -> SettledAngles:
+    """As the user says, as the header says where the digits allow it, by digits that degrees cannot have."""
+    given = case.look.given.angles
+    if given is not None or pair is None or not pair.degrees:
+        return SettledAngles(given or AngleForm.DEGREES)
+    if pair.first.is_angle or pair.second.is_angle:
+        return SettledAngles(AngleForm.DEGREES)
+    raw = case.columns
+    columns = {"longitude": raw[pair.first.place], "latitude": raw[pair.second.place]}
+    able = [form for form in AngleForm if all(_fits(column, role, form) for role, column in columns.items())]
+    said = _said(case, pair)
+    where = {"first": pair.first.place + 1, "second": pair.second.place + 1}
+    if said is not None:
+        forms = [form for form in _meant(said) if form in able]
+        if said in _PACKED and len(forms) > 1:  # 4807.038 may be minutes, or minutes and seconds, by size alone
+            forms = [form for form in forms if form is said] or forms
+        if len(forms) == 1:
+            return SettledAngles(forms[0])
+        place = pair.second.place
+        text = message(AGAINST_HEADER, column=place + 1, word=word_of(case, place))
+        return SettledAngles(said, (_question(text, able, columns),))
+    if AngleForm.DEGREES in able:
+        return _by_landing(case, able, columns, where)
+    packed = [form for form in able if form in (AngleForm.DDMM, AngleForm.DDMMSS)]
+    text = message(PACKED_OR_NOT, **where)
+    if not packed and AngleForm.GON not in able:
+        return SettledAngles(AngleForm.DEGREES)
+    return SettledAngles(AngleForm.DEGREES, (_question(text, packed or [AngleForm.GON], columns),))
+
+
+def _by_landing(case: Case, able: List[AngleForm], columns: Dict[str, Column], where: Dict[str, int]) -> SettledAngles:
+    """Degrees, unless they land far from the area of use and another form near it."""
+    lands = {form: _lands(case, form, columns) for form in able}
+    if not case.landing.known or lands[AngleForm.DEGREES][1]:
+        return SettledAngles(AngleForm.DEGREES)
+    near = [form for form in able if lands[form][0]]
+    if not near:
+        return SettledAngles(AngleForm.DEGREES)
+    text = message(PACKED_OR_NOT, **where)
+    return SettledAngles(AngleForm.DEGREES, (_question(text, [*near, AngleForm.DEGREES], columns),))
+
+
+def _lands(case: Case, form: AngleForm, columns: Dict[str, Column]) -> Tuple[bool, bool]:
+    values = {role: unpacked(column.values, form) for role, column in columns.items()}
+    both = np.isfinite(values["longitude"]) & np.isfinite(values["latitude"])
+    return case.landing.of_degrees(values["longitude"][both], values["latitude"][both])
+
+
+def _said(case: Case, pair: Pair) -> Optional[AngleForm]:
+    places = [place for place in (pair.second.place, pair.first.place) if place < len(case.words)]
+    return next((case.words[place].angle for place in places if case.words[place].angle is not None), None)
+
+
+def _meant(said: AngleForm) -> Tuple[AngleForm, ...]:
+    """The forms that a header may mean: packed ones differ by their size only."""
+    if said is AngleForm.DMS:
+        return AngleForm.DMS, AngleForm.DDMMSS
+    if said is AngleForm.DDMM:
+        return AngleForm.DDMM, AngleForm.DDMMSS
+    return (said,)
+
+
+def _fits(column: Column, role: str, form: AngleForm) -> bool:
+    """Whether nineteen in twenty values are angles of this role, and in a range that the form has."""
+    good = column.good
+    if not len(good):
+        return False
+    if form in (AngleForm.DDMM, AngleForm.DDMMSS) and np.median(np.abs(good)) < (
+        100.0 if form is AngleForm.DDMM else 1e4
+    ):
+        return False
+    if form is AngleForm.RADIANS and np.abs(good).max() > 3.15:
+        return False
+    values = unpacked(good, form)
+    with np.errstate(invalid="ignore"):
+        return bool((np.abs(values) <= LIMIT[role]).mean() >= 0.95)
+
+
+def _question(text: Message, forms: Sequence[AngleForm], columns: Dict[str, Column]) -> Question:
+    shown = columns["latitude"].middle
+    answers = []
+    for form in forms:
+        value = float(unpacked(np.array([shown]), form)[0])
+        answers.append(Answer("--angles", form.value, message(_LABELS[form], shown=f"{value:.5f}°")))
+    return Question(Topic.ANGLES, text, tuple(answers))
+
+
+def as_degrees(case: Case, pair: Pair) -> Pair:
+    """A pair of columns in degrees with the values that its form and its letters of sides give."""
+    form, sides = settle_angles(case, pair).form, find_sides(case, pair)
+    columns = []
+    for role, column in zip(pair.roles, (pair.first, pair.second)):
+        values = unpacked(column.values, form)
+        if role in sides:
+            signs = side_signs(role)
+            words = [row[sides[role]] if sides[role] < len(row) else "" for row in case.look.rows.fields]
+            values = values * np.array([signs.get(word.strip().upper(), 1.0) for word in words])
+        columns.append(replace(column, values=values))
+    return replace(pair, first=columns[0], second=columns[1])
+
+
+def find_sides(case: Case, pair: Optional[Pair]) -> Dict[str, int]:
+    """Role to the place of a column that holds nothing but the letter of the side, right behind or before the angle."""
+    if pair is None or not pair.degrees:
+        return {}
+    found = {}
+    for role, column, letters in (("longitude", pair.first, "EWO"), ("latitude", pair.second, "NS")):
+        if column.letters:
+            continue
+        for place in (column.place + 1, column.place - 1):
+            fields = [row[place].strip().upper() for row in case.look.rows.fields if 0 <= place < len(row)]
+            filled = [field for field in fields if field]
+            if filled and len(filled) >= 0.9 * len(fields) and all(len(f) == 1 and f in letters for f in filled):
+                found[role] = place
+                break
+    return found

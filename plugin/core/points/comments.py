@@ -1,0 +1,90 @@
+"""Which lines of a file are comments."""
+
+from __future__ import annotations
+
+import re
+from typing import FrozenSet, List, Optional, Tuple
+
+from .number_marks import is_number
+from .said_units import said_by
+from .source import TextSource
+from .vocabulary import each
+from .words import Word, fold
+
+#: A comment in use among other files stands above the data.
+_ABOVE = 20
+_LOOKED_AT = 300
+OTHER_COMMENTS = ("//", "%", "!", "--")
+
+
+def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
+    """The sign that starts a comment line, "" for none; and how many of the first such lines hold numbers as points do.
+
+    ``given``: "auto" to find out, "none" for no comments. It is # unless no line among the first starts with it and
+    some above the data start with another usual sign. Where most lines with numbers start with #, that begins names.
+    """
+    if given != "auto":
+        return ("" if given == "none" else given or ""), 0
+    lines: List[str] = []
+    for number, text in source.each_line():
+        if text.strip():
+            lines.append(text.strip())
+        if number > _LOOKED_AT:
+            break
+    if not any(line.startswith("#") for line in lines[:_ABOVE]):
+        above = lines[:_ABOVE]
+        for mark in OTHER_COMMENTS:
+            count = next((i for i, line in enumerate(above) if not line.startswith(mark)), len(above))
+            if 0 < count < len(above) and not any(_like_a_point(line) for line in above[:count]):
+                return mark, 0
+    points = [line for line in lines if _like_a_point(line)]
+    signed = [line for line in points if line.startswith("#")]
+    if len(signed) * 2 > len(points):
+        return ("" if any(line.startswith("# ") for line in signed) else "# "), 0
+    return "#", len(signed)
+
+
+def units_said(source: TextSource, mark: str) -> Tuple[Word, Word]:
+    """The units of coordinates and of heights that comment lines above the data say, as header words would."""
+    plan, heights = Word(), Word()
+    for number, text in source.each_line() if mark else ():
+        if number > _ABOVE:
+            break
+        if not text.strip().startswith(mark):
+            continue
+        for part in re.split(r"[;,.](?:\s|$)", text):
+            tokens = fold(part).split()
+            said = _unit_after(tokens, _COORDINATES)
+            plan, heights = (said, said) if said.unit is not None else (plan, heights)
+            said = _unit_after(tokens, _HEIGHTS)
+            heights = said if said.unit is not None else heights
+    return plan, heights
+
+
+_COORDINATES = frozenset(each("unit units einheit einheiten unite unites unidad unidades coordinates koordinaten"))
+_HEIGHTS = frozenset(each("height heights elevation elevations hohe hohen hoehen altitude altitudes cota cotas levels"))
+_BETWEEN = frozenset(each("in are is as of the all lengths length und and unit units einheit en sont son sind"))
+
+
+def _unit_after(tokens: List[str], heads: FrozenSet[str]) -> Word:
+    """The unit right behind one of ``heads``, but for words that say nothing."""
+    at = next((i for i, token in enumerate(tokens) if token in heads), None)
+    if at is None:
+        return Word()
+    rest = tokens[at + 1 :]
+    while rest and rest[0] in _BETWEEN:
+        rest = rest[1:]
+    for count in (3, 2, 1):
+        said = said_by(rest[:count])
+        if said.unit is not None and len(rest) >= count:
+            return Word(unit=said.unit, vague=said.vague)
+    return Word()
+
+
+def _like_a_point(line: str) -> bool:
+    """Whether a line holds three numbers."""
+    for sign in "\t;,| ":
+        fields = [field.strip() for field in (line.split() if sign == " " else line.split(sign))[:50]]
+        if sum(is_number(field.lstrip("# ") if i == 0 else field) for i, field in enumerate(fields)) >= 3:
+            return True
+    return bool(re.fullmatch(r"#?\s*[\d.,;\s]+", line)) and len(line.split()) >= 3

@@ -1,0 +1,116 @@
+"""Files whose columns stand at fixed places, as tables for people are printed."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from typing import List, Optional, Sequence, Tuple
+
+import numpy as np
+
+from .delimiters import header_fits
+from .lines_of_text import Sample
+from .number_marks import is_no_value, is_number
+from .source import TextSource
+from .words import read_word
+
+_FEWEST_LINES = 3
+_LONGEST = 2000
+_SPACE, _TAB, _LF = 32, 9, 10
+
+
+def find_cuts(sample: Sample, wanted: bool) -> Optional[Tuple[int, ...]]:
+    """Places of characters (from 0) that are blank in every line and part the columns; None for no such file.
+
+    ``wanted``: the user says that columns stand at fixed places. Otherwise lines must not come apart alike at blanks,
+    or their header not fit then.
+    """
+    lines = [line.text.rstrip() for line in sample.lines]
+    if len(lines) < _FEWEST_LINES or any("\t" in line or len(line) > _LONGEST for line in lines):
+        return None
+    if not wanted and _parts_at_blanks(lines):
+        return None
+    grid = _characters(lines)
+    blank = (grid == " ").all(axis=0)
+    edges = np.flatnonzero(np.diff(np.concatenate([[False], blank, [False]]).astype(np.int8)))
+    runs = [(int(a), int(b)) for a, b in zip(edges[::2], edges[1::2]) if a > 0 and b < grid.shape[1]]
+    cuts = _without_words_apart(lines, runs)
+    fields = [_fields(line, cuts) for line in lines]
+    numbers = [sum(is_number(field) for field in row) for row in fields]
+    if sum(count >= 3 for count in numbers) < 0.8 * (len(lines) - 1):
+        return None
+    if not wanted and any(sum(map(is_value_word, row)) < 2 for row in fields[:1]) and not header_fits(fields):
+        return None
+    return tuple(cuts)
+
+
+def is_value_word(field: str) -> bool:
+    """Whether a field is a number or says that there is none."""
+    return is_number(field) or is_no_value(field)
+
+
+def with_tabs(source: TextSource, cuts: Sequence[int]) -> TextSource:
+    """The file with a tab at each cut of each line; a line that has no blank there keeps what stands there."""
+    text = np.frombuffer(source.data, np.uint8).copy()
+    end = np.flatnonzero(text == _LF)
+    start = np.concatenate([[0], end[:-1] + 1])
+    longer = (text & 0xC0) == 0x80  # bytes of a character behind its first
+    many = np.flatnonzero(np.diff(np.concatenate([[0], np.cumsum(longer)[end]])) > 0)
+    plain = np.ones(len(end), bool)
+    plain[many] = False
+    for cut in cuts:
+        at = start + cut
+        good = plain & (at < end)
+        at = at[good]
+        text[at[text[at] == _SPACE]] = _TAB
+    for i in many.tolist():
+        line = text[start[i] : end[i]]
+        first = np.flatnonzero((line & 0xC0) != 0x80)
+        for cut in cuts:
+            if cut < len(first) and line[first[cut]] == _SPACE:
+                text[start[i] + first[cut]] = _TAB
+    return replace(source, data=text.tobytes(), stood=source.stood or source.data)
+
+
+def _parts_at_blanks(lines: Sequence[str]) -> bool:
+    """Whether nearly all lines have as many fields between blanks, and a header fits them."""
+    rows = [line.split() for line in lines]
+    values = [i for i, row in enumerate(rows[:20]) if sum(is_value_word(field) for field in row) >= 2]
+    head = values[0] if values else 0
+    counts = Counter(map(len, rows[head:]))
+    usual, share = counts.most_common(1)[0]
+    if share < 0.98 * (len(rows) - head):
+        return False
+    return head == 0 or len(rows[head - 1]) == usual or header_fits(rows)
+
+
+def _characters(lines: Sequence[str]) -> np.ndarray:
+    width = max(map(len, lines))
+    return np.array([list(line.ljust(width)) for line in lines])
+
+
+def _without_words_apart(lines: Sequence[str], runs: Sequence[Tuple[int, int]]) -> List[int]:
+    """The last blank of each run that parts columns: not a single one between words, or a word and its number."""
+    cuts: List[int] = []
+    for i, (first, end) in enumerate(runs):
+        before = cuts[-1] + 1 if cuts else 0
+        behind = runs[i + 1][0] if i + 1 < len(runs) else max(map(len, lines))
+        left = [line[before:first].strip() for line in lines]
+        right = [line[end:behind].strip() for line in lines]
+        if not any(left[1:]):
+            continue  # a word of the header alone
+        numbers = sum(is_number(field) for field in right) > 0.5 * len(right)
+        text = sum(is_number(field) for field in left) < 0.5 * len(left)
+        short = all(len(field) <= 4 and "." not in field for field in right[1:])
+        head = f"{left[0]} {right[0]}"
+        one_word = read_word(head).role and not (read_word(left[0]).role and read_word(right[0]).role)
+        last = i + 1 == len(runs)
+        if end - first == 1 and text and (not numbers or (short and (last or one_word))):
+            continue
+        cuts.append(end - 1)
+    return cuts
+
+
+def _fields(line: str, cuts: Sequence[int]) -> List[str]:
+    edges = [-1, *cuts, len(line)]
+    return [line[a + 1 : max(b, a + 1)].strip() for a, b in zip(edges, edges[1:])]

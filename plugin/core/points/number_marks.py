@@ -1,0 +1,81 @@
+"""How a file writes its numbers: the decimal mark, what parts thousands, and words for no value."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from typing import Counter as Counts
+from typing import Iterable, NamedTuple, Optional, Sequence
+
+_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
+#: Groups of three digits with one and the same sign between them.
+_GROUPED = re.compile(r"[+-]?[0-9]{1,3}(?P<part>[ .,'’])[0-9]{3}(?:(?P=part)[0-9]{3})*(?:(?P<mark>[.,])[0-9]*)?")
+_LONGEST = 40
+#: What stands where there is no value, as programs and people write it (common practice, no source).
+_NO_VALUE = re.compile(
+    r"[+-]?nan|null|nil|none|void|n\.?/?a\.?|#n/a|#value!|#num!|#ref!|n\.?d\.?|no ?data|no ?value|"
+    r"unknown|k\.?\s?a\.?|s/d|-+|[*]+|[?]+|[.]{2,}|_+|[–—]+|x{2,}",
+    re.IGNORECASE,
+)
+
+
+class Marks(NamedTuple):
+    """``decimal``: "." or ","; ``thousands``: the sign between groups of three digits, "" for none."""
+
+    decimal: str
+    thousands: str = ""
+
+
+def is_number(field: str) -> bool:
+    """Whether a field is a number, with whichever mark, in groups of three or not."""
+    return len(field) < _LONGEST and (_NUMBER.fullmatch(field) is not None or is_grouped(field))
+
+
+def is_grouped(field: str) -> bool:
+    """Whether a field can be a number in groups of three digits."""
+    match = _GROUPED.fullmatch(field) if len(field) < _LONGEST else None
+    return match is not None and match["part"] != match["mark"]
+
+
+def is_no_value(field: str) -> bool:
+    """Whether a field is a word or sign that stands where there is no value."""
+    return len(field) < _LONGEST and _NO_VALUE.fullmatch(field) is not None
+
+
+def ungrouped(field: str, marks: Marks) -> Optional[str]:
+    """A number in groups of three without what parts them, None where it is none."""
+    sign = "’'" if marks.thousands in ("'", "’") else marks.thousands
+    match = _GROUPED.fullmatch(field) if marks.thousands and len(field) < _LONGEST else None
+    if match is None or match["part"] not in sign or (match["mark"] or marks.decimal) != marks.decimal:
+        return None
+    return field.replace(match["part"], "")
+
+
+def usual_marks(rows: Iterable[Sequence[str]], most: int, decimal: Optional[str] = None) -> Marks:
+    """The marks of most numbers among the first ``most`` fields of ``rows``; ``decimal`` where it is known.
+
+    A comma or point before three digits alone may be either; it counts as a decimal mark unless other numbers say
+    otherwise.
+    """
+    decimals: Counts[str] = Counter()
+    parted: Counts[str] = Counter()
+    for row in rows:
+        for field in row[:most]:
+            if not field or len(field) >= _LONGEST:
+                continue
+            match = _GROUPED.fullmatch(field)
+            if match is not None and match["part"] != match["mark"]:
+                several = field.count(match["part"]) > 1 or match["part"] in " '’"
+                if match["mark"] or several:
+                    parted[match["part"]] += 1
+                    decimals[match["mark"]] += bool(match["mark"])
+                    continue
+            plain = re.fullmatch(r"[+-]?[0-9]*([.,])[0-9]*(?:[eE][+-]?[0-9]+)?", field)
+            if plain and len(field) > 1:
+                decimals[plain[1]] += 1
+    thousands = max(parted, key=lambda sign: parted[sign], default="")
+    if decimal in (".", ","):
+        return Marks(decimal, thousands if thousands != decimal else "")
+    if thousands in (".", ","):
+        return Marks("," if thousands == "." else ".", thousands)
+    return Marks("," if decimals[","] > decimals["."] else ".", thousands)

@@ -1,0 +1,115 @@
+"""Units and ways to write angles, as header words and comment lines say them."""
+
+from __future__ import annotations
+
+import re
+from enum import Enum
+from typing import Dict, List, NamedTuple, Optional
+
+from ..units import LengthUnit
+from .vocabulary import each
+
+
+class AngleForm(Enum):
+    """How latitudes and longitudes are written; ``value`` is the word on the command line.
+
+    DEGREES: decimal degrees, or degrees, minutes and seconds with signs or blanks between. DMS: degrees, then two
+    digits of minutes and two of seconds behind the mark (48.07021 is 48 degrees 7 minutes 2.1 seconds).
+    DDMM: degrees and minutes without a mark (4807.035); DDMMSS: the same with seconds (480702.1).
+    """
+
+    DEGREES = "degrees"
+    DMS = "dd.mmss"
+    DDMM = "ddmm.m"
+    DDMMSS = "ddmmss.s"
+    GON = "gon"
+    RADIANS = "radians"
+
+
+#: Degrees in one unit of those forms that are a plain number.
+DEGREES_IN = {AngleForm.DEGREES: 1.0, AngleForm.GON: 0.9, AngleForm.RADIANS: 57.29577951308232}
+
+UNITS: Dict[str, LengthUnit] = {
+    **dict.fromkeys(
+        each("m metre metres meter meters metern metro metros mts mtr mtrs metri metr metry м метр метры"),
+        LengthUnit.METRE,
+    ),
+    **dict.fromkeys(each("ft feet foot pied pieds fuss fuß pie pies piedi pes voet"), LengthUnit.FOOT),
+    **dict.fromkeys(
+        each("""ift intft ftint ifeet internationalft internationalfoot internationalfeet intfoot intfeet intlft
+        intlfoot intlfeet ftintl ftinternational"""),
+        LengthUnit.FOOT,
+    ),
+    **dict.fromkeys(
+        each("""usft ftus ussurveyfoot ussurveyfeet usfoot usfeet surveyfeet surveyfoot sft surveyft ussft ussurveyft
+        usfts ftussurvey"""),
+        LengthUnit.US_SURVEY_FOOT,
+    ),
+    **dict.fromkeys(each("mm millimetre millimetres millimeter millimeters milimetros мм"), LengthUnit.MILLIMETRE),
+    **dict.fromkeys(each("cm centimetre centimetres centimeter centimeters zentimeter centimetros centimetri см"),
+                    LengthUnit.CENTIMETRE),
+    **dict.fromkeys(each("dm decimetre decimetres decimeter decimeters dezimeter decimetros дм"), LengthUnit.DECIMETRE),
+    **dict.fromkeys(each("km kilometre kilometres kilometer kilometers kilometern kilometros chilometri км"),
+                    LengthUnit.KILOMETRE),
+    **dict.fromkeys(each("inch inches zoll pouce pouces pulgada pulgadas pollici"), LengthUnit.INCH),
+    **dict.fromkeys(each("yd yds yard yards yarda yardas"), LengthUnit.YARD),
+}  # fmt: skip
+#: Words for a foot that do not say which.
+VAGUE = frozenset(each("ft feet foot pied pieds fuss fuß pie pies piedi pes voet"))
+#: Lengths that are not read: where a header says one, only the user can say what to do.
+STRANGE = frozenset(
+    each("""chain chains ch link links lk rod rods fathom fathoms fm mile miles mi nm nmi toise vara varas ftse ftcla
+    ftind indianfoot clarkefoot gf goldcoastfoot ell ruthe klafter furlong um micron microns""")
+)  # fmt: skip
+
+_ANGLES: Dict[str, AngleForm] = {
+    **dict.fromkeys(each("dms gms degminsec"), AngleForm.DMS),
+    **dict.fromkeys(each("dmm nmea degmin"), AngleForm.DDMM),
+    **dict.fromkeys(each("gon gons grad grads gradian gradians grade grades neugrad"), AngleForm.GON),
+    **dict.fromkeys(each("rad rads radian radians radiant radianes radiants"), AngleForm.RADIANS),
+    **dict.fromkeys(
+        each("""deg degs degree degrees dd decimaldegrees decimaldegree degdecimal decdeg dezimalgrad degresdecimaux
+        ddeg         gradosdecimales gradidecimali graden altgrad gradd"""),
+        AngleForm.DEGREES,
+    ),
+}
+
+
+class Said(NamedTuple):
+    """What words say of a unit. ``vague``: a foot, and not which; ``strange``: a length that is not read."""
+
+    unit: Optional[LengthUnit] = None
+    vague: bool = False
+    angle: Optional[AngleForm] = None
+    strange: str = ""
+
+    @property
+    def nothing(self) -> bool:
+        return self == Said()
+
+
+def said_by(tokens: List[str], bracketed: bool = False) -> Said:
+    """What folded words say, such as ["us", "survey", "feet"]. ``bracketed``: they stand in brackets, where "in" is
+    the inch.
+    """
+    word = "".join(tokens)
+    if word in UNITS:
+        return Said(UNITS[word], word in VAGUE)
+    if word in _ANGLES:
+        return Said(angle=_ANGLES[word])
+    if re.fullmatch("[dg]{1,3}m{1,2}s+", word):
+        return Said(angle=AngleForm.DMS)
+    if re.fullmatch("[dg]{1,3}m{2,}", word):
+        return Said(angle=AngleForm.DDMM)
+    if bracketed and word == "in":
+        return Said(LengthUnit.INCH)
+    if word in STRANGE and (bracketed or len(word) > 3):
+        return Said(strange=word)
+    return Said()
+
+
+def angle_sign(text: str) -> Optional[AngleForm]:
+    """The way to write angles that signs in a header word say: ``°'"``, ``° ' "`` or a lone degree sign."""
+    if "°" not in text:
+        return None
+    return AngleForm.DMS if re.search("[\"″'′]", text) else AngleForm.DEGREES

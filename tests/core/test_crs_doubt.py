@@ -1,0 +1,144 @@
+"""Where a survey is said to be, and doubts of its CRS by what is known beside it."""
+
+import numpy as np
+import pytest
+from pyproj import CRS, Geod
+from test_intake import log, plan_lines, write
+
+from plugin.core.georeference.area import check_area
+from plugin.core.georeference.axes import from_lonlat
+from plugin.core.georeference.crs_doubt import doubts, project_doubt, said_in_file
+from plugin.core.georeference.intake import take_in
+from plugin.core.georeference.intake_options import IntakeOptions
+from plugin.core.georeference.position import Kind, Landmark, distance_text, place_said, site_of
+from plugin.core.messages import worst_first
+from plugin.core.points.pointset import make_points
+from plugin.core.units import metres_per_unit
+
+UTM32 = CRS.from_epsg(25832)
+
+#: The CRS of the numbers, the one chosen, and a place: neighbouring zones, and systems that look alike.
+WRONG = [
+    (25832, 25833, 11.5, 50), (25833, 25832, 12.5, 51), (25831, 25832, 5.5, 50.5), (32632, 32633, 11, 45),
+    (32633, 32634, 17.5, 49), (32617, 32618, -79, 43), (26910, 26911, -121, 45), (26917, 26918, -80, 35),
+    (31467, 31468, 9.9, 48), (31468, 31467, 11, 49), (31466, 31467, 7, 51), (28355, 28356, 148, -35),
+    (28354, 28355, 143, -37), (7855, 7856, 149, -33), (31982, 31983, -49, -22), (31983, 31984, -43, -20),
+    (2277, 2278, -98, 30), (2276, 2277, -97, 32), (2225, 2226, -119, 37.5), (2227, 2226, -121, 38),
+    (3943, 3944, 2, 43.5), (3945, 3946, 3, 45.5), (3947, 3948, 2.5, 47), (2154, 27572, 2.5, 47),
+    (27700, 29903, -5, 54), (28992, 28991, 5.5, 52), (2180, 2177, 20, 51), (2177, 2178, 19.4, 50),
+    (3879, 3880, 25.4, 61), (3067, 3879, 25, 62), (3006, 3011, 16, 60), (3007, 3008, 12.5, 58),
+    (5514, 3857, 15, 50), (21781, 2056, 8, 47), (2056, 21781, 8, 47), (31370, 3812, 4.5, 50.5),
+    (22234, 22235, 24, -30), (2193, 27200, 172, -43), (2443, 2444, 130, 33), (6677, 6676, 139.5, 36),
+    (2053, 2054, 30, -26), (2048, 2049, 20, -33), (31256, 31255, 15.5, 47.5), (31254, 31255, 11.5, 47.2),
+    (32643, 32644, 77, 20),
+]  # fmt: skip
+
+
+def numbers(code, lon, lat, seed=0, count=100):
+    """Plan coordinates of a site of 200 m, in the unit of its CRS."""
+    rng = np.random.default_rng(seed)
+    crs = CRS.from_epsg(code)
+    east, north = (values[0] for values in from_lonlat(crs, [lon], [lat]))
+    return (rng.uniform(0, 200, (2, count)) + np.array([[east], [north]])) / metres_per_unit(crs)
+
+
+def around(lon, lat, seed, kind):
+    """A landmark near a place: a layer of some kilometres, or a log of the site itself."""
+    rng = np.random.default_rng(seed)
+    if kind is not Kind.LAYER:
+        return Landmark("log", kind, lon, lat, lon + 0.003, lat + 0.002)
+    size, (off_x, off_y) = rng.uniform(0.002, 0.05), rng.uniform(-0.02, 0.02, 2)
+    return Landmark("parcels", kind, lon + off_x - size, lat + off_y - size, lon + off_x + size, lat + off_y + size)
+
+
+@pytest.mark.parametrize("kind", [Kind.LAYER, Kind.FILE])
+def test_45_wrong_systems_are_noticed_and_right_ones_are_not_doubted(kind):
+    assert len(WRONG) == 45
+    unnoticed, doubted, named = [], [], 0
+    for i, (true, wrong, lon, lat) in enumerate(WRONG):
+        mark = around(lon, lat, i, kind)
+        crs = CRS.from_epsg(wrong)
+        east, north = numbers(true, lon, lat) * metres_per_unit(crs)
+        said = doubts(crs, east, north, [mark])
+        outside = check_area(make_points(east, north, np.zeros(len(east)), crs=crs)).outside
+        if not said and not outside.any():
+            unnoticed.append((true, wrong))
+        named += any("in the same" in str(one) or f"EPSG:{true}" in str(one) for one in said)
+        right = CRS.from_epsg(true)
+        if doubts(right, *numbers(true, lon, lat) * metres_per_unit(right), [mark]):
+            doubted.append(true)
+    assert len(unnoticed) <= 2, unnoticed
+    assert len(doubted) <= 0.02 * len(WRONG), doubted
+    assert named >= 25  # the right one by its name; others by the place of one that is as near
+
+
+def test_a_layer_far_away_is_told_and_not_taken_for_a_doubt_below_50_km():
+    east, north = numbers(25832, 9.2, 51.5)
+    near = Landmark("parcels", Kind.LAYER, 9.5, 51.7, 9.6, 51.8)
+    assert doubts(UTM32, east, north, [near]) == ()
+    far = Landmark("parcels", Kind.LAYER, 9.5, 53.7, 9.6, 53.8)
+    (said,) = doubts(UTM32, east, north, [far])
+    assert "Check the CRS and the coordinates" in str(said)
+    assert doubts(UTM32, east, north, [far, near]) == ()  # one layer near is enough
+
+
+def test_the_place_is_told_with_bearing_and_distance_of_the_geodesic():
+    """Against PROJ's geodesic on WGS 84 between the nearest points of two boxes."""
+    east, north = (values[0] for values in from_lonlat(UTM32, [9.0], [51.0]))
+    site = site_of(UTM32, np.array([east]), np.array([north]))
+    mark = Landmark("mill", Kind.LAYER, 9.1, 51.1, 9.1, 51.1)
+    (near,) = site.beside([mark])
+    bearing, _, metres = Geod(ellps="WGS84").inv(9.0, 51.0, 9.1, 51.1)
+    assert near.metres == pytest.approx(metres, abs=1.0)
+    assert near.bearing == pytest.approx(bearing, abs=0.01)
+    said = str(place_said(UTM32, [east], [north], [mark]))
+    assert said == (
+        "51.00000° N, 9.00000° E, in ETRS89 / UTM zone 32N (for: Europe between 6°E and 12°E); “mill” is "
+        f"{distance_text(metres)} away at {bearing:.0f}°"
+    )
+    assert "it overlaps" in str(place_said(UTM32, [east], [north], [Landmark("x", Kind.LAYER, 8.9, 50.9, 9.1, 51.1)]))
+
+
+def test_places_south_west_and_across_the_date_line():
+    crs = CRS.from_epsg(3832)  # WGS 84 / PDC Mercator, about 150 degrees east
+    east, north = from_lonlat(crs, [-179.9], [-16.5])
+    said = str(place_said(crs, east, north, [Landmark("isle", Kind.LAYER, 179.9, -16.6, 179.95, -16.4)]))
+    assert said.startswith("16.50000° S, 179.90000° W")
+    assert "“isle” is 16.0 km away at 270°" in said
+    assert str(place_said(None, east, north)).startswith("a local grid")
+    assert "nowhere" in str(place_said(UTM32, [1e15], [1e15]))
+
+
+def test_a_log_of_the_site_doubts_the_zone_of_a_table(tmp_path):
+    table = write(tmp_path / "table.csv", plan_lines())
+    walked = log(tmp_path / "walk.nmea")
+    good = take_in([table, walked], IntakeOptions(crs=UTM32, heights_of="antenna"))
+    assert not any("doubtful" in str(one) for one in good.messages)
+    bad = take_in([table, walked], IntakeOptions(crs=CRS.from_epsg(25833), heights_of="antenna"))
+    first = str(worst_first(bad.messages)[0])
+    assert first.startswith("The CRS is doubtful")
+    assert "walk.nmea" in first
+    assert "EPSG:25832" in first
+
+
+@pytest.mark.parametrize(
+    ("comment", "code", "doubtful"),
+    [
+        ("# EPSG:25833", 25832, True), ("# EPSG:25832", 25832, False), ("# System UTM 33 N", 25832, True),
+        ("# UTM zone 32", 25832, False), ("# exported by hand, job 33", 25832, False), ("# ETRS89_UTM33", 25832, False),
+        ("# EPSG: 4326 GNSS", 25832, False), ("# Gauss Kruger zone 4", 31467, True), ("# zone 3", 31467, False),
+    ],
+)  # fmt: skip
+def test_a_file_that_names_another_system_is_told(tmp_path, comment, code, doubtful):
+    file = tmp_path / "a.csv"
+    file.write_text(f"{comment}\nname,easting,northing,height\np,1,2,3\n", encoding="utf-8")
+    assert bool(said_in_file(str(file), CRS.from_epsg(code))) == doubtful
+
+
+def test_the_crs_of_the_project_is_a_hint_where_there_is_no_layer():
+    east, north = numbers(25832, 9.0, 51.0)
+    site = site_of(UTM32, east, north)
+    assert project_doubt(site, UTM32) == ()
+    assert project_doubt(site, CRS.from_epsg(25831)) != ()
+    assert project_doubt(site, CRS.from_epsg(3857)) == ()
+    assert project_doubt(site, CRS.from_epsg(4326)) == ()

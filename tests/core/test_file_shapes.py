@@ -1,0 +1,31 @@
+"""Over six hundred shapes of survey files: read right, or asked about with an answer that makes it right."""
+
+from collections import Counter
+
+import pytest
+
+from tests.core.file_shapes import every_shape
+from tests.core.shape_trial import trial
+
+SHAPES = every_shape()
+
+
+@pytest.fixture(scope="module")
+def outcomes(tmp_path_factory):
+    folder = tmp_path_factory.mktemp("shapes")
+    return {shape.label: trial(shape, folder) for shape in SHAPES}
+
+
+def test_there_are_as_many_shapes_as_said():
+    assert len({shape.label for shape in SHAPES}) == len(SHAPES) >= 600
+
+
+def test_none_is_read_wrong_and_every_refusal_is_mended_by_an_answer_it_offers(outcomes):
+    bad = {label: said for label, (what, said) in outcomes.items() if what in ("wrong", "stuck")}
+    assert not bad
+
+
+def test_most_are_read_right_without_an_option(outcomes):
+    counts = Counter(what for what, _ in outcomes.values())
+    assert counts["right"] >= 0.85 * len(SHAPES), counts
+    assert counts["asked"] >= 10  # guards against a trial that never asks
