@@ -46,14 +46,14 @@ def sampled(
     """
     triangles = sum(len(side.tin.triangles) for side in model.sides)
     share = min(1.0, MOST_PLACES / max(1.0, 3.0 * triangles))
-    random = np.random.default_rng(_SEED)
+    draw = np.random.default_rng(_SEED)
     parts = []
     for _, near in parts_by_depth(pieces, model, sides, scale):
         if len(near):
             count = len(near) // 3
-            chosen = 3 * np.arange(count) + random.integers(0, 3, count)
+            chosen = 3 * np.arange(count) + draw.integers(0, 3, count)
             if share < 1:
-                chosen = chosen[random.random(count) < share]
+                chosen = chosen[draw.random(count) < share]
             parts.append(replace(near.take(chosen), area=3 * near.area[chosen]))
     return Sampled(joined(parts), share) if parts else None
 

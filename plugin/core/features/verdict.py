@@ -8,7 +8,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .alongside import LEAST_RUN
-from .candidates import CONCAVE, CONVEX, END_T, STEEP_STEP, STEP
+from .candidates import CONCAVE, CONVEX, STEP
 from .courses import Course, listed
 from .groups import group_mean, group_median
 from .nodes import Nodes
@@ -27,8 +27,8 @@ WELL_SHARE, STEADY_WELL = 0.4, 0.14
 COMPANION, COMPANION_SHARE = 4.5, 0.6
 #: A bend so near a step (m) is its foot or top.
 SHADOW = 0.7
-#: It is an edge of its own if so many of its nodes (share) are more than ends of steps.
-SEEN_SHARE = 0.5
+#: It is an edge of its own if so many of its nodes (share) stand out so far, and the step is higher than kerbs (m).
+SEEN_SHARE, SEEN_T, OVER_KERBS = 0.5, 2.2, 0.22
 
 
 def bend_near_and_far(passes: Passes, nodes: Nodes) -> Tuple[np.ndarray, np.ndarray]:
@@ -136,15 +136,15 @@ def shadows(nodes: Nodes, courses: List[Course], evidence: np.ndarray) -> np.nda
     close = np.isfinite(away)
     key, count = np.unique(np.column_stack([bend_of[close], of[at[close]]]), axis=0, return_counts=True)
     usual = group_median(nodes.size[every.k], every.of, len(courses))
-    # Bends that are but the ends of high steps tell nothing of their own.
-    seen = group_mean((nodes.t[every.k] > END_T).astype(float), every.of, len(courses))
+    # Bends that are but the ends of high steps, or guessed from one point, tell nothing of their own.
+    seen = group_mean((nodes.t[every.k] > SEEN_T).astype(float), every.of, len(courses))
     beside: Dict[int, List[int]] = {}
     for (bend, step), number in zip(key.tolist(), count.tolist()):
         if number > 0.5 * every.counts[bend]:
             beside.setdefault(step, []).append(bend)
     for step, bends in beside.items():
         told = [i for i in bends if evidence[i] > 0.5 * evidence[step] and seen[i] > SEEN_SHARE]
-        if usual[step] >= STEEP_STEP and any(kinds[i] == CONVEX for i in told):
+        if usual[step] >= OVER_KERBS and any(kinds[i] == CONVEX for i in told):
             result[step] = True
         else:
             result[bends] = True
