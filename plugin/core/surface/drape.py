@@ -8,7 +8,7 @@ from typing import Tuple
 import numpy as np
 
 from .cells import candidate_pairs
-from .locate import heights_at
+from .locate import covers, heights_in, locate
 from .mesh import Mesh, following
 from .network import Network
 from .predicates import orientation
@@ -27,10 +27,9 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     line crosses them; so do, with the bit ``HELD``, the sides of all triangles that a soft line enters.
     Without these the new vertices would draw other edges through the triangles around and change heights.
     """
-    tin = _plain_tin(network, mesh)
     z = network.z.copy()
     bare = np.flatnonzero(np.isnan(z))
-    z[bare] = heights_at(tin, np.column_stack([network.x[bare], network.y[bare]]) * GRID)
+    z[bare] = _heights_on(mesh.tin(z), np.column_stack([network.x[bare], network.y[bare]]) * GRID)
     network, half_edge = _with_edges(replace(network, z=z), mesh)
     edge_start = len(network.segments) - len(half_edge)
     cell = _cell(network, edge_start)
@@ -52,6 +51,16 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     )
     heights = network.z[network.segments]
     return network.part((network.kind != 0) & np.all(np.isfinite(heights), axis=1))
+
+
+def _heights_on(tin: Tin, place: np.ndarray) -> np.ndarray:
+    """Heights (k,) at places (k, 2), nan also just beside the rim: vertices there would change the surface."""
+    triangle = locate(tin, place)
+    on = np.flatnonzero(triangle >= 0)
+    on = on[covers(tin, triangle[on], place[on])]
+    height = np.full(len(place), np.nan)
+    height[on] = heights_in(tin, triangle[on], place[on])
+    return height
 
 
 def _beside(mesh: Mesh, h: np.ndarray) -> np.ndarray:
@@ -101,15 +110,6 @@ def _vertices_on_segments(
     along = ((x[vertex] - x[a]) * ux + (y[vertex] - y[a]) * uy) / (ux * ux + uy * uy)
     between = (along > 0) & (along < 1)
     return segment[between], vertex[between], along[between]
-
-
-def _plain_tin(network: Network, mesh: Mesh) -> Tin:
-    triangles = mesh.vertex.reshape(-1, 3)
-    grid = np.column_stack([network.x, network.y])
-    nothing = np.zeros(triangles.shape, np.uint8)
-    return Tin(
-        np.column_stack([grid * GRID, network.z]), triangles, nothing, nothing, grid, np.zeros(2), network.source
-    )
 
 
 def _with_edges(network: Network, mesh: Mesh) -> Tuple[Network, np.ndarray]:

@@ -100,14 +100,6 @@ def weights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
     return result
 
 
-def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
-    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2), in floating point."""
-    a, b, c = (corner[:, i] - place for i in range(3))
-    weight = np.column_stack([p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0] for p, q in ((b, c), (c, a), (a, b))])
-    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
-
-
 def covers(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
     """Mask (k,) of places ``local`` (k, 2), as in :func:`heights_in`, that lie in or on the edge of ``triangle``."""
     mask: np.ndarray = np.all([side >= 0 for side, _ in _sides(tin, triangle, _whole(local))], axis=0)

@@ -14,6 +14,7 @@ from scipy.sparse import coo_matrix
 
 from ..progress import Progress, silent
 from .predicates import in_circle, orientation
+from .tin import GRID, Tin
 
 _CHUNK = 1 << 18
 
@@ -199,6 +200,19 @@ class Mesh:
         a, b, c, d = self.vertex[h], self.vertex[g], self.apex(h), self.apex(g)
         mask: np.ndarray = (orientation(self.x, self.y, d, b, c) > 0) & (orientation(self.x, self.y, c, a, d) > 0)
         return mask
+
+    def tin(self, height: np.ndarray) -> Tin:
+        """Its triangles and vertices with ``height`` (n,), metres, as a surface that can be asked for heights."""
+        grid = np.column_stack([self.x, self.y])
+        return Tin(
+            vertices=np.column_stack([grid * GRID, height]),
+            triangles=self.vertex.reshape(-1, 3),
+            neighbours=np.where(self.twin >= 0, self.twin // 3, np.int32(-1)).reshape(-1, 3),
+            edge_kind=self.kind.reshape(-1, 3),
+            grid=grid,
+            origin=np.zeros(2),
+            vertex_source=np.full(len(grid), -1, np.int64),
+        )
 
     def double_areas(self) -> np.ndarray:
         """Twice the area of each triangle, exact int64 in units of ``GRID`` squared."""
