@@ -2,7 +2,8 @@
 
 A section halves the angle at a corner. Inside a bend the edge of the strip loses length at every corner; where a
 piece of the centreline would lose all of it, the piece has no edge there, and its sections meet in the corner of the
-edges before and after it. Outside, a corner is a mitre or, rounded, a fan of sections.
+edges before and after it. Outside, a corner is a mitre or, rounded, a fan of sections; but a mitre where a fan leaves
+the piece before or after it no edge (a jog), and a fan where a mitre would run out more than 3.3 times the width.
 """
 
 from __future__ import annotations
