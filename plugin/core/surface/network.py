@@ -198,16 +198,20 @@ def _join(
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Duplicate, ...]]:
     """Distinct positions in order of first appearance: the vertex of each given position, x, y, z, first point."""
     key = (grid[:, 0] << 31) | grid[:, 1]
-    order = np.argsort(key, kind="stable")
-    new = np.append(True, np.diff(key[order]) != 0)
-    if np.all(new):
+    ranked = np.sort(key)
+    repeated = np.unique(ranked[1:][ranked[1:] == ranked[:-1]])
+    if len(repeated) == 0:
         return np.arange(len(grid)), grid[:, 0].copy(), grid[:, 1].copy(), height.copy(), source, ()
-    first = order[new]  # the sort is stable: the first to appear
-    appears = np.zeros(len(grid), bool)
+    group = np.searchsorted(repeated, key).clip(max=len(repeated) - 1)
+    several = np.flatnonzero(repeated[group] == key)
+    group = group[several]
+    first = np.empty(len(repeated), np.int64)
+    first[group[::-1]] = several[::-1]  # the first to appear is written last
+    appears = np.ones(len(grid), bool)
+    appears[several] = False
     appears[first] = True
-    number = np.cumsum(appears) - 1  # positions keep the order in which they were given
-    vertex = np.empty(len(grid), np.int64)
-    vertex[order] = number[first][np.cumsum(new) - 1]
+    vertex = np.cumsum(appears) - 1  # positions keep the order in which they were given
+    vertex[several] = vertex[first][group]
     x, y = grid[appears].T.copy()
     z = height[appears]
     duplicates = _merge_heights(vertex, z, grid, height, source, points, origin)

@@ -81,7 +81,7 @@ def _candidates(
         return
     ends_x, ends_y = x[segments], y[segments]
     length = np.hypot(ends_x[:, 1] - ends_x[:, 0], ends_y[:, 1] - ends_y[:, 0])
-    near = np.flatnonzero(_marked(ends_x, ends_y, _power(max(length.mean() / 4, length.sum() / 1e6)), px, py))
+    near = np.flatnonzero(_marked(ends_x, ends_y, _power(max(length.mean() / 8, length.sum() / 1e6)), px, py))
     low = np.column_stack([ends.min(axis=1) for ends in (ends_x, ends_y)]) - _REACH
     high = np.column_stack([ends.max(axis=1) for ends in (ends_x, ends_y)]) + _REACH
     place = np.column_stack([px[near], py[near]])
