@@ -177,7 +177,7 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> T
         tile_points = len(joints)  # tiling again would not make it smaller
     between = triangulate(tiles.x[joints], tiles.y[joints], tile_points)
     a, b = np.searchsorted(joints, start), np.searchsorted(joints, end)
-    insert_segments(between, np.column_stack([a, b]), np.ones(len(a), np.uint8))
+    insert_segments(between, np.column_stack([a, b]), np.ones(len(a), np.uint8), lawful=False)  # the caller sees to it
     inside = _half_edges(between, a, b)
     keep = ~region_of(between, inside)
     number = np.cumsum(keep) - 1 + tiles.triangle_count

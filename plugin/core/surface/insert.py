@@ -54,11 +54,13 @@ class _Corridors:
     triangle: np.ndarray
 
 
-def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent) -> List[Crossing]:
+def insert_segments(
+    mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent, lawful: bool = True
+) -> List[Crossing]:
     """Make ``segments`` (k, 2) edges of ``mesh`` (a triangulated convex hull) and mark them with ``kind`` (k,) bits.
 
-    The mesh must be Delaunay but for marked edges, and is so again afterwards. A segment that
-    crosses a marked edge is left out and returned.
+    ``lawful``: the mesh must be Delaunay but for marked edges, and is so again afterwards; else any triangulation
+    will do, and what is flipped stays as it comes. A segment that crosses a marked edge is left out and returned.
     """
     distinct = segments[:, 0] != segments[:, 1]
     if not np.any(distinct):
@@ -74,7 +76,9 @@ def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress
         crossings += blocked
         chosen = _disjoint(mesh, corridors, len(waiting))
         mesh.touched = []
-        mesh.legalise(_carve(mesh, waiting, corridors, chosen))
+        changed = _carve(mesh, waiting, corridors, chosen)
+        if lawful:
+            mesh.legalise(changed)
         fan.refresh(mesh.touched)
         mesh.touched = None
         waiting = _joined(waiting.take(~chosen), rest)
