@@ -78,7 +78,7 @@ class Mesh:
         self.twin = twin
         self.kind = np.zeros(len(vertex), np.uint8) if kind is None else kind
         self.touched: Optional[List[np.ndarray]] = None  # half-edges of flipped triangles, when somebody asks
-        self._place = np.arange(len(vertex), dtype=np.int32)  # where a half-edge moves in a flip; identity between
+        self._place: Optional[np.ndarray] = None  # where a half-edge moves in a flip; identity between, made when asked
         self.triangle_scratch = np.zeros(len(vertex) // 3, np.int32)  # holds nothing between calls
 
     @property
@@ -111,7 +111,10 @@ class Mesh:
         Each quadrilateral must be strictly convex. Returns the outer half-edges (4 k,) of the quadrilaterals.
         After it, ``preceding(h)`` and its twin are the new diagonal.
         """
-        vertex, twin, kind, place = self.vertex, self.twin, self.kind, self._place
+        vertex, twin, kind = self.vertex, self.twin, self.kind
+        if self._place is None:
+            self._place = np.arange(len(vertex), dtype=np.int32)
+        place = self._place
         g = twin[h]
         h_previous, g_previous = preceding(h), preceding(g)
         apex_h, apex_g = vertex[h_previous], vertex[g_previous]
