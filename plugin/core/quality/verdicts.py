@@ -18,8 +18,9 @@ from typing import Tuple
 
 import numpy as np
 
+from ..surface.cells import runs
 from .beside import Beside
-from .departure import depart
+from .departure import depart, range_within
 from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
@@ -62,7 +63,8 @@ class Parts:
     ``sharp``: (p,) bool, the profile jumps off the ground and back (:mod:`.excursions`). ``searched``: (p,) bool, the
     search of the walk is sure. ``steep``: (p,) how many of the two ends step by the level. ``off``, ``ground``: (p,)
     meetings that say off, and ground. ``beside``: (p,) logarithm of the likelihood that the ground around gives the
-    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby.
+    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby. ``varies``: (p,) how much
+    (m) what it is off by differs within it, against the line across it or the ground beside, whichever is less.
     """
 
     start: np.ndarray
@@ -75,6 +77,7 @@ class Parts:
     ground: np.ndarray
     beside: np.ndarray
     shared: np.ndarray
+    varies: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
@@ -138,7 +141,7 @@ def _between(
 
 def _none() -> Parts:
     whole, number, yes = np.zeros(0, np.int64), np.zeros(0), np.zeros(0, bool)
-    return Parts(whole, whole, number, yes, yes, whole, whole, whole, number, whole)
+    return Parts(whole, whole, number, yes, yes, whole, whole, whole, number, whole, number)
 
 
 def _joined(first: Parts, second: Parts) -> Parts:
@@ -175,6 +178,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
+    # A lift is the same all along it; what rises and falls within is a heap or a hollow.
+    shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > np.abs(parts.level) + scale.total)
+    unsure &= ~shaped | (parts.off > parts.ground)
     flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
     return rejected, flagged
 
@@ -210,7 +216,16 @@ def _parts(
     ratio = likelihood(said.offset, said.sigma, level)
     every = [np.append(one, other) for one, other in ((start, before.start), (end, before.end), (level, before.level))]
     shared = _shared(walk, *every, scale)[:count]
-    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, shared)
+    varies = np.minimum(said.varies, _across(walk, start, end))
+    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, shared, varies)
+
+
+def _across(walk: Walk, start: np.ndarray, end: np.ndarray) -> np.ndarray:
+    """How much (m) the heights of each stretch differ from the line across it, from before its start to behind it."""
+    before, behind = walk.z[np.maximum(start - 1, 0)], walk.z[np.minimum(end, len(walk) - 1)]
+    point, group = runs(start, end - start), np.repeat(np.arange(len(start)), end - start)
+    share = (point - start[group] + 1) / (end - start + 1)[group]
+    return range_within(walk.z[point] - before[group] - share * (behind - before)[group], group, len(start))
 
 
 def _bounds(
