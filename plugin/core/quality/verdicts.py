@@ -51,6 +51,8 @@ _WANDERS = 1.06  # of the noise new at every point: a height's, before it is kno
 _COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
 _ENDS = 4  # points of a stretch that has two ends
+_HINTS = 0.5  # the same that is no more than a hint
+_SURE = 4.0  # the same that settles it
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
 _ROUNDS = 4  # of what lies within a stretch that is ground
 _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
@@ -173,10 +175,13 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     plain = (parts.steep == 2) & (parts.beside > _TELLS) & (parts.shared == 0) | (parts.off > parts.ground)
     plain |= (parts.steep >= 1) & (parts.beside > _AGAINST) & (parts.shared <= 1)
     huge = np.abs(parts.level) > _HUGE * scale.total
+    plain |= (parts.beside > _HINTS) | ((parts.steep >= 1) & (parts.beside > -_HINTS))
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
     seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
+    common &= (parts.shared > 1) | (parts.beside < _SURE)
+    told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
     # A lift is the same all along it; what rises and falls within is a heap or a hollow.
     shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > np.abs(parts.level) + scale.total)
@@ -333,7 +338,8 @@ def _counts(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tup
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
     plain, shifted = np.abs(met.beyond()), np.abs(met.beyond(own))
     # A meeting tells where it fits one of the two and not the other: where the heights step it may fit both.
-    ground = (plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted > np.minimum(slack, 0.5 * np.abs(own)))
-    off = ~(plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted <= slack)
+    near = np.minimum(_NEAR * spread, 0.5 * np.abs(own))
+    ground = (plain <= near) & (shifted > near)
+    off = (plain > near) & (shifted <= slack)
     count = len(level)
     return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)
