@@ -14,7 +14,7 @@ What decides is told here, in this order:
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from typing import Tuple
+from typing import Sequence, Tuple
 
 import numpy as np
 
@@ -24,6 +24,7 @@ from .departure import depart, range_within
 from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
+from .levels import Level
 from .meeting_points import Met, find_met
 from .stretches import Scale
 from .suspects import Suspects
@@ -50,6 +51,8 @@ _AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
 _WANDERS = 1.06  # of the noise new at every point: a height's, before it is known how far heights wander
 _COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
+_NEXT = 2  # points between stretches that are next to each other
+_LIKELY = 0.15  # of a level: how well another one agrees with it
 _ENDS = 4  # points of a stretch that has two ends
 _HINTS = 0.5  # the same that is no more than a hint
 _SURE = 4.0  # the same that settles it
@@ -87,12 +90,12 @@ class Parts:
 
 def decide(
     walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
-    beside: Beside,
+    beside: Beside, levels: Sequence[Level] = (),
 ) -> Suspects:  # fmt: skip
     """The suspects as decided.
 
     ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
-    ``beside``: of all points of the walk.
+    ``beside``: of all points of the walk. ``levels``: parts of the walk on another level, whose heights are brought to one.
     """
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
@@ -113,8 +116,30 @@ def decide(
             marked[a:b] = False
         if not len(pairs):
             break
+    for part in _beside_known(before, group, levels, scale).tolist():
+        some = slice(before.start[part], before.end[part])
+        doubtful[some], level[some], group[some] = True, before.level[part], part
     doubtful |= _between(walk, before, group, off, level, scale)
     return Suspects(off, doubtful, level, suspects.sigma, group)
+
+
+def _beside_known(parts: Parts, group: np.ndarray, levels: Sequence[Level], scale: Scale) -> np.ndarray:
+    """The stretches (k,) next to what is off by the like, of which none of the points is decided yet.
+
+    Meetings may deny them once more often than they confirm them.
+    """
+    kept = np.unique(group[group >= 0])
+    start = np.append(parts.start[kept], [each.first for each in levels])
+    end = np.append(parts.end[kept], [each.last for each in levels])
+    level = np.append(parts.level[kept], [each.offset for each in levels])
+    found = np.zeros(len(parts), bool)
+    for first, last, own in zip(start.tolist(), end.tolist(), level.tolist()):
+        touches = (np.abs(parts.start - last) <= _NEXT) | (np.abs(parts.end - first) <= _NEXT)
+        found |= touches & (np.abs(parts.level - own) <= _LIKELY * np.abs(own) + 2 * scale.total)
+    found &= (parts.ground - parts.off <= 1) & (np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise)
+    free = np.append(0, np.cumsum(group >= 0))
+    found &= free[parts.end] == free[parts.start]
+    return np.flatnonzero(found)
 
 
 def _between(
