@@ -188,7 +188,8 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
-    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1))
+    agreed = (parts.ground == 0) & (parts.beside > _AGAINST)
+    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1) | agreed)
     once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
