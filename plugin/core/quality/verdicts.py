@@ -191,8 +191,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     agreed = (parts.ground == 0) & (parts.beside > _AGAINST)
     told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1) | agreed)
     # The top of a wall that others step over lies off them all: other stretches like it are there.
+    told_off &= (parts.beside > -_AGAINST) | (parts.off > 2)
     told_off &= (parts.shared == 0) | (parts.off > _LIKE * (parts.shared + 1))
-    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
+    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > _TELLS) & (parts.shared == 0)
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
