@@ -25,6 +25,7 @@ from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
 from .levels import Level
+from .long_excursions import find_long
 from .meeting_points import Met, find_met
 from .stretches import Scale
 from .suspects import Suspects
@@ -120,6 +121,11 @@ def decide(
         some = slice(before.start[part], before.end[part])
         doubtful[some], level[some], group[some] = True, before.level[part], part
     doubtful |= _between(walk, before, group, off, level, scale)
+    long = find_long(walk, edges, scale.total)
+    for k in range(len(long)):
+        some = np.arange(long.start[k], long.end[k])
+        some = some[group[some] < 0]
+        doubtful[some], level[some], group[some] = True, long.level[k], len(before) + k
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
