@@ -15,7 +15,7 @@ from .excursions import Edges
 from .meeting_points import Met, find_met
 from .walk import Walk
 
-_CLEAR = 5.0  # standard deviations of either jump
+_CLEAR = 3.0  # standard deviations of either jump
 _LARGE = 4.0  # standard deviations of a height that a jump comes to
 _SAME = 0.15  # of the larger jump: how well both agree
 _LONGEST = 400  # points

@@ -124,8 +124,9 @@ def decide(
     long = find_long(walk, edges, scale.total)
     for k in range(len(long)):
         some = np.arange(long.start[k], long.end[k])
-        some = some[group[some] < 0]
-        doubtful[some], level[some], group[some] = True, long.level[k], len(before) + k
+        some = some[~off[some]]
+        out = long.off[k] >= 2 and not long.ground[k]
+        off[some], doubtful[some], level[some], group[some] = out, not out, long.level[k], len(before) + k
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
