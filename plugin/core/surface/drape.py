@@ -8,12 +8,12 @@ from typing import Tuple
 import numpy as np
 
 from .cells import candidate_pairs
-from .locate import covers, heights_in, locate
+from .locate import heights_in, triangles_at
 from .mesh import Mesh, following
 from .network import Network
 from .predicates import orientation
 from .splits import with_splits, with_vertices
-from .tin import GRID, Tin
+from .tin import GRID
 
 #: Bit on edges that have to stay while soft lines are inserted, so that the surface keeps its shape.
 HELD = 128
@@ -29,12 +29,14 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     """
     z = network.z.copy()
     bare = np.flatnonzero(np.isnan(z))
-    z[bare] = _heights_on(mesh.tin(z), np.column_stack([network.x[bare], network.y[bare]]) * GRID)
+    tin, place = mesh.tin(z), np.column_stack([network.x[bare], network.y[bare]]) * GRID
+    which, triangle = triangles_at(tin, place)  # none just beside the rim: vertices there would change the surface
+    z[bare[which]] = heights_in(tin, triangle, place[which])
     network, half_edge = _with_edges(replace(network, z=z), mesh)
     edge_start = len(network.segments) - len(half_edge)
     cell = _cell(network, edge_start)
     segment, edge = _segments_over_edges(network, edge_start, cell)
-    entered = np.concatenate([_beside(mesh, half_edge[edge - edge_start]), _triangles_at(network, mesh, bare, cell)])
+    entered = np.concatenate([_beside(mesh, half_edge[edge - edge_start]), triangle])
     network = _hold(network, mesh, half_edge, entered)
     at_segment, at_vertex, at_along = _vertices_on_segments(network, mesh, edge_start, cell)
     along, along_edge = _parameters(network, segment, edge)
@@ -53,16 +55,6 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     return network.part((network.kind != 0) & np.all(np.isfinite(heights), axis=1))
 
 
-def _heights_on(tin: Tin, place: np.ndarray) -> np.ndarray:
-    """Heights (k,) at places (k, 2), nan also just beside the rim: vertices there would change the surface."""
-    triangle = locate(tin, place)
-    on = np.flatnonzero(triangle >= 0)
-    on = on[covers(tin, triangle[on], place[on])]
-    height = np.full(len(place), np.nan)
-    height[on] = heights_in(tin, triangle[on], place[on])
-    return height
-
-
 def _beside(mesh: Mesh, h: np.ndarray) -> np.ndarray:
     """The triangles on both sides of half-edges ``h``."""
     g = mesh.twin[h]
@@ -78,18 +70,6 @@ def _hold(network: Network, mesh: Mesh, half_edge: np.ndarray, triangles: np.nda
     kind = network.kind.copy()
     kind[len(kind) - len(half_edge) :][side] |= HELD
     return replace(network, kind=kind)
-
-
-def _triangles_at(network: Network, mesh: Mesh, vertices: np.ndarray, cell: float) -> np.ndarray:
-    """The triangles in or on whose edge ``vertices`` lie."""
-    x, y = network.x, network.y
-    corner = mesh.vertex.reshape(-1, 3)
-    found = [np.empty(0, np.int64)]
-    for i, t in candidate_pairs(x[vertices][:, None], y[vertices][:, None], x[corner], y[corner], cell):
-        a, b, c = corner[t].T
-        sides = [orientation(x, y, *v, vertices[i]) >= 0 for v in ((a, b), (b, c), (c, a))]
-        found.append(t[sides[0] & sides[1] & sides[2]])
-    return np.concatenate(found)
 
 
 def _vertices_on_segments(
