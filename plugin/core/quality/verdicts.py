@@ -36,6 +36,7 @@ from .weigh import likelihood
 APART = 20
 #: Standard deviations of a height from which a stretch counts.
 COUNTS = 4.0
+_CONFIRMED = 3.0  # the same where meetings confirm what the stretch is off by in the mean
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
 _SHARE = 0.4  # of the offset: how close a meeting must come to either height
 _STEEP = 4.0  # standard deviations of a step
@@ -125,8 +126,8 @@ def decide(
     for k in range(len(long)):
         some = np.arange(long.start[k], long.end[k])
         some = some[~off[some]]
-        out = long.off[k] >= 2 and not long.ground[k]
-        off[some], doubtful[some], level[some], group[some] = out, not out, long.level[k], len(before) + k
+        off[some], doubtful[some] = long.sure[k], not long.sure[k]
+        level[some], group[some] = long.level[k], len(before) + k
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
@@ -191,7 +192,8 @@ def _others(pairs: Excursions, parts: Parts) -> np.ndarray:
 def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Which of the stretches are rejected, and which flagged (p,)."""
     size = parts.end - parts.start
-    large = np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise
+    confirmed = (parts.off >= 2) & (parts.ground == 0)
+    large = np.abs(parts.level) >= np.where(confirmed, _CONFIRMED, COUNTS) * _WANDERS * scale.noise
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
