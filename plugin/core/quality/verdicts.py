@@ -43,6 +43,8 @@ _STEEP = 4.0  # standard deviations of a step
 _WINDOW = 6  # points on either side of a step
 _SHORT = 30  # points of a stretch that meetings alone may reject
 _FEW = 5  # points of a stretch that its steps alone may reject: a longer one may be a boulder or a bed
+_EVEN = 0.25  # of the level: how much it differs within a stretch
+_LONGER = 1.5  # times the distance of the passes
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _EXPLAINED = 0.5  # of the points of a stretch
 _MORE = 1.5  # times what a line explains, at most
@@ -105,7 +107,7 @@ def decide(
     for _ in range(_ROUNDS):
         bounds = _bounds(walk, suspects.level, marked, best_apart(pairs, group >= 0), edges)
         parts = _parts(walk, bounds, suspects.off, before, scale, net, beside)
-        rejected, flagged = _judged(parts, before, explained, scale)
+        rejected, flagged = _judged(parts, before, explained, scale, walk.spacing)
         for k in np.flatnonzero(rejected | flagged).tolist():
             some = slice(parts.start[k], parts.end[k])
             off[some], doubtful[some] = rejected[k], flagged[k]
@@ -159,7 +161,10 @@ def _between(
     kept = kept[np.argsort(parts.start[kept])]
     a, b = kept[:-1], kept[1:]
     size, gap = parts.end - parts.start, parts.start[b] - parts.end[a]
-    low, high = np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])), np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b]))
+    low, high = (
+        np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])),
+        np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b])),
+    )
     like = (parts.level[a] * parts.level[b] > 0) & (high < 1.35 * low + 2 * scale.total)
     like &= (gap > 0) & (gap <= size[a] + size[b]) & (size[a] + size[b] >= _ENDS)
     like &= walk.piece[parts.end[a] - 1] == walk.piece[parts.start[b]]
@@ -189,7 +194,9 @@ def _others(pairs: Excursions, parts: Parts) -> np.ndarray:
     return np.array([each not in seen for each in zip(pairs.start.tolist(), pairs.end.tolist())], bool)
 
 
-def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def _judged(
+    parts: Parts, before: Parts, explained: np.ndarray, scale: Scale, spacing: float
+) -> Tuple[np.ndarray, np.ndarray]:
     """Which of the stretches are rejected, and which flagged (p,)."""
     size = parts.end - parts.start
     confirmed = (parts.off >= 2) & (parts.ground == 0)
@@ -206,6 +213,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
+    # A boulder or a bed that is longer than the passes lie apart would show in those beside it; a heap is not even.
+    even = parts.varies <= _EVEN * np.abs(parts.level) + 2 * scale.total
+    stepped |= (parts.steep == 2) & (parts.beside >= _SURE) & even & (size * spacing > _LONGER * scale.passes)
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
@@ -216,7 +226,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     plain |= (parts.beside > _HINTS) | ((parts.steep >= 1) & (parts.beside > -_HINTS))
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
-    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
+    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(
+        before.sharp & (before.shared > 0)
+    )
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
