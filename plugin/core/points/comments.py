@@ -44,40 +44,52 @@ def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
     return "#", len(signed)
 
 
-def units_said(source: TextSource, mark: str) -> Tuple[Word, Word]:
-    """The units of coordinates and of heights that comment lines above the data say, as header words would."""
+def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[Word, Word]:
+    """The units of coordinates and of heights that comments and other lines above the data say, as header words would.
+
+    ``header``: the line of the header, 0 for none; ``first``: the first line of data.
+    """
     plan, heights = Word(), Word()
-    for number, text in source.each_line() if mark else ():
+    for number, text in source.each_line():
         if number > _ABOVE:
             break
-        if not text.strip().startswith(mark):
+        comment = bool(mark) and text.strip().startswith(mark)
+        if number == header or not (comment or number < first):
             continue
-        for part in re.split(r"[;,.](?:\s|$)", text):
-            tokens = fold(part).split()
-            said = _unit_after(tokens, _COORDINATES)
-            plan, heights = (said, said) if said.unit is not None else (plan, heights)
-            said = _unit_after(tokens, _HEIGHTS)
-            heights = said if said.unit is not None else heights
+        tokens = fold(text).split()
+        said = _unit_after(tokens, _COORDINATES)
+        plan, heights = (said, said) if said.unit is not None else (plan, heights)
+        said = _unit_after(tokens, _HEIGHTS)
+        heights = said if said.unit is not None else heights
     return plan, heights
 
 
-_COORDINATES = frozenset(each("unit units einheit einheiten unite unites unidad unidades coordinates koordinaten"))
-_HEIGHTS = frozenset(each("height heights elevation elevations hohe hohen hoehen altitude altitudes cota cotas levels"))
-_BETWEEN = frozenset(each("in are is as of the all lengths length und and unit units einheit en sont son sind"))
+_COORDINATES = frozenset(
+    each("""unit units einheit einheiten unite unites unidad unidades coordinates coordinate koordinaten coordonnees
+    coordenadas coordinate lengths length langen laengen longueurs dimensions masse measurements distances survey
+    jednotka jednotky enhet eenheid unita unidade""")
+)
+_HEIGHTS = frozenset(
+    each("""height heights elevation elevations hohe hohen hoehe hoehen altitude altitudes cota cotas levels level z h
+    hauteur hauteurs quota quote altura alturas elev elevacion elevaciones hoogte hoogten hojd hojder hoyde hoyder kote
+    vyska vysky wysokosc wysokosci korkeus korkeudet rl""")
+)
+_BETWEEN = frozenset(
+    each("""in are is as of the all lengths length und and unit units einheit en sont son sind est ist given measured
+    values stated shown de des der""")
+)
 
 
 def _unit_after(tokens: List[str], heads: FrozenSet[str]) -> Word:
     """The unit right behind one of ``heads``, but for words that say nothing."""
-    at = next((i for i, token in enumerate(tokens) if token in heads), None)
-    if at is None:
-        return Word()
-    rest = tokens[at + 1 :]
-    while rest and rest[0] in _BETWEEN:
-        rest = rest[1:]
-    for count in (3, 2, 1):
-        said = said_by(rest[:count])
-        if said.unit is not None and len(rest) >= count:
-            return Word(unit=said.unit, vague=said.vague)
+    for at in (i for i, token in enumerate(tokens) if token in heads):
+        rest = tokens[at + 1 :]
+        while rest and rest[0] in _BETWEEN:
+            rest = rest[1:]
+        for count in (3, 2, 1):
+            said = said_by(rest[:count])
+            if said.unit is not None and len(rest) >= count:
+                return Word(unit=said.unit, vague=said.vague)
     return Word()
 
 

@@ -9,7 +9,7 @@ from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import usual_step
 from .questions import Answer, Question, Topic
-from .reading import EVEN, PLAN, Case, Pair, word_of
+from .reading import EVEN, PLAN, WALK, Case, Pair, word_of
 from .words import Word
 
 UNIT_SAID = Text("recognise.unit_said", QT_TRANSLATE_NOOP("core", "the header says that coordinates are in {unit}"))
@@ -69,7 +69,6 @@ READ_IN = Text("recognise.read_in", QT_TRANSLATE_NOOP("core", "coordinates in {u
 HEIGHTS_IN = Text("recognise.heights_in", QT_TRANSLATE_NOOP("core", "heights in {unit}"))
 AS_HEADED = Text("recognise.as_headed", QT_TRANSLATE_NOOP("core", "as the header says"))
 AS_GIVEN = Text("recognise.as_given", QT_TRANSLATE_NOOP("core", "in {unit}, whatever the header says"))
-_WALK = (0.47, 0.58)  # metres: a rover that stores a point every half metre
 _FEET = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
 
 
@@ -150,7 +149,7 @@ def _of_values(case: Case, pair: Pair) -> Settled:
     own = units[0]
     other = [unit for unit in units if abs(unit.metres / own.metres - 1.0) > 1e-3]
     step, even = usual_step(pair.first.values, pair.second.values, case.look.rows.part)
-    walked = [unit for unit in WORKING_UNITS if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
+    walked = [unit for unit in WORKING_UNITS if even >= EVEN and WALK[0] < step * unit.metres < WALK[1]]
     by_steps = (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),)
     if case.landing.known and pair.near:
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):

@@ -18,6 +18,8 @@ from .words import Word
 BY_WORD = Text("recognise.by_word", QT_TRANSLATE_NOOP("core", "column {column} is {role}: its header word is '{word}'"))
 #: Share of steps near the usual one that makes it a rule.
 EVEN = 0.6
+#: Metres from point to point of a rover that stores one every half metre.
+WALK = (0.47, 0.58)
 PLAN, DEGREES = ("easting", "northing"), ("longitude", "latitude")
 
 

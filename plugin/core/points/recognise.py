@@ -26,7 +26,7 @@ from .height_columns import height_kind, settle_height
 from .landing import Landing
 from .length_units import settle_unit, unit_of_heights, units_by_role
 from .no_value import find_markers, given_markers
-from .number_marks import usual_marks
+from .number_marks import is_number, usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
 from .questions import Question, Topic
@@ -34,6 +34,7 @@ from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
 from .recognition import Guess, Recognition
 from .source import load_text
 from .times import is_month_first
+from .unit_columns import with_units_of_values
 from .words import code_rank, read_word, roles_by_words
 
 DAY_FIRST = Text(
@@ -102,8 +103,15 @@ def look_at(
         crs,
         given,
         mapped,
-        units_said(form.source, form.comment),
+        units_said(form.source, form.comment, 0 if head is None else head.line, _first_data(form)),
     )
+
+
+def _first_data(form: Form) -> int:
+    """The first line with numbers behind the header."""
+    head = 0 if form.header is None else form.header.line
+    lines = [line for line in form.sample.lines if line.line > head]
+    return next((line.line for line in lines if sum(map(is_number, line.fields)) >= 2), head)
 
 
 def recognise_look(look: Look) -> Recognition:
@@ -135,6 +143,7 @@ def recognise_look(look: Look) -> Recognition:
         kind, letter, _explicit(case), (*_notes(case), *notes),
         units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
         angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
+        {role: case.columns[column - 1].suffix for role, column in columns.items() if column <= len(case.columns)},
     )  # fmt: skip
 
 
@@ -159,7 +168,14 @@ def _case(look: Look) -> Case:
     if look.mapped is None:
         _part_date_and_time(named, columns)
     crs = look.crs if look.crs is not None and look.crs.is_projected else None
-    return Case(look, columns, words, named, xy, Landing(crs))
+    return Case(
+        look,
+        columns,
+        with_units_of_values(words, look.header.words if look.header else (), columns, look.rows),
+        named,
+        xy,
+        Landing(crs),
+    )
 
 
 def _without_markers(column: Column, given: Given) -> Column:

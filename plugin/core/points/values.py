@@ -42,12 +42,14 @@ def parse_numbers(
     decimal: str,
     thousands: str = "",
     no_value: Sequence[str] = (),
+    suffix: str = "",
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Numbers of the fields (k,) float64, nan where there is none, and their :class:`State` (k,) uint8.
 
     Plain decimals such as -12.345 are read for all fields at once, first those with as many decimals
     as most have; what is left (exponents, words, groups of three digits) one by one. Values are those of Python's
-    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value.
+    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value;
+    ``suffix``: the unit right behind the numbers.
     """
     values = np.full(len(start), np.nan)
     state = np.where(end > start, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
@@ -59,7 +61,10 @@ def parse_numbers(
         values[left[good]], state[left[good]] = found[good], State.VALUE
         left = left[~good]
     for i in left:
-        values[i], state[i] = _parse_one(text[start[i] : end[i]].tobytes(), Marks(decimal, thousands), no_value)
+        field = text[start[i] : end[i]].tobytes()
+        if suffix and field.endswith(suffix.encode()):
+            field = field[: -len(suffix)].rstrip()
+        values[i], state[i] = _parse_one(field, Marks(decimal, thousands), no_value)
     return values, state
 
 
