@@ -26,10 +26,10 @@ def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
     if given != "auto":
         return ("" if given == "none" else given or ""), 0
     lines: List[str] = []
-    for number, text in source.each_line():
+    for _, text in source.each_line():
         if text.strip():
             lines.append(text.strip())
-        if number > _LOOKED_AT:
+        if len(lines) >= _LOOKED_AT:
             break
     if not any(line.startswith("#") for line in lines[:_ABOVE]):
         above = lines[:_ABOVE]
@@ -50,8 +50,10 @@ def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[
     ``header``: the line of the header, 0 for none; ``first``: the first line of data.
     """
     plan, heights = Word(), Word()
+    seen = 0
     for number, text in source.each_line():
-        if number > _ABOVE:
+        seen += bool(text.strip())
+        if seen > _ABOVE:
             break
         comment = bool(mark) and text.strip().startswith(mark)
         if number == header or not (comment or number < first):

@@ -32,6 +32,7 @@ from .questions import QuestionError, Topic
 from .recognise import look_at, recognise_look
 from .recognition import Recognition
 from .said_units import DEGREES_IN, AngleForm
+from .sections import read_parts
 from .source import TextSource, load_text
 from .words import read_word
 
@@ -153,8 +154,20 @@ def read_source(
     crs: Optional[Any], comment: Optional[str], header: Optional[bool], geographic: bool, given: Given,
     progress: Progress,
 ) -> PointFile:  # fmt: skip
-    """As :func:`read_points`, from text that was loaded already."""
+    """As :func:`read_points`, from text that was loaded already; a file of several parts part by part."""
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
+
+    def read(part: TextSource, columns: Optional[ColumnMap]) -> PointFile:
+        return _read_part(part, columns, delimiter, decimal, crs, comment, header, geographic, given, progress)
+
+    return read_parts(source, comment, mapping, read)
+
+
+def _read_part(
+    source: TextSource, mapping: Optional[ColumnMap], delimiter: Optional[str], decimal: Optional[str],
+    crs: Optional[Any], comment: Optional[str], header: Optional[bool], geographic: bool, given: Given,
+    progress: Progress,
+) -> PointFile:  # fmt: skip
     own = crs_of_table(source)
     crs = crs if own is None or own.is_geographic else own
     form = settle_form(source, delimiter, comment, header, mapping)

@@ -12,9 +12,11 @@ from .columns import ColumnMap, coordinates_of, roles_of_header
 from .comments import find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs
+from .keyed import without_keys
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
 from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, is_value, split_sample, take_sample
 from .number_marks import Marks, is_no_value, is_number, usual_marks
+from .parted_degrees import joined_parts, joined_words, runs_of_parts
 from .said_units import said_by
 from .source import TextSource
 from .words import fold, read_word
@@ -91,6 +93,9 @@ def settle_form(
         delimiter, comment = "\t", ""
         header = True if source.table.headed else header
     mark, commented = find_comment(source, comment)
+    keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
+    if keyed is not None:
+        source, delimiter = keyed.source, "\t"
     sample = take_sample(source, mark)
     notes = [message(COMMENTED_OUT, file=source.file, count=commented)] if commented else []
     wanted = delimiter is not None and delimiter.strip().lower() == FIXED
@@ -99,15 +104,20 @@ def settle_form(
     if cuts:
         source = with_tabs(source, cuts)
         sample, sign = take_sample(source, mark), "\t"
-        places = ", ".join(str(cut + 2) for cut in cuts)
+        places = ", ".join(str(begin + 1) for begin in cuts.begins)
         notes.append(message(FIXED_PLACES, file=source.file, places=f"1, {places}"))
     elif wanted:
         raise SurveyError(NOT_FIXED, file=source.file)
     sign = sign or settle_delimiter(source.file, delimiter, sample)
     sample = split_sample(sample, sign)
-    head = find_header(header, columns, sample)
+    head = Header(0, keyed.keys, comment=True) if keyed is not None else find_header(header, columns, sample)
     if head is not None:
         head = _with_units_below(_words_joined(head, sample, sign), sample)
+        runs = runs_of_parts(head.words) if sign != " " else []
+        if runs:
+            source = joined_parts(source, sign, runs)
+            head = Header(head.line, joined_words(head.words, runs), head.comment)
+            sample = split_sample(take_sample(source, mark), sign)
     return Form(source, sample, sign, mark, head, shape_of(sample, head, sign, source.file), tuple(notes))
 
 
