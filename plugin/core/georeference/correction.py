@@ -91,6 +91,10 @@ WHICH = Text(
     one=QT_TRANSLATE_NOOP("core", "the only point lies far outside the area of use of {crs} ({area})"),
 )
 AS_THEY_ARE = Text("correction.as_they_are", QT_TRANSLATE_NOOP("core", "as they are"))
+GIVE_NEAR = Text(
+    "correction.give_near",
+    QT_TRANSLATE_NOOP("core", "a place near the site in place of this example: it tells leading digits that were left out"),
+)
 AND = Text("correction.and", QT_TRANSLATE_NOOP("core", "{one}, and {more}"))
 
 #: Points are near a body of others within so many metres, or so many times its size.
@@ -122,8 +126,9 @@ class _Body:
 
     def metres_to(self, lon: np.ndarray, lat: np.ndarray) -> np.ndarray:
         """Metres to positions (n,) on a sphere; nan for none."""
-        half = np.sin(np.radians(lat - self.lat) / 2) ** 2
-        half += np.cos(np.radians(lat)) * np.cos(np.radians(self.lat)) * np.sin(np.radians(lon - self.lon) / 2) ** 2
+        with np.errstate(invalid="ignore"):  # places at no end of the Earth
+            half = np.sin(np.radians(lat - self.lat) / 2) ** 2
+            half += np.cos(np.radians(lat)) * np.cos(np.radians(self.lat)) * np.sin(np.radians(lon - self.lon) / 2) ** 2
         return np.asarray(2 * 6.371e6 * np.arcsin(np.sqrt(np.clip(half, 0.0, 1.0))))
 
     def near(self, metres: np.ndarray) -> np.ndarray:
@@ -170,7 +175,12 @@ def ask_where(points: PointSet, area: AreaCheck, landmarks: Sequence[Landmark] =
         return None
     text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area_name(area.crs))
     names = [one for one in suggestion_names(area) if _of(area, one).reading is not None]
-    return _question(points, area, text, names, landmarks)
+    question = _question(points, area, text, names, landmarks)
+    if not landmarks:
+        place = Answer("--near", "51.45N,9.0E", message(GIVE_NEAR), fill_in=True)
+        one = question.questions[0]
+        return QuestionError(points.source, [replace(one, answers=(*one.answers, place))])
+    return question
 
 
 def _question(

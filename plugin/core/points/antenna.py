@@ -85,6 +85,9 @@ STAY = Text(
         "core", "{file}: heights are those of the antenna, above the ground by the pole height, as said."
     ),
 )
+ON_GROUND = Text(
+    "antenna.on_ground", QT_TRANSLATE_NOOP("core", "{file}: heights are those of the ground already, as said.")
+)
 LACKING = Text(
     "antenna.lacking",
     QT_TRANSLATE_NOOP(
@@ -137,7 +140,7 @@ def to_ground(
     """Heights (n,) metres as those of the ground, or the question what they are.
 
     ``poles``: what the file says of its pole; ``of``: "antenna", "ground" or "depth" where the header says it. ``log``: heights
-    of a receiver are always of its antenna. ``plan``: eastings and northings, for how heights follow the pole.
+    of a receiver are of its antenna unless the user says that it lowered them. ``plan``: eastings and northings, for how heights follow the pole.
     """
     if of == "depth" and not given.heights_of:
         return Ground(height, question=_depths())
@@ -146,7 +149,7 @@ def to_ground(
     of = given.heights_of or ("antenna" if log else of)
     option = given.pole_height is not None or given.antenna_offset is not None
     if of == "ground" or (not of and not option and poles is None):
-        return Ground(height)
+        return Ground(height, notes=(message(ON_GROUND, file=file),) if log else ())
     if not of:
         if not option and poles is not None and _follows_ground(height, poles.metres, plan):
             return Ground(height)
@@ -176,8 +179,7 @@ def _which_pole(text: Text) -> Question:
         Answer("--pole-height", _EXAMPLE, message(POLE), fill_in=True),
         Answer("--heights-of", "antenna", message(KEPT)),
     )
-    if text is NO_POLE:
-        answers = (*answers, Answer("--heights-of", "ground", message(GROUND)))
+    answers = (*answers, Answer("--heights-of", "ground", message(GROUND)))
     return Question(Topic.ANTENNA, message(text), answers)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from typing import FrozenSet, List, Optional, Tuple
+from typing import FrozenSet, List, NamedTuple, Optional, Tuple
 
 from .number_marks import is_number
 from .said_units import said_by
@@ -17,14 +17,24 @@ _LOOKED_AT = 300
 OTHER_COMMENTS = ("//", "%", "!", "--")
 
 
-def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
-    """The sign that starts a comment line, "" for none; and how many of the first such lines hold numbers as points do.
+class CommentSign(NamedTuple):
+    """``mark``: what starts a comment line, "" for nothing; ``points``: how many of the first such lines hold numbers
+    as points do; ``names``: how many of these without a blank behind the sign, so that it may begin their names.
+    """
+
+    mark: str
+    points: int = 0
+    names: int = 0
+
+
+def find_comment(source: TextSource, given: Optional[str]) -> CommentSign:
+    """What starts a comment line.
 
     ``given``: "auto" to find out, "none" for no comments. It is # unless no line among the first starts with it and
     some above the data start with another usual sign. Where most lines with numbers start with #, that begins names.
     """
     if given != "auto":
-        return ("" if given == "none" else given or ""), 0
+        return CommentSign("" if given == "none" else given or "")
     lines: List[str] = []
     for _, text in source.each_line():
         if text.strip():
@@ -36,12 +46,12 @@ def find_comment(source: TextSource, given: Optional[str]) -> Tuple[str, int]:
         for mark in OTHER_COMMENTS:
             count = next((i for i, line in enumerate(above) if not line.startswith(mark)), len(above))
             if 0 < count < len(above) and not any(_like_a_point(line) for line in above[:count]):
-                return mark, 0
+                return CommentSign(mark)
     points = [line for line in lines if _like_a_point(line)]
     signed = [line for line in points if line.startswith("#")]
     if len(signed) * 2 > len(points):
-        return ("" if any(line.startswith("# ") for line in signed) else "# "), 0
-    return "#", len(signed)
+        return CommentSign("" if any(line.startswith("# ") for line in signed) else "# ")
+    return CommentSign("#", len(signed), sum(re.match("#[^#\\s]", line) is not None for line in signed))
 
 
 def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[Word, Word]:

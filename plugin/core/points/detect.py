@@ -9,7 +9,7 @@ from typing import List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .columns import ColumnMap, coordinates_of, roles_of_header
-from .comments import find_comment
+from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs
 from .keyed import without_keys
@@ -17,6 +17,7 @@ from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, place
 from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, is_value, split_sample, take_sample
 from .number_marks import Marks, is_no_value, is_number, usual_marks
 from .parted_degrees import joined_parts, joined_words, runs_of_parts
+from .questions import Answer, Question, QuestionError, Topic
 from .said_units import said_by
 from .source import TextSource
 from .words import fold, read_word
@@ -55,6 +56,21 @@ COMMENTED_OUT = Text(
         "give --comment none to read it.",
     ),
 )
+WHICH_COMMENT = Text(
+    "points.comment_open",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave "
+        "them out",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave "
+        "it out",
+    ),
+)
+ARE_NAMES = Text("points.comment_none", QT_TRANSLATE_NOOP("core", "names that begin with #, all points"))
+ARE_COMMENTS = Text("points.comment_sign", QT_TRANSLATE_NOOP("core", "lines that are left out"))
 FIXED_PLACES = Text(
     "points.fixed_places",
     QT_TRANSLATE_NOOP("core", "{file}: its columns stand at fixed places and begin at the characters {places}."),
@@ -92,7 +108,10 @@ def settle_form(
     if source.table is not None:
         delimiter, comment = "\t", ""
         header = True if source.table.headed else header
-    mark, commented = find_comment(source, comment)
+    sign_of_comments = find_comment(source, comment)
+    mark, commented = sign_of_comments.mark, sign_of_comments.points
+    if sign_of_comments.names:
+        raise QuestionError(source.file, [_names_or_comments(sign_of_comments)])
     keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
     if keyed is not None:
         source, delimiter = keyed.source, "\t"
@@ -119,6 +138,15 @@ def settle_form(
             head = Header(head.line, joined_words(head.words, runs), head.comment)
             sample = split_sample(take_sample(source, mark), sign)
     return Form(source, sample, sign, mark, head, shape_of(sample, head, sign, source.file), tuple(notes))
+
+
+def _names_or_comments(found: CommentSign) -> Question:
+    """Whether # begins names or lines that are left out."""
+    answers = (
+        Answer("--comment", "none", message(ARE_NAMES)),
+        Answer("--comment", found.mark, message(ARE_COMMENTS)),
+    )
+    return Question(Topic.COMMENT, message(WHICH_COMMENT, count=found.names), answers)
 
 
 def _delimiter(file: str, given: Optional[str], sample: Sample) -> str:

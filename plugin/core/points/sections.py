@@ -104,7 +104,7 @@ def _heads(source: TextSource, comment: Optional[str]) -> Iterator[_Head]:
         if sum(sign in text for sign in _SIGNS) == 0:
             continue
         if mark is None:
-            mark = find_comment(source, comment)[0]
+            mark = find_comment(source, comment).mark
         bare = text.strip()
         meaning = _meaning(bare[len(mark) :] if mark and bare.startswith(mark) else bare)
         if meaning is not None:

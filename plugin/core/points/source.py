@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import codecs
 import os
+import re
 from dataclasses import dataclass
 from typing import Iterator, List, Optional, Sequence, Tuple
 
@@ -11,6 +12,7 @@ import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .words import read_word
 
 MISSING = Text("points.missing_file", QT_TRANSLATE_NOOP("core", "{file}: there is no such file; check the path."))
 FOLDER = Text("points.folder", QT_TRANSLATE_NOOP("core", "{file}: is a folder; give the survey file inside it."))
@@ -48,7 +50,17 @@ _MARKS = (
 )
 
 
-_SPOKEN = {"cp1252": "Windows-1252", "latin-1": "Latin-1"}
+#: Encodings of one byte a letter, the likelier first; most of what is not UTF-8 is one of Windows.
+_ONE_BYTE = (
+    "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp1257", "iso8859-2", "iso8859-5", "iso8859-7", "koi8-r", "cp437",
+    "cp850", "cp852", "cp866", "mac-roman", "latin-1",
+)  # fmt: skip
+_HEAD_LINES = 20
+_SPOKEN = {
+    **{name: f"Windows-{name[2:]}" for name in _ONE_BYTE if name.startswith("cp125")},
+    **{name: name.upper() for name in _ONE_BYTE if not name.startswith("cp125")},
+    "latin-1": "Latin-1",
+}
 
 
 @dataclass(frozen=True)
@@ -200,14 +212,32 @@ def _find_encoding(raw: bytes) -> Tuple[str, bool]:
         return "utf-16-be", False
     if _is_utf8(raw):
         return "utf-8", False
-    # Latin-1 has control characters at 0x80..0x9f, where Windows has letters and signs.
-    if any(0x80 <= byte < 0xA0 for byte in set(raw)):
-        try:
-            raw.decode("cp1252")
-            return "cp1252", True
-        except UnicodeDecodeError:
-            pass
-    return "latin-1", True
+    return _likeliest(raw), True
+
+
+def _likeliest(raw: bytes) -> str:
+    """The encoding of one byte a letter in which most words of the first lines are header words known; Windows-1252
+    where none has more, or Latin-1 where that has no letter for a byte.
+    """
+    head = b"\n".join(raw[: 1 << 14].splitlines()[:_HEAD_LINES])
+    known = {name: _words_known(head, name) for name in _ONE_BYTE}
+    ranked = sorted(_ONE_BYTE, key=lambda name: -known[name])
+    return next(name for name in ranked if _can_be(raw, name))  # Latin-1 always can
+
+
+def _can_be(raw: bytes, encoding: str) -> bool:
+    try:
+        raw.decode(encoding)
+    except UnicodeDecodeError:
+        return False
+    # Latin-1 and its kin have control characters at 0x80..0x9f, where others have letters and signs.
+    return encoding == "latin-1" or not encoding.startswith("iso8859") or not re.search(rb"[\x80-\x9f]", raw)
+
+
+def _words_known(head: bytes, encoding: str) -> int:
+    text = head.decode(encoding, "replace")
+    words = {word for word in re.split(r"[,;|\t\n]| {2,}", text) if not word.isascii()}
+    return sum(bool(read_word(word).role) for word in words)
 
 
 def _is_utf8(raw: bytes) -> bool:
