@@ -16,7 +16,7 @@ from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.pointset import PointSet
 from ..points.questions import Answer, Question, QuestionError, Topic
 from .area import AreaCheck, check_area, suggestion_names
-from .area_causes import Suggestion, landing
+from .area_causes import Cause, Suggestion, landing
 from .axes import flat, to_lonlat
 from .neighbours import area_box
 from .position import Landmark, area_name, distance_text, place_said, site_of
@@ -97,6 +97,8 @@ GIVE_NEAR = Text(
 )
 AND = Text("correction.and", QT_TRANSLATE_NOOP("core", "{one}, and {more}"))
 
+#: Causes that leave the numbers as they are.
+_OF_ANOTHER_CRS = (Cause.ZONE, Cause.OTHER_SYSTEM)
 #: Points are near a body of others within so many metres, or so many times its size.
 NEAR_METRES, NEAR_TIMES = 2_000.0, 3.0
 #: A walking rover stores points at such steps (metres); common practice, no source.
@@ -176,7 +178,7 @@ def ask_where(points: PointSet, area: AreaCheck, landmarks: Sequence[Landmark] =
     text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area_name(area.crs))
     names = [one for one in suggestion_names(area) if _of(area, one).reading is not None]
     question = _question(points, area, text, names, landmarks)
-    if not landmarks:
+    if not landmarks and all(_of(area, name).causes[-1] in _OF_ANOTHER_CRS for name in names):
         place = Answer("--near", "51.45N,9.0E", message(GIVE_NEAR), fill_in=True)
         one = question.questions[0]
         return QuestionError(points.source, [replace(one, answers=(*one.answers, place))])

@@ -113,8 +113,8 @@ def _prefixed(lines: Sequence[str]) -> bool:
 
 def _without_prefixes(source: TextSource) -> TextSource:
     """The log with its sentences alone, where a program wrote times or ports before them."""
-    lines = [line for line in source.data[:_HEAD].decode("latin-1").splitlines() if line and not line.startswith("#")]
-    if not _prefixed(lines):
+    lines = [line.strip() for line in source.data[:_HEAD].decode("latin-1").splitlines()]
+    if not _prefixed([line for line in lines if line and not line.startswith("#")]):
         return source
     data = b"".join(_SENTENCE_IN_LINE.sub(rb"\1", line) + b"\n" for line in source.data.split(b"\n")[:-1])
     return replace(source, data=data, stood=source.data)
