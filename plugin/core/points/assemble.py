@@ -25,6 +25,8 @@ from .source import TextSource
 #: Roles that have no column of their own in a PointSet.
 _KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height", "date"})
 _DAY = 86400.0
+#: Days from 1899-12-30 to 1970-01-01.
+_SERIAL_1970 = 25_569.0
 #: As many metres of ground as an angle of this many degrees, for what counts as flat.
 _DEGREES_PER_METRE = 1e-5
 _FLAT = 5.0
@@ -74,6 +76,8 @@ def gather(
         raise QuestionError(source.file, [ground.question])
     if ground.lowered is not None and "ellipsoidal_height" in roles:
         roles["ellipsoidal_height"] = roles["ellipsoidal_height"] - ground.lowered
+    if "time" in roles:
+        roles["time"] = _of_serial_days(roles["time"])
     if "date" in roles:
         roles["time"] = _moments(roles.pop("date"), roles.get("time"))
     beside: Dict[str, np.ndarray] = {role: roles.pop(role) for role in _KEPT_BESIDE if role in roles}
@@ -106,6 +110,18 @@ def _joined(blocks: Sequence[Block]) -> _Columns:
         {role: np.concatenate([part.columns[role] for part in parts]) for role in parts[0].columns},
         {name: np.concatenate([part.extra[name] for part in parts]) for name in parts[0].extra},
     )
+
+
+def _of_serial_days(time: np.ndarray) -> np.ndarray:
+    """Seconds of times that a spreadsheet wrote as days since 1899-12-30 (of the years 1990 to 2100, and closer to each
+    other than any receiver stores points); others as they are.
+    """
+    known = time[np.isfinite(time)]
+    if len(known) < 3 or known.min() < 32_874 or known.max() > 73_415:
+        return time
+    step = np.abs(np.diff(known))
+    close = (step > 0).any() and float(np.median(step)) < 0.005 and (known != np.floor(known)).any()
+    return (time - _SERIAL_1970) * _DAY if close else time
 
 
 def _moments(date: np.ndarray, clock: Optional[np.ndarray]) -> np.ndarray:

@@ -9,6 +9,7 @@ from typing import List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .columns import ColumnMap, coordinates_of, roles_of_header
+from .bracketed import without_brackets
 from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs
@@ -20,6 +21,7 @@ from .parted_degrees import joined_parts, joined_words, runs_of_parts
 from .questions import Answer, Question, QuestionError, Topic
 from .said_units import said_by
 from .source import TextSource
+from .times import has_date, is_time
 from .words import fold, read_word
 
 BAD_DECIMAL = Text(
@@ -85,6 +87,10 @@ NOT_FIXED = Text(
 )
 
 
+#: So many lines are looked at for a date and a time.
+_TRIED = 20
+
+
 @dataclass(frozen=True)
 class Form:
     """How the text of a file comes apart. ``source``: its text, with tabs in it where columns stand at fixed places;
@@ -113,6 +119,8 @@ def settle_form(
     if sign_of_comments.names:
         raise QuestionError(source.file, [_names_or_comments(sign_of_comments)])
     keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
+    if keyed is None and source.table is None and delimiter is None:
+        source = without_brackets(source, mark)
     if keyed is not None:
         source, delimiter = keyed.source, "\t"
     sample = take_sample(source, mark)
@@ -131,6 +139,7 @@ def settle_form(
     sample = split_sample(sample, sign)
     head = Header(0, keyed.keys, comment=True) if keyed is not None else find_header(header, columns, sample)
     if head is not None:
+        head = _with_date_and_time(head, sample, sign)
         head = _with_units_below(_words_joined(head, sample, sign), sample)
         runs = runs_of_parts(head.words) if sign != " " else []
         if runs:
@@ -186,6 +195,19 @@ def _words_joined(header: Header, sample: Sample, delimiter: str) -> Header:
         joined.insert(0, " ".join(words[begin:i]))
         i = begin
     return Header(header.line, tuple(joined), header.comment)
+
+
+def _with_date_and_time(header: Header, sample: Sample, delimiter: str) -> Header:
+    """A header with one word for a date and a time that a blank parts, as it parts the columns, has two there."""
+    rows = [line.fields for line in sample.lines if line.line > header.line][:_TRIED]
+    if delimiter != " " or not rows or any(len(row) != len(header.words) + 1 for row in rows[:-1]):
+        return header
+    for place in range(len(header.words)):
+        cells = [row[place : place + 2] for row in rows if len(row) > place + 1]
+        if all(has_date(day) and ":" not in day and is_time(clock) for day, clock in cells):
+            words = (*header.words[:place], "date", "time", *header.words[place + 1 :])
+            return Header(header.line, words, header.comment)
+    return header
 
 
 def _fits(words: Sequence[str]) -> float:

@@ -15,7 +15,7 @@ from .number_marks import Marks, is_no_value, ungrouped, without_unit
 from .source import TextSource
 from .times import has_date, is_time
 
-_PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eE][+-]?[0-9]{1,3})?")
+_PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eEdD][+-]?[0-9]{1,3})?")
 #: Columns beyond are kept and not looked at.
 MOST_LOOKED_AT = 40
 #: Share of the fields of a column that must be numbers for it to be one of numbers.
@@ -191,6 +191,7 @@ def _number(field: str, marks: Marks) -> Optional[Tuple[float, int]]:
             return None
         field = field.replace(",", ".")
     match = _PLAIN.fullmatch(field)
+    field = re.sub("[dD]", "e", field) if match is not None else field
     if match is None or not math.isfinite(float(field)):
         return None
     return float(field), len(match.group(1) or match.group(2) or "")

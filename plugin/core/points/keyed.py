@@ -11,9 +11,13 @@ from .source import TextSource
 
 _KEY = re.compile(r"\s*([^\W\d_][\w .()°/\[\]-]{0,40}?)\s*([=:])\s*")
 _KEY_BETWEEN_BLANKS = re.compile(r"(?:^|(?<=\s))([^\W\d_][\w.()-]{0,40})\s*([=:])\s*")
+#: A letter right before a number.
+_LETTER = re.compile(r"([A-Za-z])([+-]?[0-9]+[.,][0-9]+)")
 _LOOKED_AT = 40
 _FEWEST_KEYS = 3
 _MOST_LINES = 0.8
+#: The word for what stands before the first key.
+_BEFORE = "before"
 
 
 class _Way(NamedTuple):
@@ -35,8 +39,6 @@ def without_keys(source: TextSource, comment: str) -> Optional[Keyed]:
 
     A line that names none stays as it is; a value that a line lacks is empty.
     """
-    if b"=" not in source.data[:4096] and b":" not in source.data[:4096]:
-        return None
     some = []
     for _, text in source.each_line():
         if text.strip() and not (comment and text.lstrip().startswith(comment)):
@@ -63,7 +65,7 @@ def without_keys(source: TextSource, comment: str) -> Optional[Keyed]:
 
 
 def _ways() -> List[_Way]:
-    return [_Way(delimiter, equal) for equal in "=:" for delimiter in (";", "|", "\t", ",", " ")]
+    return [_Way(delimiter, equal) for equal in ("=", ":", "") for delimiter in (";", "|", "\t", ",", " ")]
 
 
 def _is_keyed(lines: Sequence[str], way: _Way) -> bool:
@@ -76,13 +78,22 @@ def _is_keyed(lines: Sequence[str], way: _Way) -> bool:
 
 
 def _taken_apart(text: str, way: _Way) -> Optional[Dict[str, str]]:
-    """Key to value of a line, None where it does not begin with a key or one stands twice."""
+    """Key to value of a line, None where none stands in it, or one twice."""
     text = text.strip()
     found: Dict[str, str] = {}
-    if way.delimiter == " ":
-        marks = [mark for mark in _KEY_BETWEEN_BLANKS.finditer(text) if mark[2] == way.equal]
-        if not marks or marks[0].start() != 0:
+    if not way.equal:
+        fields = text.split() if way.delimiter == " " else [field.strip() for field in text.split(way.delimiter)]
+        glued = [_LETTER.fullmatch(field) for field in fields]
+        pairs = [(mark[1], mark[2]) for mark in glued if mark is not None]
+        if len(pairs) != len(fields):
             return None
+    elif way.delimiter == " ":
+        marks = [mark for mark in _KEY_BETWEEN_BLANKS.finditer(text) if mark[2] == way.equal]
+        if not marks:
+            return None
+        before = text[: marks[0].start()].strip()
+        if before:
+            found[_BEFORE] = before
         ends = [*(mark.start() for mark in marks[1:]), len(text)]
         pairs = [(mark[1], text[mark.end() : end].strip(" ,;")) for mark, end in zip(marks, ends)]
     else:

@@ -7,7 +7,7 @@ from collections import Counter
 from typing import Counter as Counts
 from typing import Iterable, NamedTuple, Optional, Sequence, Tuple
 
-_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
+_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 #: Groups of three digits with one and the same sign between them.
 _GROUPED = re.compile(r"[+-]?[0-9]{1,3}(?P<part>[ .,'’])[0-9]{3}(?:(?P=part)[0-9]{3})*(?:(?P<mark>[.,])[0-9]*)?")
 _LONGEST = 40
@@ -15,6 +15,8 @@ _LONGEST = 40
 _WITH_UNIT = re.compile(
     r"(?P<number>[+-]?[0-9][0-9., '’]*?)[ ]?(?P<unit>us-?ft|ftus|ift|ft|mm|cm|dm|km|m|yd|in)", re.IGNORECASE
 )
+#: The side right behind a coordinate of at least five digits before the mark, which no degree has.
+_WITH_SIDE = re.compile(r"(?P<number>[+-]?[0-9]{5,}(?:[.,][0-9]+)?)[ ]?(?P<unit>m?[EN])")
 #: What stands where there is no value, as programs and people write it (common practice, no source).
 _NO_VALUE = re.compile(
     r"[+-]?nan|null|nil|none|void|n\.?/?a\.?|#n/a|#value!|#num!|#ref!|n\.?d\.?|no ?data|no ?value|"
@@ -38,7 +40,9 @@ def is_number(field: str) -> bool:
 
 def without_unit(field: str) -> Tuple[str, str]:
     """A field, and the unit that stood right behind the number in it, "" for none."""
-    match = _WITH_UNIT.fullmatch(field) if field[-1:].isalpha() and len(field) < _LONGEST else None
+    if not field[-1:].isalpha() or len(field) >= _LONGEST:
+        return field, ""
+    match = _WITH_UNIT.fullmatch(field) or _WITH_SIDE.fullmatch(field)
     return (field, "") if match is None else (match["number"], match["unit"])
 
 

@@ -16,7 +16,7 @@ from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import find_sides, settle_angles
-from .columns import ROLES, Kind, plain_word
+from .columns import ROLES, Kind, coordinates_of, plain_word
 from .comments import units_said
 from .detect import Form, settle_form
 from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
@@ -29,13 +29,13 @@ from .no_value import find_markers, given_markers
 from .number_marks import is_number, usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
-from .questions import Question, Topic
+from .questions import Answer, Question, Topic
 from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
 from .recognition import Guess, Recognition
 from .source import load_text
 from .times import is_month_first
 from .unit_columns import with_units_of_values
-from .words import code_rank, read_word, roles_by_words
+from .words import code_rank, name_rank, read_word, roles_by_words
 
 DAY_FIRST = Text(
     "recognise.day_first",
@@ -158,8 +158,9 @@ def _case(look: Look) -> Case:
         own = [place for place in places if plain[place] == role]
         if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE, Kind.TIME):
             named[role] = own
-        elif role == "code" and len(places) > 1:
-            named[role] = sorted(places, key=lambda place: code_rank(look.header.words[place]))  # type: ignore[union-attr]
+        elif role in ("code", "name") and len(places) > 1:
+            rank = code_rank if role == "code" else name_rank
+            named[role] = sorted(places, key=lambda place: rank(look.header.words[place]))  # type: ignore[union-attr]
     if look.mapped is not None:
         named, xy = {role: [place] for role, place in look.mapped.items()}, ()
     no_value = look.given.no_value or ()
@@ -223,6 +224,7 @@ def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
     found: List[Question] = []
     if look.mapped is not None or look.header is None:
         return found
+    sets = _sets(case, guesses)
     for role, places in case.named.items():
         if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE):
             text = message(TWO_HEADED, line=look.header.line, first=places[0] + 1, second=places[1] + 1, role=role)
@@ -232,8 +234,26 @@ def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
                 for place in able[:6]
                 if guesses and role in guesses[0].columns
             ]
-            found.append(Question(Topic.TWICE, text, tuple(answers)))
+            found.append(Question(Topic.TWICE, text, (*sets, *answers)))
     return found
+
+
+def _sets(case: Case, guesses: Sequence[Guess]) -> Tuple[Answer, ...]:
+    """Where each coordinate stands as often, such as designed and measured, each set of them as an answer."""
+    if not guesses:
+        return ()
+    roles = [role for role in coordinates_of(guesses[0].columns) if role in guesses[0].columns]
+    places = [case.named.get(role, []) for role in roles]
+    count = len(places[0]) if places else 0
+    if count < 2 or any(len(one) != count for one in places):
+        return ()
+    sets = list(zip(*places))
+    if any(place >= len(case.columns) or not is_value(case.columns[place]) for one in sets for place in one):
+        return ()
+    return tuple(
+        replace(guesses[0], columns={**guesses[0].columns, **{role: place + 1 for role, place in zip(roles, one)}}).answer
+        for one in sets[:4]
+    )
 
 
 def _notes(case: Case) -> Tuple[Message, ...]:

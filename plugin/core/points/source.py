@@ -5,13 +5,14 @@ from __future__ import annotations
 import codecs
 import os
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .markup_tables import table_in
 from .words import read_word
 
 MISSING = Text("points.missing_file", QT_TRANSLATE_NOOP("core", "{file}: there is no such file; check the path."))
@@ -38,6 +39,10 @@ ENCODING_ASSUMED = Text(
     QT_TRANSLATE_NOOP("core", "{file}: is not UTF-8 text; it was read as {encoding}. Check accented letters."),
 )
 
+TABLE_OF = Text(
+    "points.table_of",
+    QT_TRANSLATE_NOOP("core", "{file}: the table of {count} lines in it was read as {kind}; lines count as in that table."),
+)
 _BLOCK = 1 << 22
 #: A file that still grows after so many looks is read as far as that.
 _MOST_READS = 100
@@ -133,6 +138,11 @@ def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = 
     from .gdal_source import kind_of, load_through_gdal
 
     kind = kind_of(file, raw)
+    table = None if kind else table_in(raw)
+    if table is not None:
+        source = text_of_bytes(file, table.text.encode("utf-8", "replace"), "utf-8")
+        notes = (message(TABLE_OF, file=file, kind=table.kind, count=source.lines),)
+        return replace(source, messages=notes, table=TableForm(table.headed), cut_off=False)
     return load_through_gdal(file, raw, kind, layer, encoding) if kind else text_of_bytes(file, raw, encoding)
 
 
@@ -158,12 +168,14 @@ def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> Text
     return TextSource(file, plain, lines, cut_off, encoding, notes, b"" if plain is text else text)
 
 
-#: Blanks that do not break, and thin ones, as a blank; the minus sign as a hyphen; what has no width as nothing.
+#: Blanks that do not break, and thin ones, as a blank; the minus sign as a hyphen; upright lines of boxes as a
+#: bar; what has no width as nothing.
 _PLAIN_SIGNS = tuple(
     (sign.encode(), plain)
     for plain, signs in (
         (b" ", "\u00a0\u202f\u2007\u2009\u200a\u3000"),
         (b"-", "\u2212"),
+        (b"|", "\u2502\u2503\u2551\u00a6\uff5c"),
         (b"", "\u200b\ufeff\u200e\u200f"),
     )
     for sign in signs

@@ -31,7 +31,7 @@ _ZERO, _PLUS, _MINUS, _POINT, _LF, _APOSTROPHE = 48, 43, 45, 46, 10, 39
 _PACKED = 8
 _GLANCE = 512
 _LONGEST_NUMBER = 64
-_NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
+_NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 _INFINITE = re.compile(rb"[+-]?inf(?:inity)?", re.IGNORECASE)
 
 
@@ -154,7 +154,7 @@ def _parse_one(field: bytes, marks: Marks, no_value: Sequence[str]) -> Tuple[flo
         decimal = marks.decimal.encode()
         plain = field if decimal == b"." else field.replace(b".", b"?").replace(decimal, b".")
         if _NUMBER.fullmatch(plain):
-            value = float(plain)
+            value = float(plain.replace(b"D", b"E").replace(b"d", b"e"))
             return (value, State.VALUE) if np.isfinite(value) else (np.nan, State.NOT_FINITE)
         word = field.decode()
         if is_no_value(word) or word in no_value:

@@ -67,7 +67,7 @@ class Word:
 
 @cache
 def _table() -> Dict[str, str]:
-    return {word: role for role, words in CERTAIN.items() for word in words.split()}
+    return {"".join(fold(word).split()): role for role, words in CERTAIN.items() for word in words.split()}
 
 
 #: Letters that have no accent to take off.
@@ -249,6 +249,14 @@ def _settle_letters(found: Dict[str, List[int]], doubtful: Dict[str, List[int]])
     for sign in ("d", "c"):
         if sign in doubtful and "code" not in found and whole and ("height" in found or "ellipsoidal_height" in found):
             take(sign, "code")
+
+
+def name_rank(word: str) -> int:
+    """Of several columns of names the order in which their words claim to be it: a name or point before a number."""
+    plain = fold(word)
+    if re.search("name|nom|punkt|point|pt|punt|bod|piste|nokta|точк", plain):
+        return 0
+    return 1 if re.search("id|stat", plain) else 2
 
 
 def code_rank(word: str) -> int:
