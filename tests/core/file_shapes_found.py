@@ -129,8 +129,6 @@ def odd_units() -> Iterator[Shape]:
             f"odd unit {said}", lines_of([*plan, decimals(truth.height, unit, places)], ",", head), truth, 2,
             meant={"--height-unit": unit, "--units-from": "header"},
         )  # fmt: skip
-    yield made("odd unit µm", lines_of([*plan, decimals(truth.height * 1e6, "m", 0)], ",", [*USUAL[:3], "H [µm]"]),
-               truth, 2, meant={"--height-unit": "mm"}, precision=0.0011)  # fmt: skip
     feet = decimals(truth.height, "ft", 4)
     for head, word in (("Height unit", "ft"), ("Unit", "ft"), ("Einheit Höhe", "Fuß"), ("h_unit", "ift")):
         columns = [*plan, feet, [word] * N]

@@ -59,7 +59,8 @@ FALSE_ORIGIN = Text(
 REDUCED = Text(
     "area.reduced",
     QT_TRANSLATE_NOOP(
-        "core", "leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says"
+        "core",
+        "leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says",
     ),
 )
 DEGREES = Text(

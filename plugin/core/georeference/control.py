@@ -44,7 +44,8 @@ NO_PLACE_FOR_DEGREES = Text(
 DEGREES_OF = Text(
     "control.degrees_of",
     QT_TRANSLATE_NOOP(
-        "core", "{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS."
+        "core",
+        "{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.",
     ),
     weight=1,
 )

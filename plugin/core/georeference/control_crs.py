@@ -73,7 +73,9 @@ def two_systems(match: ControlMatch, crs: Optional[Any]) -> Tuple[Message, ...]:
     if turned is not None and away > APART:
         there = place_said(plan, *survey.T)
         said.append(
-            message(OR_CONTROL, crs=crs_name(crs), other=crs_name(turned.crs), place=there, distance=distance_text(away))
+            message(
+                OR_CONTROL, crs=crs_name(crs), other=crs_name(turned.crs), place=there, distance=distance_text(away)
+            )
         )
     return tuple(said)
 

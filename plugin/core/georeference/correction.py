@@ -93,7 +93,9 @@ WHICH = Text(
 AS_THEY_ARE = Text("correction.as_they_are", QT_TRANSLATE_NOOP("core", "as they are"))
 GIVE_NEAR = Text(
     "correction.give_near",
-    QT_TRANSLATE_NOOP("core", "a place near the site in place of this example: it tells leading digits that were left out"),
+    QT_TRANSLATE_NOOP(
+        "core", "a place near the site in place of this example: it tells leading digits that were left out"
+    ),
 )
 AND = Text("correction.and", QT_TRANSLATE_NOOP("core", "{one}, and {more}"))
 

@@ -138,7 +138,11 @@ def _look_alike(
         return ()
     best: Optional[Tuple[float, Any, Landmark]] = None
     for other in _registered(flat(site.crs), alike):
-        there = _on_wgs84(other, easting[few], northing[few]) if _lies_at(other, easting[few[0]], northing[few[0]], site) else None
+        there = (
+            _on_wgs84(other, easting[few], northing[few])
+            if _lies_at(other, easting[few[0]], northing[few[0]], site)
+            else None
+        )
         for one in alike if there is not None else ():
             share = _shared(there, one)
             if share > UPON and (best is None or share > best[0]):

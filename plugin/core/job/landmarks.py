@@ -74,7 +74,11 @@ def place_of_words(text: str) -> Optional[Tuple[float, float]]:
     if len(parts) != 2:
         parts = [part for part in re.split(r"[,;]\s*|\s*/\s*", text.strip()) if part.strip()]
     if len(parts) != 2:
-        split = r"(?<=[NSEWOnsewo])\s+(?=\S)" if len(letters) == 2 and text.strip()[-1].isalpha() else r"\s+(?=[NSEWOnsewo+-]|[0-9.]+$)"
+        split = (
+            r"(?<=[NSEWOnsewo])\s+(?=\S)"
+            if len(letters) == 2 and text.strip()[-1].isalpha()
+            else r"\s+(?=[NSEWOnsewo+-]|[0-9.]+$)"
+        )
         parts = re.split(split, text.strip())
     if len(parts) != 2:
         return None

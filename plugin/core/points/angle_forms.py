@@ -176,6 +176,18 @@ def _question(text: Message, forms: Sequence[AngleForm], columns: Dict[str, Colu
     return Question(Topic.ANGLES, text, tuple(answers))
 
 
+def turned_sides(case: Case, pair: Optional[Pair]) -> Tuple[str, ...]:
+    """The roles whose header word says west or south while their values count up: they count that way."""
+    if pair is None or not pair.degrees:
+        return ()
+    found = []
+    for role, column in zip(pair.roles, (pair.first, pair.second)):
+        side = case.words[column.place].side if column.place < len(case.words) else ""
+        if side in ("W", "S") and not column.letters and case.columns[column.place].middle > 0.0:
+            found.append(role)
+    return tuple(found)
+
+
 def as_degrees(case: Case, pair: Pair) -> Pair:
     """A pair of columns in degrees with the values that its form and its letters of sides give."""
     form, sides = settle_angles(case, pair).form, find_sides(case, pair)
@@ -186,6 +198,8 @@ def as_degrees(case: Case, pair: Pair) -> Pair:
             signs = side_signs(role)
             words = [row[sides[role]] if sides[role] < len(row) else "" for row in case.look.rows.fields]
             values = values * np.array([signs.get(word.strip().upper(), 1.0) for word in words])
+        if role in turned_sides(case, pair):
+            values = -values
         columns.append(replace(column, values=values))
     return replace(pair, first=columns[0], second=columns[1])
 

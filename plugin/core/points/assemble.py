@@ -21,6 +21,8 @@ from .pointset import COLUMNS, make_points
 from .questions import Question, QuestionError
 from .rejects import LineAccount, make_rejects
 from .source import TextSource
+from .vocabulary import each
+from .words import fold
 
 #: Roles that have no column of their own in a PointSet.
 _KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height", "date"})
@@ -62,8 +64,9 @@ def gather(
     every = _joined(blocks)
     coordinates = plan.layout.coordinates
     refused = [(line, reason) for block in blocks for line, reason in block.rejects]
+    every, told = _without_totals(every, coordinates)
     every, more, notes = _without_markers(source.file, every, coordinates, plan, given)
-    refused = sorted(refused + more, key=lambda item: item[0])
+    refused = sorted(refused + told + more, key=lambda item: item[0])
     if not len(every.line):
         raise QuestionError(source.file, [all_zero(coordinates[2])])
     roles, extra = dict(every.roles), dict(every.extra)
@@ -130,6 +133,37 @@ def _moments(date: np.ndarray, clock: Optional[np.ndarray]) -> np.ndarray:
         return date
     day = np.floor(date / _DAY) * _DAY
     return np.where(np.isfinite(clock), day + np.mod(clock, _DAY), np.nan)
+
+
+#: Words for what the lines below a table give of its columns.
+_TOTALS = frozenset(
+    each("""mean average avg median min minimum max maximum sum total totals range std stdev stddev count mittel mittelwert
+    summe gesamt anzahl moyenne somme media promedio suma totale minimo maximo gemiddelde totaal srednia prumer""")
+)
+
+
+def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Columns, List[Tuple[int, Message]]]:
+    """The points without lines at the end that give means, limits or sums, and without a first line that counts the
+    columns; the refusal of each.
+    """
+    refused: Dict[int, Message] = {}
+    words = [every.roles[role] for role in ("name", "code") if role in every.roles] + list(every.extra.values())
+    for i in range(max(0, len(every.line) - 8), len(every.line)):
+        said = [str(values[i]) for values in words if values.dtype.kind == "O"]
+        if any(fold(word) in _TOTALS for word in said if word):
+            refused[i] = message(reject.TOTALS, word=next(word for word in said if fold(word) in _TOTALS))
+    first = [every.roles[role][0] for role in coordinates] if len(every.line) > 3 else []
+    ordered = sorted(float(value) for value in first)
+    if (
+        first
+        and ordered[2] <= 40
+        and [ordered[1] - ordered[0], ordered[2] - ordered[1]] == [1.0, 1.0]
+        and all(value == int(value) for value in ordered)
+    ):
+        refused[0] = message(reject.COUNTS_COLUMNS)
+    if not refused:
+        return every, []
+    return every.without(np.array(sorted(refused))), [(int(every.line[i]), why) for i, why in refused.items()]
 
 
 def _without_markers(

@@ -68,12 +68,17 @@ def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[
         comment = bool(mark) and text.strip().startswith(mark)
         if number == header or not (comment or number < first):
             continue
-        tokens = fold(text).split()
-        said = _unit_after(tokens, _COORDINATES)
-        plan, heights = (said, said) if said.unit is not None else (plan, heights)
-        said = _unit_after(tokens, _HEIGHTS)
-        heights = said if said.unit is not None else heights
+        said = units_of_line(text)
+        plan = said[0] if said[0].unit is not None else plan
+        heights = said[1] if said[1].unit is not None else heights
     return plan, heights
+
+
+def units_of_line(text: str) -> Tuple[Word, Word]:
+    """The units of coordinates and of heights that one line says."""
+    tokens = fold(text).split()
+    plan, heights = _unit_after(tokens, _COORDINATES), _unit_after(tokens, _HEIGHTS)
+    return plan, heights if heights.unit is not None else plan
 
 
 _COORDINATES = frozenset(

@@ -136,6 +136,7 @@ def _read_angle(rows: Rows, role: str, start: np.ndarray, end: np.ndarray, plan:
         lost = (sign == 0.0) & (state == State.VALUE)
         state[lost], values[lost] = State.NOT_A_NUMBER, np.nan
         values *= sign
+    values *= plan.factors.get(role, 1.0) if role != "tilt" else 1.0
     return values, state
 
 

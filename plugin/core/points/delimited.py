@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from typing import Any, Dict, List, Mapping, Optional, Tuple, Union
+from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple, Union
 
 import numpy as np
 from pyproj import CRS
@@ -184,7 +184,7 @@ def _read_part(
     plan = Plan(
         layout, form.delimiter, marks.decimal, form.comment, form.shape.width,
         form.header.line if form.header is not None and not form.header.comment else 0,
-        source.lines if source.cut_off else 0, _factors(units, form.header, layout), found.o_means, marks.thousands,
+        source.lines if source.cut_off else 0, _factors(units, form.header, layout, found.turned), found.o_means, marks.thousands,
         given.no_value or (), found.angles, found.sides, found.month_first, found.suffixes,
     )  # fmt: skip
     blocks = _read_blocks(form.source, plan, progress)
@@ -225,16 +225,18 @@ def _ask(found: Recognition, shape: Shape, mapped: bool) -> None:
 
 
 #: What is asked though the user named the columns.
-_OF_VALUES = (Topic.UNIT, Topic.HEIGHT_UNIT, Topic.ANGLES, Topic.LETTER)
+_OF_VALUES = (Topic.UNIT, Topic.HEIGHT_UNIT, Topic.ANGLES, Topic.LETTER, Topic.CRS)
 
 
 def _places(found: Recognition) -> Dict[str, int]:
     return {role: column - 1 for role, column in found.guesses[0].columns.items()}
 
 
-def _factors(units: Mapping[str, LengthUnit], header: Optional[Header], layout: Layout) -> Dict[str, float]:
-    """Metres in the unit of each length, degrees in that of the tilt."""
-    factors = {role: each.metres for role, each in units.items()}
+def _factors(
+    units: Mapping[str, LengthUnit], header: Optional[Header], layout: Layout, turned: Sequence[str]
+) -> Dict[str, float]:
+    """Metres in the unit of each length, degrees in that of the tilt; -1 for angles that count west or south."""
+    factors = {**{role: each.metres for role, each in units.items()}, **dict.fromkeys(turned, -1.0)}
     place = layout.roles.get("tilt", -1)
     if header is not None and 0 <= place < len(header.words):
         factors["tilt"] = DEGREES_IN.get(read_word(header.words[place]).angle or AngleForm.DEGREES, 1.0)

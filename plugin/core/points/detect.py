@@ -15,9 +15,10 @@ from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs
 from .keyed import without_keys
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
-from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, is_value, split_sample, take_sample
+from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, counts_columns, is_value, split_sample, take_sample
 from .number_marks import Marks, is_no_value, is_number, usual_marks
 from .parted_degrees import joined_parts, joined_words, runs_of_parts
+from .plain_lines import made_plain
 from .questions import Answer, Question, QuestionError, Topic
 from .said_units import said_by
 from .source import TextSource
@@ -118,6 +119,8 @@ def settle_form(
     mark, commented = sign_of_comments.mark, sign_of_comments.points
     if sign_of_comments.names:
         raise QuestionError(source.file, [_names_or_comments(sign_of_comments)])
+    if source.table is None and delimiter is None:
+        source = made_plain(source, mark)
     keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
     if keyed is None and source.table is None and delimiter is None:
         source = without_brackets(source, mark)
@@ -260,7 +263,7 @@ def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sam
 def _lines_above_numbers(sample: Sample, columns: Optional[ColumnMap]) -> List[SampleLine]:
     above: List[SampleLine] = []
     for line in sample.lines[:HEADER_WITHIN]:
-        if sum(is_value(field) for field in line.fields) >= 2:
+        if sum(is_value(field) for field in line.fields) >= 2 and not counts_columns(line.fields):
             break
         above.append(line)
     return above

@@ -77,9 +77,14 @@ def kind_of(file: str, raw: bytes) -> str:
         return "Shapefile"
     if head.startswith(b"\xd0\xcf\x11\xe0"):
         return "XLS"
+    if head.startswith(b"fgb\x03fgb"):
+        return "FlatGeobuf"
     text = head.lstrip(b"\xef\xbb\xbf \t\r\n").replace(b"\0", b"")
     if text.startswith(b"<"):
-        return next((kind for mark, kind in ((b"<gpx", "GPX"), (b"<kml", "KML")) if mark in text), "")
+        return next(
+            (kind for mark, kind in ((b"<gpx", "GPX"), (b"<kml", "KML"), (b"opengis.net/gml", "GML")) if mark in text),
+            "",
+        )
     if (
         text.startswith(b"{")
         and b'"type"' in text

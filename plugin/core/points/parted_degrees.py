@@ -21,7 +21,7 @@ _PARTS = (
     frozenset(each("m min mins minute minutes minuten minuto minutos minuti minuty minuter mm")),
     frozenset(each("s sec secs second seconds sek sekunden seconde secondes segundo segundos seg secondi ss sekundy")),
 )
-_SIGN_PARTS = ("°º˚", "'′’", "\"″”")
+_SIGN_PARTS = ("°º˚", "'′’", '"″”')
 
 
 class _Run(NamedTuple):
@@ -96,7 +96,9 @@ def _with_quoted(
             parts = fields[run.place : run.place + run.count]
             whole = "".join(part + sign for part, sign in zip(parts, (*_SIGNS.decode()[: len(parts) - 1], "")))
             fields[run.place : run.place + run.count] = [whole]
-        cells = ['"' + field.replace('"', '""') + '"' if delimiter in field or '"' in field else field for field in fields]
+        cells = [
+            '"' + field.replace('"', '""') + '"' if delimiter in field or '"' in field else field for field in fields
+        ]
         made.append(delimiter.join(cells).encode())
     return b"".join(line + bytes([LF]) for line in made)
 

@@ -7,6 +7,7 @@ the readings ranked.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple
 
@@ -15,7 +16,7 @@ import numpy as np
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
-from .angle_forms import find_sides, settle_angles
+from .angle_forms import find_sides, settle_angles, turned_sides
 from .columns import ROLES, Kind, coordinates_of, plain_word
 from .comments import units_said
 from .detect import Form, settle_form
@@ -35,12 +36,29 @@ from .recognition import Guess, Recognition
 from .source import load_text
 from .times import is_month_first
 from .unit_columns import with_units_of_values
-from .words import code_rank, name_rank, read_word, roles_by_words
+from .vocabulary import each
+from .words import code_rank, fold, name_rank, read_word, roles_by_words
 
 DAY_FIRST = Text(
     "recognise.day_first",
     QT_TRANSLATE_NOOP("core", "{file}: dates such as 03/04/2025 are read with the day first; nothing says so."),
 )
+GEOCENTRIC = Text(
+    "recognise.geocentric",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, "
+        "or latitudes and longitudes",
+    ),
+)
+SEVERAL_ZONES = Text(
+    "recognise.several_zones",
+    QT_TRANSLATE_NOOP("core", "column {column} says zones {zones}; save the lines of each zone as a file of its own"),
+)
+#: Metres from the middle of the Earth that ground has.
+EARTH = (6.33e6, 6.41e6)
+ZONE_WORDS = frozenset(each("zone utmzone gridzone fuseau huso streifen zona zonenr"))
+_ZONE = re.compile(r"\s*([0-9]{1,2})(?![0-9.])")
 #: Columns that a table of checked points has, whose heights are of the ground.
 _OWN_TABLE = {"line", "status", "reason"}
 HEADER_FIRST = Text(
@@ -127,6 +145,7 @@ def recognise_look(look: Look) -> Recognition:
     unit = settle_unit(case, pair)
     angles = settle_angles(case, pair)
     rise = unit_of_heights(case, heights[0] if heights else {}, unit.unit)
+    questions = _systems(case, pair, heights) or questions
     if not any(one.stops for one in questions) or not pairs:
         questions += [*unit.questions, *angles.questions, *rise.questions]
     kind = height_kind(case, heights)
@@ -144,10 +163,31 @@ def recognise_look(look: Look) -> Recognition:
         units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
         angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
         {role: case.columns[column - 1].suffix for role, column in columns.items() if column <= len(case.columns)},
+        turned_sides(case, pair),
     )  # fmt: skip
 
 
 METRE = LengthUnit.METRE
+
+
+def _systems(case: Case, pair: Optional[Pair], heights: Sequence[Dict[str, int]]) -> List[Question]:
+    """What stops where the coordinates are of no plane system, or of several."""
+    found = []
+    places = list(heights[0].values()) if heights else []
+    if pair is not None and not pair.degrees and places and places[0] < len(case.columns):
+        radius = np.sqrt(pair.first.values**2 + pair.second.values**2 + case.columns[places[0]].values ** 2)
+        radius = radius[np.isfinite(radius)]
+        if len(radius) and EARTH[0] < radius.min() and radius.max() < EARTH[1]:
+            found.append(Question(Topic.CRS, message(GEOCENTRIC), ()))
+    if case.look.mapped is None:
+        for place, word in enumerate(case.look.header.words if case.look.header else ()):
+            if set(fold(word).split()) & ZONE_WORDS and place < len(case.columns):
+                fields = {row[place] for row in case.look.rows.fields if place < len(row)}
+                zones = sorted({match[1] for match in map(_ZONE.match, fields) if match is not None})
+                if len(zones) > 1:
+                    text = message(SEVERAL_ZONES, column=place + 1, zones=", ".join(zones))
+                    found.append(Question(Topic.CRS, text, ()))
+    return found
 
 
 def _case(look: Look) -> Case:
@@ -168,6 +208,7 @@ def _case(look: Look) -> Case:
     columns = [_without_markers(column, look.given) for column in columns]
     if look.mapped is None:
         _part_date_and_time(named, columns)
+        _without_empty(named, columns)
     crs = look.crs if look.crs is not None and look.crs.is_projected else None
     return Case(
         look,
@@ -190,6 +231,22 @@ def _without_markers(column: Column, given: Given) -> Column:
     for marker in found:
         values[marker.where] = np.nan
     return replace(column, values=values) if np.isfinite(values).any() else column
+
+
+def _without_empty(named: Dict[str, List[int]], columns: Sequence[Column]) -> None:
+    """Columns of coordinates that hold nothing lose their role, where others of that kind hold something."""
+
+    def filled(role: str) -> List[int]:
+        return [place for place in named.get(role, []) if place < len(columns) and columns[place].filled > 0.0]
+
+    for kind in (("height", "ellipsoidal_height"), (*PLAN, *DEGREES)):
+        if not any(filled(role) for role in kind):
+            continue
+        for role in kind:
+            if role in named and len(filled(role)) < len(named[role]):
+                named[role] = filled(role)
+                if not named[role]:
+                    del named[role]
 
 
 def _part_date_and_time(named: Dict[str, List[int]], columns: Sequence[Column]) -> None:
@@ -251,7 +308,9 @@ def _sets(case: Case, guesses: Sequence[Guess]) -> Tuple[Answer, ...]:
     if any(place >= len(case.columns) or not is_value(case.columns[place]) for one in sets for place in one):
         return ()
     return tuple(
-        replace(guesses[0], columns={**guesses[0].columns, **{role: place + 1 for role, place in zip(roles, one)}}).answer
+        replace(
+            guesses[0], columns={**guesses[0].columns, **{role: place + 1 for role, place in zip(roles, one)}}
+        ).answer
         for one in sets[:4]
     )
 

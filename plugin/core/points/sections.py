@@ -15,21 +15,22 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text, message
 from .columns import ColumnMap, coordinates_of, roles_of_header
-from .comments import find_comment
+from .comments import find_comment, units_of_line
 from .delimiters import DELIMITERS
-from .lines_of_text import split_line
+from .lines_of_text import counts_columns, split_line
 from .number_marks import is_number
 from .pointfile import PointFile
 from .pointset import COLUMNS
 from .rejects import LineAccount, Rejects
+from .said_units import said_by
 from .source import TextSource
 from .stack import stack_extra, stack_geographic
-from .words import read_word
+from .words import Word, fold, read_word
 
 ANOTHER_HEADER = Text(
     "sections.another_header",
     QT_TRANSLATE_NOOP(
-        "core", "{file}: line {line} is a header of other columns or units; the lines behind it are read by that."
+        "core", "{file}: from line {line} on other columns or units are said; the lines behind it are read so."
     ),
     weight=1,
 )
@@ -47,10 +48,21 @@ _SIGNS = (*DELIMITERS, "|")
 
 
 class _Head(NamedTuple):
-    """A line that names all coordinates: its number, and what its words mean."""
+    """A line that names all coordinates, or says a unit: its number and text, what its words mean, and whether it is
+    a header.
+    """
 
     line: int
+    text: str
     meaning: Tuple[Any, ...]
+    header: bool
+
+
+class _Start(NamedTuple):
+    """The first line of a part, and the header above it that counts on, "" where it has its own."""
+
+    line: int
+    header: str = ""
 
 
 def read_parts(
@@ -64,12 +76,13 @@ def read_parts(
     starts = _starts(source, comment)
     if not starts:
         return read(source, mapping)
-    ends = [*(start - 1 for start in starts), source.lines]
-    begins = [1, *starts]
-    parts = [read(_part(source, 1, ends[0]), mapping)]
-    later = mapping if mapping is not None and _against_header(parts[0]) else None
-    parts += [read(_part(source, begin, end), later) for begin, end in zip(begins[1:], ends[1:])]
-    return _together(source, parts, begins)
+    ends = [*(start.line - 1 for start in starts), source.lines]
+    parts = [read(_part(source, _Start(1), ends[0]), mapping)]
+    later = mapping if mapping is not None and (parts[0].format.header is None or _against_header(parts[0])) else None
+    for start, end in zip(starts, ends[1:]):
+        part = read(_part(source, start, end), mapping if start.header else later)
+        parts.append(_with_account(part, start))
+    return _together(source, parts, starts)
 
 
 def _against_header(part: PointFile) -> bool:
@@ -79,19 +92,24 @@ def _against_header(part: PointFile) -> bool:
     return any(said.get(role, [used[role] - 1])[0] + 1 != used[role] for role in coordinates_of(used) if role in used)
 
 
-def _starts(source: TextSource, comment: Optional[str]) -> List[int]:
-    """The first line of each part but the first."""
+def _starts(source: TextSource, comment: Optional[str]) -> List[_Start]:
+    """Where each part but the first begins."""
     if source.table is not None and source.table.crs:
         return []
-    heads = list(_heads(source, comment))
-    changed = [one for before, one in zip(heads, heads[1:]) if one.meaning != before.meaning]
-    if heads and not _is_first(source, heads[0]):
-        changed.insert(0, heads[0])
-    starts: List[int] = []
-    for head in changed:
-        end = next((other.line for other in heads if other.line > head.line), source.lines + 1)
-        if _numbers_between(source, head.line, end):
-            starts.append(_with_lines_above(source, head.line))
+    found = list(_heads(source, comment))
+    starts: List[_Start] = []
+    header: Optional[_Head] = None
+    for i, head in enumerate(found):
+        above = source.lines if i == 0 else found[i - 1].line
+        begun = starts[-1].line if starts else 0
+        end = next((other.line for other in found[i + 1 :]), source.lines + 1)
+        changed = header is None or head.meaning != header.meaning if head.header else True
+        inside = _numbers_between(source, 0 if header is None else begun, head.line, above)
+        if changed and inside and (_numbers_between(source, head.line, end) or not head.header):
+            starts.append(
+                _Start(_with_lines_above(source, head.line), "" if head.header or header is None else header.text)
+            )
+        header = head if head.header else header
     return starts
 
 
@@ -101,16 +119,16 @@ def _heads(source: TextSource, comment: Optional[str]) -> Iterator[_Head]:
     for match in _LIKE_A_HEADER.finditer(source.data):
         start = match.start() + (match.group(0)[:1] == b"\n")
         text = match.group(0).strip(b"\n").decode()
-        if sum(sign in text for sign in _SIGNS) == 0:
-            continue
         if mark is None:
             mark = find_comment(source, comment).mark
         bare = text.strip()
-        meaning = _meaning(bare[len(mark) :] if mark and bare.startswith(mark) else bare)
-        if meaning is not None:
+        bare = bare[len(mark) :] if mark and bare.startswith(mark) else bare
+        meaning = _meaning(bare)
+        unit = units_of_line(bare) if meaning is None else (Word(), Word())
+        if meaning is not None or unit != (Word(), Word()):
             line += source.data.count(b"\n", at, start)
             at = start
-            yield _Head(line, meaning)
+            yield _Head(line, text, unit if meaning is None else meaning, meaning is not None)
 
 
 def _meaning(text: str) -> Optional[Tuple[Any, ...]]:
@@ -126,18 +144,18 @@ def _meaning(text: str) -> Optional[Tuple[Any, ...]]:
     return None
 
 
-def _is_first(source: TextSource, head: _Head) -> bool:
-    """Whether no line with numbers stands above the first header."""
-    return not _numbers_between(source, 0, head.line)
-
-
-def _numbers_between(source: TextSource, after: int, before: int) -> bool:
-    """Whether a line with numbers stands between two lines."""
-    return any(_has_numbers(text) for text in source.texts(range(after + 1, min(before, after + 200))))
+def _numbers_between(source: TextSource, after: int, before: int, above: int = 0) -> bool:
+    """Whether a line with numbers stands between two lines, among those right behind ``after`` or ``above``."""
+    near = [*range(after + 1, min(before, after + 200)), *range(above + 1, min(before, above + 200))]
+    return any(_has_numbers(text) for text in source.texts(near))
 
 
 def _has_numbers(text: str) -> bool:
-    return any(sum(map(is_number, (split_line(text, sign) or [])[:50])) >= 2 for sign in _SIGNS)
+    for sign in _SIGNS:
+        fields = (split_line(text, sign) or [])[:50]
+        if sum(map(is_number, fields)) >= 2:
+            return not counts_columns(fields)
+    return False
 
 
 def _with_lines_above(source: TextSource, line: int) -> int:
@@ -150,26 +168,52 @@ def _with_lines_above(source: TextSource, line: int) -> int:
     return line
 
 
-def _part(source: TextSource, begin: int, end: int) -> TextSource:
-    """The lines from ``begin`` to ``end``, with blank ones before them so that they keep their numbers."""
+def _part(source: TextSource, start: _Start, end: int) -> TextSource:
+    """The lines from where a part begins to ``end``, with blank ones before them so that they keep their numbers, and
+    the header that counts on in the last of these.
+    """
+    begin = start.line
 
     def cut(data: bytes) -> bytes:
         ends = np.flatnonzero(np.frombuffer(data, np.uint8) == 10)
-        start = int(ends[begin - 2]) + 1 if begin > 1 else 0
-        return b"\n" * (begin - 1) + data[start : int(ends[end - 1]) + 1]
+        at = int(ends[begin - 2]) + 1 if begin > 1 else 0
+        blank = b"\n" * (begin - 1)
+        if start.header:
+            blank = b"\n" * (begin - 2) + _without_units(start.header).encode() + b"\n"
+        return blank + data[at : int(ends[end - 1]) + 1]
 
-    last = end == source.lines
     return replace(
         source, data=cut(source.data), stood=cut(source.stood) if source.stood else b"", lines=end,
-        cut_off=source.cut_off and last, messages=source.messages if begin == 1 else (),
+        cut_off=source.cut_off and end == source.lines, messages=source.messages if begin == 1 else (),
     )  # fmt: skip
 
 
-def _together(source: TextSource, parts: Sequence[PointFile], begins: Sequence[int]) -> PointFile:
+def _without_units(header: str) -> str:
+    """A header line without its units in brackets: what is said below it counts in their place."""
+    return re.sub(
+        r"[(\[]([^)\]]*)[)\]]",
+        lambda match: "" if said_by(fold(match[1]).split(), True).unit is not None else match[0],
+        header,
+    )
+
+
+def _with_account(part: PointFile, start: _Start) -> PointFile:
+    """A part whose account is of its own lines alone."""
+    one = part.account
+    comment = bool(start.header) and part.format.header is not None and part.format.header.comment
+    headed = int(bool(start.header))
+    account = replace(
+        one, lines=one.lines - start.line + 1, blanks=one.blanks - (start.line - 1 - headed),
+        comments=one.comments - comment, header=one.header - (headed - comment),
+    )  # fmt: skip
+    return replace(part, account=account)
+
+
+def _together(source: TextSource, parts: Sequence[PointFile], starts: Sequence[_Start]) -> PointFile:
     first = parts[0]
-    for part, begin in zip(parts, begins):
+    for part, start in zip(parts[1:], starts):
         if (part.geographic is None) != (first.geographic is None):
-            raise SurveyError(OTHER_KIND, file=source.file, line=begin)
+            raise SurveyError(OTHER_KIND, file=source.file, line=start.line)
     sets = [part.points for part in parts]
     names = dict.fromkeys(name for one in sets for name in one.extra)
     points = replace(
@@ -180,15 +224,8 @@ def _together(source: TextSource, parts: Sequence[PointFile], begins: Sequence[i
         np.concatenate([part.rejects.line for part in parts]), np.concatenate([part.rejects.text for part in parts]),
         tuple(reason for part in parts for reason in part.rejects.reason),
     )  # fmt: skip
-    account = reduce(
-        lambda total, one: total + one,
-        [
-            replace(part.account, lines=part.account.lines - begin + 1, blanks=part.account.blanks - begin + 1)
-            for part, begin in zip(parts, begins)
-        ],
-        LineAccount(0, 0, 0, 0, 0, 0),
-    )
-    notes = [message(ANOTHER_HEADER, file=source.file, line=begin) for begin in begins[1:]]
+    account = reduce(lambda total, part: total + part.account, parts, LineAccount(0, 0, 0, 0, 0, 0))
+    notes = [message(ANOTHER_HEADER, file=source.file, line=start.line) for start in starts]
     return replace(
         first, points=points, rejects=rejects, account=account, geographic=stack_geographic(parts),
         messages=tuple({str(one): one for one in (*notes, *(said for part in parts for said in part.messages))}.values()),

@@ -41,7 +41,9 @@ ENCODING_ASSUMED = Text(
 
 TABLE_OF = Text(
     "points.table_of",
-    QT_TRANSLATE_NOOP("core", "{file}: the table of {count} lines in it was read as {kind}; lines count as in that table."),
+    QT_TRANSLATE_NOOP(
+        "core", "{file}: the table of {count} lines in it was read as {kind}; lines count as in that table."
+    ),
 )
 _BLOCK = 1 << 22
 #: A file that still grows after so many looks is read as far as that.
@@ -180,11 +182,15 @@ _PLAIN_SIGNS = tuple(
     )
     for sign in signs
 )
+#: Digits and marks of other scripts: Arabic, Persian, Devanagari, and the wide ones of East Asia.
+_DIGITS = tuple(
+    (chr(first + i).encode(), str(i).encode()) for first in (0x0660, 0x06F0, 0x0966, 0xFF10) for i in range(10)
+) + (("\u066b".encode(), b"."), ("\uff0e".encode(), b"."), ("\uff0c".encode(), b","), ("\u066c".encode(), b""))
 
 
 def _with_plain_signs(text: bytes) -> bytes:
     if not text.isascii():
-        for sign, plain in _PLAIN_SIGNS:
+        for sign, plain in (*_PLAIN_SIGNS, *_DIGITS):
             if sign in text:
                 text = text.replace(sign, plain)
     return text

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Dict, FrozenSet, List, Optional, Tuple
 
@@ -53,7 +53,7 @@ class Word:
     """What a header word says. ``role``: "" where nothing; ``doubtful``: one of :data:`DOUBTFUL`, else "";
     ``unit``: the unit it states, None where none; ``vague``: a foot, and not which; ``angle``: how angles are
     written; ``strange``: a unit that is not read. ``of``: "antenna" or "ground" for a height of that, "depth" for one that counts
-    down.
+    down. ``side``: N, S, E or W of a latitude or longitude.
     """
 
     role: str = ""
@@ -63,6 +63,7 @@ class Word:
     angle: Optional[AngleForm] = None
     strange: str = ""
     of: str = ""
+    side: str = ""
 
 
 @cache
@@ -86,6 +87,29 @@ def read_word(word: str) -> Word:
     """What one header word says by itself."""
     if len(word) > 80:
         return Word()
+    found = _read(word)
+    side = _side(word) if found.role in ("", "latitude", "longitude") else ""
+    if not side:
+        return found
+    rest = found if found.role else _read(_SIDES.sub(" ", word))
+    return replace(rest, side=side) if rest.role == ("latitude" if side in "NS" else "longitude") else found
+
+
+_SIDES = re.compile(
+    r"(?<![^\W_])(?:(?P<N>n|north|nord|norte|noord)|(?P<S>s|south|sud|süd|sur|zuid|sul)|(?P<E>e|east|est|ost|este|oost|leste)"
+    r"|(?P<W>w|west|ouest|oeste|ovest))(?![^\W_])",
+    re.IGNORECASE,
+)
+
+
+def _side(word: str) -> str:
+    """N, S, E or W where a header word says one of them, beside other words."""
+    found = {str(match.lastgroup) for match in _SIDES.finditer(word)}
+    return found.pop() if len(found) == 1 and fold(_SIDES.sub(" ", word)) else ""
+
+
+def _read(word: str) -> Word:
+    """As :func:`read_word`, without sides."""
     bare, said, inside = _take_unit(re.sub(r"(?<=[^\W\d_A-Z])(?=[A-Z][^\W\d_]*$)", " ", word))
     tokens = fold(bare).split()
     if inside and tokens:
