@@ -7,8 +7,6 @@ from __future__ import annotations
 import itertools
 from typing import Any, Dict, Iterator, List, Sequence, Tuple
 
-import numpy as np
-
 from tests.core.file_shapes import (
     N,
     Shape,
@@ -16,7 +14,6 @@ from tests.core.file_shapes import (
     by_line,
     columns_of,
     decimals,
-    fixed,
     hash_of,
     lines_of,
     site,

@@ -7,7 +7,7 @@ Words of other languages are those of dictionaries (from memory).
 from __future__ import annotations
 
 import json
-from typing import Any, Dict, Iterator, List, Sequence, Tuple
+from typing import Any, Dict, Iterator, List, Tuple
 
 import numpy as np
 

@@ -17,7 +17,7 @@ from ..units import LengthUnit, axis_unit
 from .area_causes import Case, Suggestion, landing, suggest
 from .axes import computed, flat
 from .record import crs_name
-from .whereabouts import net_over
+from .whereabouts import Box, net_over
 
 OUTSIDE = Text(
     "area.outside",

@@ -138,13 +138,11 @@ def _look_alike(
         return ()
     best: Optional[Tuple[float, Any, Landmark]] = None
     for other in _registered(flat(site.crs), alike):
-        there = (
-            _on_wgs84(other, easting[few], northing[few])
-            if _lies_at(other, easting[few[0]], northing[few[0]], site)
-            else None
-        )
-        for one in alike if there is not None else ():
-            share = _shared(there, one)
+        if not _lies_at(other, easting[few[0]], northing[few[0]], site):
+            continue
+        there = _on_wgs84(other, easting[few], northing[few])
+        for one in alike:
+            share = 0.0 if there is None else _shared(there, one)
             if share > UPON and (best is None or share > best[0]):
                 best = (share, other, one)
     if best is None:
@@ -175,7 +173,7 @@ def _as_large(site: Site, one: Landmark) -> bool:
     """Whether a landmark is about as large as the site in both directions."""
     mine = (site.box[2] - site.box[0], site.box[3] - site.box[1])
     theirs = ((one.east - one.west) % 360.0, one.north - one.south)
-    return all(LEAST < a and LEAST < b and 0.5 < a / b < 2.0 for a, b in zip(mine, theirs))
+    return all(a > LEAST and b > LEAST and 0.5 < a / b < 2.0 for a, b in zip(mine, theirs))
 
 
 def _shared(box: Box, one: Landmark) -> float:

@@ -15,9 +15,9 @@ from ..georeference.base_shift import parse_position
 from ..georeference.position import Kind, Landmark, landmark_of
 from ..linework.geojson_file import DEGREES, parsed
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..quality.check_points import read_check_points
 from ..points.angles import letter_of, parse_angle
 from ..points.survey import read_survey
+from ..quality.check_points import read_check_points
 from ..units import metres_per_unit
 from .settings import JobSettings
 

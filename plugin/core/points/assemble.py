@@ -64,9 +64,9 @@ def gather(
     every = _joined(blocks)
     coordinates = plan.layout.coordinates
     refused = [(line, reason) for block in blocks for line, reason in block.rejects]
-    every, told = _without_totals(every, coordinates)
+    every, totals = _without_totals(every, coordinates)
     every, more, notes = _without_markers(source.file, every, coordinates, plan, given)
-    refused = sorted(refused + told + more, key=lambda item: item[0])
+    refused = sorted(refused + totals + more, key=lambda item: item[0])
     if not len(every.line):
         raise QuestionError(source.file, [all_zero(coordinates[2])])
     roles, extra = dict(every.roles), dict(every.extra)

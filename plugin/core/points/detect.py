@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from typing import List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from .columns import ColumnMap, coordinates_of, roles_of_header
 from .bracketed import without_brackets
+from .columns import ColumnMap, coordinates_of, roles_of_header
 from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs

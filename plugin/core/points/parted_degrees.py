@@ -28,7 +28,7 @@ class _Run(NamedTuple):
     """Columns that hold the parts of one angle: the first place, how many, and the word for all."""
 
     place: int
-    count: int
+    columns: int
     word: str
 
 
@@ -72,7 +72,7 @@ def joined_parts(source: TextSource, delimiter: str, runs: Sequence[_Run]) -> Te
     quoted[np.searchsorted(lines.end, np.flatnonzero(text == QUOTE))] = True
     plain = ~quoted
     for run in runs:
-        for k in range(run.count - 1):
+        for k in range(run.columns - 1):
             which = plain & (rows.count > run.place + k + 1)
             field = rows.first[which] + run.place + k
             text[rows.field_end[field]] = _SIGNS[k]
@@ -93,9 +93,9 @@ def _with_quoted(
             made.append(text[start:end].tobytes())
             continue
         for run in reversed(runs):
-            parts = fields[run.place : run.place + run.count]
+            parts = fields[run.place : run.place + run.columns]
             whole = "".join(part + sign for part, sign in zip(parts, (*_SIGNS.decode()[: len(parts) - 1], "")))
-            fields[run.place : run.place + run.count] = [whole]
+            fields[run.place : run.place + run.columns] = [whole]
         cells = [
             '"' + field.replace('"', '""') + '"' if delimiter in field or '"' in field else field for field in fields
         ]
@@ -107,5 +107,5 @@ def joined_words(words: Sequence[str], runs: Sequence[_Run]) -> Tuple[str, ...]:
     """The header with one word in place of those of each run."""
     joined = list(words)
     for run in reversed(runs):
-        joined[run.place : run.place + run.count] = [run.word]
+        joined[run.place : run.place + run.columns] = [run.word]
     return tuple(joined)

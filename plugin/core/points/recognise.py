@@ -331,7 +331,7 @@ def _guesses(
     made = []
     for pair in pairs[:6]:
         free = heights if heights else [{}]
-        for rank, height in enumerate(each for each in free if not set(each.values()) & set(pair.places.values())):
+        for rank, height in enumerate(one for one in free if not set(one.values()) & set(pair.places.values())):
             roles = {**others, **pair.places, **height}
             order = sorted(roles, key=lambda role: roles[role])
             columns = {role: roles[role] + 1 for role in order if role in ROLES}

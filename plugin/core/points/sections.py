@@ -42,8 +42,8 @@ OTHER_KIND = Text(
         "as files of their own and give both.",
     ),
 )
-#: Lines that begin with words and have few digits, as headers do.
-_LIKE_A_HEADER = re.compile(rb"(?:^|\n)(?=[^\n0-9]{4})[^\n0-9]*(?:[0-9]{1,5}[^\n0-9]+){0,8}[0-9]{0,5}(?=\n)")
+#: Share of digits in a line of words, and how long it is at most.
+_MOST_DIGITS, _LONGEST = 0.35, 4000
 _SIGNS = (*DELIMITERS, "|")
 
 
@@ -115,10 +115,7 @@ def _starts(source: TextSource, comment: Optional[str]) -> List[_Start]:
 
 def _heads(source: TextSource, comment: Optional[str]) -> Iterator[_Head]:
     mark = None
-    line, at = 1, 0
-    for match in _LIKE_A_HEADER.finditer(source.data):
-        start = match.start() + (match.group(0)[:1] == b"\n")
-        text = match.group(0).strip(b"\n").decode()
+    for line, text in _lines_of_words(source):
         if mark is None:
             mark = find_comment(source, comment).mark
         bare = text.strip()
@@ -126,9 +123,27 @@ def _heads(source: TextSource, comment: Optional[str]) -> Iterator[_Head]:
         meaning = _meaning(bare)
         unit = units_of_line(bare) if meaning is None else (Word(), Word())
         if meaning is not None or unit != (Word(), Word()):
-            line += source.data.count(b"\n", at, start)
-            at = start
             yield _Head(line, text, unit if meaning is None else meaning, meaning is not None)
+
+
+def _lines_of_words(source: TextSource) -> Iterator[Tuple[int, str]]:
+    """Number and text of the lines that begin with words and have few digits, as headers do."""
+    text = np.frombuffer(source.data, np.uint8)
+    line = 1
+    for start, end in source.blocks():
+        block = text[start:end]
+        ends = np.flatnonzero(block == 10)
+        begins = np.concatenate([[0], ends[:-1] + 1])
+        digit = ((block - np.uint8(48)) < 10).view(np.uint8)
+        few = np.add.reduceat(digit, begins, dtype=np.int32) <= _MOST_DIGITS * (ends - begins)
+        few &= ends - begins > 4
+        for i in range(4):
+            few &= digit.take(begins + i, mode="clip") == 0
+        for i in np.flatnonzero(few).tolist():
+            words = block[begins[i] : ends[i]].tobytes().decode()
+            if len(words) < _LONGEST:
+                yield line + i, words
+        line += len(ends)
 
 
 def _meaning(text: str) -> Optional[Tuple[Any, ...]]:
