@@ -175,7 +175,8 @@ def _systems(case: Case, pair: Optional[Pair], heights: Sequence[Dict[str, int]]
     found = []
     places = list(heights[0].values()) if heights else []
     if pair is not None and not pair.degrees and places and places[0] < len(case.columns):
-        radius = np.sqrt(pair.first.values**2 + pair.second.values**2 + case.columns[places[0]].values ** 2)
+        with np.errstate(over="ignore"):
+            radius = np.sqrt(pair.first.values**2 + pair.second.values**2 + case.columns[places[0]].values ** 2)
         radius = radius[np.isfinite(radius)]
         if len(radius) and EARTH[0] < radius.min() and radius.max() < EARTH[1]:
             found.append(Question(Topic.CRS, message(GEOCENTRIC), ()))

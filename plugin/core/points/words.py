@@ -88,24 +88,27 @@ def read_word(word: str) -> Word:
     if len(word) > 80:
         return Word()
     found = _read(word)
-    side = _side(word) if found.role in ("", "latitude", "longitude") else ""
+    side, bare = _side(word) if found.role in ("", "latitude", "longitude") else ("", word)
     if not side:
         return found
-    rest = found if found.role else _read(_SIDES.sub(" ", word))
+    rest = found if found.role else _read(bare)
     return replace(rest, side=side) if rest.role == ("latitude" if side in "NS" else "longitude") else found
 
 
-_SIDES = re.compile(
-    r"(?<![^\W_])(?:(?P<N>n|north|nord|norte|noord)|(?P<S>s|south|sud|süd|sur|zuid|sul)|(?P<E>e|east|est|ost|este|oost|leste)"
-    r"|(?P<W>w|west|ouest|oeste|ovest))(?![^\W_])",
-    re.IGNORECASE,
-)
+_SIDE_WORDS = {
+    **dict.fromkeys(each("n north nord norte noord nordlich"), "N"), **dict.fromkeys(each("s south sud sur zuid sul"), "S"),
+    **dict.fromkeys(each("e east est ost este oost leste"), "E"), **dict.fromkeys(each("w west ouest oeste ovest"), "W"),
+}  # fmt: skip
 
 
-def _side(word: str) -> str:
-    """N, S, E or W where a header word says one of them, beside other words."""
-    found = {str(match.lastgroup) for match in _SIDES.finditer(word)}
-    return found.pop() if len(found) == 1 and fold(_SIDES.sub(" ", word)) else ""
+def _side(word: str) -> Tuple[str, str]:
+    """N, S, E or W where a header word says one of them beside other words, and the word without it; "" for none."""
+    inside = re.findall(r"[\(\[{<]([^\)\]}>]*)[\)\]}>]", word)
+    bare = re.sub(r"[\(\[{<][^\)\]}>]*[\)\]}>]?", " ", word)
+    parts = [fold(part.replace("°", " ")) for part in (*inside, *re.split(r"[\s_,/-]+", bare))]
+    sides = {_SIDE_WORDS[part] for part in parts if part in _SIDE_WORDS}
+    rest = [part for part in re.split(r"[\s_,/-]+", bare) if fold(part) not in _SIDE_WORDS]
+    return (sides.pop(), " ".join(rest)) if len(sides) == 1 and fold(" ".join(rest)) else ("", word)
 
 
 def _read(word: str) -> Word:
