@@ -258,12 +258,38 @@ def said_in_file(path: str, crs: Optional[Any]) -> Tuple[Message, ...]:
     with open(path, "rb") as stream:
         head = stream.read(HEAD_BYTES)
     text = head.decode("utf-8", "replace").replace("\x00", "")
+    for datum in _DATUMS.findall("\n".join(line for line in text.splitlines()[:40] if re.search(r"[A-Za-z]{3}", line))):
+        own = re.sub(r"\W", "", f"{crs.name} {flat(crs).geodetic_crs.datum.name if flat(crs).geodetic_crs.datum else ''}")
+        if not any(re.search(one, own, re.IGNORECASE) for one in _DATUM_WORDS.get(_plain(datum), (_plain(datum),))):
+            return (message(SAID, file=Path(path).name, words=datum, crs=crs_name(crs)),)
     for words, other in _named(text):
         if other is not None and not same_plan(other, crs):
             return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
         if other is None and zone_number(crs.name) not in (None, _number(words)):
             return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
     return ()
+
+
+#: Datums that files name, whose coordinates lie elsewhere than those of another; those that differ by less than a
+#: metre or two are not among them.
+_DATUMS = re.compile(
+    r"(?<![A-Za-z])(NAD[ -]?27|ED[ -]?50|DHDN|Pulkovo(?:[ -]?19)?[ -]?(?:42|95)|OSGB[ -]?36|SAD[ -]?69|Arc[ -]?(?:1950|1960)"
+    r"|AGD[ -]?(?:66|84)|NZGD[ -]?49|Cape Datum|S-?JTSK|Corrego Alegre|PSAD[ -]?56|Tokyo Datum)(?![A-Za-z0-9])",
+    re.IGNORECASE,
+)
+_DATUM_WORDS = {
+    "dhdn": ("dhdn", "hauptdreiecksnetz"), "osgb36": ("osgb", "ordnancesurvey"), "sjtsk": ("jtsk", "jednotne"),
+    "nzgd49": ("nzgd49", "nzgd1949", "geodeticdatum1949"), "sad69": ("sad69", "southamericandatum1969", "sad1969"),
+    "psad56": ("psad56", "provisionalsouthamericandatum1956"), "ed50": ("ed50", "europeandatum1950"),
+    "nad27": ("nad27", "northamericandatum1927"), "pulkovo42": ("pulkovo194", "pulkovo42"),
+    "pulkovo95": ("pulkovo1995", "pulkovo95"), "pulkovo1942": ("pulkovo194",), "pulkovo1995": ("pulkovo1995",),
+    "agd66": ("agd66", "australiangeodeticdatum1966"), "agd84": ("agd84", "australiangeodeticdatum1984"),
+    "capedatum": ("cape",), "tokyodatum": ("tokyo",),
+}  # fmt: skip
+
+
+def _plain(name: str) -> str:
+    return re.sub(r"\W", "", name).lower()
 
 
 def _named(text: str) -> Iterator[Tuple[str, Optional[Any]]]:

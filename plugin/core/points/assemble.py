@@ -166,6 +166,11 @@ def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Colum
     return every.without(np.array(sorted(refused))), [(int(every.line[i]), why) for i, why in refused.items()]
 
 
+def _one_place(every: _Columns, coordinates: Sequence[str], rows: np.ndarray) -> bool:
+    """Whether several points are one place stored again, such as a base, to the last digit."""
+    return len(rows) > 1 and all(np.ptp(every.roles[role][rows]) == 0.0 for role in coordinates)
+
+
 def _without_markers(
     file: str, every: _Columns, coordinates: Sequence[str], plan: Plan, given: Given
 ) -> Tuple[_Columns, List[Tuple[int, Message]], List[Message]]:
@@ -188,7 +193,7 @@ def _without_markers(
             local = ROLES[role] is Kind.COORDINATE and abs(float(np.median(every.roles[role]))) < _LOCAL
             markers = [marker for marker in markers if marker.sure and not (local and marker.value == 0.0)]
         sure += [(role, marker) for marker in markers if marker.sure]
-        doubtful = [marker for marker in markers if not marker.sure]
+        doubtful = [one for one in markers if not one.sure and not _one_place(every, coordinates, one.where)]
         if doubtful:
             known = list(dict.fromkeys(marker.value for _, marker in sure))
             line = int(every.line[min(int(marker.where[0]) for marker in doubtful)])

@@ -292,7 +292,8 @@ def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
                 for place in able[:6]
                 if guesses and role in guesses[0].columns
             ]
-            found.append(Question(Topic.TWICE, text, (*sets, *answers)))
+            every = {answer.typed: answer for answer in (*sets, *answers)}
+            found.append(Question(Topic.TWICE, text, tuple(every.values())))
     return found
 
 
