@@ -259,7 +259,9 @@ def said_in_file(path: str, crs: Optional[Any]) -> Tuple[Message, ...]:
         head = stream.read(HEAD_BYTES)
     text = head.decode("utf-8", "replace").replace("\x00", "")
     for datum in _DATUMS.findall("\n".join(line for line in text.splitlines()[:40] if re.search(r"[A-Za-z]{3}", line))):
-        own = re.sub(r"\W", "", f"{crs.name} {flat(crs).geodetic_crs.datum.name if flat(crs).geodetic_crs.datum else ''}")
+        own = re.sub(
+            r"\W", "", f"{crs.name} {flat(crs).geodetic_crs.datum.name if flat(crs).geodetic_crs.datum else ''}"
+        )
         if not any(re.search(one, own, re.IGNORECASE) for one in _DATUM_WORDS.get(_plain(datum), (_plain(datum),))):
             return (message(SAID, file=Path(path).name, words=datum, crs=crs_name(crs)),)
     for words, other in _named(text):

@@ -15,7 +15,7 @@ from .convert import Plan
 from .geographic import GeographicPoints, HeightKind
 from .given import Given
 from .layout import new_name
-from .no_value import Marker, all_zero, find_markers, given_markers, marked, open_question, plain
+from .no_value import Marker, all_zero, find_markers, given_markers, is_usual, marked, open_question, plain
 from .pointfile import FileFormat, PointFile
 from .pointset import COLUMNS, make_points
 from .questions import Question, QuestionError
@@ -166,6 +166,13 @@ def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Colum
     return every.without(np.array(sorted(refused))), [(int(every.line[i]), why) for i, why in refused.items()]
 
 
+def _among(value: float, others: np.ndarray) -> bool:
+    """Whether a value lies where most of ``others`` do: that of a line whose coordinates were exchanged."""
+    low, high = (float(edge) for edge in np.percentile(others[:: max(1, len(others) // 4096)], [5.0, 95.0]))
+    spread = max(high - low, 1.0)
+    return low - spread <= value <= high + spread
+
+
 def _one_place(every: _Columns, coordinates: Sequence[str], rows: np.ndarray) -> bool:
     """Whether several points are one place stored again, such as a base, to the last digit."""
     return len(rows) > 1 and all(np.ptp(every.roles[role][rows]) == 0.0 for role in coordinates)
@@ -191,7 +198,14 @@ def _without_markers(
         if markers and role != coordinates[2]:
             # In a local grid a line may well begin at 0.
             local = ROLES[role] is Kind.COORDINATE and abs(float(np.median(every.roles[role]))) < _LOCAL
-            markers = [marker for marker in markers if marker.sure and not (local and marker.value == 0.0)]
+            other = every.roles[coordinates[1 - coordinates.index(role)]] / factor
+            markers = [
+                one
+                for one in markers
+                if one.sure
+                and not (local and one.value == 0.0)
+                and (is_usual(one.value) or not _among(one.value, other))
+            ]
         sure += [(role, marker) for marker in markers if marker.sure]
         doubtful = [one for one in markers if not one.sure and not _one_place(every, coordinates, one.where)]
         if doubtful:

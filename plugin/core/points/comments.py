@@ -74,6 +74,29 @@ def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[
     return plan, heights
 
 
+def heights_ellipsoidal(source: TextSource, mark: str, header: int, first: int) -> bool:
+    """Whether comments and other lines above the data say that heights are above the ellipsoid, and nothing else."""
+    seen = 0
+    said = False
+    for number, text in source.each_line():
+        seen += bool(text.strip())
+        if seen > _ABOVE:
+            break
+        comment = bool(mark) and text.strip().startswith(mark)
+        if number == header or not (comment or number < first):
+            continue
+        tokens = set(fold(text).split())
+        if _HEIGHTS & tokens and any(re.match("ell?ips", token) for token in tokens):
+            said = not tokens & _OTHER_LEVELS
+    return said
+
+
+_OTHER_LEVELS = frozenset(
+    each("""not no geoid orthometric ortho msl nhn nn navd88 evrf ngf converted undulation separation normal gebrauchshohen
+    orthometrisch orthometrique ortometrica""")
+)
+
+
 def units_of_line(text: str) -> Tuple[Word, Word]:
     """The units of coordinates and of heights that one line says."""
     tokens = fold(text).split()

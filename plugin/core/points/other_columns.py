@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Dict, List, Optional, Sequence, Tuple
+from typing import Dict, List, Optional, Sequence, Set, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .features import MOST, Column
@@ -30,8 +30,10 @@ def other_roles(
     found = {role: places[0] for role, places in case.named.items() if role not in used and places[0] not in taken}
     if pair and pair.degrees:
         found = {role: place for role, place in found.items() if role not in PLAN}
-    if case.look.header is not None or pair is None:
+    if pair is None:
         return found, ()
+    if case.look.header is not None:
+        return {**found, **_of_unknown_words(case, found, taken)}, ()
     free = [column for column in case.columns if column.place not in taken]
     before, behind = min(taken), max(taken)
 
@@ -56,6 +58,30 @@ def other_roles(
             found[role] = column.place
             reasons.append(message(why, column=column.place + 1, role=role))
     return found, tuple(reasons)
+
+
+def _of_unknown_words(case: Case, found: Dict[str, int], taken: Set[int]) -> Dict[str, int]:
+    """Name and code under words of a language that is not known: a first column of which all differ, and then a last
+    one of texts that repeat.
+    """
+    known = {place for places in case.named.values() for place in places} | taken
+    columns = case.columns
+    first, last = columns[0], columns[-1]
+    if "name" in found or not taken or first.place in known or first.place > min(taken) or case.words[0].doubtful:
+        return {}
+    if not (first.counts or (first.is_text and first.distinct > 0.95)) or _since_1970(first):
+        return {}
+    more = {"name": first.place}
+    behind = last.place not in known and last.place > max(taken) and last.place < len(case.words)
+    if (
+        "code" not in found
+        and behind
+        and last.is_text
+        and 0 < last.distinct < 0.5
+        and not case.words[last.place].doubtful
+    ):
+        more["code"] = last.place
+    return more
 
 
 def _code_of_numbers(case: Case, free: Sequence[Column], behind: int) -> Optional[Column]:

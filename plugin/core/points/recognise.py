@@ -18,7 +18,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import find_sides, settle_angles, turned_sides
 from .columns import ROLES, Kind, coordinates_of, plain_word
-from .comments import units_said
+from .comments import heights_ellipsoidal, units_said
 from .detect import Form, settle_form
 from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
 from .geographic import HeightKind
@@ -110,6 +110,7 @@ def look_at(
     rows = gather_rows(form.source, first, form.delimiter, form.comment)
     width = max(form.shape.width, len(head.words) if head else 0)
     marks = usual_marks(rows.fields, MOST_LOOKED_AT, decimal)
+    lines = (0 if head is None else head.line, _first_data(form))
     return Look(
         form.source,
         form.delimiter,
@@ -121,7 +122,8 @@ def look_at(
         crs,
         given,
         mapped,
-        units_said(form.source, form.comment, 0 if head is None else head.line, _first_data(form)),
+        units_said(form.source, form.comment, *lines),
+        heights_ellipsoidal(form.source, form.comment, *lines),
     )
 
 
