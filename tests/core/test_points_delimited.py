@@ -141,7 +141,9 @@ def test_a_line_without_its_coordinates_is_a_reject_with_line_and_reason(survey,
 def test_numbers_are_those_of_python(survey, word):
     if abs(float(word)) > 1e8:
         return
-    result = read_points(survey(f"1,1,{word}\n1,1,2.125\n"), columns="easting,northing,height", decimal=".", height_unit=LengthUnit.METRE)
+    result = read_points(
+        survey(f"1,1,{word}\n1,1,2.125\n"), columns="easting,northing,height", decimal=".", height_unit=LengthUnit.METRE
+    )
     assert result.points.height[0] == float(word)
     assert np.signbit(result.points.height[0]) == np.signbit(float(word))
 
