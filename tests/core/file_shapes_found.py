@@ -68,9 +68,11 @@ def sections() -> Iterator[Shape]:
 
 def _cells(truth: Truth, plan: str, rise: str, part: slice) -> List[Sequence[str]]:
     return [
-        truth.names[part], decimals(truth.east[part], plan, 4), decimals(truth.north[part], plan, 4),
+        truth.names[part],
+        decimals(truth.east[part], plan, 4),
+        decimals(truth.north[part], plan, 4),
         decimals(truth.height[part], rise, 4),
-    ]  # fmt: skip
+    ]
 
 
 def _parted(truth: Truth, gap: int = 2) -> Dict[int, Tuple[float, float, float]]:
@@ -98,9 +100,13 @@ def repeated() -> Iterator[Shape]:
         columns["height"] = [word if i in skip else text for i, text in enumerate(columns["height"])]
         first = 2 if headed else 1
         yield made(
-            f"repeated {word} {share} {headed}", lines_of(list(columns.values()), ",", USUAL if headed else None),
-            truth, first, skip=skip, meant={**EVERY, "--no-value": word},
-        )  # fmt: skip
+            f"repeated {word} {share} {headed}",
+            lines_of(list(columns.values()), ",", USUAL if headed else None),
+            truth,
+            first,
+            skip=skip,
+            meant={**EVERY, "--no-value": word},
+        )
     for word in ("-1", "500"):
         truth = site(hash_of(word))
         columns = columns_of(truth)
@@ -115,17 +121,35 @@ def odd_units() -> Iterator[Shape]:
     truth = site(11)
     plan = [truth.names, decimals(truth.east), decimals(truth.north)]
     for said, unit, places in (
-        ("H (0.01 m)", "cm", 1), ("H [1/100 m]", "cm", 1), ("H (0.1 m)", "dm", 2), ("H [10 mm]", "cm", 1),
-        ("H (1e-3 m)", "mm", 0), ("HeightFeet", "ft", 4), ("heightft", "ft", 4), ("ElevFt", "ft", 4),
-        ("ELEV_FT", "ft", 4), ("HeightCm", "cm", 1), ("Z.ft", "ft", 4), ("Height, ft", "ft", 4), ("Height/ft", "ft", 4),
-        ("Height in feet", "ft", 4), ("ft Height", "ft", 4), ("Höhe [Fuß]", "ft", 4), ("H - cm", "cm", 1),
-        ("Height:mm", "mm", 0), ("Height (unit: cm)", "cm", 1), ("Height in 1/10 m", "dm", 2),
-    ):  # fmt: skip
+        ("H (0.01 m)", "cm", 1),
+        ("H [1/100 m]", "cm", 1),
+        ("H (0.1 m)", "dm", 2),
+        ("H [10 mm]", "cm", 1),
+        ("H (1e-3 m)", "mm", 0),
+        ("HeightFeet", "ft", 4),
+        ("heightft", "ft", 4),
+        ("ElevFt", "ft", 4),
+        ("ELEV_FT", "ft", 4),
+        ("HeightCm", "cm", 1),
+        ("Z.ft", "ft", 4),
+        ("Height, ft", "ft", 4),
+        ("Height/ft", "ft", 4),
+        ("Height in feet", "ft", 4),
+        ("ft Height", "ft", 4),
+        ("Höhe [Fuß]", "ft", 4),
+        ("H - cm", "cm", 1),
+        ("Height:mm", "mm", 0),
+        ("Height (unit: cm)", "cm", 1),
+        ("Height in 1/10 m", "dm", 2),
+    ):
         head = ["name", "E (m)", "N (m)", f'"{said}"' if "," in said else said]
         yield made(
-            f"odd unit {said}", lines_of([*plan, decimals(truth.height, unit, places)], ",", head), truth, 2,
+            f"odd unit {said}",
+            lines_of([*plan, decimals(truth.height, unit, places)], ",", head),
+            truth,
+            2,
             meant={"--height-unit": unit, "--units-from": "header"},
-        )  # fmt: skip
+        )
     feet = decimals(truth.height, "ft", 4)
     for head, word in (("Height unit", "ft"), ("Unit", "ft"), ("Einheit Höhe", "Fuß"), ("h_unit", "ift")):
         columns = [*plan, feet, [word] * N]
@@ -144,19 +168,36 @@ def odd_units() -> Iterator[Shape]:
         meant={"--columns": "name=1,easting=2,northing=4,height=6"},
     )
     for line, unit, both in (
-        ("Site survey;heights in feet", "ft", False), ("Heights: cm", "cm", False), ("All lengths in millimetres", "mm", True),
-        ("Units: mm", "mm", True), ("Survey of Monday (all dimensions in mm)", "mm", True), ("Höhen in cm", "cm", False),
-        ("Unité : cm", "cm", True), ("Elevations are in international feet", "ft", False), ("Unit of length = mm", "mm", True),
-        ("Coordinates in mm, heights in mm", "mm", True), ("Z in cm", "cm", False), ("Units,mm", "mm", True),
-    ):  # fmt: skip
+        ("Site survey;heights in feet", "ft", False),
+        ("Heights: cm", "cm", False),
+        ("All lengths in millimetres", "mm", True),
+        ("Units: mm", "mm", True),
+        ("Survey of Monday (all dimensions in mm)", "mm", True),
+        ("Höhen in cm", "cm", False),
+        ("Unité : cm", "cm", True),
+        ("Elevations are in international feet", "ft", False),
+        ("Unit of length = mm", "mm", True),
+        ("Coordinates in mm, heights in mm", "mm", True),
+        ("Z in cm", "cm", False),
+        ("Units,mm", "mm", True),
+    ):
         for sign in ("", "# "):
             truth = site(hash_of(line))
             unit_of_plan, places = (unit, {"mm": 0, "cm": 1}.get(unit, 4)) if both else ("m", 3)
-            columns = [truth.names, decimals(truth.east, unit_of_plan, places), decimals(truth.north, unit_of_plan, places),
-                       decimals(truth.height, unit, {"mm": 0, "cm": 1}.get(unit, 4))]  # fmt: skip
+            columns = [
+                truth.names,
+                decimals(truth.east, unit_of_plan, places),
+                decimals(truth.north, unit_of_plan, places),
+                decimals(truth.height, unit, {"mm": 0, "cm": 1}.get(unit, 4)),
+            ]
             text = f"{sign}{line}\n" + lines_of(columns, ",", USUAL[:4])
-            yield made(f"title {sign}{line}", text, truth, 3,
-                       meant={"--unit": unit_of_plan, "--height-unit": unit, "--units-from": "header"})  # fmt: skip
+            yield made(
+                f"title {sign}{line}",
+                text,
+                truth,
+                3,
+                meant={"--unit": unit_of_plan, "--height-unit": unit, "--units-from": "header"},
+            )
 
 
 def packed() -> Iterator[Shape]:
@@ -175,8 +216,14 @@ def packed() -> Iterator[Shape]:
             text = lines_of(
                 [truth.names, *fields, decimals(truth.height)], ",", ["Name", "Latitude", "Longitude", "Height"]
             )
-            yield Shape(f"packed {lon} {seed} {form}", text.encode(), degrees_of(truth, 2), geographic=True,
-                        precision=2e-8, meant={"--angles": form})  # fmt: skip
+            yield Shape(
+                f"packed {lon} {seed} {form}",
+                text.encode(),
+                degrees_of(truth, 2),
+                geographic=True,
+                precision=2e-8,
+                meant={"--angles": form},
+            )
 
 
 def _packed(value: float) -> str:
@@ -195,8 +242,13 @@ def depths() -> Iterator[Shape]:
         if meant:
             columns["height"] = [text.lstrip("-") for text in columns["height"]]
         head = [*USUAL[:3], word, USUAL[4]]
-        yield made(f"depth {word} {meant}", lines_of(list(columns.values()), ",", head), truth, 2,
-                   meant={"--heights-of": "depth" if meant else "ground"})  # fmt: skip
+        yield made(
+            f"depth {word} {meant}",
+            lines_of(list(columns.values()), ",", head),
+            truth,
+            2,
+            meant={"--heights-of": "depth" if meant else "ground"},
+        )
     truth = site(5)
     columns = columns_of(truth)
     text = lines_of([*columns.values(), ["1.20"] * N], ",", [*USUAL, "Depth"])
@@ -212,13 +264,26 @@ def glued() -> Iterator[Shape]:
             columns["name"],
             *([f"{word}{blank}m" for word in columns[role]] for role in ("easting", "northing", "height")),
         ]
-        yield made(f"glued m {headed} {sign!r} {blank!r}", lines_of(cells, sign, USUAL[:4] if headed else None), truth,
-                   1 + headed, meant=EVERY)  # fmt: skip
+        yield made(
+            f"glued m {headed} {sign!r} {blank!r}",
+            lines_of(cells, sign, USUAL[:4] if headed else None),
+            truth,
+            1 + headed,
+            meant=EVERY,
+        )
     for unit in ("ft", "cm"):
-        cells = [columns["name"], *([f"{word}m" for word in columns[role]] for role in ("easting", "northing")),
-                 [f"{word}{unit}" for word in decimals(truth.height, unit, 4)]]  # fmt: skip
-        yield made(f"glued {unit}", lines_of(cells, ",", USUAL[:4]), truth, 2,
-                   meant={"--units-from": "header", "--height-unit": unit})  # fmt: skip
+        cells = [
+            columns["name"],
+            *([f"{word}m" for word in columns[role]] for role in ("easting", "northing")),
+            [f"{word}{unit}" for word in decimals(truth.height, unit, 4)],
+        ]
+        yield made(
+            f"glued {unit}",
+            lines_of(cells, ",", USUAL[:4]),
+            truth,
+            2,
+            meant={"--units-from": "header", "--height-unit": unit},
+        )
     code = [word.replace(" ", "") for word in columns["code"]]
     lines = [f"{n:>6}{e:>12}{no:>13}{h:>8}{c}" for n, e, no, h, c in zip(*list(columns.values())[:4], code)]
     yield made("glued code", "\n".join(lines) + "\n", truth, 1, codes=by_line(code, 1), meant=EVERY)
@@ -254,17 +319,29 @@ def parted_degrees() -> Iterator[Shape]:
             f"parted degrees {lat[1]} {sign!r}", text.encode(), degrees_of(truth, 2), geographic=True, precision=2e-8
         )
     for said, factor, form, places in (
-        ("_e9", 1e9, "1e-9", 0), ("_e7", 1e7, "1e-7", 0), (" (1e-9 deg)", 1e9, "1e-9", 0), (" [1e-7°]", 1e7, "1e-7", 0),
-        (" (arcsec)", 3600.0, "arcsec", 5), (" (arcmin)", 60.0, "arcmin", 7), (" (1e7)", 1e7, "1e-7", 0),
-        ("_nanodeg", 1e9, "1e-9", 0), (" (microdegrees)", 1e6, "1e-6", 2),
-    ):  # fmt: skip
+        ("_e9", 1e9, "1e-9", 0),
+        ("_e7", 1e7, "1e-7", 0),
+        (" (1e-9 deg)", 1e9, "1e-9", 0),
+        (" [1e-7°]", 1e7, "1e-7", 0),
+        (" (arcsec)", 3600.0, "arcsec", 5),
+        (" (arcmin)", 60.0, "arcmin", 7),
+        (" (1e7)", 1e7, "1e-7", 0),
+        ("_nanodeg", 1e9, "1e-9", 0),
+        (" (microdegrees)", 1e6, "1e-6", 2),
+    ):
         for words in (("Lat", "Lon"), ("latitude", "longitude")):
             cells = [[f"{v * factor:.{places}f}" for v in values] for values in (truth.latitude, truth.longitude)]
             text = lines_of(
                 [truth.names, *cells, decimals(truth.height)], ",", ["name", *(w + said for w in words), "height"]
             )
-            yield Shape(f"parts of a degree {words[0]}{said}", text.encode(), degrees_of(truth, 2), geographic=True,
-                        precision=6e-8, meant={"--angles": form})  # fmt: skip
+            yield Shape(
+                f"parts of a degree {words[0]}{said}",
+                text.encode(),
+                degrees_of(truth, 2),
+                geographic=True,
+                precision=6e-8,
+                meant={"--angles": form},
+            )
 
 
 def kept_beside() -> Iterator[Shape]:
@@ -274,16 +351,28 @@ def kept_beside() -> Iterator[Shape]:
     cells = list(columns.values())
     every = {"names": by_line(truth.names, 2), "codes": by_line(truth.codes, 2)}
     for encoding, head in (
-        ("cp1250", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]), ("cp1250", ["Nr punktu", "Wschód", "Północ", "Wysokość", "Kod"]),
-        ("cp1251", ["Имя точки", "Восток", "Север", "Высота", "Код"]), ("cp1253", ["Σημείο", "Ανατολή", "Βορράς", "Υψόμετρο", "Κωδικός"]),
-        ("cp1254", ["Nokta", "Doğu", "Kuzey", "Yükseklik", "Açıklama"]), ("iso8859-2", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]),
-        ("koi8-r", ["Имя точки", "Восток", "Север", "Высота", "Код"]), ("cp852", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]),
-        ("cp437", ["Punkt", "Rechtswert", "Hochwert", "Höhe", "Bemerkung"]), ("cp866", ["Имя точки", "Восток", "Север", "Высота", "Код"]),
+        ("cp1250", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]),
+        ("cp1250", ["Nr punktu", "Wschód", "Północ", "Wysokość", "Kod"]),
+        ("cp1251", ["Имя точки", "Восток", "Север", "Высота", "Код"]),
+        ("cp1253", ["Σημείο", "Ανατολή", "Βορράς", "Υψόμετρο", "Κωδικός"]),
+        ("cp1254", ["Nokta", "Doğu", "Kuzey", "Yükseklik", "Açıklama"]),
+        ("iso8859-2", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]),
+        ("koi8-r", ["Имя точки", "Восток", "Север", "Высота", "Код"]),
+        ("cp852", ["Číslo bodu", "Východ", "Sever", "Výška", "Kód"]),
+        ("cp437", ["Punkt", "Rechtswert", "Hochwert", "Höhe", "Bemerkung"]),
+        ("cp866", ["Имя точки", "Восток", "Север", "Высота", "Код"]),
         ("mac-roman", ["Punkt", "Rechtswert", "Hochwert", "Höhe", "Bemerkung"]),
         ("utf-8", ["Punkt", "Øst", "Nord", "Høyde", "Temakode"]),
-    ):  # fmt: skip
-        yield made(f"beside {encoding} {head[4]}", lines_of(cells, ";", head), truth, 2, encoding, **every,
-                   meant={"--columns": EVERY["--columns"], "--encoding": encoding})  # fmt: skip
+    ):
+        yield made(
+            f"beside {encoding} {head[4]}",
+            lines_of(cells, ";", head),
+            truth,
+            2,
+            encoding,
+            **every,
+            meant={"--columns": EVERY["--columns"], "--encoding": encoding},
+        )
     numbers = [str(100 + 10 * (i // 6 % 5)) for i in range(N)]
     text = lines_of([*cells[:4], numbers], ",")
     yield made(
@@ -297,8 +386,15 @@ def kept_beside() -> Iterator[Shape]:
         order = ["name", "easting", "northing", "height", "code"]
         order.insert(place, "time")
         meant = ",".join(f"{role}={i + 1}" for i, role in enumerate(order))
-        yield made(f"beside epoch {place} {unit}", lines_of(parts, ","), truth, 1, names=by_line(truth.names, 1),
-                   time=by_line(truth.time.tolist(), 1), meant={"--columns": meant})  # fmt: skip
+        yield made(
+            f"beside epoch {place} {unit}",
+            lines_of(parts, ","),
+            truth,
+            1,
+            names=by_line(truth.names, 1),
+            time=by_line(truth.time.tolist(), 1),
+            meant={"--columns": meant},
+        )
     names = [f"#{name}" if i % 10 == 3 else name for i, name in enumerate(truth.names)]
     for headed in (True, False):
         text = lines_of([names, *cells[1:]], ",", USUAL if headed else None)

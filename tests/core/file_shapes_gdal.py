@@ -82,8 +82,10 @@ def marks() -> Iterator[Shape]:
     )
     in_degrees: Dict[str, Any] = {"geographic": True, "precision": 2e-8}
     for mark, layer, form in (
-        ("wpt", "waypoints", "{}"), ("trkpt", "track_points", "<trk><trkseg>{}</trkseg></trk>"), ("rtept", "route_points", "<rte>{}</rte>"),
-    ):  # fmt: skip
+        ("wpt", "waypoints", "{}"),
+        ("trkpt", "track_points", "<trk><trkseg>{}</trkseg></trk>"),
+        ("rtept", "route_points", "<rte>{}</rte>"),
+    ):
         inner = "".join(
             f'<{mark} lat="{lat:.9f}" lon="{lon:.9f}"><ele>{up:.3f}</ele><name>{name}</name></{mark}>'
             for lon, lat, up, name, _ in points
@@ -99,8 +101,9 @@ def marks() -> Iterator[Shape]:
         )
     places = "".join(
         f"<Placemark><name>{name}</name><description>{code}</description><Point><coordinates>{lon:.9f},{lat:.9f},{up:.3f}"
-        "</coordinates></Point></Placemark>" for lon, lat, up, name, code in points
-    )  # fmt: skip
+        "</coordinates></Point></Placemark>"
+        for lon, lat, up, name, code in points
+    )
     kml = f'<?xml version="1.0"?><kml xmlns="http://www.opengis.net/kml/2.2"><Document><name>d</name><Folder><name>f</name>{places}</Folder></Document></kml>'
     yield Shape("gdal kml", kml.encode(), degrees_of(truth, 2), codes, names, suffix=".kml", **in_degrees)
     flat = {line: (lon, lat, 0.0) for line, (lon, lat, _) in degrees_of(truth, 2).items()}
@@ -126,8 +129,14 @@ def marks() -> Iterator[Shape]:
         beside = [([lon, lat], {"name": name, word: up / unit}) for lon, lat, up, name, _ in points]
         yield Shape(f"gdal geojson {word}", features(beside), degrees_of(truth, 2), suffix=".geojson", **in_degrees)
     turned = [([lat, lon, up], of) for (lon, lat, up), of in whole]
-    yield Shape("gdal geojson turned", features(turned), degrees_of(truth, 2), suffix=".geojson", **in_degrees,
-                meant={"--columns": "latitude=1,longitude=2,height=3,name=4,code=5"})  # fmt: skip
+    yield Shape(
+        "gdal geojson turned",
+        features(turned),
+        degrees_of(truth, 2),
+        suffix=".geojson",
+        **in_degrees,
+        meant={"--columns": "latitude=1,longitude=2,height=3,name=4,code=5"},
+    )
     plan = [
         ([e, n, up], {"name": name})
         for e, n, up, name in zip(truth.east.tolist(), truth.north.tolist(), truth.height.tolist(), truth.names)

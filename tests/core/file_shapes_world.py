@@ -46,28 +46,48 @@ def whole(seed: int) -> Tuple[Truth, List[List[str]]]:
 
 #: Header words: name, easting, northing, height, code.
 HEADS = {
-    "no": ("Punkt", "Øst", "Nord", "Høyde", "Temakode"), "is": ("Punktur", "Austur", "Norður", "Hæð", "Kóði"),
-    "sk": ("Číslo bodu", "Východ", "Sever", "Výška", "Kód"), "hr": ("Točka", "Istok", "Sjever", "Visina", "Kod"),
-    "sl": ("Točka", "Vzhod", "Sever", "Višina", "Koda"), "hu": ("Pontszám", "Kelet", "Észak", "Magasság", "Kód"),
-    "ro": ("Punct", "Est", "Nord", "Altitudine", "Cod"), "tr": ("Nokta No", "Sağa", "Yukarı", "Kot", "Açıklama"),
-    "el": ("Σημείο", "Ανατολή", "Βορράς", "Υψόμετρο", "Κωδικός"), "et": ("Punkt", "Ida", "Põhi", "Kõrgus", "Kood"),
-    "lv": ("Punkts", "Austrumi", "Ziemeļi", "Augstums", "Kods"), "lt": ("Taškas", "Rytai", "Šiaurė", "Aukštis", "Kodas"),
-    "uk": ("Точка", "Схід", "Північ", "Висота", "Код"), "bg": ("Точка", "Изток", "Север", "Височина", "Код"),
-    "sr": ("Тачка", "Исток", "Север", "Висина", "Код"), "zh": ("点号", "东坐标", "北坐标", "高程", "编码"),
-    "ko": ("점번호", "동좌표", "북좌표", "표고", "코드"), "id": ("Titik", "Timur", "Utara", "Elevasi", "Kode"),
-    "vi": ("Điểm", "Đông", "Bắc", "Cao độ", "Mã"), "br": ("Ponto", "Coord. Leste", "Coord. Norte", "Cota", "Descrição"),
-    "ca": ("Punt", "Est", "Nord", "Cota", "Codi"), "af": ("Punt", "Oos", "Noord", "Hoogte", "Kode"),
-    "ja": ("点名", "東座標", "北座標", "標高", "コード"), "he": ("נקודה", "מזרח", "צפון", "גובה", "קוד"),
-    "ar": ("نقطة", "شرق", "شمال", "ارتفاع", "رمز"), "mx": ("Pto.", "Este (m)", "Norte (m)", "Elev. (m)", "Descripción"),
-}  # fmt: skip
+    "no": ("Punkt", "Øst", "Nord", "Høyde", "Temakode"),
+    "is": ("Punktur", "Austur", "Norður", "Hæð", "Kóði"),
+    "sk": ("Číslo bodu", "Východ", "Sever", "Výška", "Kód"),
+    "hr": ("Točka", "Istok", "Sjever", "Visina", "Kod"),
+    "sl": ("Točka", "Vzhod", "Sever", "Višina", "Koda"),
+    "hu": ("Pontszám", "Kelet", "Észak", "Magasság", "Kód"),
+    "ro": ("Punct", "Est", "Nord", "Altitudine", "Cod"),
+    "tr": ("Nokta No", "Sağa", "Yukarı", "Kot", "Açıklama"),
+    "el": ("Σημείο", "Ανατολή", "Βορράς", "Υψόμετρο", "Κωδικός"),
+    "et": ("Punkt", "Ida", "Põhi", "Kõrgus", "Kood"),
+    "lv": ("Punkts", "Austrumi", "Ziemeļi", "Augstums", "Kods"),
+    "lt": ("Taškas", "Rytai", "Šiaurė", "Aukštis", "Kodas"),
+    "uk": ("Точка", "Схід", "Північ", "Висота", "Код"),
+    "bg": ("Точка", "Изток", "Север", "Височина", "Код"),
+    "sr": ("Тачка", "Исток", "Север", "Висина", "Код"),
+    "zh": ("点号", "东坐标", "北坐标", "高程", "编码"),
+    "ko": ("점번호", "동좌표", "북좌표", "표고", "코드"),
+    "id": ("Titik", "Timur", "Utara", "Elevasi", "Kode"),
+    "vi": ("Điểm", "Đông", "Bắc", "Cao độ", "Mã"),
+    "br": ("Ponto", "Coord. Leste", "Coord. Norte", "Cota", "Descrição"),
+    "ca": ("Punt", "Est", "Nord", "Cota", "Codi"),
+    "af": ("Punt", "Oos", "Noord", "Hoogte", "Kode"),
+    "ja": ("点名", "東座標", "北座標", "標高", "コード"),
+    "he": ("נקודה", "מזרח", "צפון", "גובה", "קוד"),
+    "ar": ("نقطة", "شرق", "شمال", "ارتفاع", "رمز"),
+    "mx": ("Pto.", "Este (m)", "Norte (m)", "Elev. (m)", "Descripción"),
+}
 
 
 def languages() -> Iterator[Shape]:
     for language, head in HEADS.items():
         truth, columns = whole(hash_of(language))
         for delimiter in (";", "\t"):
-            yield made(f"language {language} {delimiter!r}", lines_of(columns, delimiter, head), truth, 2,
-                       codes=by_line(truth.codes, 2), names=by_line(truth.names, 2), meant=EVERY)  # fmt: skip
+            yield made(
+                f"language {language} {delimiter!r}",
+                lines_of(columns, delimiter, head),
+                truth,
+                2,
+                codes=by_line(truth.codes, 2),
+                names=by_line(truth.names, 2),
+                meant=EVERY,
+            )
 
 
 def spreadsheets() -> Iterator[Shape]:
@@ -84,17 +104,32 @@ def spreadsheets() -> Iterator[Shape]:
     blank = "\n".join(line if i % 7 else line + "\n;;;;" for i, line in enumerate(text.split("\n")))
     lines = [i + 1 for i, line in enumerate(blank.split("\n")) if line and line[0].isdigit()]
     yield Shape("world empty rows between", blank.encode(), dict(zip(lines, truth_of(truth, 0).values())))
-    yield made("index without a word", lines_of([[str(i) for i in range(N)], *columns], ",", ["", *USUAL]), truth, 2,
-               names=by_line(truth.names, 2))  # fmt: skip
-    yield made("row numbers and names", lines_of([[str(i + 1) for i in range(N)], *columns], ";", ["No.", "Point name", *USUAL[1:]]),
-               truth, 2, names=by_line(truth.names, 2))  # fmt: skip
+    yield made(
+        "index without a word",
+        lines_of([[str(i) for i in range(N)], *columns], ",", ["", *USUAL]),
+        truth,
+        2,
+        names=by_line(truth.names, 2),
+    )
+    yield made(
+        "row numbers and names",
+        lines_of([[str(i + 1) for i in range(N)], *columns], ";", ["No.", "Point name", *USUAL[1:]]),
+        truth,
+        2,
+        names=by_line(truth.names, 2),
+    )
     head = ",".join(["Point", '"Easting\n(m)"', '"Northing\n(m)"', '"Height\n(m)"', "Code"])
     yield made("words of two lines in quotes", head + "\n" + lines_of(columns, ","), truth, 5, meant=EVERY)
     text = lines_of(columns, ",", USUAL).replace("\n", ",\n").replace("Code,\n", "Code\n", 1)
     yield made("a sign more in each line", text, truth, 2, codes=by_line(truth.codes, 2), meant=EVERY)
     named = [[f'"A,{name}"' for name in columns[0]], *columns[1:]]
-    yield made("names with a comma", lines_of(named, ",", USUAL), truth, 2,
-               names=by_line([f"A,{name}" for name in truth.names], 2))  # fmt: skip
+    yield made(
+        "names with a comma",
+        lines_of(named, ",", USUAL),
+        truth,
+        2,
+        names=by_line([f"A,{name}" for name in truth.names], 2),
+    )
     yield made("unicode text", "\ufeff" + lines_of(columns, "\t", USUAL).replace("\n", "\r\n"), truth, 2, "utf-16-le")
     text = lines_of(columns, ";", USUAL) + ";;;;\nCount;48;;;\n"
     yield made("a count below", text, truth, 2)
@@ -102,11 +137,20 @@ def spreadsheets() -> Iterator[Shape]:
     yield made(
         "decimal commas quoted", lines_of([[f'"{word}"' for word in column] for column in comma], ",", USUAL), truth, 2
     )
-    yield made("nonbreaking words", lines_of(columns, ";", ["Point\u00a0No.", "Easting\u00a0(m)", "Northing\u00a0(m)", "Height\u00a0(m)", "Code"]),
-               truth, 2)  # fmt: skip
+    yield made(
+        "nonbreaking words",
+        lines_of(columns, ";", ["Point\u00a0No.", "Easting\u00a0(m)", "Northing\u00a0(m)", "Height\u00a0(m)", "Code"]),
+        truth,
+        2,
+    )
     serial = [f"{45756.2949 + i / 86400:.8f}" for i in range(N)]
-    yield made("days since 1900", lines_of([*columns, serial], ";", [*USUAL, "Time"]), truth, 2,
-               time=by_line([(45756.2949 - 25569) * 86400 + i for i in range(N)], 2))  # fmt: skip
+    yield made(
+        "days since 1900",
+        lines_of([*columns, serial], ";", [*USUAL, "Time"]),
+        truth,
+        2,
+        time=by_line([(45756.2949 - 25569) * 86400 + i for i in range(N)], 2),
+    )
 
 
 def printed() -> Iterator[Shape]:
@@ -120,8 +164,13 @@ def printed() -> Iterator[Shape]:
     yield made("a title and dashes", "\n".join(table), truth, 5, meant=EVERY)
     bars = ["│ " + " │ ".join(row) + " │" for row in zip(*columns)]
     head = "│ " + " │ ".join(USUAL) + " │"
-    yield made("a box", "\n".join(["┌" + "─" * 40 + "┐", head, "├" + "─" * 40 + "┤", *bars, "└" + "─" * 40 + "┘"]) + "\n", truth, 4,
-               meant={"--columns": "name=2,easting=3,northing=4,height=5,code=6"})  # fmt: skip
+    yield made(
+        "a box",
+        "\n".join(["┌" + "─" * 40 + "┐", head, "├" + "─" * 40 + "┤", *bars, "└" + "─" * 40 + "┘"]) + "\n",
+        truth,
+        4,
+        meant={"--columns": "name=2,easting=3,northing=4,height=5,code=6"},
+    )
     pages = []
     for i, row in enumerate(zip(*columns)):
         if i % 20 == 0:
@@ -149,38 +198,71 @@ def collectors() -> Iterator[Shape]:
     """Exports of data collectors with all that a receiver says."""
     truth, columns = whole(421)
     more: Dict[str, List[str]] = {
-        "Latitude": [f"{v:.9f}" for v in truth.latitude], "Longitude": [f"{v:.9f}" for v in truth.longitude],
-        "Ellipsoidal height": decimals(truth.height + 46.0), "HRMS": ["0.012"] * N, "VRMS": ["0.018"] * N,
-        "Status": ["FIXED"] * N, "Satellites": ["21"] * N, "PDOP": ["1.4"] * N, "Age": ["1.0"] * N,
-        "Antenna height": ["2.000"] * N, "Date": ["2025-04-09"] * N, "Time": ["07:06:02"] * N, "Base ID": ["B1"] * N,
-    }  # fmt: skip
+        "Latitude": [f"{v:.9f}" for v in truth.latitude],
+        "Longitude": [f"{v:.9f}" for v in truth.longitude],
+        "Ellipsoidal height": decimals(truth.height + 46.0),
+        "HRMS": ["0.012"] * N,
+        "VRMS": ["0.018"] * N,
+        "Status": ["FIXED"] * N,
+        "Satellites": ["21"] * N,
+        "PDOP": ["1.4"] * N,
+        "Age": ["1.0"] * N,
+        "Antenna height": ["2.000"] * N,
+        "Date": ["2025-04-09"] * N,
+        "Time": ["07:06:02"] * N,
+        "Base ID": ["B1"] * N,
+    }
     order = ["Point", "Code", "Easting", "Northing", "Height", *more]
     cells = dict(zip(USUAL, columns), **more)
     for sign in ",;\t":
-        yield made(f"collector {sign!r}", lines_of([cells[word] for word in order], sign, order), truth, 2,
-                   codes=by_line(truth.codes, 2), meant={"--heights-of": "ground"})  # fmt: skip
+        yield made(
+            f"collector {sign!r}",
+            lines_of([cells[word] for word in order], sign, order),
+            truth,
+            2,
+            codes=by_line(truth.codes, 2),
+            meant={"--heights-of": "ground"},
+        )
     for first, second, up in (
-        ("Local Easting", "Local Northing", "Local Height"), ("Grid E", "Grid N", "Elev"), ("E (UTM)", "N (UTM)", "H (MSL)"),
-        ("ETRS89_E", "ETRS89_N", "DHHN2016_H"), ("coord_e", "coord_n", "coord_h"), ("pos.e", "pos.n", "pos.h"),
-        ("East(m)", "North(m)", "Elev(m)"), ("EASTING (METRES)", "NORTHING (METRES)", "LEVEL (METRES)"), ("Y (East)", "X (North)", "Z"),
-        ("X/Easting", "Y/Northing", "Z/Elevation"), ("E-coord", "N-coord", "H-coord"), ("Easting_X", "Northing_Y", "Elevation_Z"),
-        ("measured E", "measured N", "measured H"), ("e:float", "n:float", "h:float"), ("utm_e", "utm_n", "alt"),
-        ("easting/m", "northing/m", "height/m"), ("East [mtr]", "North [mtr]", "Elev. [mtr]"), ("x(e)", "y(n)", "z(h)"),
-    ):  # fmt: skip
+        ("Local Easting", "Local Northing", "Local Height"),
+        ("Grid E", "Grid N", "Elev"),
+        ("E (UTM)", "N (UTM)", "H (MSL)"),
+        ("ETRS89_E", "ETRS89_N", "DHHN2016_H"),
+        ("coord_e", "coord_n", "coord_h"),
+        ("pos.e", "pos.n", "pos.h"),
+        ("East(m)", "North(m)", "Elev(m)"),
+        ("EASTING (METRES)", "NORTHING (METRES)", "LEVEL (METRES)"),
+        ("Y (East)", "X (North)", "Z"),
+        ("X/Easting", "Y/Northing", "Z/Elevation"),
+        ("E-coord", "N-coord", "H-coord"),
+        ("Easting_X", "Northing_Y", "Elevation_Z"),
+        ("measured E", "measured N", "measured H"),
+        ("e:float", "n:float", "h:float"),
+        ("utm_e", "utm_n", "alt"),
+        ("easting/m", "northing/m", "height/m"),
+        ("East [mtr]", "North [mtr]", "Elev. [mtr]"),
+        ("x(e)", "y(n)", "z(h)"),
+    ):
         truth, columns = whole(hash_of(first + up))
         yield made(f"words {first}", lines_of(columns, ",", ["Id", first, second, up, "Desc"]), truth, 2, meant=EVERY)
     truth, columns = whole(433)
     for head in (
         ["Pt", "Design E", "Design N", "Design H", "Measured E", "Measured N", "Measured H"],
-        ["Pt", "E plan", "N plan", "H plan", "E", "N", "H"], ["Pt", "E_soll", "N_soll", "H_soll", "E_ist", "N_ist", "H_ist"],
+        ["Pt", "E plan", "N plan", "H plan", "E", "N", "H"],
+        ["Pt", "E_soll", "N_soll", "H_soll", "E_ist", "N_ist", "H_ist"],
         ["Pt", "E theor.", "N theor.", "H theor.", "E mes.", "N mes.", "H mes."],
-    ):  # fmt: skip
+    ):
         drawn = [
             decimals(np.round(values + off, 2))
             for values, off in ((truth.east, 0.03), (truth.north, -0.02), (truth.height, 0.4))
         ]
-        yield made(f"set out {head[1]}", lines_of([columns[0], *drawn, *columns[1:4]], ",", head), truth, 2,
-                   meant={"--columns": "name=1,easting=5,northing=6,height=7"})  # fmt: skip
+        yield made(
+            f"set out {head[1]}",
+            lines_of([columns[0], *drawn, *columns[1:4]], ",", head),
+            truth,
+            2,
+            meant={"--columns": "name=1,easting=5,northing=6,height=7"},
+        )
     deltas = [[f"0.0{i % 9}" for i in range(N)] for _ in range(3)]
     for words in (
         ["dE", "dN", "dH"],
@@ -189,8 +271,13 @@ def collectors() -> Iterator[Shape]:
         ["sE", "sN", "sH"],
         ["E sd", "N sd", "H sd"],
     ):
-        yield made(f"beside {words[0]}", lines_of([*columns[:4], *deltas], ",", ["Pt", "E", "N", "H", *words]), truth, 2,
-                   meant={"--columns": "name=1,easting=2,northing=3,height=4"})  # fmt: skip
+        yield made(
+            f"beside {words[0]}",
+            lines_of([*columns[:4], *deltas], ",", ["Pt", "E", "N", "H", *words]),
+            truth,
+            2,
+            meant={"--columns": "name=1,easting=2,northing=3,height=4"},
+        )
     both = [decimals(truth.height + 46.0), columns[3]]
     for words in (
         ["h", "H"],
@@ -199,8 +286,13 @@ def collectors() -> Iterator[Shape]:
         ["Ell. height", "Ortho height"],
         ["Height (ellipsoid)", "Height (geoid)"],
     ):
-        yield made(f"two heights {words[0]}", lines_of([*columns[:3], *both], ",", ["Pt", "E", "N", *words]), truth, 2,
-                   meant={"--columns": "name=1,easting=2,northing=3,height=5"})  # fmt: skip
+        yield made(
+            f"two heights {words[0]}",
+            lines_of([*columns[:3], *both], ",", ["Pt", "E", "N", *words]),
+            truth,
+            2,
+            meant={"--columns": "name=1,easting=2,northing=3,height=5"},
+        )
     undulation = ["46.000"] * N
     for word in ("Geoid height", "Undulation", "Geoid separation", "N geoid"):
         yield made(
@@ -226,8 +318,14 @@ def programs() -> Iterator[Shape]:
         places = [label.format(form.format(*row)) for row in zip(*columns[1:4])]
         for order in (("wkt", "name", "code"), ("name", "wkt", "code")):
             cells = {"wkt": [f'"{place}"' for place in places], "name": columns[0], "code": columns[4]}
-            yield made(f"{label} {order[0]}", lines_of([cells[word] for word in order], ",", [w.upper() if w == "wkt" else w for w in order]),
-                       truth, 2, names=by_line(truth.names, 2), codes=by_line(truth.codes, 2))  # fmt: skip
+            yield made(
+                f"{label} {order[0]}",
+                lines_of([cells[word] for word in order], ",", [w.upper() if w == "wkt" else w for w in order]),
+                truth,
+                2,
+                names=by_line(truth.names, 2),
+                codes=by_line(truth.codes, 2),
+            )
     rows = [dict(zip(("name", "easting", "northing", "height", "code"), row)) for row in zip(*columns)]
     numbers = [{**row, **{k: float(row[k]) for k in ("easting", "northing", "height")}} for row in rows]
     yield made(
@@ -241,15 +339,25 @@ def programs() -> Iterator[Shape]:
     yield Shape(
         "world json list", json.dumps(numbers).encode(), truth_of(truth, 2), by_line(truth.codes, 2), suffix=".json"
     )
-    yield Shape("world json inside", json.dumps({"job": "Meadow", "points": rows}, indent=1).encode(), truth_of(truth, 2), by_line(truth.codes, 2),
-                suffix=".json")  # fmt: skip
+    yield Shape(
+        "world json inside",
+        json.dumps({"job": "Meadow", "points": rows}, indent=1).encode(),
+        truth_of(truth, 2),
+        by_line(truth.codes, 2),
+        suffix=".json",
+    )
     cells = "".join("<tr>" + "".join(f"<td>{word}</td>" for word in row) + "</tr>\n" for row in zip(*columns))
     head = "<tr>" + "".join(f"<th>{word}</th>" for word in USUAL) + "</tr>\n"
-    page = f"<html><head><title>Points</title></head><body><h1>Job</h1><table border=1>\n{head}{cells}</table></body></html>\n"
+    page = f"<html><title>Points</title><body><h1>Job</h1><table border=1>\n{head}{cells}</table></body></html>\n"
     yield Shape("world page", page.encode(), truth_of(truth, 2), by_line(truth.codes, 2), suffix=".xls")
     named = [f'"{name}"' for name in truth.names]
-    yield made("row names without a word", lines_of([named, *columns[1:4]], " ", ['"E"', '"N"', '"H"']), truth, 2,
-               meant={"--columns": "name,easting,northing,height"})  # fmt: skip
+    yield made(
+        "row names without a word",
+        lines_of([named, *columns[1:4]], " ", ['"E"', '"N"', '"H"']),
+        truth,
+        2,
+        meant={"--columns": "name,easting,northing,height"},
+    )
     yield made("front matter", "---\njob: Meadow\nunit: m\n---\n" + lines_of(columns, ",", USUAL), truth, 6)
     exponents = [[f"{float(word):.10E}".replace("E", "D") for word in column] for column in columns[1:4]]
     yield made("exponents with D", lines_of([columns[0], *exponents], ",", USUAL[:4]), truth, 2, meant=EVERY)
@@ -266,10 +374,22 @@ def programs() -> Iterator[Shape]:
     yield made(
         "letters behind numbers", lines_of([columns[0], *letters, columns[3]], ",", USUAL[:4]), truth, 2, meant=EVERY
     )
-    yield made("a cloud", lines_of([*columns[1:4], ["120"] * N, ["88"] * N, ["90"] * N, ["77"] * N], " ", ["//X", "Y", "Z", "I", "R", "G", "B"]),
-               truth, 2, meant={"--columns": "easting=1,northing=2,height=3"})  # fmt: skip
-    yield made("a cloud without words", lines_of([*columns[1:4], ["120"] * N, ["88"] * N, ["90"] * N, ["77"] * N], " "), truth, 1,
-               meant={"--columns": "easting=1,northing=2,height=3"})  # fmt: skip
+    yield made(
+        "a cloud",
+        lines_of(
+            [*columns[1:4], ["120"] * N, ["88"] * N, ["90"] * N, ["77"] * N], " ", ["//X", "Y", "Z", "I", "R", "G", "B"]
+        ),
+        truth,
+        2,
+        meant={"--columns": "easting=1,northing=2,height=3"},
+    )
+    yield made(
+        "a cloud without words",
+        lines_of([*columns[1:4], ["120"] * N, ["88"] * N, ["90"] * N, ["77"] * N], " "),
+        truth,
+        1,
+        meant={"--columns": "easting=1,northing=2,height=3"},
+    )
     yield made(
         "three columns", lines_of(columns[1:4], " "), truth, 1, meant={"--columns": "easting=1,northing=2,height=3"}
     )
@@ -289,16 +409,36 @@ def logs() -> Iterator[Shape]:
     """Positions that programs log, with times before them and much behind."""
     truth, columns = whole(451)
     clock = [f"2025/04/09 07:06:{i % 60:02d}.{i:03d}" for i in range(N)]
-    cells = [[f"{v:.9f}" for v in truth.latitude], [f"{v:.9f}" for v in truth.longitude], decimals(truth.height), ["1"] * N,
-             ["18"] * N, ["0.0102"] * N, ["0.0093"] * N, ["0.0204"] * N]  # fmt: skip
+    cells = [
+        [f"{v:.9f}" for v in truth.latitude],
+        [f"{v:.9f}" for v in truth.longitude],
+        decimals(truth.height),
+        ["1"] * N,
+        ["18"] * N,
+        ["0.0102"] * N,
+        ["0.0093"] * N,
+        ["0.0204"] * N,
+    ]
     body = "\n".join(" ".join(row) for row in zip(clock, *cells)) + "\n"
     head = "%  GPST                  latitude(deg) longitude(deg)  height(m)   Q  ns   sdn(m)   sde(m)   sdu(m)"
     for above in (f"% program : a\n{head}\n", f"{head}\n", ""):
         first = above.count("\n") + 1
-        yield Shape(f"world positions {first}", (above + body).encode(), degrees_of(truth, first), geographic=True, precision=2e-8, suffix=".pos",
-                    meant={"--columns": "date=1,time=2,latitude=3,longitude=4,height=5"})  # fmt: skip
-    for words in (["time", "lat", "lng", "alt"], ["t_s", "GPS Latitude", "GPS Longitude", "GPS Altitude"], ["UTC", "Lat(N)", "Long(E)", "Alt(m)"],
-                  ["stamp", "latitude_deg", "longitude_deg", "altitude_m"], ["Zeit", "Breite WGS84", "Länge WGS84", "Höhe"]):  # fmt: skip
+        yield Shape(
+            f"world positions {first}",
+            (above + body).encode(),
+            degrees_of(truth, first),
+            geographic=True,
+            precision=2e-8,
+            suffix=".pos",
+            meant={"--columns": "date=1,time=2,latitude=3,longitude=4,height=5"},
+        )
+    for words in (
+        ["time", "lat", "lng", "alt"],
+        ["t_s", "GPS Latitude", "GPS Longitude", "GPS Altitude"],
+        ["UTC", "Lat(N)", "Long(E)", "Alt(m)"],
+        ["stamp", "latitude_deg", "longitude_deg", "altitude_m"],
+        ["Zeit", "Breite WGS84", "Länge WGS84", "Höhe"],
+    ):
         stamps = [f"{25562.25 + i:.2f}" for i in range(N)]
         attitude = [[f"{0.1 * (i % 5):.2f}" for i in range(N)] for _ in range(3)]
         text = lines_of([stamps, cells[0], cells[1], cells[2], *attitude], ",", [*words, "roll", "pitch", "yaw"])
@@ -335,8 +475,19 @@ def angles() -> Iterator[Shape]:
         return f"{value:.9f}"
 
     truth = site(461)
-    for write, side in ((plain, "N51"), (plain, "51N"), (plain, "51 N"), (plain, "51° N"), (minutes, "51 N"), (dashes, "51N"),
-                        (spaced, "51 N"), (words, "51 N"), (dashes, "N51"), (spaced, "N 51"), (minutes, "51")):  # fmt: skip
+    for write, side in (
+        (plain, "N51"),
+        (plain, "51N"),
+        (plain, "51 N"),
+        (plain, "51° N"),
+        (minutes, "51 N"),
+        (dashes, "51N"),
+        (spaced, "51 N"),
+        (words, "51 N"),
+        (dashes, "N51"),
+        (spaced, "N 51"),
+        (minutes, "51"),
+    ):
         cells = []
         for values, letter in ((truth.latitude, "N"), (truth.longitude, "E")):
             form = side.replace("N", letter)
@@ -347,8 +498,14 @@ def angles() -> Iterator[Shape]:
                 ";",
                 ["Name", "Latitude", "Longitude", "Height"] if headed else None,
             )
-            yield Shape(f"world angles {write.__name__} {side} {headed}", text.encode(), degrees_of(truth, 1 + headed), geographic=True, precision=2e-8,
-                        meant={"--columns": "name=1,latitude=2,longitude=3,height=4"})  # fmt: skip
+            yield Shape(
+                f"world angles {write.__name__} {side} {headed}",
+                text.encode(),
+                degrees_of(truth, 1 + headed),
+                geographic=True,
+                precision=2e-8,
+                meant={"--columns": "name=1,latitude=2,longitude=3,height=4"},
+            )
     for order in ((2, 1), (1, 2)):
         cells = [[plain(v) for v in truth.latitude], [plain(v) for v in truth.longitude]]
         chosen = [cells[i - 1] for i in order]
@@ -362,10 +519,15 @@ def sides() -> Iterator[Shape]:
     truth, columns = whole(501)
     cells = [[f"{v:.9f}" for v in values] for values in (truth.latitude, truth.longitude)]
     for words, south, west in (
-        (("Latitude (N)", "Longitude (W)"), 1, -1), (("Lat N", "Lon W"), 1, -1), (("Latitude North", "Longitude West"), 1, -1),
-        (("N Lat", "W Long"), 1, -1), (("Lat (°N)", "Long (°W)"), 1, -1), (("Latitude (S)", "Longitude (E)"), -1, 1),
-        (("S Lat", "E Long"), -1, 1), (("Latitud S", "Longitud O"), 1, 1),
-    ):  # fmt: skip
+        (("Latitude (N)", "Longitude (W)"), 1, -1),
+        (("Lat N", "Lon W"), 1, -1),
+        (("Latitude North", "Longitude West"), 1, -1),
+        (("N Lat", "W Long"), 1, -1),
+        (("Lat (°N)", "Long (°W)"), 1, -1),
+        (("Latitude (S)", "Longitude (E)"), -1, 1),
+        (("S Lat", "E Long"), -1, 1),
+        (("Latitud S", "Longitud O"), 1, 1),
+    ):
         if words[1].endswith("O"):
             continue
         text = lines_of([columns[0], *cells, columns[3]], ",", ["Name", *words, "Height"])
@@ -401,10 +563,19 @@ def hard() -> Iterator[Shape]:
     empty = [""] * N
     codes = by_line(truth.codes, 2)
     angles = [[f"{v:.9f}" for v in values] for values in (truth.latitude, truth.longitude)]
-    yield made("an empty height", lines_of([*columns[:3], empty, *columns[3:]], ",", ["Pt", "E", "N", "Elevation", "Height", "Code"]), truth,
-               2, codes=codes)  # fmt: skip
-    yield made("a height of the ellipsoid alone", lines_of([*columns[:3], empty, columns[3]], ",", ["Pt", "E", "N", "H", "Ellipsoidal height"]),
-               truth, 2)  # fmt: skip
+    yield made(
+        "an empty height",
+        lines_of([*columns[:3], empty, *columns[3:]], ",", ["Pt", "E", "N", "Elevation", "Height", "Code"]),
+        truth,
+        2,
+        codes=codes,
+    )
+    yield made(
+        "a height of the ellipsoid alone",
+        lines_of([*columns[:3], empty, columns[3]], ",", ["Pt", "E", "N", "H", "Ellipsoidal height"]),
+        truth,
+        2,
+    )
     yield made(
         "empty degrees",
         lines_of([columns[0], empty, empty, *columns[1:]], ",", ["Pt", "Latitude", "Longitude", *USUAL[1:]]),
@@ -456,8 +627,13 @@ def hard() -> Iterator[Shape]:
         truth,
         3,
     )
-    yield made("header of the other order", lines_of([columns[0], columns[2], columns[1], columns[3]], ";", ["Pt", "Easting", "Northing", "Elev"]),
-               truth, 2, meant={"--columns": "name=1,northing=2,easting=3,height=4"})  # fmt: skip
+    yield made(
+        "header of the other order",
+        lines_of([columns[0], columns[2], columns[1], columns[3]], ";", ["Pt", "Easting", "Northing", "Elev"]),
+        truth,
+        2,
+        meant={"--columns": "name=1,northing=2,easting=3,height=4"},
+    )
     values = [np.array([float(word) for word in column]) for column in columns[1:4]]
     for word, how in (
         ("Mean", np.mean),
@@ -471,8 +647,13 @@ def hard() -> Iterator[Shape]:
         last = ";".join([word, *(f"{how(one):.3f}" for one in values)])
         yield made(f"a line of {word}", lines_of(columns[:4], ";", USUAL[:4]) + last + "\n", truth, 2)
     yield made("a zone", lines_of([columns[0], ["32"] * N, *columns[1:4]], ",", ["Pt", "Zone", *USUAL[1:4]]), truth, 2)
-    yield made("a zone and band", lines_of([columns[0], ["32U"] * N, *columns[1:4]], ","), truth, 1,
-               meant={"--columns": "name=1,easting=3,northing=4,height=5"})  # fmt: skip
+    yield made(
+        "a zone and band",
+        lines_of([columns[0], ["32U"] * N, *columns[1:4]], ","),
+        truth,
+        1,
+        meant={"--columns": "name=1,easting=3,northing=4,height=5"},
+    )
     for unit, places in (("mm", 0), ("cm", 1), ("dm", 2), ("km", 6)):
         lengths = [decimals(one, unit, places) for one in (truth.east, truth.north, truth.height)]
         yield made(
@@ -482,8 +663,13 @@ def hard() -> Iterator[Shape]:
             2,
             meant={"--unit": unit, "--height-unit": unit},
         )
-    yield made("heights in mm without a word", lines_of([*columns[:3], decimals(truth.height, "mm", 0)], ",", USUAL[:4]), truth, 2,
-               meant={"--height-unit": "mm"})  # fmt: skip
+    yield made(
+        "heights in mm without a word",
+        lines_of([*columns[:3], decimals(truth.height, "mm", 0)], ",", USUAL[:4]),
+        truth,
+        2,
+        meant={"--height-unit": "mm"},
+    )
 
 
 def refused() -> List[Shape]:

@@ -43,7 +43,7 @@ def test_pairs_of_systems_are_noticed():
 @pytest.mark.parametrize("seed", range(20))
 def test_local_surveys_are_not_doubted(seed):
     rng = np.random.default_rng(seed)
-    control = rng.uniform(0, 300, (6, 2)) + [548_000.0, 5_712_000.0]
+    control = rng.uniform(0, 300, (6, 2)) + np.array([548_000.0, 5_712_000.0])
     turn = np.exp(1j * rng.uniform(0, 6.28))
     turned = (control[:, 0] - 548_000 + 1j * (control[:, 1] - 5_712_000)) * turn
     survey = np.column_stack((turned.real, turned.imag)) + rng.choice([0, 1000, 5000, 100_000, 500_000])

@@ -126,9 +126,11 @@ def test_a_log_of_the_site_doubts_the_zone_of_a_table(tmp_path):
     [
         ("# EPSG:25833", 25832, True), ("# EPSG:25832", 25832, False), ("# System UTM 33 N", 25832, True),
         ("# UTM zone 32", 25832, False), ("# exported by hand, job 33", 25832, False), ("# ETRS89_UTM33", 25832, True),
-        ("# ETRS89_UTM32", 25832, False), ("UTM33 East,UTM33 North", 25832, True), ("East (UTM zone 32),x", 25832, False),
+        ("# ETRS89_UTM32", 25832, False), ("UTM33 East,UTM33 North", 25832, True),
+        ("East (UTM zone 32),x", 25832, False),
         ("# Datum: NAD27", 26917, True), ("# NAD 27 / UTM 17", 26717, False), ("East (ED50),North (ED50)", 25832, True),
-        ("# ED50", 23032, False), ("# DHDN Gauss", 31467, False), ("# Pulkovo 1942", 2398, False), ("# OSGB36", 27700, False),
+        ("# ED50", 23032, False), ("# DHDN Gauss", 31467, False), ("# Pulkovo 1942", 2398, False),
+        ("# OSGB36", 27700, False),
         ("E_UTM33N,N_UTM33N", 25832, True), ("MGA94 zone 55", 28355, False), ("MGA2020 zone 56", 7855, True),
         ("# EPSG: 4326 GNSS", 25832, False), ("# Gauss Kruger zone 4", 31467, True), ("# zone 3", 31467, False),
     ],
@@ -168,8 +170,8 @@ def test_look_alikes_of_other_datums_are_noticed_by_what_is_as_large_as_the_site
         east, north = numbers(true, lon, lat)
         box = [float(edge(values)) for edge in (np.min, np.max) for values in datum.transform(east, north)]
         mark = Landmark("log", kind, *box)
-        apart = np.hypot(*np.subtract(np.mean(Transformer.from_crs(chosen, 4326, always_xy=True).transform(east, north), 1),
-                                      np.mean(datum.transform(east, north), 1)))  # fmt: skip
+        there = Transformer.from_crs(chosen, 4326, always_xy=True).transform(east, north)
+        apart = np.hypot(*np.subtract(np.mean(there, axis=1), np.mean(datum.transform(east, north), axis=1)))
         if not doubts(chosen, east, north, [mark]) and apart > 5e-4:
             unnoticed.append((true, wrong))
         if doubts(right, east, north, [mark]):

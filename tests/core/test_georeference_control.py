@@ -404,7 +404,8 @@ ROW = "P 1,548240.762,5712395.593,92.134\n"
     [
         ("Punkt;Rechtswert;Hochwert;Höhe", "P 1;548240,762;5712395,593;92,134\n", "cp1252"),
         ("Nr punktu,Wschód,Północ,Wysokość", ROW, "cp1250"), ("Имя точки,Восток,Север,Высота", ROW, "cp1251"),
-        ("Point,Easting (m),Northing (m),Elevation (m)", ROW, "utf-8"), ("ID\tX\tY\tZ", ROW.replace(",", "\t"), "utf-8"),
+        ("Point,Easting (m),Northing (m),Elevation (m)", ROW, "utf-8"),
+        ("ID\tX\tY\tZ", ROW.replace(",", "\t"), "utf-8"),
         ("Name,Easting (m),Northing (m),Height (cm)", ROW.replace("92.134", "9213.4"), "utf-8"),
         ("Name,E [ift],N [ift],H [ift]", "P 1,1798690.1640,18741455.3576,302.2769\n", "utf-8"),
         ("Name,Latitude,Longitude,Height", "P 1,51.5605765251,9.6959110804,92.134\n", "utf-8"),

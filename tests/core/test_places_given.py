@@ -24,12 +24,22 @@ HERE = Landmark("near", Kind.LAYER, 9.70, 51.56, 9.70, 51.56)
 @pytest.mark.parametrize(
     ("words", "lon", "lat"),
     [
-        ("51.45N,9.0E", 9.0, 51.45), ("51.45 N, 9.0 E", 9.0, 51.45), ("N51.45 E9.0", 9.0, 51.45), ("51.56,9.696", 9.696, 51.56),
-        ("51.56 9.696", 9.696, 51.56), ("51,56 9,696", 9.696, 51.56), ("9.0E 51.45N", 9.0, 51.45), ("51°27'N 9°00'E", 9.0, 51.45),
-        ("-33.5,151.2", 151.2, -33.5), ("51.45;9.0", 9.0, 51.45), ("51.45N 9.0W", -9.0, 51.45), ("33.5S,70.6W", -70.6, -33.5),
-        ("51,45N; 9,0O", 9.0, 51.45), ("51°33'36\"N, 9°41'42\"E", 9.695, 51.56),
+        ("51.45N,9.0E", 9.0, 51.45),
+        ("51.45 N, 9.0 E", 9.0, 51.45),
+        ("N51.45 E9.0", 9.0, 51.45),
+        ("51.56,9.696", 9.696, 51.56),
+        ("51.56 9.696", 9.696, 51.56),
+        ("51,56 9,696", 9.696, 51.56),
+        ("9.0E 51.45N", 9.0, 51.45),
+        ("51°27'N 9°00'E", 9.0, 51.45),
+        ("-33.5,151.2", 151.2, -33.5),
+        ("51.45;9.0", 9.0, 51.45),
+        ("51.45N 9.0W", -9.0, 51.45),
+        ("33.5S,70.6W", -70.6, -33.5),
+        ("51,45N; 9,0O", 9.0, 51.45),
+        ("51°33'36\"N, 9°41'42\"E", 9.695, 51.56),
     ],
-)  # fmt: skip
+)
 def test_a_place_is_understood(words, lon, lat):
     assert place_of_words(words) == pytest.approx((lon, lat), abs=1e-9)
 
@@ -95,13 +105,19 @@ def minutes(value, width):
 
 
 @pytest.mark.parametrize("before", ["", "2025-04-09 07:06:02.123 ", "[07:06:02] RX: ", "COM3> ", "1744182362.120;"])
-@pytest.mark.parametrize(("said", "up"), [({"pole_height": 2.0}, 0.0), ({"heights_of": "antenna"}, 2.0), ({"heights_of": "ground"}, 2.0)])  # fmt: skip
+@pytest.mark.parametrize(
+    ("said", "up"), [({"pole_height": 2.0}, 0.0), ({"heights_of": "antenna"}, 2.0), ({"heights_of": "ground"}, 2.0)]
+)
 def test_logs_with_something_before_their_sentences(tmp_path, before, said, up):
     lon, lat = Transformer.from_crs(25832, 4258, always_xy=True).transform(TRUTH.east, TRUTH.north)
     lines = [
-        before + sentence(f"GNGGA,0706{i:02d}.00,{minutes(lat[i], 2)},N,{minutes(lon[i], 3)},E,4,20,0.6,"
-                          f"{TRUTH.height[i] + 2:.3f},M,46.0,M,1.0,0000") for i in range(48)
-    ]  # fmt: skip
+        before
+        + sentence(
+            f"GNGGA,0706{i:02d}.00,{minutes(lat[i], 2)},N,{minutes(lon[i], 3)},E,4,20,0.6,"
+            f"{TRUTH.height[i] + 2:.3f},M,46.0,M,1.0,0000"
+        )
+        for i in range(48)
+    ]
     lines.insert(20, "a line that is no sentence")
     path = tmp_path / "walk.log"
     path.write_text("\n".join(lines) + "\n", encoding="utf-8")

@@ -35,8 +35,8 @@ OR_CONTROL = Text(
     "control_crs.or_control",
     QT_TRANSLATE_NOOP(
         "core",
-        "If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is "
-        "drawn now. Check which of them it is.",
+        "If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it "
+        "is drawn now. Check which of them it is.",
     ),
     weight=3,
 )
@@ -92,7 +92,7 @@ def _other(plan: Any, moved: np.ndarray, fixed: np.ndarray, now: float) -> Optio
 
 
 def _candidates(plan: Any, moved: np.ndarray, fixed: np.ndarray) -> Iterator[Any]:
-    """Zones of the family of ``plan``, and what is registered where ``fixed`` lies in it, that put ``moved`` near by."""
+    """Zones of the family of ``plan``, and what is registered at ``fixed``, that put ``moved`` near by."""
     box = area_box(plan)
     if box is None or plan.coordinate_operation is None:
         return

@@ -59,8 +59,8 @@ LOOK_ALIKE = Text(
     "crs_doubt.look_alike",
     QT_TRANSLATE_NOOP(
         "core",
-        "The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon "
-        "it. Check which of them the coordinates are in.",
+        "The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie "
+        "upon it. Check which of them the coordinates are in.",
     ),
     weight=3,
 )
@@ -79,7 +79,8 @@ BESIDE, UPON, LEAST, NEAR_DEGREES = 0.5, 0.8, 2e-4, 0.03
 _EARTH = Geod(ellps="WGS84")
 HEAD_BYTES = 65536
 _ZONE = re.compile(
-    r"(?<![A-Za-z])(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)[ _/:=-]*(?:zone[ _:=-]*)?(\d{1,2})(?!\d) ?[NSU]?(?![A-Za-z])",
+    r"(?<![A-Za-z])(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)[ _/:=-]*(?:zone[ _:=-]*)?"
+    r"(\d{1,2})(?!\d) ?[NSU]?(?![A-Za-z])",
     re.IGNORECASE,
 )
 
@@ -275,8 +276,9 @@ def said_in_file(path: str, crs: Optional[Any]) -> Tuple[Message, ...]:
 #: Datums that files name, whose coordinates lie elsewhere than those of another; those that differ by less than a
 #: metre or two are not among them.
 _DATUMS = re.compile(
-    r"(?<![A-Za-z])(NAD[ -]?27|ED[ -]?50|DHDN|Pulkovo(?:[ -]?19)?[ -]?(?:42|95)|OSGB[ -]?36|SAD[ -]?69|Arc[ -]?(?:1950|1960)"
-    r"|AGD[ -]?(?:66|84)|NZGD[ -]?49|Cape Datum|S-?JTSK|Corrego Alegre|PSAD[ -]?56|Tokyo Datum)(?![A-Za-z0-9])",
+    r"(?<![A-Za-z])(NAD[ -]?27|ED[ -]?50|DHDN|Pulkovo(?:[ -]?19)?[ -]?(?:42|95)|OSGB[ -]?36|SAD[ -]?69"
+    r"|Arc[ -]?(?:1950|1960)|AGD[ -]?(?:66|84)|NZGD[ -]?49|Cape Datum"
+    r"|S-?JTSK|Corrego Alegre|PSAD[ -]?56|Tokyo Datum)(?![A-Za-z0-9])",
     re.IGNORECASE,
 )
 _DATUM_WORDS = {

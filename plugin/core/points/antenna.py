@@ -139,8 +139,9 @@ def to_ground(
 ) -> Ground:  # fmt: skip
     """Heights (n,) metres as those of the ground, or the question what they are.
 
-    ``poles``: what the file says of its pole; ``of``: "antenna", "ground" or "depth" where the header says it. ``log``: heights
-    of a receiver are of its antenna unless the user says that it lowered them. ``plan``: eastings and northings, for how heights follow the pole.
+    ``poles``: what the file says of its pole; ``of``: "antenna", "ground" or "depth" where the header says it.
+    ``log``: heights of a receiver are of its antenna unless the user says that it lowered them. ``plan``: eastings and
+    northings, for how heights follow the pole.
     """
     if of == "depth" and not given.heights_of:
         return Ground(height, question=_depths())

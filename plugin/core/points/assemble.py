@@ -137,8 +137,9 @@ def _moments(date: np.ndarray, clock: Optional[np.ndarray]) -> np.ndarray:
 
 #: Words for what the lines below a table give of its columns.
 _TOTALS = frozenset(
-    each("""mean average avg median min minimum max maximum sum total totals range std stdev stddev count mittel mittelwert
-    summe gesamt anzahl moyenne somme media promedio suma totale minimo maximo gemiddelde totaal srednia prumer""")
+    each("""mean average avg median min minimum max maximum sum total totals range std stdev stddev count mittel
+    mittelwert summe gesamt anzahl moyenne somme media promedio suma totale minimo maximo gemiddelde
+    totaal srednia prumer""")
 )
 
 

@@ -1,4 +1,4 @@
-"""Lines whose coordinates stand in brackets, such as ``POINT Z (548240.762 5712395.593 92.134)`` or ``{1, 2.5, 3.5}``."""
+"""Lines whose coordinates stand in brackets, such as ``POINT Z (548240.762 5712395.593 92.134)``."""
 
 from __future__ import annotations
 

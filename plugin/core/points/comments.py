@@ -92,8 +92,8 @@ def heights_ellipsoidal(source: TextSource, mark: str, header: int, first: int) 
 
 
 _OTHER_LEVELS = frozenset(
-    each("""not no geoid orthometric ortho msl nhn nn navd88 evrf ngf converted undulation separation normal gebrauchshohen
-    orthometrisch orthometrique ortometrica""")
+    each("""not no geoid orthometric ortho msl nhn nn navd88 evrf ngf converted undulation separation normal
+    gebrauchshohen orthometrisch orthometrique ortometrica""")
 )
 
 

@@ -184,7 +184,8 @@ def _read_part(
     plan = Plan(
         layout, form.delimiter, marks.decimal, form.comment, form.shape.width,
         form.header.line if form.header is not None and not form.header.comment else 0,
-        source.lines if source.cut_off else 0, _factors(units, form.header, layout, found.turned), found.o_means, marks.thousands,
+        source.lines if source.cut_off else 0, _factors(units, form.header, layout, found.turned), found.o_means,
+        marks.thousands,
         given.no_value or (), found.angles, found.sides, found.month_first, found.suffixes,
     )  # fmt: skip
     blocks = _read_blocks(form.source, plan, progress)

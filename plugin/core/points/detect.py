@@ -63,8 +63,8 @@ WHICH_COMMENT = Text(
     "points.comment_open",
     QT_TRANSLATE_NOOP(
         "core",
-        "{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave "
-        "them out",
+        "{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or "
+        "leave them out",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",

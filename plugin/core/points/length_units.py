@@ -210,11 +210,11 @@ def unit_of_heights(case: Case, heights: Mapping[str, int], unit: Optional[Lengt
     place = next(iter(heights.values()), len(case.words))
     word = case.words[place] if place < len(case.words) else Word()
     above = case.look.above[1]
-    if word.unit is not None and above.unit not in (None, word.unit) and not (word.vague and above.unit in _FEET):
-        if given.height_unit is None and not given.units_from:
-            twice = message(TWO_SAID, column=place + 1, word=word_of(case, place), unit=above.unit.symbol)  # type: ignore[union-attr]
-            answers = tuple(height_unit_answer(one) for one in (above.unit, word.unit) if one is not None)
-            return Settled(word.unit, (), (Question(Topic.HEIGHT_UNIT, twice, answers),))
+    differ = None not in (above.unit, word.unit) and above.unit is not word.unit
+    if differ and given.height_unit is None and not given.units_from and not (word.vague and above.unit in _FEET):
+        units = [one for one in (above.unit, word.unit) if one is not None]
+        twice = message(TWO_SAID, column=place + 1, word=word_of(case, place), unit=units[0].symbol)
+        return Settled(word.unit, (), (Question(Topic.HEIGHT_UNIT, twice, tuple(map(height_unit_answer, units))),))
     word = word if word.unit is not None or word.strange else above
     axes = [] if case.look.crs is None or unit is None else case.look.crs.axis_info
     of_crs = axis_unit(axes[2]) if len(axes) > 2 else None

@@ -47,8 +47,8 @@ GEOCENTRIC = Text(
     "recognise.geocentric",
     QT_TRANSLATE_NOOP(
         "core",
-        "its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, "
-        "or latitudes and longitudes",
+        "its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and "
+        "heights, or latitudes and longitudes",
     ),
 )
 SEVERAL_ZONES = Text(

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import replace
 from functools import reduce
+from itertools import chain
 from typing import Any, Callable, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
@@ -38,8 +39,8 @@ OTHER_KIND = Text(
     "sections.other_kind",
     QT_TRANSLATE_NOOP(
         "core",
-        "{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts "
-        "as files of their own and give both.",
+        "{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its "
+        "parts as files of their own and give both.",
     ),
 )
 #: Share of digits in a line of words, and how long it is at most.
@@ -243,5 +244,5 @@ def _together(source: TextSource, parts: Sequence[PointFile], starts: Sequence[_
     notes = [message(ANOTHER_HEADER, file=source.file, line=start.line) for start in starts]
     return replace(
         first, points=points, rejects=rejects, account=account, geographic=stack_geographic(parts),
-        messages=tuple({str(one): one for one in (*notes, *(said for part in parts for said in part.messages))}.values()),
+        messages=tuple({str(one): one for one in [*notes, *chain(*(part.messages for part in parts))]}.values()),
     )  # fmt: skip

@@ -59,8 +59,8 @@ _MARKS = (
 
 #: Encodings of one byte a letter, the likelier first; most of what is not UTF-8 is one of Windows.
 _ONE_BYTE = (
-    "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp1257", "iso8859-2", "iso8859-5", "iso8859-7", "koi8-r", "cp437",
-    "cp850", "cp852", "cp866", "mac-roman", "latin-1",
+    "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp1257", "iso8859-2", "iso8859-5", "iso8859-7", "koi8-r",
+    "cp437", "cp850", "cp852", "cp866", "mac-roman", "latin-1",
 )  # fmt: skip
 _HEAD_LINES = 20
 _SPOKEN = {
@@ -183,9 +183,13 @@ _PLAIN_SIGNS = tuple(
     for sign in signs
 )
 #: Digits and marks of other scripts: Arabic, Persian, Devanagari, and the wide ones of East Asia.
-_DIGITS = tuple(
-    (chr(first + i).encode(), str(i).encode()) for first in (0x0660, 0x06F0, 0x0966, 0xFF10) for i in range(10)
-) + (("\u066b".encode(), b"."), ("\uff0e".encode(), b"."), ("\uff0c".encode(), b","), ("\u066c".encode(), b""))
+_DIGITS = (
+    *((chr(first + i).encode(), str(i).encode()) for first in (0x0660, 0x06F0, 0x0966, 0xFF10) for i in range(10)),
+    *(
+        (sign.encode(), plain)
+        for sign, plain in (("\u066b", b"."), ("\uff0e", b"."), ("\uff0c", b","), ("\u066c", b""))
+    ),
+)
 
 
 def _with_plain_signs(text: bytes) -> bytes:

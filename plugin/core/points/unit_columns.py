@@ -20,7 +20,7 @@ _LENGTHS = ("easting", "northing", "height", "ellipsoidal_height")
 
 
 def with_units_of_values(words: List[Word], head: Sequence[str], columns: Sequence[Column], rows: Rows) -> List[Word]:
-    """What the header ``head`` says (nothing for a file without one), its ``words`` read, with the units that stand beside the values.
+    """What the header ``head`` says (nothing for a file without one), its ``words`` read, with the units beside values.
 
     A column of units alone says that of the columns its header word names, of all lengths where it names none, and
     without a header of the column before it.

@@ -43,7 +43,8 @@ CERTAIN: Dict[str, str] = {
         hoch hochwert nordwert hw
         norte coordenadanorte coordnorte
         northingcoord northingy ynorth ynorthing ncoord nordy ynord hochwertx
-        noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari βορρασ norður pohi ziemeli siaure північ 北坐标 北座標 북좌표 utara bac צפון شمال
+        noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari
+        βορρασ norður pohi ziemeli siaure північ 北坐标 北座標 북좌표 utara bac צפון شمال
         север""",
     "height": """height elevation elev ele z heightmsl orthometricheight orthoheight elevationmsl msl reducedlevel rl
         altitude alt altitudengf hauteur altitudeorthometrique hauteurorthometrique cote
@@ -85,7 +86,8 @@ CERTAIN: Dict[str, str] = {
         codice descrizione osservazioni codigos descricao observacao observacoes observacion observaciones
         kod kody opis uwagi kodpunktu popis poznamka kodbodu beskrivning beskrivelse kommentti koodi selite lajikoodi
         megjegyzes leiras cod descriere opaska aciklama κωδικοσ περιγραφη
-        temakode tema kodenr punktkode objekttype objekttyp objektkode objectcode objectcodes layer thema kodas koods koda kods kood koði codi ma 编码 コート 코드 קוד رمز код описание примечание комментарий""",
+        temakode tema kodenr punktkode objekttype objekttyp objektkode objectcode objectcodes layer thema kodas
+        koods koda kods kood koði codi ma 编码 コート 코드 קוד رمز код описание примечание комментарий""",
     "sigma_h": """sigmah hrms hsigma sigmahz horizontalprecision horizontalaccuracy horizontalsigma hprecision
         haccuracy hacc stdh sdh precisionh precisionhorizontal
         precisionhorizontale precisionplanimetrique ecarttypeh precisionplani

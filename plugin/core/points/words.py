@@ -52,8 +52,8 @@ _ROMANCE = frozenset(
 class Word:
     """What a header word says. ``role``: "" where nothing; ``doubtful``: one of :data:`DOUBTFUL`, else "";
     ``unit``: the unit it states, None where none; ``vague``: a foot, and not which; ``angle``: how angles are
-    written; ``strange``: a unit that is not read. ``of``: "antenna" or "ground" for a height of that, "depth" for one that counts
-    down. ``side``: N, S, E or W of a latitude or longitude.
+    written; ``strange``: a unit that is not read. ``of``: "antenna" or "ground" for a height of that, "depth" for one
+    that counts down. ``side``: N, S, E or W of a latitude or longitude.
     """
 
     role: str = ""
@@ -96,8 +96,10 @@ def read_word(word: str) -> Word:
 
 
 _SIDE_WORDS = {
-    **dict.fromkeys(each("n north nord norte noord nordlich"), "N"), **dict.fromkeys(each("s south sud sur zuid sul"), "S"),
-    **dict.fromkeys(each("e east est ost este oost leste"), "E"), **dict.fromkeys(each("w west ouest oeste ovest"), "W"),
+    **dict.fromkeys(each("n north nord norte noord nordlich"), "N"),
+    **dict.fromkeys(each("s south sud sur zuid sul"), "S"),
+    **dict.fromkeys(each("e east est ost este oost leste"), "E"),
+    **dict.fromkeys(each("w west ouest oeste ovest"), "W"),
 }  # fmt: skip
 
 
