@@ -41,7 +41,7 @@ OR_CONTROL = Text(
     weight=3,
 )
 #: Without a fit the two differ by more than this, and by less than that share of it in the other CRS (m).
-APART, LEFT, SHARE = 20.0, 12.0, 0.15
+APART, LEFT, SHARE = 20.0, 40.0, 0.15
 #: A register has hundreds of systems at a place; those nearest in kind are tried.
 MOST_TRIED = 400
 #: Datums put a place within so many degrees.
