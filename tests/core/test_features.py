@@ -13,17 +13,19 @@ import numpy as np
 import pytest
 
 from plugin.core.features.banded import make_layout, solve
-from plugin.core.features.breaklines import breaklines
 from plugin.core.features.find import find_features
 from plugin.core.features.found import FoundKind
+from plugin.core.features.ground_lines import ground_lines
 from plugin.core.features.groups import group_median, group_quantile
 from plugin.core.features.jumps import side_line
 from plugin.core.features.passes import make_passes, noise_at
 from plugin.core.features.placing import Places, place_lines
 from plugin.core.features.segments import PRICE, SLOPE_PRICE, cut_into_segments
+from plugin.core.linework.constraints import Constraints
 from plugin.core.points.pointset import Status, make_points
 from plugin.core.progress import Cancelled
 from plugin.core.surface.build import build_surface
+from plugin.core.surface.giving_way import found_breaklines
 from tests.core.line_surfaces import score_surface
 from tests.core.simulated_lines import FAMILIES, NATURAL, ORIGIN, Score, bank, ditch, score, street
 
@@ -272,20 +274,11 @@ def test_small_closed_contours_at_kerbs_go_where_lines_hold_the_points_beside():
     assert every.loops_found <= every.loops_none / 3
 
 
-def test_points_left_to_a_line_stand_beside_a_step():
-    site = street(3, walk="mixed")
-    features = find_features(site.points)
-    away, _ = site.ground.distance(*site.points_xy().T)
-    assert 0.05 < features.in_line.mean() < 0.5
-    assert np.abs(away[features.in_line]).max() < 1.2
-    assert np.quantile(np.abs(away[features.in_line]), 0.95) < 0.6
-
-
-def test_breaklines_do_not_cross_and_keep_their_heights():
+def test_breaklines_keep_their_heights():
     for seed in SEEDS:
         site = street(seed, walk="mixed")
         features = find_features(site.points)
-        lines = breaklines(features)
+        lines = found_breaklines(ground_lines(features), Constraints(), site.points).breaklines
         assert len(lines) >= 2 * len(features.strong)
         assert all(np.isfinite(line.xyz).all() for line in lines.lines)
         build_surface(site.points, lines)  # refuses lines that cross
@@ -349,8 +342,7 @@ def test_few_points_tell_of_nothing(n):
     points = make_points(ORIGIN[0] + 0.5 * np.arange(n), np.full(n, ORIGIN[1]), random.normal(0, 0.01, n))
     features = find_features(points)
     assert features.lines == ()
-    assert len(features.on_line) == len(features.step_after) == len(features.explained) == len(features.in_line) == n
-    assert len(breaklines(features)) == 0
+    assert len(features.on_line) == len(features.step_after) == len(features.explained) == n
 
 
 def test_odd_points_do_no_harm(kerbs):

@@ -30,11 +30,15 @@ from plugin.core.handover.found_lines import read_found_lines, write_found_lines
 from plugin.core.job.run import run_job
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.messages import SurveyError
-from plugin.core.points.pointset import make_points
+from plugin.core.points.decisions import read_decisions
+from plugin.core.points.pointset import Reason, make_points
 from plugin.core.report.summary import summary
 from plugin.core.surface.ask import ask_surface
 from plugin.core.surface.build import build_surface
+from plugin.core.surface.edited import build_surface_with_edits
+from plugin.core.surface.edits import MovePoint
 from plugin.core.surface.giving_way import found_breaklines
+from plugin.core.surface.standing import stand_in
 
 PLACES = np.array([(x, y, 10.0) for x in range(0, 41, 4) for y in range(0, 21, 4)], float)
 FLAT = make_points(*PLACES.T, source="flat.csv")
@@ -93,7 +97,8 @@ def test_a_found_line_gives_way_where_it_crosses_a_coded_one():
     everything = [*known.lines, *(make_line(LineKind.BREAKLINE, part) for part in lines[0].parts)]
     with pytest.raises(SurveyError, match="cross"):
         build_surface(FLAT, Constraints(tuple(everything)))
-    held, said = found_breaklines(lines, known, FLAT)
+    found = found_breaklines(lines, known, FLAT)
+    held, said = found.breaklines, found.messages
     assert len(held) == 4  # foot and top, each on both sides of the coded line
     assert said[0].values["count"] == 1
     assert said[0].values["length"] == pytest.approx(2.0)
@@ -105,11 +110,12 @@ def test_a_found_line_gives_way_where_it_crosses_a_coded_one():
 
 def test_of_found_lines_that_cross_the_weaker_gives_way_and_what_the_hand_used_does_not():
     crossing = break_at(21.0, z=10.06)
-    held, said = found_breaklines([step(), crossing], Constraints(), FLAT)
+    held = found_breaklines([step(), crossing], Constraints(), FLAT).breaklines
     assert [line.label for line in held.lines] == ["step 1", "step 1", "top 2", "top 2"]
     assert len(held.lines[0].xyz) == len(step().parts[0])
     by_hand = with_status(crossing, LineStatus.USED)
-    held, said = found_breaklines([step(), by_hand], Constraints(), FLAT)
+    found = found_breaklines([step(), by_hand], Constraints(), FLAT)
+    held, said = found.breaklines, found.messages
     assert len(next(line for line in held.lines if line.label == "top 2").xyz) == len(crossing.parts[0])
     assert len([line for line in held.lines if line.label == "step 1"]) == 4
     assert len(said) == 1
@@ -120,13 +126,64 @@ def test_a_line_that_has_given_way_takes_nothing_with_it():
     """B crosses the known line and C; C crosses only B's stretch that is gone."""
     known = coded((21, 1, 9), (21, 11, 9))
     lines = [step(y=10.0, start=20.0, end=22.0), break_at(20.5, z=10.5)]
-    held, _ = found_breaklines(lines, known, FLAT)
+    held = found_breaklines(lines, known, FLAT).breaklines
     assert [line.label for line in held.lines] == ["top 2"]
 
 
 def test_only_used_lines_are_held():
     lines = [step(status=LineStatus.PROPOSED), step(y=5.0, status=LineStatus.REJECTED)]
-    assert len(found_breaklines(lines, Constraints(), FLAT)[0]) == 0
+    assert len(found_breaklines(lines, Constraints(), FLAT).breaklines) == 0
+
+
+# --- points that stand in a step -------------------------------------------------------------------
+
+
+def beside_the_kerb(*rows):
+    """Points of (x, y, z, what is added), after those of the flat ground."""
+    points = make_points(*np.vstack([PLACES, np.array(rows, float)]).T)
+    return points, len(PLACES)
+
+
+def test_a_line_stands_for_the_points_that_agree_with_it():
+    rows = [(9, 9.5, 10.03), (9, 10.6, 10.09), (13, 10.02, 10.06),  # foot, top, face
+            (17, 9.5, 10.12), (17, 10.5, 10.0),  # on the wrong side of the step
+            (19, 10.02, 10.3), (21, 8.9, 10.0)]  # too high, too far  # fmt: skip
+    points, first = beside_the_kerb(*rows)
+    held = found_breaklines([step()], Constraints(), points)
+    marked, said = stand_in(points, held.steps)
+    assert marked.in_line[first:].tolist() == [True, True, True, False, False, False, False]
+    assert not marked.in_line[:first].any()
+    assert said[0].values["count"] == 3
+    assert (marked.status == points.status).all()  # none is rejected
+    surface = build_surface(marked, held.breaklines)
+    assert surface.report.points_used == len(points) - 3
+    assert ask_surface(surface.tin, np.array([(9, 9.5)])).height[0] == pytest.approx(10.0)
+
+
+def test_no_line_stands_for_a_point_where_it_gave_way_or_where_a_hand_decided():
+    points, first = beside_the_kerb((9, 9.5, 10.0), (22.4, 9.5, 10.0), (27, 9.5, 10.0))
+    known = coded((22, 1, 9), (23, 19, 9))
+    reasons = points.reasons.copy()
+    reasons[first + 2] = Reason.BY_HAND
+    points = points.with_status(points.status, reasons)
+    marked, _ = stand_in(points, found_breaklines([step()], known, points).steps)
+    assert marked.in_line[first:].tolist() == [True, False, False]
+    assert not stand_in(marked, ())[0].in_line.any()  # the mark goes with the line
+
+
+def test_a_moved_point_is_in_the_surface_though_a_line_stood_for_it():
+    points, _ = beside_the_kerb((9, 9.5, 10.03))
+    held = found_breaklines([step()], Constraints(), points)
+    marked, _ = stand_in(points, held.steps)
+    move = MovePoint((9.0, 9.5), height=10.04)
+    surface, told = build_surface_with_edits(marked, held.breaklines, edits=[move])
+    assert told.applied == (1,)
+    assert ask_surface(surface.tin, np.array([(9, 9.5)])).height[0] == pytest.approx(10.04)
+
+
+def test_of_a_break_of_slope_all_points_stay():
+    points, _ = beside_the_kerb((9, 9.5, 10.0))
+    assert found_breaklines([break_at(9.2)], Constraints(), points).steps == ()
 
 
 # --- decisions ------------------------------------------------------------------------------------
@@ -324,6 +381,18 @@ def test_both_kerbs_are_breaklines_of_the_surface(street, with_lines):
     assert breakline_edges(with_lines) >= sum(len(p) - 1 for line in used for p in line.parts)
 
 
+def test_points_that_a_line_stands_for_are_told_of_and_no_decision(with_lines):
+    folder = with_lines.files[0].parent
+    count = int(with_lines.points.in_line.sum())
+    assert 0.03 * len(with_lines.points) < count < 0.4 * len(with_lines.points)
+    with open(folder / "points.csv", encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(file))
+    assert sum("in_line" in row["reason"] for row in rows) == count
+    assert len(read_decisions(folder / "points.csv")) == 0
+    assert [line for line in summary(with_lines, folder) if f"{count} points stand in found steps" in line]
+    assert "stands in a found line" in (folder / "report.html").read_text(encoding="utf-8")
+
+
 def test_the_switch_looks_for_none(without_lines):
     assert without_lines.ground_lines is None
     assert breakline_edges(without_lines) == 0
@@ -403,7 +472,7 @@ def test_a_line_in_doubt_says_where_one_more_pass_tells_most():
     doubt = np.where(x == 6.0, 0.3, 0.1)
     whole = FoundLine(**some, sigma_plan=doubt, bridged=np.zeros(10, bool))
     gap = FoundLine(**some, sigma_plan=doubt, bridged=np.isin(np.arange(10), [0, 6, 7]))
-    lines = ground_lines(Features((whole, gap), np.empty(0, int), *[np.empty(0, bool)] * 3, 0.01))
+    lines = ground_lines(Features((whole, gap), np.empty(0, int), *[np.empty(0, bool)] * 2, 0.01))
     assert [line.status for line in lines] == [LineStatus.PROPOSED] * 2
     assert [line.cross_at for line in lines] == [(6.0, 0.0), (14.0, 0.0)]
     assert lines[1].bridged == pytest.approx(6.0)

@@ -142,19 +142,18 @@ def same_parts(a: Sequence[np.ndarray], b: Sequence[np.ndarray], within: float =
 
 
 def places_along(parts: Sequence[np.ndarray]) -> np.ndarray:
-    """Places (m, 2) along lines (k, 2 or 3), evenly ``APART`` or less, so that each tells the same length."""
-    found = [np.empty((0, 2))]
+    """Places (m, c) along lines (k, c), c 2 or 3, evenly ``APART`` or less, so that each tells the same length."""
+    found = [np.empty((0, parts[0].shape[1] if len(parts) else 3))]
     for part in parts:
-        xy = part[:, :2]
-        run = np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
+        run = np.append(0.0, np.cumsum(np.hypot(*np.diff(part[:, :2], axis=0).T)))
         at = np.linspace(0.0, run[-1], int(np.ceil(run[-1] / APART)) + 1)
-        found.append(np.column_stack([np.interp(at, run, xy[:, 0]), np.interp(at, run, xy[:, 1])]))
+        found.append(np.column_stack([np.interp(at, run, column) for column in part.T]))
     return np.vstack(found)
 
 
 def share_near(parts: Sequence[np.ndarray], others: Sequence[np.ndarray], reach: float = REACH) -> float:
     """Share of the length of ``parts`` that lies within ``reach`` metres of the lines ``others``."""
-    own, other = places_along(parts), places_along(others)
+    own, other = places_along(parts)[:, :2], places_along(others)[:, :2]
     if not len(own) or not len(other):
         return 0.0
     return float(np.isfinite(cKDTree(other).query(own, distance_upper_bound=reach)[0]).mean())
@@ -174,10 +173,10 @@ def without_doubles(
     ]
     if not courses or not lines:
         return tuple(lines), ()
-    tree = cKDTree(places_along(courses))
+    tree = cKDTree(places_along(courses)[:, :2])
     kept = []
     for line in lines:
-        away = tree.query(places_along(line.parts), distance_upper_bound=REACH)[0]
+        away = tree.query(places_along(line.parts)[:, :2], distance_upper_bound=REACH)[0]
         if np.isfinite(away).mean() <= 0.5:
             kept.append(line)
     count = len(lines) - len(kept)

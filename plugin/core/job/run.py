@@ -67,7 +67,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     points, remarks, overrides = _decide(placed.points if check is None else check.points, check, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
-    found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
+    points, found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
     constraints = _constraints(linework, found)
     progress(0.35, "surface")
     surface, edited = build_surface_with_edits(points, constraints, settings.surface, edits, part(progress, 0.35, 0.65))
