@@ -21,8 +21,10 @@ from .gates import gate_chances
 from .handed_on import hand_on
 from .jumps import jumps_at_gates
 from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
-from .passes import make_passes, noise_at
+from .parallel import parallel_evidence
+from .passes import in_order, make_passes, noise_at
 from .readings import read_courses
+from .rings import close_rounds
 from .segments import cut_into_segments
 from .verdict import regular, shadows
 
@@ -57,14 +59,15 @@ def find_features(
 ) -> Features:
     """The lines that the points show which are not rejected, taken in the order of recording.
 
-    No code and no time is asked for. Nothing is found where the points are too few to tell.
+    No code and no time is asked for. Nothing is found, and no noise told, where the points are too few to tell, or do
+    not follow each other as on a walk.
     """
     passes = make_passes(points)
     if len(passes) < FEWEST:
         return nothing_found(len(points))
     progress(0.1, "features")
     usual, noise = noise_at(passes)
-    if not np.isfinite(usual):
+    if not np.isfinite(usual) or not in_order(passes):
         return nothing_found(len(points))
     segments = cut_into_segments(passes, noise)
     progress(0.3, "features")
@@ -83,11 +86,13 @@ def find_features(
     courses = _settle(nodes, courses)
     if not courses:
         return nothing_found(len(points), usual)
-    evidence = evidence_of(nodes, crowds(nodes), courses)
+    crowd = crowds(nodes, courses)
+    evidence = evidence_of(nodes, crowd, courses)
     courses, evidence = _kept(courses, evidence, evidence >= options.proposed - READ_MORE)
     if not courses:
         return nothing_found(len(points), usual)
     nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
+    evidence = parallel_evidence(nodes, crowd, courses, evidence, options.strong)
     kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:
@@ -109,6 +114,7 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
     courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
+    courses = close_rounds(nodes, courses)
     up = sides_of(nodes, courses)
     return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
 
