@@ -303,6 +303,73 @@ def test_a_file_that_lost_its_heights_has_those_that_were_found(file):
     assert lines[0].parts[1][0, 2] == pytest.approx(10.12)
 
 
+def cut_off(path):
+    """What a shapefile leaves of texts."""
+    told = json.loads(path.read_text(encoding="utf-8"))
+    for feature in told["features"]:
+        for name, value in feature["properties"].items():
+            if isinstance(value, str):
+                feature["properties"][name] = value[:254]
+    path.write_text(json.dumps(told), encoding="utf-8")
+    return told
+
+
+def long_line(wave=0.0):
+    line = step(end=90.0)
+    parts = tuple(part + np.column_stack([part[:, 0] * 0, wave * np.sin(part[:, 0] / 5), 0 * part[:, 0]])
+                  for part in line.parts)  # fmt: skip
+    return dataclasses.replace(line, parts=parts, found_as=parts)
+
+
+@pytest.mark.parametrize("wave", [0.0, 0.4, 3.0])
+def test_a_format_that_cuts_texts_off_keeps_decisions_and_reshaped_courses(tmp_path, wave):
+    path = tmp_path / "cut.geojson"
+    line = long_line(wave)
+    write_found_lines([line], None, path)
+    assert len(json.loads(path.read_text(encoding="utf-8"))["features"][0]["properties"]["course"]) <= 254
+    told = cut_off(path)
+    assert not read_found_lines(path).lines[0].by_hand
+    told["features"][0]["properties"]["status"] = "rejected"
+    path.write_text(json.dumps(told), encoding="utf-8")
+    (given,) = read_found_lines(path).lines
+    assert (given.by_hand, given.reshaped, given.status) == (True, False, LineStatus.REJECTED)
+    told["features"][0]["properties"]["status"] = "used"
+    for part in told["features"][0]["geometry"]["coordinates"]:
+        for place in part[10:]:
+            place[1] += 0.8
+    path.write_text(json.dumps(told), encoding="utf-8")
+    (given,) = read_found_lines(path).lines
+    assert given.reshaped
+    lines, said = replay([line], [given])  # the course that was drawn takes the place of the one found
+    assert not said
+    assert len(lines) == 1
+    np.testing.assert_allclose(lines[0].parts[0], given.parts[0])
+    write_found_lines(lines, None, path)
+    cut_off(path)
+    again, said = replay([line], read_found_lines(path).lines)
+    assert not said
+    np.testing.assert_allclose(again[0].parts[0], given.parts[0], atol=1e-3)
+
+
+def test_a_single_vertex_that_was_moved_is_seen_where_texts_are_cut_off(tmp_path):
+    path = tmp_path / "cut.geojson"
+    write_found_lines([long_line()], None, path)
+    told = cut_off(path)
+    for moved in (1, 20, -1):
+        changed = json.loads(json.dumps(told))
+        changed["features"][0]["geometry"]["coordinates"][0][moved][1] += 0.1
+        path.write_text(json.dumps(changed), encoding="utf-8")
+        assert read_found_lines(path).lines[0].reshaped
+
+
+def test_the_place_for_one_more_pass_is_kept(tmp_path):
+    path = tmp_path / "places.geojson"
+    write_found_lines([step(cross_at=(432000.125, 5765000.5)), step(y=14.0)], None, path)
+    first, second = read_found_lines(path).lines
+    assert first.cross_at == (432000.125, 5765000.5)
+    assert np.isnan(second.cross_at).all()
+
+
 def test_a_line_that_was_added_is_used(file):
     def edit(features):
         features.append(

@@ -69,6 +69,11 @@ class GroundLine:
     cross_at: Tuple[float, float] = (float("nan"), float("nan"))
 
     @property
+    def asks_for_a_pass(self) -> bool:
+        """It is in doubt, and it is known where one more pass across would settle it."""
+        return self.status is LineStatus.PROPOSED and bool(np.isfinite(self.cross_at).all())
+
+    @property
     def length(self) -> float:
         """Length in plan of the first part, metres."""
         return float(np.hypot(*np.diff(self.parts[0][:, :2], axis=0).T).sum())

@@ -83,6 +83,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         unit=settings.contours.unit,
         progress=part(progress, 0.65, 0.7),
         constraints=edited.constraints,
+        found=() if found is None else found.lines,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(
