@@ -39,6 +39,7 @@ from plugin.core.surface.edited import build_surface_with_edits
 from plugin.core.surface.edits import MovePoint
 from plugin.core.surface.giving_way import found_breaklines
 from plugin.core.surface.standing import stand_in
+from test_data import ground
 
 PLACES = np.array([(x, y, 10.0) for x in range(0, 41, 4) for y in range(0, 21, 4)], float)
 FLAT = make_points(*PLACES.T, source="flat.csv")
@@ -546,7 +547,7 @@ def test_a_line_in_doubt_says_where_one_more_pass_tells_most():
 
 
 def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
-    """The demo stores its kerbs as coded points every 3 m and no pass crosses them often enough: nothing is claimed."""
+    """Taken off the coded survey, whose kerbs are shots every 3 m that no pass crosses: nothing is claimed."""
     demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "survey.csv"
     with open(demo, encoding="utf-8", newline="") as file:
         rows = list(csv.reader(file))
@@ -560,3 +561,38 @@ def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
     written = [path.name for path in result.files]
     assert ("lines_found.geojson" in written) == bool(result.ground_lines.lines)
     assert (breakline_edges(result) > 0) == bool(used)
+
+
+def test_in_the_demo_walked_without_a_code_kerbs_and_ditch_are_found(tmp_path):
+    """Against its ground in closed form: kerbs of 80 mm and more that passes cross, the ditch where it is 0.3 m deep."""
+    demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "uncoded.csv"
+    result = job(demo, tmp_path / "out")
+    used = result.ground_lines.of_status(LineStatus.USED)
+    share = {}
+    for name, (kinds, course) in demo_lines().items():
+        parts = [part for line in used if line.kind in kinds for part in line.parts]
+        share[name] = share_near([course], parts, 0.3)
+    assert min(share["left kerb"], share["right kerb"]) >= 0.95
+    assert min(share["ditch bottom"], share["left edge"], share["right edge"]) >= 0.9
+    steps = [line.step for line in used if line.kind is FoundKind.STEP]
+    assert np.abs(np.array(steps) - ground.KERB_FACE).max() < 0.015
+
+
+def demo_lines():
+    """Kinds and courses of the lines of the demo's ground, where they are as high and deep as the bars ask."""
+    at = np.arange(6.0, 92.0, 0.5)  # a pass crosses on either side
+    result = {}
+    for name, side, face in (("left kerb", 1, ground.FACE_LEFT), ("right kerb", -1, ground.FACE_RIGHT)):
+        high = at[np.interp(at, *face) >= 0.08]
+        high = high[high < 43] if side > 0 else high  # on the left up to the field gate
+        xy = ground.lane_xy(high, side * (ground.HALF_WIDTH + ground.KERB_OFFSET / 2))
+        result[name] = ((FoundKind.STEP,), np.column_stack(ground.to_grid(*xy)))
+    x = np.arange(15.0, 83.0, 0.5)
+    edges = (FoundKind.TOP, FoundKind.RIDGE)
+    for name, kinds, aside in (
+        ("ditch bottom", (FoundKind.VALLEY, FoundKind.TOE), 0.0),
+        ("left edge", edges, ground.DITCH_HALF_WIDTH),
+        ("right edge", edges, -ground.DITCH_HALF_WIDTH),
+    ):
+        result[name] = (kinds, np.column_stack(ground.to_grid(x, ground.ditch_line(x) + aside)))
+    return result
