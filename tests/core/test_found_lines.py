@@ -564,7 +564,7 @@ def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
 
 
 def test_in_the_demo_walked_without_a_code_kerbs_and_ditch_are_found(tmp_path):
-    """Against its ground in closed form: kerbs of 80 mm and more that passes cross, the ditch where it is 0.3 m deep."""
+    """Against its ground in closed form: kerbs of 80 mm and more that passes cross, the ditch where 0.3 m deep."""
     demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "uncoded.csv"
     result = job(demo, tmp_path / "out")
     used = result.ground_lines.of_status(LineStatus.USED)

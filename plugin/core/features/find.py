@@ -16,7 +16,7 @@ from .chains import chain
 from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of
 from .drawn import draw_courses
 from .evidence import crowds, evidence_of
-from .found import Features, nothing_found
+from .found import FEWEST, Features, nothing_found
 from .gates import gate_chances
 from .handed_on import hand_on
 from .jumps import jumps_at_gates
@@ -28,8 +28,6 @@ from .rings import close_rounds
 from .segments import cut_into_segments
 from .verdict import regular, shadows
 
-#: Fewer points tell of no line.
-FEWEST = 60
 #: Courses that have so few decades less than it takes are looked at more closely.
 READ_MORE = 4.0
 #: Decades that a strong line has for each pass that crosses it; chance finds less order in more passes.
@@ -92,13 +90,15 @@ def find_features(
     if not courses:
         return nothing_found(len(points), usual)
     nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
-    evidence = parallel_evidence(nodes, crowd, courses, evidence, options.strong)
+    needed = np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
+    evidence = parallel_evidence(nodes, crowd, courses, evidence, needed)
     kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
+    needed = needed[kept]
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:
         return nothing_found(len(points), usual)
     alone = ~shadows(nodes, courses, evidence)
-    enough = evidence >= np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
+    enough = evidence >= needed
     strong = enough & regular(passes, segments, nodes, courses, bridging, options.strong_bend, enough)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]

@@ -8,6 +8,9 @@ from typing import Tuple
 
 import numpy as np
 
+#: Fewer points tell of no line.
+FEWEST = 60
+
 
 class FoundKind(str, Enum):
     """What the ground does at a line.

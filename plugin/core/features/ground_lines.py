@@ -11,7 +11,7 @@ from scipy.spatial import cKDTree
 
 from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .found import Features, FoundKind, FoundLine
+from .found import FEWEST, Features, FoundKind, FoundLine
 
 DOUBLES = Text(
     "found_lines.doubles",
@@ -22,6 +22,15 @@ DOUBLES = Text(
     one=QT_TRANSLATE_NOOP(
         "core",
         "One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.",
+    ),
+)
+
+NOT_A_WALK = Text(
+    "found_lines.not_a_walk",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order "
+        "in which they were recorded.",
     ),
 )
 
@@ -97,6 +106,12 @@ class GroundLines:
 
     def of_status(self, status: LineStatus) -> Tuple[GroundLine, ...]:
         return tuple(line for line in self.lines if line.status is status)
+
+
+def told_of_walk(features: Features) -> Tuple[Message, ...]:
+    """Where enough points were given but not in the order of a walk, that no lines were looked for."""
+    enough = len(features.on_line) >= FEWEST
+    return () if np.isfinite(features.noise) or not enough else (message(NOT_A_WALK),)
 
 
 def ground_lines(features: Features) -> Tuple[GroundLine, ...]:

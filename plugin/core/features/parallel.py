@@ -19,8 +19,9 @@ from .nodes import Nodes
 
 #: Steps farther from each other (m) have nothing to do with each other; and places along a strong one, metres apart.
 FARTHEST, APART = 25.0, 0.5
-#: What the choice of the strong line, the side and the distance costs, decades; fewer nodes tell nothing.
-CHOICE, LEAST_NODES = 2.7, 5
+#: What the choice of the strong line, the side and the distance costs, decades; nothing is told by fewer nodes, or
+#: where a smaller share of the passes shows a step.
+CHOICE, LEAST_NODES, LEAST_SHOWN = 2.7, 5, 0.8
 #: A line that tells less by itself is none; nor does one that tells less carry another.
 LEAST_OWN, LEAST_BASE = 2.0, 3.0
 #: So near (m) to a strong line it is not another one.
@@ -28,26 +29,27 @@ SAME = 1.0
 
 
 def parallel_evidence(
-    nodes: Nodes, crowd: np.ndarray, courses: List[Course], evidence: np.ndarray, strong: float
+    nodes: Nodes, crowd: np.ndarray, courses: List[Course], evidence: np.ndarray, needed: np.ndarray
 ) -> np.ndarray:
-    """The evidence (lines,) of each course, or what it has as one beside a step of ``strong`` evidence if that is more.
+    """The evidence (lines,) of each course, or what it has as one beside a step that is strong if that is more.
 
-    Two steps that have less are strong together where what one tells by itself and the other beside it is enough.
-    ``crowd``: (m,) of the first m nodes, as of :func:`.evidence.crowds`; nodes after them only read.
+    ``needed``: (lines,) evidence from which each is strong. Two steps that have less are strong together where what
+    one tells by itself and the other beside it is enough. ``crowd``: (m,) of the first m nodes, as of
+    :func:`.evidence.crowds`; nodes after them only read.
     """
     step = np.array([nodes.kind[course.nodes[0]] == STEP for course in courses], bool)
     evidence = evidence.copy()
-    asked = step & (evidence >= LEAST_OWN) & (evidence < strong)
-    told = _told_beside(nodes, crowd, courses, step & (evidence >= strong), asked)
+    asked = step & (evidence >= LEAST_OWN) & (evidence < needed)
+    told = _told_beside(nodes, crowd, courses, step & (evidence >= needed), asked)
     evidence = np.where(told > evidence, told, evidence)
     for base in np.argsort(-evidence, kind="stable").tolist():
-        asked = step & (evidence >= LEAST_OWN) & (evidence < strong)
+        asked = step & (evidence >= LEAST_OWN) & (evidence < needed)
         if evidence[base] < LEAST_BASE or not asked[base]:
             continue
         one = np.arange(len(courses)) == base
         told = _told_beside(nodes, crowd, courses, one, asked & ~one)
         both = np.where(told >= LEAST_OWN, told + evidence[base], -np.inf)
-        evidence = np.maximum(evidence, np.where(both >= strong, both, -np.inf))
+        evidence = np.maximum(evidence, np.where(both >= needed, both, -np.inf))
         evidence[base] = max(evidence[base], float(both.max()))
     return evidence
 
@@ -71,7 +73,8 @@ def _told_beside(
     np.maximum.at(most, of, decades)  # one node gives the distance
     told = np.bincount(of, weights=decades, minlength=many) - most - CHOICE
     told += np.bincount(every.of, weights=nodes.decades[every.k], minlength=many)
-    good = (np.bincount(of, minlength=many) >= LEAST_NODES) & (np.abs(usual) > SAME)
+    shown = np.bincount(of, minlength=many) >= np.maximum(LEAST_NODES, LEAST_SHOWN * every.counts)
+    good = shown & (np.abs(usual) > SAME)
     return np.where(good, told, nothing)
 
 

@@ -7,7 +7,7 @@ from typing import Optional, Sequence, Tuple
 import numpy as np
 
 from ..features.find import find_features
-from ..features.ground_lines import GroundLines, ground_lines, without_doubles
+from ..features.ground_lines import GroundLines, ground_lines, told_of_walk, without_doubles
 from ..features.replay import replay
 from ..handover.found_lines import read_found_lines
 from ..linework.constraints import ConstraintLine, Constraints, LineKind, make_line
@@ -34,6 +34,7 @@ def look_for_lines(
     progress(0.0, "features")
     features = find_features(points, progress=named("features", progress))
     lines, messages = without_doubles(ground_lines(features), coded)
+    messages = (*told_of_walk(features), *messages)
     if settings.found_lines is not None:
         given = read_found_lines(settings.found_lines, points.crs, settings.accept)
         lines, missed = replay(lines, given.lines)
