@@ -316,7 +316,7 @@ def test_a_kerb_too_low_to_tell_by_itself_is_told_by_the_one_across_the_street(m
         return sum(one.found for one in scores) / sum(one.asked for one in scores)
 
     together = found()
-    monkeypatch.setattr(find, "parallel_evidence", lambda nodes, crowd, courses, evidence, needed: evidence)
+    monkeypatch.setattr(find, "parallel_evidence", lambda nodes, crowd, courses, evidence, needed, steady: evidence)
     assert together > found() + 0.2
 
 

@@ -20,7 +20,7 @@ LEAST_SINE = 0.3
 #: (Student's distribution: corners are rare, not impossible).
 LEAST_COSINE, CURVATURE, FREEDOM = 0.2, 0.04, 3.0
 #: Rounds in which links hear how well those after them go on.
-ROUNDS = 7
+ROUNDS = 9
 #: What comes one usual length of link later counts so much (share).
 FADE = 0.9
 #: Decades that a link costs for each of its usual lengths it is longer than usual.

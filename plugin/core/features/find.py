@@ -90,16 +90,15 @@ def find_features(
     if not courses:
         return nothing_found(len(points), usual)
     nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
-    needed = np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
-    evidence = parallel_evidence(nodes, crowd, courses, evidence, needed)
     kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
-    needed = needed[kept]
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:
         return nothing_found(len(points), usual)
+    needed = np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
     alone = ~shadows(nodes, courses, evidence)
-    enough = evidence >= needed
-    strong = enough & regular(passes, segments, nodes, courses, bridging, options.strong_bend, enough)
+    steady = regular(passes, segments, nodes, courses, bridging, options.strong_bend, evidence >= needed)
+    evidence = parallel_evidence(nodes, crowd, courses, evidence, needed, steady)
+    strong = steady & (evidence >= needed)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")

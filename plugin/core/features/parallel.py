@@ -29,15 +29,15 @@ SAME = 1.0
 
 
 def parallel_evidence(
-    nodes: Nodes, crowd: np.ndarray, courses: List[Course], evidence: np.ndarray, needed: np.ndarray
+    nodes: Nodes, crowd: np.ndarray, courses: List[Course], evidence: np.ndarray, needed: np.ndarray, steady: np.ndarray
 ) -> np.ndarray:
     """The evidence (lines,) of each course, or what it has as one beside a step that is strong if that is more.
 
-    ``needed``: (lines,) evidence from which each is strong. Two steps that have less are strong together where what
-    one tells by itself and the other beside it is enough. ``crowd``: (m,) of the first m nodes, as of
-    :func:`.evidence.crowds`; nodes after them only read.
+    ``needed``: (lines,) evidence from which each is strong, where it is ``steady`` (lines,) too; what is not has no
+    part in this. Two steps that have less are strong together where what one tells by itself and the other beside it is
+    enough. ``crowd``: (m,) of the first m nodes, as of :func:`.evidence.crowds`; nodes after them only read.
     """
-    step = np.array([nodes.kind[course.nodes[0]] == STEP for course in courses], bool)
+    step = steady & np.array([nodes.kind[course.nodes[0]] == STEP for course in courses], bool)
     evidence = evidence.copy()
     asked = step & (evidence >= LEAST_OWN) & (evidence < needed)
     told = _told_beside(nodes, crowd, courses, step & (evidence >= needed), asked)
@@ -48,8 +48,9 @@ def parallel_evidence(
             continue
         one = np.arange(len(courses)) == base
         told = _told_beside(nodes, crowd, courses, one, asked & ~one)
-        both = np.where(told >= LEAST_OWN, told + evidence[base], -np.inf)
-        evidence = np.maximum(evidence, np.where(both >= needed, both, -np.inf))
+        both = told + evidence[base]
+        both = np.where((told >= LEAST_OWN) & (both >= needed) & (both >= needed[base]), both, -np.inf)
+        evidence = np.maximum(evidence, both)
         evidence[base] = max(evidence[base], float(both.max()))
     return evidence
 

@@ -35,6 +35,9 @@ def close_rounds(nodes: Nodes, courses: List[Course]) -> List[Course]:
     xy = np.column_stack([nodes.x, nodes.y])
     tree = cKDTree(xy[free])
     taken = np.zeros(len(nodes), bool)
+    every = listed(courses)
+    owner = np.full(len(nodes), -1)
+    owner[every.k] = every.of
     rounds: List[Course] = []
     for part in parts:
         if taken[part].mean() > TAKEN:
@@ -44,7 +47,8 @@ def close_rounds(nodes: Nodes, courses: List[Course]) -> List[Course]:
             continue
         middle, radius = circle
         near = free[tree.query_ball_point(middle, FARTHEST * radius)]
-        ring = _round(nodes, near[~taken[near]], part, middle, radius)
+        near = near[~taken[near] & ~_of_long_lines(owner[near], every.counts)]
+        ring = _round(nodes, near, part, middle, radius)
         if ring is not None:
             taken[ring] = True
             rounds.append(Course(ring, True))
@@ -54,6 +58,13 @@ def close_rounds(nodes: Nodes, courses: List[Course]) -> List[Course]:
     rest = [course for course in courses if taken[course.nodes].mean() <= TAKEN]
     kept = [Course(c.nodes[~taken[c.nodes]], c.closed and not taken[c.nodes].any()) for c in rest]
     return [course for course in kept if len(course.nodes) >= 3] + rounds
+
+
+def _of_long_lines(owner: np.ndarray, counts: np.ndarray) -> np.ndarray:
+    """Mask (n,) of nodes of courses of ``counts`` nodes that lie elsewhere for the most part."""
+    here = np.bincount(owner[owner >= 0], minlength=len(counts))
+    result: np.ndarray = (owner >= 0) & (here <= TAKEN * counts)[owner]
+    return result
 
 
 def _turning(nodes: Nodes, courses: List[Course]) -> List[np.ndarray]:
