@@ -71,7 +71,7 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
     whole = _with_found(fixed, shared, walk, points)
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
-    suspects = _decided(walk, suspects, passes, shared)
+    suspects = _decided(walk, suspects, passes, shared, levels.parts)
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
     if not np.isfinite(noise.total) and suspects.doubtful.any():
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
@@ -126,12 +126,15 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features) -> Suspects:
+def _decided(
+    walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...]
+) -> Suspects:
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
-    return decide(walk, suspects, _edges(walk, scale.total, explained), scale, explained, suspects.net, suspects.beside)
+    edges = _edges(walk, scale.total, explained)
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels)
 
 
 def _edges(walk: Walk, sigma: float, explained: np.ndarray) -> Edges:
