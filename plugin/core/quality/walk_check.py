@@ -126,9 +126,7 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(
-    walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...]
-) -> Suspects:
+def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...]) -> Suspects:
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects

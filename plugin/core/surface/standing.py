@@ -13,7 +13,7 @@ from typing import Sequence, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..features.ground_lines import APART, places_along
+from ..features.ground_lines import places_along
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import MARKS, PointSet, Reason
 
@@ -31,8 +31,9 @@ STANDING = Text(
     ),
 )
 
-#: So far (m) from foot or top a point stands in the line, and so near it may be on either side of the step.
-BESIDE, BETWEEN = 1.0, 0.4
+#: So far (m) from foot or top a point stands in the line, so near it may be on either side of the step, and so far it
+#: may lie past an end: the pass that crosses there wanders about it.
+BESIDE, BETWEEN, PAST = 1.25, 0.4, 0.5
 #: A height agrees with that of the line within so much (m), and a cross slope (m/m) of so much.
 AGREES, SLOPE = 0.05, 0.05
 
@@ -73,10 +74,10 @@ def _agree(xyz: np.ndarray, steps: Sequence[np.ndarray]) -> np.ndarray:
 
 
 def _beyond(xyz: np.ndarray, nearest: np.ndarray, steps: Sequence[np.ndarray]) -> np.ndarray:
-    """Mask (n,) of the places that lie past an end of the course which comes nearest to them at ``nearest`` (n, 3)."""
+    """Mask (n,) of the places well past an end of the course which comes nearest to them at ``nearest`` (n, 3)."""
     end = np.array([course[at, :2] for course in steps for at in (0, -1)])
     inward = np.array([course[at, :2] for course in steps for at in (1, -2)]) - end
     away, which = cKDTree(end).query(nearest[:, :2])
     along = ((xyz[:, :2] - end[which]) * inward[which]).sum(axis=1)
-    result: np.ndarray = (away == 0) & (along < -APART * np.hypot(*inward[which].T))
+    result: np.ndarray = (away == 0) & (along < -PAST * np.hypot(*inward[which].T))
     return result
