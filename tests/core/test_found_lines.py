@@ -162,7 +162,7 @@ def test_a_line_stands_for_the_points_that_agree_with_it():
 
 
 def test_no_line_stands_for_a_point_where_it_gave_way_or_where_a_hand_decided():
-    points, first = beside_the_kerb((9, 9.5, 10.0), (22.4, 9.5, 10.0), (27, 9.5, 10.0))
+    points, first = beside_the_kerb((9, 9.5, 10.0), (22.8, 9.5, 10.0), (27, 9.5, 10.0))
     known = coded((22, 1, 9), (23, 19, 9))
     reasons = points.reasons.copy()
     reasons[first + 2] = Reason.BY_HAND
