@@ -69,6 +69,7 @@ def beyond_faults(
     ways = _thinned(ways.take(np.lexsort((ways.high - ways.low, ways.side))))
     says, away = np.zeros(len(ways), bool), np.zeros(len(ways))
     turn = _turns(ways.side)
+    net = net.emptied(found)
     for k in range(int(turn.max(initial=-1)) + 1):
         some = np.flatnonzero(turn == k)
         number = np.full(len(walk), -1)

@@ -68,8 +68,9 @@ def depart(
     if len(point):
         size = np.maximum(np.bincount(group[point], minlength=count), 1)
         x, y = (np.bincount(group[point], c[point], count) / size for c in (walk.x, walk.y))
-        colour = np.zeros(len(point), np.int64) if together else colours_of(x, y, 3 * scale.passes)[group[point]]
-        for each in range(1 if together else _COLOURS):
+        alone = not together and trusted[point].any()  # else all groups are left out in any case
+        colour = colours_of(x, y, 3 * scale.passes)[group[point]] if alone else np.zeros(len(point), np.int64)
+        for each in range(_COLOURS if alone else 1):
             asked = point[colour == each]
             if len(asked):
                 known = trusted.copy()
