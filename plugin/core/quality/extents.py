@@ -29,7 +29,6 @@ def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> 
     piece = walk.piece[stretches.start]
     joined = np.append(False, (piece[1:] == piece[:-1])) & stretches.seen
     taken = found.copy()
-    net = stretches.net.emptied(found[stretches.of]) if level.any() else stretches.net
     for _ in range(_FARTHEST):
         ahead = np.append(0.0, level[:-1]) * joined
         back = np.append((level[1:] * joined[1:]), 0.0)
@@ -40,8 +39,9 @@ def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> 
         number = np.where(asked, np.cumsum(asked) - 1, -1)
         count = int(np.count_nonzero(asked))
         said = depart(
-            walk, number[stretches.of], count, ~(taken | asked)[stretches.of], net, scale, stretches.beside
-        )
+            walk, number[stretches.of], count, ~(taken | asked)[stretches.of], stretches.net, scale,
+            stretches.beside,
+        )  # fmt: skip
         goes = np.flatnonzero(asked)[likelihood(said.offset, said.sigma, carried[asked]) > _DENIED]
         taken |= asked
         fresh[goes], level[goes] = True, carried[goes]

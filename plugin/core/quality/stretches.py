@@ -222,7 +222,8 @@ def _at_coded_line(walk: Walk, segments: Segments, fixed: Fixed) -> np.ndarray:
     tree = cKDTree(a[number] + share[:, None] * (b - a)[number])
     at = segments.start[k]
     middle = np.column_stack([(walk.x[at] + walk.x[at - 1]) / 2, (walk.y[at] + walk.y[at - 1]) / 2])
-    mask[k] = tree.query(middle)[0] < 0.8 * walk.spacing + 0.1
+    reach = 0.8 * walk.spacing + 0.1
+    mask[k] = tree.query(middle, distance_upper_bound=reach)[0] < reach
     return mask
 
 

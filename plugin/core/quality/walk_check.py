@@ -35,6 +35,7 @@ from .walk import Walk, walking_time
 _ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
 _PASSES = 3  # that share a line which explains what departs
 _REACH = 3  # points on either side of a crossing that a line explains
+_MUCH = 1000  # one point of so many in doubt is little: without it the rest tells as much
 
 
 @dataclass(frozen=True)
@@ -71,7 +72,7 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
     suspects = _decided(walk, suspects, passes, shared)
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
-    if not np.isfinite(noise.total) and suspects.doubtful.any():
+    if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
         noise, runs = _measured(points, walk, ~suspects.off, whole, run)
     return WalkCheck(passes, levels, suspects, found, noise, runs)
