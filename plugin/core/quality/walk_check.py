@@ -13,7 +13,7 @@ from typing import List, Optional, Tuple
 import numpy as np
 
 from ..features.breaklines import breaklines
-from ..features.find import find_features
+from ..features.find import Profile, find_features, profile_of
 from ..features.found import Features
 from ..features.jumps import jumps_at_gates
 from ..features.passes import make_passes, noise_at
@@ -22,7 +22,7 @@ from ..points.pointset import PointSet, make_points
 from ..progress import Progress, part
 from .beside import Beside, look_beside
 from .crossings import breaks, find_level_meetings, find_meetings
-from .excursions import Edges, find_edges
+from .excursions import find_edges
 from .ground import ground_net, pass_distance
 from .levels import Level, Levels, find_levels
 from .noise import usual_noise
@@ -65,12 +65,15 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     levels = _levels(points, walk, fixed)
     walk = replace(walk, z=walk.z - levels.offset)
     progress(0.05, "quality")
-    found = find_features(_levelled(points, walk), progress=part(progress, 0.05, 0.25))
+    levelled = _levelled(points, walk)
+    profile = profile_of(levelled)
+    progress(0.1, "quality")
+    found = find_features(levelled, progress=part(progress, 0.1, 0.25), profile=profile)
     shared = _shared(found)
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
     whole = _with_found(fixed, shared, walk, points)
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
-    suspects = _decided(walk, suspects, passes, shared)
+    suspects = _decided(walk, suspects, passes, shared, profile if _all_walked(levelled, walk) else None)
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
     if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
@@ -124,19 +127,34 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features) -> Suspects:
+def _decided(
+    walk: Walk, suspects: Suspects, passes: float, found: Features, profile: Optional[Profile]
+) -> Suspects:
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
-    return decide(walk, suspects, _edges(walk, scale.total, explained), scale, explained, suspects.net, suspects.beside)
+    own = _along(walk, profile)
+    edges = find_edges(own.passes, own.jumps, own.noise, scale.total, explained)
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside)
 
 
-def _edges(walk: Walk, sigma: float, explained: np.ndarray) -> Edges:
+def _all_walked(points: PointSet, walk: Walk) -> bool:
+    """Whether the points that features look at are those of the walk."""
+    placed = np.isfinite(points.easting + points.northing + points.height)
+    return bool(np.array_equal(np.flatnonzero(points.used & placed), walk.index))
+
+
+def _along(walk: Walk, profile: Optional[Profile]) -> Profile:
+    """The profile along the walk, whose ``index`` counts its points; ``profile``: that of the same points in a set."""
+    if profile is not None:
+        place = np.full(int(max(walk.index[-1], profile.passes.index[-1])) + 1, -1)
+        place[walk.index] = np.arange(len(walk))
+        return replace(profile, passes=replace(profile.passes, index=place[profile.passes.index]))
     passes = make_passes(make_points(walk.x, walk.y, walk.z))
-    _, noise = noise_at(passes)
-    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_edges(passes, jumps, noise, sigma, explained)
+    usual, noise = noise_at(passes)
+    segments = cut_into_segments(passes, noise)
+    return Profile(passes, usual, noise, segments, jumps_at_gates(passes, noise, segments))
 
 
 def _explained(found: Features, walk: Walk) -> np.ndarray:
