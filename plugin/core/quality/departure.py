@@ -22,11 +22,25 @@ class Departure:
     """For each of g groups of points: mean ``offset`` (m) from the ground around it and its standard deviation
     ``sigma``
     (m; inf where nobody knows). ``uneven``: how far (m) the ground around departs from straight lines between passes.
+    ``varies``: how much (m) the departures within it differ, as :func:`range_within`.
     """
 
     offset: np.ndarray
     sigma: np.ndarray
     uneven: np.ndarray
+    varies: np.ndarray
+
+
+def range_within(value: np.ndarray, group: np.ndarray, count: int) -> np.ndarray:
+    """From a tenth to nine tenths of the ``value`` (k,) of each of ``count`` groups (k,); inf for fewer than four."""
+    order = np.lexsort((value, group))
+    value, first = value[order], np.searchsorted(group[order], np.arange(count + 1))
+    size = np.diff(first)
+    result = np.full(count, np.inf)
+    some = size >= 4
+    low, last = first[:-1][some], size[some] - 1
+    result[some] = value[low + np.rint(0.9 * last).astype(np.int64)] - value[low + np.rint(0.1 * last).astype(np.int64)]
+    return result
 
 
 def colours_of(x: np.ndarray, y: np.ndarray, reach: float) -> np.ndarray:
@@ -82,7 +96,7 @@ def depart(
         return plain
     uneven = unevenness(walk, beside, point, trusted & (group < 0), _AROUND * scale.passes, scale.total)
     mean = np.bincount(group[point], uneven, count) / size
-    return Departure(plain.offset, np.hypot(plain.sigma, mean), mean)
+    return Departure(plain.offset, np.hypot(plain.sigma, mean), mean, plain.varies)
 
 
 def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Prediction, scale: Scale) -> Departure:
@@ -101,4 +115,4 @@ def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Pr
     sigma[some] = np.sqrt(
         (scale.noise**2 / np.maximum(number, 1))[some] + (number / np.maximum(weight, 1e-12) / independent)[some]
     )
-    return Departure(offset, sigma, np.zeros(count))
+    return Departure(offset, sigma, np.zeros(count), range_within(away, of, count))

@@ -13,14 +13,15 @@ What decides is told here, in this order:
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 from typing import Tuple
 
 import numpy as np
 
+from ..surface.cells import runs
 from .beside import Beside
-from .departure import depart
-from .excursions import Edges, find_excursions
+from .departure import depart, range_within
+from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
 from .meeting_points import Met, find_met
@@ -37,7 +38,8 @@ _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
 _SHARE = 0.4  # of the offset: how close a meeting must come to either height
 _STEEP = 4.0  # standard deviations of a step
 _WINDOW = 6  # points on either side of a step
-_SHORT = 30  # points of a stretch whose steps speak for themselves
+_SHORT = 30  # points of a stretch that meetings alone may reject
+_FEW = 5  # points of a stretch that its steps alone may reject: a longer one may be a boulder or a bed
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _EXPLAINED = 0.5  # of the points of a stretch
 _MORE = 1.5  # times what a line explains, at most
@@ -50,6 +52,7 @@ _COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
 _ENDS = 4  # points of a stretch that has two ends
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
+_ROUNDS = 4  # of what lies within a stretch that is ground
 _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
 
 
@@ -60,7 +63,8 @@ class Parts:
     ``sharp``: (p,) bool, the profile jumps off the ground and back (:mod:`.excursions`). ``searched``: (p,) bool, the
     search of the walk is sure. ``steep``: (p,) how many of the two ends step by the level. ``off``, ``ground``: (p,)
     meetings that say off, and ground. ``beside``: (p,) logarithm of the likelihood that the ground around gives the
-    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby.
+    level, over that it gives none. ``shared``: (p,) how many other visits have the like nearby. ``varies``: (p,) how much
+    (m) what it is off by differs within it, against the line across it or the ground beside, whichever is less.
     """
 
     start: np.ndarray
@@ -73,6 +77,7 @@ class Parts:
     ground: np.ndarray
     beside: np.ndarray
     shared: np.ndarray
+    varies: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
@@ -87,7 +92,70 @@ def decide(
     ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
     ``beside``: of all points of the walk.
     """
-    parts = _parts(walk, suspects, edges, scale, net, beside)
+    off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
+    level, group = np.zeros(len(walk)), np.full(len(walk), -1)
+    pairs, marked, before = find_excursions(walk, edges, scale.total), suspects.marked, _none()
+    for _ in range(_ROUNDS):
+        bounds = _bounds(walk, suspects.level, marked, best_apart(pairs, group >= 0), edges)
+        parts = _parts(walk, bounds, suspects.off, before, scale, net, beside)
+        rejected, flagged = _judged(parts, before, explained, scale)
+        for k in np.flatnonzero(rejected | flagged).tolist():
+            some = slice(parts.start[k], parts.end[k])
+            off[some], doubtful[some] = rejected[k], flagged[k]
+            level[some], group[some] = parts.level[k], len(before) + k
+        before = _joined(before, parts)
+        # A lift on a bed is an excursion within one: what is ground is looked at again without the large one.
+        pairs = pairs.take(_others(pairs, parts))
+        marked = marked & (group < 0)
+        for a, b in zip(parts.start[~parts.sharp].tolist(), parts.end[~parts.sharp].tolist()):
+            marked[a:b] = False
+        if not len(pairs):
+            break
+    doubtful |= _between(walk, before, group, off, level, scale)
+    return Suspects(off, doubtful, level, suspects.sigma, group)
+
+
+def _between(
+    walk: Walk, parts: Parts, group: np.ndarray, off: np.ndarray, level: np.ndarray, scale: Scale
+) -> np.ndarray:
+    """Mask (q,) of points between two stretches off by the like, no farther apart than both are long; ``level`` and
+    ``group`` of these are set. One meeting that says ground there, and none that says off, leaves them be."""
+    kept = np.unique(group[group >= 0])
+    kept = kept[np.argsort(parts.start[kept])]
+    a, b = kept[:-1], kept[1:]
+    size, gap = parts.end - parts.start, parts.start[b] - parts.end[a]
+    low, high = np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])), np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b]))
+    like = (parts.level[a] * parts.level[b] > 0) & (high < 1.35 * low + 2 * scale.total)
+    like &= (gap > 0) & (gap <= size[a] + size[b]) & (size[a] + size[b] >= _ENDS)
+    like &= walk.piece[parts.end[a] - 1] == walk.piece[parts.start[b]]
+    own, mean = np.full(len(walk), -1), (parts.level[a] + parts.level[b]) / 2
+    for k in np.flatnonzero(like).tolist():
+        own[parts.end[a[k]] : parts.start[b[k]]] = k
+    said_off, said_ground = _counts(mean, own, find_met(walk, own), scale) if len(mean) else (np.zeros(0), np.zeros(0))
+    mask = np.zeros(len(walk), bool)
+    for k in np.flatnonzero(like & (said_off >= said_ground)).tolist():
+        some = slice(parts.end[a[k]], parts.start[b[k]])
+        mask[some], level[some], group[some] = True, mean[k], group[parts.start[b[k]]]
+    return mask & ~off
+
+
+def _none() -> Parts:
+    whole, number, yes = np.zeros(0, np.int64), np.zeros(0), np.zeros(0, bool)
+    return Parts(whole, whole, number, yes, yes, whole, whole, whole, number, whole, number)
+
+
+def _joined(first: Parts, second: Parts) -> Parts:
+    return Parts(*(np.append(getattr(first, each.name), getattr(second, each.name)) for each in fields(Parts)))
+
+
+def _others(pairs: Excursions, parts: Parts) -> np.ndarray:
+    """Which of the pairs have not been looked at."""
+    seen = set(zip(parts.start.tolist(), parts.end.tolist()))
+    return np.array([each not in seen for each in zip(pairs.start.tolist(), pairs.end.tolist())], bool)
+
+
+def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+    """Which of the stretches are rejected, and which flagged (p,)."""
     size = parts.end - parts.start
     large = np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise
     told = _explained(parts, explained, scale)
@@ -97,7 +165,7 @@ def decide(
     once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
-    stepped = sharp | (parts.searched & (parts.steep == 2) & (size <= _SHORT))
+    stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
@@ -107,15 +175,14 @@ def decide(
     huge = np.abs(parts.level) > _HUGE * scale.total
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
-    common = (parts.shared > 0) & (np.count_nonzero(large & sharp & (parts.shared > 0)) > _COMMON)
+    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
+    common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
+    told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
+    # A lift is the same all along it; what rises and falls within is a heap or a hollow.
+    shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > np.abs(parts.level) + scale.total)
+    unsure &= ~shaped | (parts.off > parts.ground)
     flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
-    off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
-    level, group = np.zeros(len(walk)), np.full(len(walk), -1)
-    for k in np.flatnonzero(rejected | flagged).tolist():
-        some = slice(parts.start[k], parts.end[k])
-        off[some], doubtful[some] = rejected[k], flagged[k]
-        level[some], group[some] = parts.level[k], k
-    return Suspects(off, doubtful, level, suspects.sigma, group)
+    return rejected, flagged
 
 
 def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
@@ -131,12 +198,15 @@ def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
     return result
 
 
-def _parts(walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, net: GroundNet, beside: Beside) -> Parts:
-    start, end, level, sharp = _bounds(walk, suspects, edges, scale)
+def _parts(
+    walk: Walk, bounds: Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray], sure: np.ndarray, before: Parts,
+    scale: Scale, net: GroundNet, beside: Beside,
+) -> Parts:  # fmt: skip
+    start, end, level, sharp = bounds
     group, count = np.full(len(walk), -1), len(start)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
-    searched = np.bincount(group[suspects.off & (group >= 0)], minlength=count) > 0
+    searched = np.bincount(group[sure & (group >= 0)], minlength=count) > 0
     met = find_met(walk, group)
     into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
     level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
@@ -144,33 +214,43 @@ def _parts(walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, net: Grou
     steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
     said = depart(walk, group, count, group < 0, net, scale, beside)
     ratio = likelihood(said.offset, said.sigma, level)
-    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, _shared(walk, start, end, level, scale))
+    every = [np.append(one, other) for one, other in ((start, before.start), (end, before.end), (level, before.level))]
+    shared = _shared(walk, *every, scale)[:count]
+    varies = np.minimum(said.varies, _across(walk, start, end))
+    return Parts(start, end, level, sharp, searched, steep, off, ground, ratio, shared, varies)
+
+
+def _across(walk: Walk, start: np.ndarray, end: np.ndarray) -> np.ndarray:
+    """How much (m) the heights of each stretch differ from the line across it, from before its start to behind it."""
+    before, behind = walk.z[np.maximum(start - 1, 0)], walk.z[np.minimum(end, len(walk) - 1)]
+    point, group = runs(start, end - start), np.repeat(np.arange(len(start)), end - start)
+    share = (point - start[group] + 1) / (end - start + 1)[group]
+    return range_within(walk.z[point] - before[group] - share * (behind - before)[group], group, len(start))
 
 
 def _bounds(
-    walk: Walk, suspects: Suspects, edges: Edges, scale: Scale
+    walk: Walk, level: np.ndarray, marked: np.ndarray, excursions: Excursions, edges: Edges
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
     """First point, end and level (p,) of all stretches in order, and which of them are excursions.
 
-    What the search found that follows each other and is off the same way is one stretch, but for excursions in it, and
-    where the profile jumps.
+    What the search ``marked`` (q,) that follows each other and is off the same way is one stretch, but for excursions in
+    it, and where the profile jumps. ``level``: (q,) what each point is off by (m).
     """
-    excursions = find_excursions(walk, edges, scale.total)
     taken = np.zeros(len(walk), bool)
     for a, b in zip(excursions.start.tolist(), excursions.end.tolist()):
         taken[a:b] = True
-    some = np.flatnonzero(suspects.marked & ~taken)
-    way = np.sign(suspects.level[some])
+    some = np.flatnonzero(marked & ~taken)
+    way = np.sign(level[some])
     apart = (np.diff(some) > 1) | (np.diff(way) != 0) | (np.diff(walk.piece[some]) != 0)
     cuts = np.zeros(len(walk) + 1, bool)
     cuts[edges.after[edges.clear > _CUT]] = True
     apart |= cuts[some[1:]]
     first, last = some[np.append(True, apart)[: len(some)]], some[np.append(apart, True)[: len(some)]] + 1
-    level = np.array([np.median(suspects.level[a:b]) for a, b in zip(first.tolist(), last.tolist())])
+    middle = np.array([np.median(level[a:b]) for a, b in zip(first.tolist(), last.tolist())])
     start, end = np.append(excursions.start, first), np.append(excursions.end, last)
     order = np.argsort(start, kind="stable")
     sharp = np.append(np.ones(len(excursions), bool), np.zeros(len(first), bool))
-    return start[order], end[order], np.append(excursions.level, level)[order], sharp[order]
+    return start[order], end[order], np.append(excursions.level, middle)[order], sharp[order]
 
 
 def _shared(walk: Walk, start: np.ndarray, end: np.ndarray, level: np.ndarray, scale: Scale) -> np.ndarray:
@@ -183,7 +263,8 @@ def _shared(walk: Walk, start: np.ndarray, end: np.ndarray, level: np.ndarray, s
     pairs = plain_tree(xy).query_pairs(_NEARBY * scale.passes + walk.spacing, output_type="ndarray")
     a, b = pairs.T
     low, high = np.minimum(np.abs(level[a]), np.abs(level[b])), np.maximum(np.abs(level[a]), np.abs(level[b]))
-    like = (level[a] * level[b] > 0) & (high < _LIKE * low + 3 * scale.total) & (np.abs(middle[a] - middle[b]) > APART)
+    other = np.maximum(start[a], start[b]) - np.minimum(end[a], end[b]) > APART
+    like = (level[a] * level[b] > 0) & (high < _LIKE * low + 3 * scale.total) & other
     np.add.at(count, a[like], 1)
     np.add.at(count, b[like], 1)
     return count
@@ -231,8 +312,9 @@ def _levels(
     both &= ~sharp
     result[both] = ((into + out) / 2)[both]
     spread = _MET_NOISE * scale.total
-    away = np.abs(met.beyond) > 3 * spread
-    of, beyond = group[met.point][away], met.beyond[away]
+    beyond = met.beyond()
+    away = np.abs(beyond) > 3 * spread
+    of, beyond = group[met.point][away], beyond[away]
     order = np.lexsort((beyond, of))
     of, beyond = of[order], beyond[order]
     for k in np.unique(of).tolist():
@@ -249,8 +331,9 @@ def _counts(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tup
     of = group[met.point]
     own, spread = level[of], _MET_NOISE * scale.total
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
-    # Where the heights step by as much a meeting says nothing.
-    ground = (np.abs(met.beyond) <= np.minimum(slack, 0.5 * np.abs(own))) & (met.width <= np.abs(own) + 2 * spread)
-    off = ~ground & (np.abs(met.beyond - own) <= slack)
+    plain, shifted = np.abs(met.beyond()), np.abs(met.beyond(own))
+    # A meeting tells where it fits one of the two and not the other: where the heights step it may fit both.
+    ground = (plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted > np.minimum(slack, 0.5 * np.abs(own)))
+    off = ~(plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted <= slack)
     count = len(level)
     return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)
