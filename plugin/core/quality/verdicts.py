@@ -32,6 +32,8 @@ from .weigh import likelihood
 
 #: Points stored fewer places apart than this belong to one visit.
 APART = 20
+#: Of a height's noise: what two visits differ by at a crossing.
+MET_NOISE = 1.6
 #: Standard deviations of a height from which a stretch counts.
 COUNTS = 4.0
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
@@ -53,7 +55,6 @@ _CUT = 4.0  # standard deviations of a jump at which what was found together may
 _ENDS = 4  # points of a stretch that has two ends
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
 _ROUNDS = 4  # of what lies within a stretch that is ground
-_MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
 
 
 @dataclass(frozen=True)
@@ -131,7 +132,7 @@ def _between(
     own, mean = np.full(len(walk), -1), (parts.level[a] + parts.level[b]) / 2
     for k in np.flatnonzero(like).tolist():
         own[parts.end[a[k]] : parts.start[b[k]]] = k
-    said_off, said_ground = _counts(mean, own, find_met(walk, own), scale) if len(mean) else (np.zeros(0), np.zeros(0))
+    said_off, said_ground = count_meetings(mean, own, find_met(walk, own), scale) if len(mean) else (np.zeros(0), np.zeros(0))
     mask = np.zeros(len(walk), bool)
     for k in np.flatnonzero(like & (said_off >= said_ground)).tolist():
         some = slice(parts.end[a[k]], parts.start[b[k]])
@@ -210,7 +211,7 @@ def _parts(
     met = find_met(walk, group)
     into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
     level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
-    off, ground = _counts(level, group, met, scale)
+    off, ground = count_meetings(level, group, met, scale)
     steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
     said = depart(walk, group, count, group < 0, net, scale, beside)
     ratio = likelihood(said.offset, said.sigma, level)
@@ -311,7 +312,7 @@ def _levels(
         both &= np.maximum(np.abs(into), np.abs(out)) < 2 * np.minimum(np.abs(into), np.abs(out))
     both &= ~sharp
     result[both] = ((into + out) / 2)[both]
-    spread = _MET_NOISE * scale.total
+    spread = MET_NOISE * scale.total
     beyond = met.beyond()
     away = np.abs(beyond) > 3 * spread
     of, beyond = group[met.point][away], beyond[away]
@@ -326,10 +327,10 @@ def _levels(
     return result
 
 
-def _counts(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def count_meetings(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Meetings of each stretch that say it is off by its level, and that say it is ground."""
     of = group[met.point]
-    own, spread = level[of], _MET_NOISE * scale.total
+    own, spread = level[of], MET_NOISE * scale.total
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
     plain, shifted = np.abs(met.beyond()), np.abs(met.beyond(own))
     # A meeting tells where it fits one of the two and not the other: where the heights step it may fit both.

@@ -24,6 +24,7 @@ from .beside import Beside, look_beside
 from .crossings import breaks, find_level_meetings, find_meetings
 from .excursions import find_edges
 from .ground import ground_net, pass_distance
+from .left_out import left_out
 from .levels import Level, Levels, find_levels
 from .noise import usual_noise
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
@@ -44,6 +45,7 @@ class WalkCheck:
 
     ``passes``: distance of the passes (m). ``levels``: parts on another level. ``suspects``: points off the ground or
     in doubt, heights brought to one level. ``found``: the lines of the ground. ``noise``, ``runs``: how heights repeat.
+    ``left_out``: (q,) bool, points in doubt that :mod:`.left_out` keeps out of the surface.
     """
 
     passes: float
@@ -52,6 +54,7 @@ class WalkCheck:
     found: Features
     noise: Repeatability
     runs: Tuple[RunRepeatability, ...]
+    left_out: np.ndarray
 
 
 def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, progress: Progress) -> Optional[WalkCheck]:
@@ -78,7 +81,9 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
         noise, runs = _measured(points, walk, ~suspects.off, whole, run)
-    return WalkCheck(passes, levels, suspects, found, noise, runs)
+    scale = scale_of(walk.take(~suspects.off), passes) if suspects.doubtful.any() else None
+    out = np.zeros(len(walk), bool) if scale is None else left_out(walk, suspects, scale)
+    return WalkCheck(passes, levels, suspects, found, noise, runs, out)
 
 
 def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
@@ -127,9 +132,7 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(
-    walk: Walk, suspects: Suspects, passes: float, found: Features, profile: Optional[Profile]
-) -> Suspects:
+def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features, profile: Optional[Profile]) -> Suspects:
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
