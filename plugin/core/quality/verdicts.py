@@ -14,7 +14,7 @@ What decides is told here, in this order:
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from typing import Tuple
+from typing import Sequence, Tuple
 
 import numpy as np
 
@@ -24,6 +24,7 @@ from .departure import depart, range_within
 from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
+from .levels import Level
 from .meeting_points import Met, find_met
 from .stretches import Scale
 from .suspects import Suspects
@@ -52,7 +53,11 @@ _AGAINST = 2.0  # logarithm of a likelihood ratio that counts as evidence
 _WANDERS = 1.06  # of the noise new at every point: a height's, before it is known how far heights wander
 _COMMON = 6  # sharp stretches of a survey that other visits share
 _CUT = 4.0  # standard deviations of a jump at which what was found together may part
+_NEXT = 2  # points between stretches that are next to each other
+_LIKELY = 0.15  # of a level: how well another one agrees with it
 _ENDS = 4  # points of a stretch that has two ends
+_HINTS = 0.5  # the same that is no more than a hint
+_SURE = 4.0  # the same that settles it
 _TELLS = 0.0  # logarithm of the likelihood ratio from which the ground around does not deny
 _ROUNDS = 4  # of what lies within a stretch that is ground
 
@@ -86,12 +91,12 @@ class Parts:
 
 def decide(
     walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
-    beside: Beside,
+    beside: Beside, levels: Sequence[Level] = (),
 ) -> Suspects:  # fmt: skip
     """The suspects as decided.
 
     ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
-    ``beside``: of all points of the walk.
+    ``beside``: of all points of the walk. ``levels``: parts of the walk on another level, whose heights are brought to one.
     """
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
@@ -112,8 +117,30 @@ def decide(
             marked[a:b] = False
         if not len(pairs):
             break
+    for part in _beside_known(before, group, levels, scale).tolist():
+        some = slice(before.start[part], before.end[part])
+        doubtful[some], level[some], group[some] = True, before.level[part], part
     doubtful |= _between(walk, before, group, off, level, scale)
     return Suspects(off, doubtful, level, suspects.sigma, group)
+
+
+def _beside_known(parts: Parts, group: np.ndarray, levels: Sequence[Level], scale: Scale) -> np.ndarray:
+    """The stretches (k,) next to what is off by the like, of which none of the points is decided yet.
+
+    Meetings may deny them once more often than they confirm them.
+    """
+    kept = np.unique(group[group >= 0])
+    start = np.append(parts.start[kept], [each.first for each in levels])
+    end = np.append(parts.end[kept], [each.last for each in levels])
+    level = np.append(parts.level[kept], [each.offset for each in levels])
+    found = np.zeros(len(parts), bool)
+    for first, last, own in zip(start.tolist(), end.tolist(), level.tolist()):
+        touches = (np.abs(parts.start - last) <= _NEXT) | (np.abs(parts.end - first) <= _NEXT)
+        found |= touches & (np.abs(parts.level - own) <= _LIKELY * np.abs(own) + 2 * scale.total)
+    found &= (parts.ground - parts.off <= 1) & (np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise)
+    free = np.append(0, np.cumsum(group >= 0))
+    found &= free[parts.end] == free[parts.start]
+    return np.flatnonzero(found)
 
 
 def _between(
@@ -162,7 +189,10 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
-    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1))
+    agreed = (parts.ground == 0) & (parts.beside > _AGAINST)
+    told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1) | agreed)
+    # The top of a wall that others step over lies off them all: other stretches like it are there.
+    told_off &= (parts.shared == 0) | (parts.off > _LIKE * (parts.shared + 1))
     once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
@@ -174,10 +204,13 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     plain = (parts.steep == 2) & (parts.beside > _TELLS) & (parts.shared == 0) | (parts.off > parts.ground)
     plain |= (parts.steep >= 1) & (parts.beside > _AGAINST) & (parts.shared <= 1)
     huge = np.abs(parts.level) > _HUGE * scale.total
+    plain |= (parts.beside > _HINTS) | ((parts.steep >= 1) & (parts.beside > -_HINTS))
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
     seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
+    common &= (parts.shared > 1) | (parts.beside < _SURE)
+    told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
     # A lift is the same all along it; what rises and falls within is a heap or a hollow.
     shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > np.abs(parts.level) + scale.total)
@@ -334,7 +367,8 @@ def count_meetings(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale)
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
     plain, shifted = np.abs(met.beyond()), np.abs(met.beyond(own))
     # A meeting tells where it fits one of the two and not the other: where the heights step it may fit both.
-    ground = (plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted > np.minimum(slack, 0.5 * np.abs(own)))
-    off = ~(plain <= np.minimum(slack, 0.5 * np.abs(own))) & (shifted <= slack)
+    near = np.minimum(_NEAR * spread, 0.5 * np.abs(own))
+    ground = (plain <= near) & (shifted > near)
+    off = (plain > near) & (shifted <= slack)
     count = len(level)
     return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)

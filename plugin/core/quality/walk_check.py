@@ -76,7 +76,8 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
     whole = _with_found(fixed, shared, walk, points)
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
-    suspects = _decided(walk, suspects, passes, shared, profile if _all_walked(levelled, walk) else None)
+    own = profile if _all_walked(levelled, walk) else None
+    suspects = _decided(walk, suspects, passes, shared, levels.parts, own)
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
     if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
@@ -132,14 +133,17 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features, profile: Optional[Profile]) -> Suspects:
+def _decided(
+    walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...],
+    profile: Optional[Profile],
+) -> Suspects:  # fmt: skip
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
     own = _along(walk, profile)
     edges = find_edges(own.passes, own.jumps, own.noise, scale.total, explained)
-    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside)
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels)
 
 
 def _all_walked(points: PointSet, walk: Walk) -> bool:
