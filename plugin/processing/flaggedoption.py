@@ -19,9 +19,9 @@ def add_flagged_choice(algorithm: HummockAlgorithm) -> None:
         ),
         translate(
             "hummock",
-            "A flagged stretch of 5 m or more is left out of the surface where at least two passes that meet it say "
-            "that it is off by its size, more than say that it is ground, and the size is more than its doubt. Whoever "
-            "knows the site puts all of them back here, on the command line with --keep-flagged, or single points by "
-            "giving them the status used.",
+            "A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at "
+            "least half of it, all of them say that it is off by its size, and the size is more than its doubt. "
+            "Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single "
+            "points by giving them the status used.",
         ),
     )

@@ -1,14 +1,17 @@
 """Which flagged stretches are left out of the surface: one rule.
 
-A flagged stretch is left out if it is long, if other visits that meet it say that it is off by its size (at least two
-of them, and more than say that it is ground), and if its size is more than its doubt, which is twice the standard
-deviation of what these meetings say. All other flagged points are in the surface. What nobody met may be ground as well
-as a fault: of such stretches about half are ground (simulated surveys, tests/core/simulated), and they stay.
+A flagged stretch is left out if it is long, if other visits meet it at least twice and along at least half of it, if
+every one of them says that it is off by its size, and if its size is more than its doubt, which is twice the standard
+deviation of what these meetings say. All other flagged points are in the surface. What nobody met, or what one meeting
+takes for ground, may be ground as well as a fault: of such stretches about half are (simulated surveys,
+tests/core/simulated), and they stay.
 
 The user puts all such stretches back with one word, and single points by giving them another status.
 """
 
 from __future__ import annotations
+
+from typing import Tuple
 
 import numpy as np
 
@@ -21,6 +24,7 @@ from .walk import Walk
 #: Metres along the walk from which on a stretch is long.
 LONG = 5.0
 _FEWEST = 2  # meetings that say off
+_ALONG = 0.5  # of the stretch: from the first of them to the last
 _DOUBT = 2.0  # standard deviations
 
 
@@ -42,7 +46,18 @@ def left_out(walk: Walk, suspects: Suspects, scale: Scale) -> np.ndarray:
     group = np.full(len(walk), -1)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
-    off, ground = count_meetings(level, group, find_met(walk, group), scale)
+    met = find_met(walk, group)
+    off, _ = count_meetings(level, group, met, scale)
+    every, along = _spanned(group[met.point], met.point, len(start))
     doubt = _DOUBT * MET_NOISE * scale.total / np.sqrt(np.maximum(off, 1))
-    out = (off >= _FEWEST) & (off > ground) & (np.abs(level) > doubt)
+    out = (off >= _FEWEST) & (off == every) & (along >= _ALONG * (end - start)) & (np.abs(level) > doubt)
     return np.append(out, False)[group] & (group >= 0)
+
+
+def _spanned(of: np.ndarray, point: np.ndarray, count: int) -> Tuple[np.ndarray, np.ndarray]:
+    """Meetings of each of ``count`` stretches, at ``point`` (m,) of ``of`` (m,), and how many points they span."""
+    first, last = np.full(count, np.iinfo(np.int64).max), np.full(count, -1)
+    np.minimum.at(first, of, point)
+    np.maximum.at(last, of, point)
+    every = np.bincount(of, minlength=count)
+    return every, np.where(every > 0, last - first + 1, 0)

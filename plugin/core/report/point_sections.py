@@ -17,9 +17,9 @@ from .results import JobResult
 
 _LEFT_OUT = QT_TRANSLATE_NOOP(
     "core",
-    "Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes that "
-    "meet them say are off by their size, more than say that they are ground, and by more than their doubt. All other "
-    "flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or "
+    "Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes "
+    "meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged "
+    "points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or "
     "single points by the status used; else they are places to walk again.",
 )
 

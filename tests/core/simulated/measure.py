@@ -38,11 +38,11 @@ class Measured:
 
     ``run``: longest run of good points rejected. ``faults``: off by 4 sigma or more, not by a level or a whole line;
     ``met``: of these the ones with three meetings. ``left_out``: points in flagged stretches left out of the surface.
-    ``rmse``, ``rmse_without``: m; ``rmse_kept``: with the check, flagged stretches in the surface. ``volumes``: each mound's volume with
-    the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level that was told;
-    ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``: time and memory
-    of check, surface and coverage over those of the file without these, inf where they fail, ``share_failed`` says why.
-    ``seconds``: processor time of the check. ``failed``: what kept the check from ending.
+    ``rmse``, ``rmse_without``: m; ``rmse_kept``: with the check, flagged stretches in the surface. ``volumes``: each
+    mound's volume with the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level
+    that was told; ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``:
+    time and memory of check, surface and coverage over those of the file without these, inf where they fail,
+    ``share_failed`` says why. ``seconds``: processor time of the check. ``failed``: what kept the check from ending.
     """
 
     seed: int
