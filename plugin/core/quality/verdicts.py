@@ -25,6 +25,7 @@ from .excursions import Edges, Excursions, best_apart, find_excursions
 from .fits import Sums, offset_of
 from .ground import GroundNet
 from .levels import Level
+from .long_excursions import find_long
 from .meeting_points import Met, find_met
 from .stretches import Scale
 from .suspects import Suspects
@@ -121,6 +122,12 @@ def decide(
         some = slice(before.start[part], before.end[part])
         doubtful[some], level[some], group[some] = True, before.level[part], part
     doubtful |= _between(walk, before, group, off, level, scale)
+    long = find_long(walk, edges, scale.total)
+    for k in range(len(long)):
+        some = np.arange(long.start[k], long.end[k])
+        some = some[~off[some]]
+        out = long.off[k] >= 2 and not long.ground[k]
+        off[some], doubtful[some], level[some], group[some] = out, not out, long.level[k], len(before) + k
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
@@ -192,8 +199,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     agreed = (parts.ground == 0) & (parts.beside > _AGAINST)
     told_off = (parts.off >= 2) & ((size <= _SHORT) | (parts.steep >= 1) | agreed)
     # The top of a wall that others step over lies off them all: other stretches like it are there.
+    told_off &= (parts.beside > -_AGAINST) | (parts.off > 2)
     told_off &= (parts.shared == 0) | (parts.off > _LIKE * (parts.shared + 1))
-    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > -_AGAINST) & (parts.shared == 0)
+    once = (parts.off == 1) & (sharp | (parts.steep >= 1)) & (parts.beside > _TELLS) & (parts.shared == 0)
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
