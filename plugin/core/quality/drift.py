@@ -13,6 +13,7 @@ from typing import List, Tuple
 
 import numpy as np
 
+from ..progress import Progress, silent
 from .encounters import Encounters
 from .noise import MAD, robust_sigma
 
@@ -41,7 +42,7 @@ class Drift:
     used: np.ndarray
 
 
-def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float) -> Drift:
+def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float, progress: Progress = silent) -> Drift:
     """What wanders, over the points of a survey recorded at ``time`` (q,), seconds, from e places visited twice.
 
     ``noise``: of a single point (m), the scale of the prior: the standard deviation of what wanders is half-normal of
@@ -55,6 +56,7 @@ def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float) -> Drif
     places = np.quantile(time, (np.arange(_PLACES) + 0.5) / _PLACES)
     allowed = int(_SHARE * len(chosen))
     while True:
+        progress(0.0, "quality")
         said = _Posterior(meetings.take(chosen), time, places, noise)
         worst, score = said.wildest()
         if score <= _WILD or not allowed:

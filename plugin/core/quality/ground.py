@@ -7,6 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from ..surface.delaunay import triangulate
 from ..surface.insert import insert_segments
 from ..surface.mesh import Mesh, following, preceding
@@ -51,18 +52,18 @@ class GroundNet:
         self._count, self._total = np.bincount(own, minlength=n), np.bincount(own, height, n)
         self._spoke: Optional[np.ndarray] = None  # a half-edge that starts at each vertex, once somebody asks
 
-    def without(self, gone: np.ndarray) -> GroundNet:
+    def without(self, gone: np.ndarray, progress: Progress = silent) -> GroundNet:
         """The net without the points of mask ``gone`` (q,) of the walk; those that stay are numbered anew."""
         if not gone.any():
             return self
         keep = np.append(~gone, np.ones(len(self.number) - len(gone), bool))
         number = self.number[keep]
-        mesh, on_line = self._mesh_of(number)
+        mesh, on_line = self._mesh_of(number, progress)
         if on_line:
             _draw(mesh, number, self._lines, int(np.count_nonzero(~gone)))
         return GroundNet(mesh, number, self._z[keep], self._lines, self._low)
 
-    def emptied(self, gone: np.ndarray) -> GroundNet:
+    def emptied(self, gone: np.ndarray, progress: Progress = silent) -> GroundNet:
         """The net without the points of mask ``gone`` (q,) of the walk, where all keep their numbers.
 
         Whoever asks often while these are not trusted asks this one: they are taken out once. It can be asked only.
@@ -70,18 +71,21 @@ class GroundNet:
         if not gone.any():
             return self
         keep = np.append(~gone, np.ones(len(self.number) - len(gone), bool))
-        mesh, on_line = self._mesh_of(self.number[keep])
+        mesh, on_line = self._mesh_of(self.number[keep], progress)
         if on_line:
             _draw(mesh, self.number, self._lines, len(gone))
         return GroundNet(mesh, self.number, self._z, self._lines, self._low, keep)
 
-    def _mesh_of(self, number: np.ndarray) -> Tuple[Mesh, bool]:
+    def _mesh_of(self, number: np.ndarray, progress: Progress) -> Tuple[Mesh, bool]:
         """The mesh without the vertices that are not in ``number``, and whether a line ran right through one."""
         dead = np.bincount(number, minlength=len(self.first)) == 0
         dead &= self._count > 0
-        return without_vertices(self.mesh, dead), bool(np.any(dead[self.mesh.vertex] & (self.mesh.kind > 0)))
+        on_line = bool(np.any(dead[self.mesh.vertex] & (self.mesh.kind > 0)))
+        return without_vertices(self.mesh, dead, progress), on_line
 
-    def ask(self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray) -> Prediction:
+    def ask(
+        self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray, progress: Progress = silent
+    ) -> Prediction:
         """Heights at points ``asked`` (k,) of the walk, at ``xy`` (k, 2), from the ``trusted`` (q,) and coded ones.
 
         No point asked may be trusted itself. ``xy``: local metres.
@@ -100,7 +104,9 @@ class GroundNet:
         if not len(inside):
             return prediction
         around, spokes = self._around(gone, own[inside])
-        holes = holes_without(self.mesh, around, np.unique(spokes // 3))
+        progress(0.2, "quality")
+        holes = holes_without(self.mesh, around, np.unique(spokes // 3), part(progress, 0.2, 0.7))
+        progress(0.7, "quality")
         if holes.mesh.triangle_count:
             said = _Located(holes.mesh, self._height(holes.vertex, taken)).at(xy[inside] - self._low * GRID)
             for name in ("height", "gain", "reach"):
@@ -160,7 +166,7 @@ class _Taken:
     total: np.ndarray
 
 
-def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> GroundNet:
+def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray, progress: Progress = silent) -> GroundNet:
     """The net of the walk and of coded points (c, 3), local metres.
 
     ``lines``: (k, 2) pairs of coded points joined by a line, which is an edge.
@@ -171,15 +177,16 @@ def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> GroundNet:
     grid -= low
     _, first, number = np.unique((grid[:, 0] << 31) | grid[:, 1], return_index=True, return_inverse=True)
     number = number.ravel()
-    mesh = triangulate(*grid[first].T.copy())
-    _draw(mesh, number, lines, len(walk))
+    x, y = grid[first].T.copy()
+    mesh = triangulate(x, y, progress=progress)
+    _draw(mesh, number, lines, len(walk), progress)
     return GroundNet(mesh, number, xyz[:, 2], lines, low)
 
 
-def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int) -> None:
+def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int, progress: Progress = silent) -> None:
     if len(lines) and mesh.triangle_count:
         # A line that crosses another one is left out here; building the surface reports it.
-        insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8))
+        insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8), progress)
 
 
 class _Located:

@@ -19,6 +19,7 @@ from typing import Sequence, Tuple
 import numpy as np
 
 from ..surface.cells import runs
+from ..progress import Progress, part, silent
 from .beside import Beside
 from .departure import depart, range_within
 from .excursions import Edges, Excursions, best_apart, find_excursions
@@ -92,7 +93,7 @@ class Parts:
 
 def decide(
     walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
-    beside: Beside, levels: Sequence[Level] = (),
+    beside: Beside, levels: Sequence[Level] = (), progress: Progress = silent,
 ) -> Suspects:  # fmt: skip
     """The suspects as decided.
 
@@ -102,9 +103,10 @@ def decide(
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
     pairs, marked, before = find_excursions(walk, edges, scale.total), suspects.marked, _none()
-    for _ in range(_ROUNDS):
+    for turn in range(_ROUNDS):
+        ahead = part(progress, turn / (_ROUNDS + 1), (turn + 1) / (_ROUNDS + 1))
         bounds = _bounds(walk, suspects.level, marked, best_apart(pairs, group >= 0), edges)
-        parts = _parts(walk, bounds, suspects.off, before, scale, net, beside)
+        parts = _parts(walk, bounds, suspects.off, before, scale, net, beside, ahead)
         rejected, flagged = _judged(parts, before, explained, scale)
         for k in np.flatnonzero(rejected | flagged).tolist():
             some = slice(parts.start[k], parts.end[k])
@@ -118,10 +120,11 @@ def decide(
             marked[a:b] = False
         if not len(pairs):
             break
-    for part in _beside_known(before, group, levels, scale).tolist():
-        some = slice(before.start[part], before.end[part])
-        doubtful[some], level[some], group[some] = True, before.level[part], part
+    for one in _beside_known(before, group, levels, scale).tolist():
+        some = slice(before.start[one], before.end[one])
+        doubtful[some], level[some], group[some] = True, before.level[one], one
     doubtful |= _between(walk, before, group, off, level, scale)
+    progress(_ROUNDS / (_ROUNDS + 1), "quality")
     long = find_long(walk, edges, scale.total)
     for k in range(len(long)):
         some = np.arange(long.start[k], long.end[k])
@@ -242,19 +245,20 @@ def _explained(parts: Parts, explained: np.ndarray, scale: Scale) -> np.ndarray:
 
 def _parts(
     walk: Walk, bounds: Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray], sure: np.ndarray, before: Parts,
-    scale: Scale, net: GroundNet, beside: Beside,
+    scale: Scale, net: GroundNet, beside: Beside, progress: Progress,
 ) -> Parts:  # fmt: skip
     start, end, level, sharp = bounds
     group, count = np.full(len(walk), -1), len(start)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
+    progress(0.1, "quality")
     searched = np.bincount(group[sure & (group >= 0)], minlength=count) > 0
     met = find_met(walk, group)
     into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
     level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
     off, ground = count_meetings(level, group, met, scale)
     steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
-    said = depart(walk, group, count, group < 0, net, scale, beside)
+    said = depart(walk, group, count, group < 0, net, scale, beside, progress=part(progress, 0.5, 1.0))
     ratio = likelihood(said.offset, said.sigma, level)
     every = [np.append(one, other) for one, other in ((start, before.start), (end, before.end), (level, before.level))]
     shared = _shared(walk, *every, scale)[:count]

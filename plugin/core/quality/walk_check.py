@@ -65,7 +65,7 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    levels = _levels(points, walk, fixed)
+    levels = _levels(points, walk, fixed, part(progress, 0.0, 0.05))
     walk = replace(walk, z=walk.z - levels.offset)
     progress(0.05, "quality")
     levelled = _levelled(points, walk)
@@ -75,27 +75,30 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     shared = _shared(found)
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
     whole = _with_found(fixed, shared, walk, points)
-    suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
+    suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.8))
     own = profile if _all_walked(levelled, walk) else None
-    suspects = _decided(walk, suspects, passes, shared, levels.parts, own)
-    noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
+    suspects = _decided(walk, suspects, passes, shared, levels.parts, own, part(progress, 0.8, 0.95))
+    progress(0.95, "quality")
+    noise, runs = _measured(points, walk, ~suspects.marked, whole, run, part(progress, 0.95, 0.98))
     if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
-        noise, runs = _measured(points, walk, ~suspects.off, whole, run)
+        noise, runs = _measured(points, walk, ~suspects.off, whole, run, part(progress, 0.98, 1.0))
     scale = scale_of(walk.take(~suspects.off), passes) if suspects.doubtful.any() else None
     out = np.zeros(len(walk), bool) if scale is None else left_out(walk, suspects, scale)
     return WalkCheck(passes, levels, suspects, found, noise, runs, out)
 
 
-def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
+def _levels(points: PointSet, walk: Walk, fixed: Fixed, progress: Progress) -> Levels:
     """Parts of the walk on another level than the rest."""
     noise = usual_noise(walk)
     broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
     time = walking_time(walk, points.time[walk.index])
+    progress(0.2, "quality")
     meetings, slack = find_level_meetings(walk, broken, noise)
+    progress(0.4, "quality")
 
     def beside() -> Beside:
-        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
+        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines, part(progress, 0.5, 1.0)), fixed.xyz)
 
     return find_levels(walk, time, meetings, slack, noise, beside)
 
@@ -135,7 +138,7 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
 
 def _decided(
     walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...],
-    profile: Optional[Profile],
+    profile: Optional[Profile], progress: Progress,
 ) -> Suspects:  # fmt: skip
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
@@ -143,7 +146,7 @@ def _decided(
     explained = _explained(found, walk)
     own = _along(walk, profile)
     edges = find_edges(own.passes, own.jumps, own.noise, scale.total, explained)
-    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels)
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels, progress)
 
 
 def _all_walked(points: PointSet, walk: Walk) -> bool:
@@ -178,14 +181,16 @@ def _explained(found: Features, walk: Walk) -> np.ndarray:
 
 
 def _measured(
-    points: PointSet, walk: Walk, good: np.ndarray, fixed: Fixed, run: np.ndarray
+    points: PointSet, walk: Walk, good: np.ndarray, fixed: Fixed, run: np.ndarray, progress: Progress
 ) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
     rest = walk.take(good)
     index = rest.index
     noise = usual_noise(rest)
     broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
+    progress(0.3, "quality")
     meetings = find_meetings(rest, broken, noise)
-    whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]))
+    progress(0.6, "quality")
+    whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]), part(progress, 0.6, 1.0))
     return whole, by_run(meetings, run[index], points.sigma_v[index], whole)
 
 
