@@ -113,9 +113,9 @@ class SurfaceOptions:
 class SurfaceReport:
     """What went into a surface and what was done on the way.
 
-    ``points_used``: survey points that shaped it; ``duplicates``, ``conflicts``: records; ``on_points``: lines that
-    run through survey points at other heights; ``outside``: triangles
-    dropped by boundary and voids; ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
+    ``points_used``: survey points that shaped it by themselves; ``duplicates``, ``conflicts``: records; ``on_points``:
+    lines that run through survey points at other heights; ``outside``: triangles dropped by boundary and voids;
+    ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
     ``unused_vertices``: vertices without a triangle; ``messages`` say the same for people.
     """
 
@@ -204,7 +204,7 @@ def cut_surface(whole: Triangulation, points: PointSet) -> Surface:
     tin = _tin(whole.mesh, whole.network, keep, points)
     unused = len(whole.network.x) - len(tin.vertices)
     report = SurfaceReport(
-        points_used=int(np.count_nonzero(points.used)),
+        points_used=int(np.count_nonzero(points.shaping)),
         points_rejected=int(np.count_nonzero(~points.used)),
         vertices=len(tin.vertices),
         triangles=len(tin.triangles),

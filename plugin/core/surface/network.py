@@ -131,7 +131,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
     once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
     for fewer than three positions, for points over 107 km apart and for places that are not finite. Points that are
-    ``alone`` take part only where a line runs to them.
+    ``alone`` or ``in_line`` take part only where a line runs to them.
     """
     constraints = _past_rejected(constraints, points.used)
     used = np.flatnonzero(_shaping(points, constraints))
@@ -164,7 +164,7 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
 
 def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
     """Mask (n,) of the points that shape the surface."""
-    mask = points.used & ~points.alone
+    mask = points.shaping
     for line in constraints.lines:
         mask[line.points[line.points >= 0]] = True
     return np.asarray(mask)
