@@ -8,6 +8,7 @@ from typing import Any, Dict, List, Mapping, Tuple
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..processing.flaggedoption import KEEP_FLAGGED
 from ..processing.tiltoption import TILT
 from .jobbook import JobBook, Step
 
@@ -94,6 +95,7 @@ def _coverage(book: JobBook) -> Dict[str, Any]:
     return {
         "INPUT": book.product("surface"),
         "POINTS": book.product("check"),
+        "FOUND_LINES": book.product("lines"),
         "OUTPUT": _in_folder(book, "places_to_walk.gpkg"),
         "CIRCLES": _in_folder(book, "empty_circles.gpkg"),
         "LONG": _in_folder(book, "long_triangles.gpkg"),
@@ -141,9 +143,8 @@ def _report(book: JobBook) -> Dict[str, Any]:
     asked: Dict[str, Any] = {name: points[name] for name in ("INPUT", "CRS", "MORE", "DECISIONS") if name in points}
     if _with_checks(book):
         asked["CHECKS_FILE"] = book.settings["checks_file"]
-    said = book.parameters("check").get(TILT)
-    if said is not None:
-        asked[TILT] = said
+    checked = book.parameters("check")
+    asked.update({name: checked[name] for name in (TILT, KEEP_FLAGGED) if checked.get(name) is not None})
     asked["FOUND_LINES"] = book.product("lines")
     asked["ALSO"] = [book.product("plan")]
     return {**asked, **_levels(book), "MAX_RIM_EDGE": _RIM_EDGE, "FOLDER": _in_folder(book, "report")}
@@ -155,7 +156,7 @@ STEPS: Tuple[Step, ...] = (
     Step("check", "checksurvey", ("points",), _check, ("OUTPUT", "FINDINGS"), _always),
     Step("lines", "findlines", ("check",), _lines, ("OUTPUT",), _always),
     Step("surface", "buildsurface", ("check", "lines"), _surface, ("OUTPUT", "LINES"), _always),
-    Step("coverage", "coverage", ("surface", "check"), _coverage, ("OUTPUT", "CIRCLES", "LONG"), _always),
+    Step("coverage", "coverage", ("surface", "check", "lines"), _coverage, ("OUTPUT", "CIRCLES", "LONG"), _always),
     Step("accuracy", "accuracystatement", ("surface",), _accuracy, ("OUTPUT",), _with_checks),
     Step("contours", "contoursheet", ("surface",), _contours, ("OUTPUT", "LABELS", "SPOTS"), _always),
     Step("plan", "plansheet", ("surface",), _plan, ("OUTPUT", "LAYERS"), _always),

@@ -68,7 +68,7 @@ def test_a_meeting_on_even_ground_has_one_height() -> None:
     lifted = z + np.where(group == 0, 0.3, 0.0)
     met = find_met(make_walk(np.arange(len(x)), x, y, lifted), group)
     assert len(met) == 1
-    assert met.beyond[0] == pytest.approx(0.3)
+    assert met.beyond()[0] == pytest.approx(0.3)
     assert met.width[0] == pytest.approx(0.0, abs=1e-9)
 
 
@@ -78,7 +78,7 @@ def test_a_meeting_at_a_kerb_allows_what_the_kerb_makes() -> None:
     group[41:81] = -1
     met = find_met(make_walk(np.arange(len(x)), x, y, z), group)
     assert len(met) == 1
-    assert met.beyond[0] == pytest.approx(0.0, abs=1e-9)
+    assert met.beyond()[0] == pytest.approx(0.0, abs=1e-9)
     assert met.width[0] >= 0.1
 
 

@@ -10,7 +10,7 @@ import numpy as np
 
 
 class Status(IntEnum):
-    """What becomes of a point. Only ``REJECTED`` points are kept out of the surface."""
+    """What becomes of a point. ``REJECTED`` points are kept out of the surface, and flagged ones for ``LEFT_OUT``."""
 
     USED = 0
     FLAGGED = 1
@@ -18,7 +18,7 @@ class Status(IntEnum):
 
 
 class Reason(IntFlag):
-    """Why a point is flagged or rejected; several can hold at once."""
+    """Why a point is flagged or rejected, or no vertex of the surface; several can hold at once."""
 
     NONE = 0
     BY_HAND = 1
@@ -43,10 +43,15 @@ class Reason(IntFlag):
     STRAY = 524288
     FAR_OFF = 1048576
     LEVEL = 2097152
+    IN_LINE = 4194304
+    LEFT_OUT = 8388608
 
 
 #: Reasons for which points are put aside, or asked about, before anything is computed from the others.
 GATE_REASONS = Reason.NO_PLACE | Reason.ZERO | Reason.SWAPPED | Reason.STRAY | Reason.FAR_OFF
+
+#: What is marked anew with each surface and decides nothing where it is read.
+MARKS = Reason.IN_LINE
 
 #: The extra column that tells the file of each point, in a set of several files.
 SOURCE = "source"
@@ -92,8 +97,14 @@ class PointSet:
 
     @property
     def used(self) -> np.ndarray:
-        """Mask (n,) of the points that may shape the surface: not rejected."""
-        return self.status != Status.REJECTED
+        """Mask (n,) of the points that may shape the surface: not rejected, not left out."""
+        return (self.status != Status.REJECTED) & ~self.left_out
+
+    @property
+    def left_out(self) -> np.ndarray:
+        """Mask (n,) of the points flagged in stretches that are kept out of the surface, on which nobody decided."""
+        out = (self.reasons & np.uint32(Reason.LEFT_OUT)) != 0
+        return np.asarray(out & (self.status == Status.FLAGGED))
 
     @property
     def alone(self) -> np.ndarray:
@@ -102,6 +113,18 @@ class PointSet:
         """
         far = (self.reasons & np.uint32(Reason.FAR_OFF)) != 0
         return np.asarray(far & (self.status == Status.FLAGGED))
+
+    @property
+    def in_line(self) -> np.ndarray:
+        """Mask (n,) of the points for which a found line stands in the surface, and which no hand has decided on."""
+        marked = (self.reasons & np.uint32(Reason.IN_LINE)) != 0
+        by_hand = (self.reasons & np.uint32(Reason.BY_HAND)) != 0
+        return np.asarray(marked & ~by_hand & self.used)
+
+    @property
+    def shaping(self) -> np.ndarray:
+        """Mask (n,) of the points that shape the surface by themselves; lines may bring others."""
+        return np.asarray(self.used & ~self.alone & ~self.in_line)
 
     @property
     def off_site(self) -> np.ndarray:

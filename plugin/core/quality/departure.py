@@ -8,6 +8,7 @@ from typing import List
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..progress import Progress, part, silent
 from .beside import Beside, unevenness
 from .ground import GroundNet, Prediction
 from .stretches import Scale
@@ -22,11 +23,25 @@ class Departure:
     """For each of g groups of points: mean ``offset`` (m) from the ground around it and its standard deviation
     ``sigma``
     (m; inf where nobody knows). ``uneven``: how far (m) the ground around departs from straight lines between passes.
+    ``varies``: how much (m) the departures within it differ, as :func:`range_within`.
     """
 
     offset: np.ndarray
     sigma: np.ndarray
     uneven: np.ndarray
+    varies: np.ndarray
+
+
+def range_within(value: np.ndarray, group: np.ndarray, count: int) -> np.ndarray:
+    """From a tenth to nine tenths of the ``value`` (k,) of each of ``count`` groups (k,); inf for fewer than four."""
+    order = np.lexsort((value, group))
+    value, first = value[order], np.searchsorted(group[order], np.arange(count + 1))
+    size = np.diff(first)
+    result = np.full(count, np.inf)
+    some = size >= 4
+    low, last = first[:-1][some], size[some] - 1
+    result[some] = value[low + np.rint(0.9 * last).astype(np.int64)] - value[low + np.rint(0.1 * last).astype(np.int64)]
+    return result
 
 
 def colours_of(x: np.ndarray, y: np.ndarray, reach: float) -> np.ndarray:
@@ -57,6 +72,7 @@ def depart(
     scale: Scale,
     beside: Beside,
     together: bool = False,
+    progress: Progress = silent,
 ) -> Departure:
     """How far each group lies from the ground that the ``trusted`` points (q,) but itself and coded lines make.
 
@@ -68,20 +84,23 @@ def depart(
     if len(point):
         size = np.maximum(np.bincount(group[point], minlength=count), 1)
         x, y = (np.bincount(group[point], c[point], count) / size for c in (walk.x, walk.y))
-        colour = np.zeros(len(point), np.int64) if together else colours_of(x, y, 3 * scale.passes)[group[point]]
-        for each in range(1 if together else _COLOURS):
+        alone = not together and trusted[point].any()  # else all groups are left out in any case
+        colour = colours_of(x, y, 3 * scale.passes)[group[point]] if alone else np.zeros(len(point), np.int64)
+        for each in range(_COLOURS if alone else 1):
+            ahead = part(progress, each / _COLOURS, (each + 1) / _COLOURS)
+            ahead(0.0, "quality")
             asked = point[colour == each]
             if len(asked):
                 known = trusted.copy()
                 known[asked] = False
-                said = net.ask(known, asked, np.column_stack([walk.x[asked], walk.y[asked]]))
+                said = net.ask(known, asked, np.column_stack([walk.x[asked], walk.y[asked]]), ahead)
                 height[asked], gain[asked], reach[asked] = said.height, said.gain, said.reach
     plain = _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
     if not len(point):
         return plain
     uneven = unevenness(walk, beside, point, trusted & (group < 0), _AROUND * scale.passes, scale.total)
     mean = np.bincount(group[point], uneven, count) / size
-    return Departure(plain.offset, np.hypot(plain.sigma, mean), mean)
+    return Departure(plain.offset, np.hypot(plain.sigma, mean), mean, plain.varies)
 
 
 def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Prediction, scale: Scale) -> Departure:
@@ -100,4 +119,4 @@ def _mean(walk: Walk, group: np.ndarray, count: int, point: np.ndarray, said: Pr
     sigma[some] = np.sqrt(
         (scale.noise**2 / np.maximum(number, 1))[some] + (number / np.maximum(weight, 1e-12) / independent)[some]
     )
-    return Departure(offset, sigma, np.zeros(count))
+    return Departure(offset, sigma, np.zeros(count), range_within(away, of, count))

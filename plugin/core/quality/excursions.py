@@ -8,7 +8,6 @@ Jumps are those between the lines through the points before and behind, as for l
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Tuple
 
 import numpy as np
 
@@ -41,14 +40,19 @@ class Edges:
 
 @dataclass(frozen=True)
 class Excursions:
-    """x excursions: points [start, end) of the walk (x,), in order, and their ``level`` (x,), metres."""
+    """x excursions: points [start, end) of the walk (x,), their ``level`` (x,), metres, and how good the two jumps go
+    together (x,)."""
 
     start: np.ndarray
     end: np.ndarray
     level: np.ndarray
+    worth: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
+
+    def take(self, which: np.ndarray) -> Excursions:
+        return Excursions(self.start[which], self.end[which], self.level[which], self.worth[which])
 
 
 def find_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float, explained: np.ndarray) -> Edges:
@@ -64,19 +68,22 @@ def find_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float, ex
 
 
 def find_excursions(walk: Walk, edges: Edges, sigma: float) -> Excursions:
-    """Pairs of jumps off the ground and back. ``sigma``: standard deviation of one height (m)."""
-    found: List[Tuple[float, int, int, float]] = []
+    """All pairs of jumps off the ground and back, the best first; they overlap. ``sigma``: standard deviation of one
+    height (m)."""
+    found = []
     least = _LEAST * sigma
     # Within a large excursion the pole wobbles: small jumps between must not hide the way back.
     while np.any(np.abs(edges.size) > least):
-        found += _pairs(walk, edges.take(np.flatnonzero(np.abs(edges.size) > least)), sigma)
+        found.append(_pairs(walk, edges.take(np.flatnonzero(np.abs(edges.size) > least)), sigma))
         least *= 2.5
-    return _apart(found, len(walk))
+    table = np.unique(np.vstack(found), axis=0) if found else np.zeros((0, 4))
+    start, end, level, worth = table[np.lexsort((table[:, 1], table[:, 0], -table[:, 3]))].T
+    return Excursions(start.astype(np.int64), end.astype(np.int64), level, worth)
 
 
-def _pairs(walk: Walk, edges: Edges, sigma: float) -> List[Tuple[float, int, int, float]]:
-    """Worth, first point, end and level (m) of pairs of edges off the ground and back."""
-    found: List[Tuple[float, int, int, float]] = []
+def _pairs(walk: Walk, edges: Edges, sigma: float) -> np.ndarray:
+    """First point, end, level (m) and worth (x, 4) of pairs of edges off the ground and back."""
+    found = [np.zeros((0, 4))]
     count = len(edges.size)
     for k in range(1, min(_PARTNERS + 1, count)):
         a, b = np.arange(count - k), np.arange(k, count)
@@ -88,10 +95,20 @@ def _pairs(walk: Walk, edges: Edges, sigma: float) -> List[Tuple[float, int, int
         fits &= np.abs(up + down) <= _ALIKE * large + 2.5 * sigma
         together = np.hypot(edges.clear[a], edges.clear[b])
         fits &= together > _PAIR
-        worth = (together * (1 - np.abs(up + down) / (2 * large)))[fits]
-        level = ((up - down) / 2)[fits]
-        found += list(zip(worth.tolist(), start[fits].tolist(), end[fits].tolist(), level.tolist()))
-    return found
+        worth = together * (1 - np.abs(up + down) / (2 * large))
+        found.append(np.column_stack([start, end, (up - down) / 2, worth])[fits])
+    return np.vstack(found)
+
+
+def best_apart(excursions: Excursions, taken: np.ndarray) -> Excursions:
+    """The best of those that overlap, in order along the walk. ``taken``: (q,) points that none may have."""
+    taken, kept = np.append(taken, False), []
+    for k, (start, end) in enumerate(zip(excursions.start.tolist(), excursions.end.tolist())):
+        if not taken[start:end].any():
+            taken[start:end] = True
+            kept.append(k)
+    which = np.array(kept, np.int64)
+    return excursions.take(which[np.argsort(excursions.start[which], kind="stable")])
 
 
 def _clear_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) -> Edges:
@@ -112,16 +129,3 @@ def _clear_edges(passes: Passes, jumps: Jumps, noise: np.ndarray, sigma: float) 
     order = np.lexsort((after, before))
     sizes, clears = np.concatenate([size[one], wide[two]]), np.concatenate([clear[one], wide_clear[two]])
     return Edges(before[order], after[order], sizes[order], np.abs(clears)[order])
-
-
-def _apart(found: List[Tuple[float, int, int, float]], n: int) -> Excursions:
-    """The best of those that overlap."""
-    taken = np.zeros(n + 1, bool)
-    kept = []
-    for _, start, end, level in sorted(found, key=lambda each: (-each[0], each[1], each[2])):
-        if not taken[start:end].any():
-            taken[start:end] = True
-            kept.append((start, end, level))
-    kept.sort()
-    table = np.array(kept, float).reshape(-1, 3)
-    return Excursions(table[:, 0].astype(np.int64), table[:, 1].astype(np.int64), table[:, 2])

@@ -7,13 +7,15 @@ that the other pass may have at the crossing: what lies within the range is grou
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Tuple
+from typing import Tuple, Union
 
 import numpy as np
 
 from .crossings import crossing_steps, range_at
 from .walk import Walk
 
+#: Of a height's noise: what two visits differ by at a crossing.
+MET_NOISE = 1.6
 _BESIDE = 0.5  # of a step: how far from a group's last point tracks may cross
 
 
@@ -21,17 +23,26 @@ _BESIDE = 0.5  # of a step: how far from a group's last point tracks may cross
 class Met:
     """m crossings, each told from one side: that of the step from ``point`` (m,), which crosses the one from ``other``.
 
-    ``beyond``: (m,) how far (m) what the walk may have there lies over (negative: under) what the other visit may have,
-    0 where the two overlap. ``width``: (m,) both ranges together (m).
+    ``least``, ``most``: (m,) range (m) of how much higher the walk may be there than the other visit may be.
     """
 
     point: np.ndarray
     other: np.ndarray
-    beyond: np.ndarray
-    width: np.ndarray
+    least: np.ndarray
+    most: np.ndarray
 
     def __len__(self) -> int:
         return len(self.point)
+
+    @property
+    def width(self) -> np.ndarray:
+        """What both visits may have there, together (m)."""
+        return self.most - self.least
+
+    def beyond(self, level: Union[float, np.ndarray] = 0.0) -> np.ndarray:
+        """How far (m) the walk, taken as off by ``level`` (m), lies over (negative: under) the other visit; 0 where
+        the two overlap."""
+        return np.maximum(self.least - level, 0.0) + np.minimum(self.most - level, 0.0)
 
 
 def find_met(walk: Walk, group: np.ndarray) -> Met:
@@ -50,9 +61,7 @@ def find_met(walk: Walk, group: np.ndarray) -> Met:
     step, other, own, at = step[inside], other[inside], own[inside], at[inside]
     low, high = range_at(walk, other, at)
     own_low, own_high = _own_range(walk, step, own, group)
-    beyond = np.where(own_low > high, own_low - high, np.where(own_high < low, own_high - low, 0.0))
-    point = step + (group[step] < 0)
-    return Met(point, other, beyond, high - low + own_high - own_low)
+    return Met(step + (group[step] < 0), other, own_low - high, own_high - low)
 
 
 def _own_range(walk: Walk, step: np.ndarray, share: np.ndarray, group: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
