@@ -349,9 +349,7 @@ def test_lines_put_aside_as_swapped_are_offered_the_other_way_round(dialog_with:
     assert "25 of 80 points were read otherwise" in said(preview)
 
 
-ROWS = [
-    f"{1001 + i},{548240.5 + 0.35 * i:.3f},{5712395.25 + 0.35 * i:.3f},{92 + 0.013 * i:.3f}" for i in range(40)
-]
+ROWS = [f"{1001 + i},{548240.5 + 0.35 * i:.3f},{5712395.25 + 0.35 * i:.3f},{92 + 0.013 * i:.3f}" for i in range(40)]
 HEAD = "name,easting,northing,height"
 DEGREES = [f"{1001 + i},{51.332205 + i * 5e-8:.9f},{9.414503 + i * 9e-8:.9f},92.1" for i in range(40)]
 
