@@ -347,3 +347,39 @@ def test_lines_put_aside_as_swapped_are_offered_the_other_way_round(dialog_with:
     assert preview.map.drawn() == 80
     assert preview.choices().correct == "swapped"
     assert "25 of 80 points were read otherwise" in said(preview)
+
+
+ROWS = [f"{1001 + i},{548240.5 + 0.35 * i:.3f},{5712395.25 + 0.35 * i:.3f},{92 + 0.013 * i:.3f}" for i in range(40)]
+HEAD = "name,easting,northing,height"
+DEGREES = [f"{1001 + i},{51.332205 + i * 5e-8:.9f},{9.414503 + i * 9e-8:.9f},92.1" for i in range(40)]
+
+
+def swapped_cell(rows: Any, which: Any, cell: str) -> Any:
+    """Rows with their last cell replaced."""
+    return [f"{row.rpartition(',')[0]},{cell}" if i in which else row for i, row in enumerate(rows)]
+
+
+@pytest.mark.parametrize(
+    ("head", "rows", "start", "expected"),
+    [
+        (HEAD, [f"#{row}" if i % 10 == 3 else row for i, row in enumerate(ROWS)], "Names that begin with #", 40),
+        (HEAD, swapped_cell(ROWS, (4, 14, 24), "97.000"), "97 stands for no value", 37),
+        ("name,easting,northing,depth", ROWS, "Depths that count down", 40),
+        (HEAD, [row.replace(",92.", ",92") for row in ROWS], "Heights in mm", 40),
+        ("name,latitude,longitude,height", DEGREES, "Degrees, then digits of minutes", 40),
+        (f"heights in cm\n{HEAD} (m)", [row.replace(",92.", ",92") for row in ROWS], "Heights in cm", 40),
+    ],
+)
+def test_what_the_command_line_refuses_is_asked_and_answered(
+    dialog_with: Any, tmp_path: Path, head: str, rows: Any, start: str, expected: int
+) -> None:
+    path = tmp_path / "asked.csv"
+    path.write_text("\n".join([head, *rows]) + "\n", encoding="utf-8")
+    preview = preview_of(dialog_with(INPUT=str(path), CRS="EPSG:25832"))
+    (button,) = answers(preview, start)
+    assert "Open:" in said(preview)
+    press(button)
+    for _ in range(2):  # where header and answer differ, whose word counts
+        for more in answers(preview, "In cm, whatever"):
+            press(more)
+    assert preview.map.drawn() == expected, said(preview)

@@ -221,7 +221,8 @@ def _landed(case: Case, pair: Pair) -> Pair:
             near += [unit] if lands[0] else []
             far |= lands[1]
         if not near and not far and not case.said_units:
-            near = [unit for unit in _SELDOM if case.landing.of_plan(first * unit.metres, second * unit.metres)[0]]
+            with np.errstate(over="ignore"):
+                near = [unit for unit in _SELDOM if case.landing.of_plan(first * unit.metres, second * unit.metres)[0]]
             far = bool(near)
         is_near = bool(near)
     score, reasons = _score(case, pair, is_near, far)
