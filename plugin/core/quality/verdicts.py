@@ -158,10 +158,7 @@ def _between(
     kept = kept[np.argsort(parts.start[kept])]
     a, b = kept[:-1], kept[1:]
     size, gap = parts.end - parts.start, parts.start[b] - parts.end[a]
-    low, high = (
-        np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])),
-        np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b])),
-    )
+    low, high = np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])), np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b]))
     like = (parts.level[a] * parts.level[b] > 0) & (high < 1.35 * low + 2 * scale.total)
     like &= (gap > 0) & (gap <= size[a] + size[b]) & (size[a] + size[b] >= _ENDS)
     like &= walk.piece[parts.end[a] - 1] == walk.piece[parts.start[b]]
@@ -217,9 +214,7 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     plain |= (parts.beside > _HINTS) | ((parts.steep >= 1) & (parts.beside > -_HINTS))
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
-    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(
-        before.sharp & (before.shared > 0)
-    )
+    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
