@@ -248,11 +248,13 @@ def _with_soft(hard: Network, network: Network) -> Network:
 
 def _triangulate_network(network: Network, lines: np.ndarray, file: str, progress: Progress) -> Mesh:
     """The constrained triangulation of the vertices with heights and the segments of mask ``lines``."""
-    known = np.flatnonzero(np.isfinite(network.z))
-    mesh = triangulate(network.x[known], network.y[known], progress=part(progress, 0.0, 0.7))
+    known = np.isfinite(network.z)
+    x, y = (network.x, network.y) if np.all(known) else (network.x[known], network.y[known])
+    mesh = triangulate(x, y, progress=part(progress, 0.0, 0.7))
     if mesh.triangle_count == 0:
-        raise SurveyError(ALL_ON_A_LINE, file=file, count=len(known))
-    whole = Mesh(network.x, network.y, known.astype(np.int32)[mesh.vertex], mesh.twin)
+        raise SurveyError(ALL_ON_A_LINE, file=file, count=len(x))
+    vertex = mesh.vertex if np.all(known) else np.flatnonzero(known).astype(np.int32)[mesh.vertex]
+    whole = Mesh(network.x, network.y, vertex, mesh.twin)
     crossings = insert_segments(whole, network.segments[lines], network.kind[lines], part(progress, 0.7, 1.0))
     if crossings:  # split_crossings has left none
         raise AssertionError(f"a segment crosses an edge: {crossings[0]}")

