@@ -19,7 +19,7 @@ from scipy.special import erf
 from .bending import corner_weights, make_bending, normals, shared_turning, solve_offsets
 
 #: Rounds of propagation, first with one readiness to turn, then with each; and the share of each round that is taken.
-FIRST_ROUNDS, ROUNDS, SHARE = 3, 5, 0.8
+FIRST_ROUNDS, ROUNDS, SHARE = 3, 6, 0.8
 #: From this round on a line may be curved.
 CURVES_FROM = 2
 #: Squared turning (radian²) for each metre, from kerbs as straight as a string to boulders in a row.
