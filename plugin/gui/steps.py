@@ -8,6 +8,7 @@ from typing import Any, Dict, List, Mapping, Tuple
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..processing.flaggedoption import KEEP_FLAGGED
 from ..processing.tiltoption import TILT
 from .jobbook import JobBook, Step
 
@@ -142,9 +143,8 @@ def _report(book: JobBook) -> Dict[str, Any]:
     asked: Dict[str, Any] = {name: points[name] for name in ("INPUT", "CRS", "MORE", "DECISIONS") if name in points}
     if _with_checks(book):
         asked["CHECKS_FILE"] = book.settings["checks_file"]
-    said = book.parameters("check").get(TILT)
-    if said is not None:
-        asked[TILT] = said
+    checked = book.parameters("check")
+    asked.update({name: checked[name] for name in (TILT, KEEP_FLAGGED) if checked.get(name) is not None})
     asked["FOUND_LINES"] = book.product("lines")
     asked["ALSO"] = [book.product("plan")]
     return {**asked, **_levels(book), "MAX_RIM_EDGE": _RIM_EDGE, "FOLDER": _in_folder(book, "report")}

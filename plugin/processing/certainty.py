@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import Any, Dict, Optional, Tuple
 
-from qgis.core import QgsProcessingContext, QgsProcessingParameterBoolean
+from qgis.core import QgsProcessingContext, QgsProcessingFeedback, QgsProcessingParameterBoolean
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.earthwork.study import Certainty
-from .algorithm import HummockAlgorithm
+from ..core.earthwork.study import SURVEYED, Certainty
+from ..core.handover.mesh_noise import OWN_NOISE, noise_file, read_mesh_noise
+from ..core.messages import message
+from .algorithm import HummockAlgorithm, report
 from .parameters import number, optional_number
 
 translate = QCoreApplication.translate
@@ -19,19 +21,34 @@ def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True
     OFFSET.
     """
     algorithm.add(
-        number("SIGMA", translate("hummock", "Noise of a surveyed height (m, 1 sigma)"), 0.015, 0.0, 100.0),
+        number(
+            "SIGMA",
+            translate("hummock", "Noise of a surveyed height (m, 1 sigma; empty: its survey's)"),
+            None,
+            0.0,
+            100.0,
+        ),
         translate(
             "hummock",
             "Standard deviation of the height of one point of the existing surface, as repeated points or check points "
-            "tell it. A mesh file does not hold it, so it is asked for.",
+            "tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that "
+            "“Report of the survey” writes is beside the mesh; else 0.015.",
         ),
     )
     if second:
         algorithm.add(
             number(
-                "SECOND_SIGMA", translate("hummock", "The same of the second surface (m; 0: a design)"), 0.0, 0.0, 100.0
+                "SECOND_SIGMA",
+                translate("hummock", "The same of the second surface (m; 0: a design; empty: its survey's)"),
+                None,
+                0.0,
+                100.0,
             ),
-            translate("hummock", "0 for a design, which is exact; for a second survey the noise of its points."),
+            translate(
+                "hummock",
+                "0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the "
+                "file .noise.json beside the mesh says, else 0.",
+            ),
         )
     if second:
         algorithm.add(
@@ -54,14 +71,14 @@ def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True
             ),
         )
     algorithm.add(
-        number("DRIFT", translate("hummock", "Drift shared by neighbouring points (m, 1 sigma)"), 0.0, 0.0, 100.0),
+        number("DRIFT", translate("hummock", "Drift shared by neighbouring points (m, 1 sigma)"), None, 0.0, 100.0),
         translate("hummock", "Slow errors of the receiver that points recorded near each other have in common."),
         advanced=True,
     )
     if second:
         algorithm.add(
-            number("SECOND_DRIFT", translate("hummock", "The same of the second surface (m)"), 0.0, 0.0, 100.0),
-            translate("hummock", "0 for a design."),
+            number("SECOND_DRIFT", translate("hummock", "The same of the second surface (m)"), None, 0.0, 100.0),
+            translate("hummock", "0 for a design. Left empty, what is beside its mesh, else 0."),
             advanced=True,
         )
     algorithm.add(
@@ -87,20 +104,29 @@ def add_certainty(algorithm: HummockAlgorithm, second: bool, offset: bool = True
 
 
 def first_certainty(
-    algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
+    algorithm: HummockAlgorithm,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    mesh: str = "INPUT",
+    feedback: Optional[QgsProcessingFeedback] = None,
 ) -> Certainty:
-    """What is said of the existing surface."""
+    """What is said of the existing surface, else what is kept beside the ``mesh`` (name of its parameter)."""
     ground = algorithm.parameterAsBoolean(parameters, "GROUND", context)
-    sigma, drift, length = _values(algorithm, parameters, context, "SIGMA", "DRIFT")
+    sigma, drift, length = _values(algorithm, parameters, context, ("SIGMA", "DRIFT"), mesh, SURVEYED.sigma, feedback)
     return Certainty(sigma, drift, length, ground)
 
 
 def second_certainty(
-    algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext
+    algorithm: HummockAlgorithm,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    mesh: str = "DESIGN",
+    feedback: Optional[QgsProcessingFeedback] = None,
 ) -> Certainty:
     """What is said of the second surface; its ground adds doubt where it is a survey."""
     ground = algorithm.parameterAsBoolean(parameters, "GROUND", context)
-    sigma, drift, length = _values(algorithm, parameters, context, "SECOND_SIGMA", "SECOND_DRIFT")
+    names = ("SECOND_SIGMA", "SECOND_DRIFT")
+    sigma, drift, length = _values(algorithm, parameters, context, names, mesh, 0.0, feedback)
     return Certainty(sigma, drift, length, ground and max(sigma, drift) > 0)
 
 
@@ -116,9 +142,24 @@ def given_offset(
 
 
 def _values(
-    algorithm: HummockAlgorithm, parameters: Dict[str, Any], context: QgsProcessingContext, *names: str
+    algorithm: HummockAlgorithm,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    names: Tuple[str, str],
+    mesh: str,
+    usual: float,
+    feedback: Optional[QgsProcessingFeedback],
 ) -> Tuple[float, float, float]:
-    sigma, drift, length = (
-        float(algorithm.parameterAsDouble(parameters, name, context)) for name in (*names, "DRIFT_LENGTH")
-    )
-    return sigma, drift, length
+    """Noise, drift and its length: as given, else as kept beside the mesh, else ``usual`` and no drift."""
+    sigma, drift = (optional_number(algorithm, parameters, name, context) for name in names)
+    layer = algorithm.parameterAsMeshLayer(parameters, mesh, context)
+    if sigma is None and drift is None and layer is not None:
+        noise, said = read_mesh_noise(layer.source())
+        if noise is not None:
+            sigma, drift = noise.sigma, noise.drift
+            mm = {"sigma": 1000 * sigma, "drift": 1000 * drift, "file": noise_file(layer.source()).name}
+            said = (*said, message(OWN_NOISE, name=layer.name(), **mm))
+        if feedback is not None:
+            report(said, feedback)
+    length = float(algorithm.parameterAsDouble(parameters, "DRIFT_LENGTH", context))
+    return usual if sigma is None else sigma, drift or 0.0, length

@@ -34,6 +34,7 @@ from ..core.quality.tolerances import (
 from .algorithm import HummockAlgorithm, progress_of, tell
 from .checklayers import check_fields, run_fields, write_check, write_runs
 from .codeoptions import add_convention_parameters, read_convention
+from .flaggedoption import KEEP_FLAGGED, add_flagged_choice
 from .localnumbers import shown
 from .parameters import chosen_code_table, chosen_source, code_table_file, code_table_help, given_file, qgis_crs
 from .pointlayer import PointColumns, point_fields, read_points_layer, write_points
@@ -75,7 +76,7 @@ class CheckSurvey(HummockAlgorithm):
     def help_text(self) -> str:
         return translate(
             "hummock",
-            "<p>Gives every point a <b>status</b>: used, flagged (used, but look at it) or rejected (kept out of the "
+            "<p>Gives every point a <b>status</b>: used, flagged (look at it) or rejected (kept out of the "
             "surface), with every <b>reason</b>. Nothing is deleted. The map tip of a point tells its reasons.</p>"
             "<p><b>Before all else</b> stray points are put aside, with their lines and the likely cause: coordinates "
             "swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the "
@@ -96,6 +97,10 @@ class CheckSurvey(HummockAlgorithm):
             "<b>A limit that would reject more than a tenth of the points</b> is not applied unless you chose the set: "
             "the points are flagged, and the log says first which limit, how many points, and what to do. Points "
             "without a fix that the file itself shows to be worse are rejected, and that is said first too.</p>"
+            "<p><b>Flagged points are in the surface</b>, but for one kind of stretch: 5 m or longer, met by at least "
+            "two passes along at least half of it, which all say that it is off, by more than its doubt (twice the "
+            "standard deviation of what they say). It is left out, told in the log and a place to walk again. "
+            "<i>Keep flagged stretches in the surface</i> puts all of them back.</p>"
             "<p><b>You decide:</b> change the field status of a point in the output, and run this on that output "
             "again, or build the surface from it. Your decision stays: check_status and check_reason keep what the "
             "checks said, and the log reports where you overruled them.</p>"
@@ -132,6 +137,7 @@ class CheckSurvey(HummockAlgorithm):
             ),
         )
         add_tilt_choice(self)
+        add_flagged_choice(self)
         self._add_more_inputs()
         self.add(
             QgsProcessingParameterFeatureSink("OUTPUT", translate("hummock", "Checked points"), POINT_SOURCE),
@@ -227,6 +233,7 @@ class CheckSurvey(HummockAlgorithm):
             convention=convention,
             progress=part(progress, 0.2, 0.8),
             tilt_compensated=tilt_compensated(self, parameters, context),
+            keep_flagged=self.parameterAsBool(parameters, KEEP_FLAGGED, context),
         )
         decided, overrides = with_overrides(check.points, decisions)
         decided = replace(decided, source_line=points.source_line)

@@ -14,7 +14,7 @@ translate = QCoreApplication.translate
 
 STATUSES = {
     "used": QT_TRANSLATE_NOOP("hummock", "Used"),
-    "flagged": QT_TRANSLATE_NOOP("hummock", "Flagged (used)"),
+    "flagged": QT_TRANSLATE_NOOP("hummock", "Flagged"),
     "rejected": QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
 }
 

@@ -98,7 +98,7 @@ SLOPE_COLOURS = ("#ffffd4", "#fee391", "#fec44f", "#fe9929", "#ec7014", "#cc4c02
 #: The legend texts of the QML files, which QGIS itself does not translate.
 LEGEND_TEXTS = (
     QT_TRANSLATE_NOOP("hummock", "Used"),
-    QT_TRANSLATE_NOOP("hummock", "Flagged (used)"),
+    QT_TRANSLATE_NOOP("hummock", "Flagged"),
     QT_TRANSLATE_NOOP("hummock", "Rejected (not in the surface)"),
     QT_TRANSLATE_NOOP("hummock", "Index contour"),
     QT_TRANSLATE_NOOP("hummock", "Contour"),

@@ -43,6 +43,7 @@ from .algorithm import HummockAlgorithm, progress_of
 from .checksource import checks_file
 from .contours import add_interval
 from .drawnsource import request_in
+from .flaggedoption import KEEP_FLAGGED, add_flagged_choice
 from .importoptions import chosen_files
 from .importsources import add_layer_of_points, add_more_files, add_survey_file, add_wanted_crs, decisions_file
 from .pages import write_pages
@@ -154,6 +155,7 @@ class SurveyReport(HummockAlgorithm):
             translate("hummock", "As “Check the survey” does."),
         )
         add_tilt_choice(self)
+        add_flagged_choice(self)
         self.add(
             QgsProcessingParameterBoolean("FIND_LINES", translate("hummock", "Find lines of the ground"), True),
             translate("hummock", "As “Find lines of the ground” does; those with strong evidence are breaklines."),
@@ -313,6 +315,7 @@ class SurveyReport(HummockAlgorithm):
         words += [] if self.parameterAsBool(parameters, "CHECK", context) else ["--no-check"]
         said = tilt_compensated(self, parameters, context)
         words += [] if said is None else [f"--tilt-compensated={'yes' if said else 'no'}"]
+        words += ["--keep-flagged"] if self.parameterAsBool(parameters, KEEP_FLAGGED, context) else []
         also = tuple(Path(one) for one in chosen_files(self, parameters, "ALSO", context))
         return replace(job_settings(make_parser().parse_args(words)), others=also)
 

@@ -170,7 +170,7 @@ class VolumeByRegion(SurfaceAlgorithm):
         names = (self.surface_name(parameters, context, "EXISTING"), name)
         comparison = Comparison(existing, design, names=names, progress=part(progress, 0.2, 0.5))
         options = replace(
-            chosen_study(self, existing, parameters, context, second=True),
+            chosen_study(self, existing, parameters, context, feedback, second=True),
             uppermost=self.parameterAsString(parameters, "UPPERMOST", context),
             layers=self._layers(parameters, context),
         )

@@ -159,13 +159,18 @@ def chosen_line(
 
 
 def chosen_study(
-    algorithm: HummockAlgorithm, tin: Tin, parameters: Dict[str, Any], context: QgsProcessingContext, second: bool
+    algorithm: HummockAlgorithm,
+    tin: Tin,
+    parameters: Dict[str, Any],
+    context: QgsProcessingContext,
+    feedback: QgsProcessingFeedback,
+    second: bool,
 ) -> StudyOptions:
     """What the parameters ask about a comparison of ``tin``, with a ``second`` surface or a plane."""
     earth = chosen_earth(algorithm, parameters, context)
     return StudyOptions(
-        existing=first_certainty(algorithm, parameters, context),
-        design=second_certainty(algorithm, parameters, context) if second else Certainty(),
+        existing=first_certainty(algorithm, parameters, context, "EXISTING" if second else "INPUT", feedback),
+        design=second_certainty(algorithm, parameters, context, "DESIGN", feedback) if second else Certainty(),
         offset_sigma=offset_sigma(algorithm, parameters, context),
         offset=given_offset(algorithm, parameters, context) if second else None,
         limits=chosen_limits(algorithm, parameters, context),

@@ -131,7 +131,7 @@ class VolumeToPlane(SurfaceAlgorithm):
         comparison = Comparison(
             tin, plane, within, None, (self.surface_name(parameters, context), name), part(progress, 0.2, 0.5)
         )
-        options = chosen_study(self, tin, parameters, context, second=False)
+        options = chosen_study(self, tin, parameters, context, feedback, second=False)
         found = study(comparison, options, progress=part(progress, 0.2, 0.9))
         tell(found, feedback)
         results = {**write_results(self, found, parameters, context), **write_table(self, found, parameters, context)}

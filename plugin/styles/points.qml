@@ -3,7 +3,7 @@
  <renderer-v2 referencescale="-1" type="categorizedSymbol" symbollevels="0" enableorderby="0" attr="status" forceraster="0">
   <categories>
    <category symbol="0" value="used" label="Used" render="true"/>
-   <category symbol="1" value="flagged" label="Flagged (used)" render="true"/>
+   <category symbol="1" value="flagged" label="Flagged" render="true"/>
    <category symbol="2" value="rejected" label="Rejected (not in the surface)" render="true"/>
   </categories>
   <symbols>

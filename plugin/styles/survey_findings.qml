@@ -2,7 +2,7 @@
 <qgis styleCategories="Symbology|Labeling|MapTips" version="3.22" labelsEnabled="0">
   <renderer-v2 referencescale="-1" type="categorizedSymbol" symbollevels="0" enableorderby="0" attr="status" forceraster="0">
     <categories>
-      <category value="flagged" symbol="0" label="Flagged (used)" render="true"/>
+      <category value="flagged" symbol="0" label="Flagged" render="true"/>
       <category value="rejected" symbol="1" label="Rejected (not in the surface)" render="true"/>
     </categories>
     <symbols>

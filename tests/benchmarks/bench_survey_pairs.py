@@ -27,6 +27,8 @@ CASES = {
     "larger site": Pairs("rolling", 100.0, drift=0.008),
     "pit": Pairs("rolling", pit=True),
     "pit, correlated": Pairs("rolling", drift=0.008, pit=True),
+    "heap": Pairs("rolling", 71.0, drift=0.008, heap=(0.3, 1.2)),
+    "low heap": Pairs("rolling", 71.0, drift=0.008, heap=(0.06, 0.3)),
 }
 
 

@@ -15,6 +15,7 @@ from plugin.core.surface.build import SurfaceOptions, build_surface
 
 SPEED = 1.2  # m/s
 PIT = (19.0, 17.0, 1.0)  # metres: square at the top, at the bottom, depth
+HEAP = (20.0, 50.0)  # cubic metres
 
 
 @dataclass(frozen=True)
@@ -24,7 +25,7 @@ class Pairs:
     ``ground``: flat, rolling or steep; ``gaps``, ``steps``: between passes and between points, of each survey;
     ``white``, ``drift``: of each; ``slow``: drift is a sum of waves of 1 to 3 minutes, not a Gauss-Markov process;
     ``offset``: of the later survey; ``known``: whether it is given; ``timed``: whether the points' times are; ``pit``:
-    whether one is dug in between.
+    whether one is dug in between; ``heap``: least and most height of a round heap of 20 to 50 m³ that is put up.
     """
 
     ground: str = "rolling"
@@ -38,10 +39,12 @@ class Pairs:
     known: bool = False
     timed: bool = True
     pit: bool = False
+    heap: Tuple[float, float] = (0.0, 0.0)
 
     def study(self, seed: int) -> Study:
         random = np.random.default_rng(seed)
         middle = random.uniform(0.35 * self.size, 0.65 * self.size, 2)
+        height = random.uniform(*self.heap) if self.heap[1] else 0.0
         tins, sides = [], []
         for later in (0, 1):
             x, y, time = _walk(random, self.size, self.gaps[later], self.steps[later])
@@ -52,6 +55,9 @@ class Pairs:
                 z = z + self.drift * (_waves(random, time) if self.slow else _gauss_markov(random, time))
             if later and self.pit:
                 z = z - _depth(np.maximum(np.abs(x - middle[0]), np.abs(y - middle[1])))
+            if later and self.heap[1]:
+                reach = np.sqrt(2 * self.heap_volume(seed) / (np.pi * height))  # a paraboloid
+                z = z + height * np.maximum(0.0, 1 - np.hypot(x - middle[0], y - middle[1]) ** 2 / reach**2)
             rim = SurfaceOptions(max_rim_edge=1.6 * max(self.gaps))
             tins.append(build_surface(make_points(x, y, z), options=rim).tin)
             sides.append(Certainty(self.white, self.drift, ground=True, time=time if self.timed else None))
@@ -59,12 +65,16 @@ class Pairs:
         options = StudyOptions(existing=sides[0], design=sides[1], offset=known, drawn=False)
         return study(Comparison(tins[0], tins[1], names=("earlier", "later")), options)
 
-    @property
-    def truth(self) -> np.ndarray:
+    def heap_volume(self, seed: int) -> float:
+        """Of the heap of a pair (m³), 0 where there is none."""
+        low, high = HEAP
+        return low + (high - low) * (seed * 0.618034 % 1.0) if self.heap[1] else 0.0
+
+    def truth(self, seed: int) -> np.ndarray:
         """Cut, fill and net (m³)."""
         top, bottom, depth = PIT if self.pit else (0.0, 0.0, 0.0)
-        cut = depth / 3 * (top**2 + top * bottom + bottom**2)
-        return np.array([cut, 0.0, -cut])
+        cut, fill = depth / 3 * (top**2 + top * bottom + bottom**2), self.heap_volume(seed)
+        return np.array([cut, fill, fill - cut])
 
     def _height(self, x: np.ndarray, y: np.ndarray) -> np.ndarray:
         if self.ground == "steep":
@@ -106,9 +116,9 @@ def score(pairs: Pairs, count: int, first: int = 0) -> Score:
     for seed in range(first, first + count):
         found = pairs.study(seed)
         told = (found.doubt.cut, found.doubt.fill, found.doubt.net)
-        errors.append([each.value for each in told] - pairs.truth)
+        errors.append([each.value for each in told] - pairs.truth(seed))
         sigmas.append([each.total for each in told])
-        measured.append([found.measured.cut, found.measured.fill, found.measured.net] - pairs.truth)
+        measured.append([found.measured.cut, found.measured.fill, found.measured.net] - pairs.truth(seed))
     return Score(np.array(errors), np.array(sigmas), np.array(measured))
 
 

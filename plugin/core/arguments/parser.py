@@ -173,6 +173,9 @@ def _add_quality_options(group: Any) -> None:
     )
     tilt += "where it does not (default: as the heights tell)"
     add("--tilt-compensated", choices=["yes", "no"], help=tilt)
+    keep = "leave no flagged stretch out of the surface (default: one of 5 m or more is left out where all passes "
+    keep += "that meet it, at least two and along half of it, say that it is off, by more than its doubt; decisions on "
+    add("--keep-flagged", action="store_true", help=keep + "points go first)")
     add("--check-points", metavar="FILE", type=Path, help="independent check points (CSV) to test the surface against")
     wanted = "vertical class to be met by the ASPRS standards, RMSE in cm (default: the finest that is met)"
     add("--accuracy-class", metavar="CM", type=positive("--accuracy-class"), help=wanted)

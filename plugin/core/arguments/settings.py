@@ -83,7 +83,7 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
         max_gap=options.max_gap, check=not options.no_check, tolerances=_tolerances(options),
         find_lines=options.found_lines != "no",
         found_lines=None if options.found_lines in (None, "no") else Path(options.found_lines),
-        tilt_compensated={"yes": True, "no": False}.get(options.tilt_compensated),
+        tilt_compensated={"yes": True, "no": False}.get(options.tilt_compensated), keep_flagged=options.keep_flagged,
         questions=(*_questions(options), *_exchange(options)),
     )  # fmt: skip
 

@@ -42,9 +42,10 @@ def add_options(group: Any) -> None:
     add("--offset", metavar="M", type=number("--offset"), help=known)
     offset = "standard deviation of the height offset, m, where it is given or cannot be found (default: 0.01)"
     add("--offset-sigma", metavar="M", type=positive("--offset-sigma", True), help=offset)
-    other = "noise of the other surface's points, m, one sigma (default: as this survey; a design: 0)"
+    other = "noise of the other surface's points, m, one sigma (default: as the file .noise.json beside its mesh says, "
+    other += "else as this survey; a design: 0)"
     add("--other-sigma", metavar="M", type=positive("--other-sigma", True), help=other)
-    drift = "drift shared by its neighbouring points, m, one sigma (default: as this survey; a design: 0)"
+    drift = "drift shared by its neighbouring points, m, one sigma (default: the same)"
     add("--other-drift", metavar="M", type=positive("--other-drift", True), help=drift)
     basin = "a place in a basin, in the unit of the CRS: how much it holds, up to where it spills"
     add("--basin", metavar="E,N", help=basin)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import List, Tuple
+from typing import List, Optional, Tuple
 
 import numpy as np
 
@@ -19,13 +19,13 @@ from .evidence import crowds, evidence_of
 from .found import FEWEST, Features, nothing_found
 from .gates import gate_chances
 from .handed_on import hand_on
-from .jumps import jumps_at_gates
+from .jumps import Jumps, jumps_at_gates
 from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
 from .parallel import parallel_evidence
-from .passes import in_order, make_passes, noise_at
+from .passes import Passes, in_order, make_passes, noise_at
 from .readings import read_courses
 from .rings import close_rounds
-from .segments import cut_into_segments
+from .segments import Segments, cut_into_segments
 from .verdict import regular, shadows
 
 #: Courses that have so few decades less than it takes are looked at more closely.
@@ -52,24 +52,50 @@ class FeatureOptions:
     least_passes: int = 4
 
 
-def find_features(
-    points: PointSet, options: FeatureOptions = FeatureOptions(), progress: Progress = silent
-) -> Features:
-    """The lines that the points show which are not rejected, taken in the order of recording.
-
-    No code and no time is asked for. Nothing is found, and no noise told, where the points are too few to tell, or do
-    not follow each other as on a walk.
+@dataclass(frozen=True)
+class Profile:
+    """The profile along the legs of a walk: ``passes``, the ``usual`` noise of a height (m) and that about each point
+    ``noise`` (q,), straight pieces, and jumps between points.
     """
+
+    passes: Passes
+    usual: float
+    noise: np.ndarray
+    segments: Segments
+    jumps: Jumps
+
+
+def profile_of(points: PointSet, progress: Progress = silent) -> Optional[Profile]:
+    """The profile along the points that are not rejected, in the order of recording; None where they are too few."""
     passes = make_passes(points)
     if len(passes) < FEWEST:
-        return nothing_found(len(points))
+        return None
     progress(0.1, "features")
     usual, noise = noise_at(passes)
     if not np.isfinite(usual) or not in_order(passes):
-        return nothing_found(len(points))
+        return None
     segments = cut_into_segments(passes, noise)
     progress(0.3, "features")
-    jumps = jumps_at_gates(passes, noise, segments)
+    return Profile(passes, usual, noise, segments, jumps_at_gates(passes, noise, segments))
+
+
+def find_features(
+    points: PointSet,
+    options: FeatureOptions = FeatureOptions(),
+    progress: Progress = silent,
+    profile: Optional[Profile] = None,
+) -> Features:
+    """The lines that the points show which are not rejected, taken in the order of recording.
+
+    No code and no time is asked for. Nothing is found where the points are too few to tell. ``profile``: of these
+    points, where it is known.
+    """
+    profile = profile_of(points, progress) if profile is None else profile
+    if profile is None:
+        return nothing_found(len(points))
+    passes, usual, noise, segments, jumps = (
+        profile.passes, profile.usual, profile.noise, profile.segments, profile.jumps
+    )  # fmt: skip
     found = find_candidates(passes, noise, segments, jumps, options.least_step, options.least_bend)
     edges, chance = gate_chances(passes, noise, jumps, found)
     parts = [nodes_of_candidates(passes, found, edges, chance)]

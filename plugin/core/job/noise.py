@@ -7,6 +7,7 @@ from typing import Optional
 import numpy as np
 
 from ..earthwork.study import Certainty
+from ..handover.mesh_noise import MeshNoise
 from ..report.results import JobResult
 from ..surface.tin import Tin
 
@@ -31,6 +32,15 @@ def survey_certainty(result: JobResult) -> Certainty:
         drift = float(noise.drift) if np.isfinite(noise.drift) else 0.0
         sigma = float(np.sqrt(max(0.0, noise.total**2 - drift**2)))
     return Certainty(sigma, drift, ground=True, time=_times(result.surface.tin, result.edited.points.time))
+
+
+def mesh_noise(result: JobResult) -> Optional[MeshNoise]:
+    """What is kept beside the mesh of the survey: how its heights repeat; None where the survey does not tell."""
+    noise = None if result.check is None else result.check.noise
+    if noise is None or not (np.isfinite(noise.total) and noise.total > 0):
+        return None
+    found = survey_certainty(result)
+    return MeshNoise(found.sigma, found.drift)
 
 
 def _times(tin: Tin, time: Optional[np.ndarray]) -> Optional[np.ndarray]:

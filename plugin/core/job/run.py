@@ -176,6 +176,7 @@ def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optio
         convention=settings.convention,
         progress=progress,
         tilt_compensated=settings.tilt_compensated,
+        keep_flagged=settings.keep_flagged,
     )
 
 

@@ -52,7 +52,8 @@ class JobSettings:
 
     What the survey is worth: ``check``: find and reject blunders before the surface is built, single points held to
     ``tolerances`` (None: the usual set, see :func:`.check_survey`); ``tilt_compensated``: whether the rover
-    compensates tilt, None where the file shall tell. ``check_points``: file of independent check points in ``crs``;
+    compensates tilt, None where the file shall tell; ``keep_flagged``: leave no flagged stretch out of the surface.
+    ``check_points``: file of independent check points in ``crs``;
     ``accuracy_class``: vertical class to be met, cm RMSE. ``max_gap``: no place should be farther from a measured
     point, metres, None for what the passes make usual.
 
@@ -117,6 +118,7 @@ class JobSettings:
     check: bool = True
     tolerances: Optional[ToleranceSet] = None
     tilt_compensated: Optional[bool] = None
+    keep_flagged: bool = False
     check_points: Optional[Path] = None
     accuracy_class: Optional[float] = None
     max_gap: Optional[float] = None

@@ -11,6 +11,7 @@ from ..earthwork.comparison import Comparison
 from ..earthwork.plane import Plane
 from ..earthwork.region_file import RegionFile, read_region_file
 from ..earthwork.study import Certainty, Study, StudyOptions, study
+from ..handover.mesh_noise import OWN_NOISE, noise_file, read_mesh_noise
 from ..handover.projection import read_prj
 from ..handover.recent_meshes import recent_2dm
 from ..handover.volumes import write_depths, write_volumes, write_zero_lines
@@ -60,7 +61,8 @@ class VolumeQuestion:
     One of the three; ``level`` in metres. ``regions``: GeoJSON of polygons that are told apart. ``line``: GeoJSON of a
     line along which other methods take sections, every ``step`` metres, ``half_width`` to each side. ``limits``: depth
     classes, metres. ``other_sigma``, ``other_drift``: noise of the other surface's points, new at every point and
-    shared within minutes, metres; None: of an earlier survey that of this one, 0 of a design. ``offset``: how much
+    shared within minutes, metres; None: of an earlier survey what is kept beside its mesh, or that of this one, 0 of a
+    design. ``offset``: how much
     higher the later survey is known to be where nothing changed, metres; None finds it. ``offset_sigma``: its standard
     deviation, where it is given or cannot be found. ``unit``: in which a level is told.
     """
@@ -108,8 +110,13 @@ class VolumeQuestion:
     def _other(self, survey: Certainty) -> Tuple[Certainty, Tuple[Message, ...]]:
         """How sure the other surface is, and what is to be said of that."""
         if self.since is not None and self.other_sigma is None and self.other_drift is None:
-            mm = {"sigma": 1000 * survey.sigma, "drift": 1000 * survey.drift}
-            return replace(survey, time=None), (message(SAME_NOISE, name=self.since.name, **mm),)
+            noise, said = read_mesh_noise(self.since)
+            other = replace(survey, time=None)
+            if noise is not None:
+                other = replace(other, sigma=noise.sigma, drift=noise.drift)
+            mm = {"sigma": 1000 * other.sigma, "drift": 1000 * other.drift, "file": noise_file(self.since).name}
+            text = SAME_NOISE if noise is None else OWN_NOISE
+            return other, (*said, message(text, name=self.since.name, **mm))
         other = Certainty(self.other_sigma or 0.0, self.other_drift or 0.0)
         return replace(other, ground=other.is_survey), ()
 

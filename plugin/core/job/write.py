@@ -14,6 +14,7 @@ from ..handover.checksums import digests, write_checksums
 from ..handover.found_lines import write_found_lines
 from ..handover.grid import write_asc
 from ..handover.mesh import write_2dm
+from ..handover.mesh_noise import write_mesh_noise
 from ..handover.projection import write_prj
 from ..handover.tables import write_findings
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
@@ -24,6 +25,7 @@ from ..quality.coverage import write_places
 from ..quality.tolerances import write_tolerances
 from ..report.html import write_report
 from ..report.results import JobResult
+from .noise import mesh_noise
 
 CANNOT_MAKE_FOLDER = Text(
     "job.cannot_make_folder",
@@ -104,9 +106,10 @@ def _write_contours(result: JobResult, folder: Path) -> List[Path]:
 
 
 def _write_surfaces(result: JobResult, folder: Path, progress: Progress) -> List[Path]:
-    """Meshes and grid, each with its ``.prj`` where there is a CRS."""
+    """Meshes and grid, each with its ``.prj`` where there is a CRS, and how the heights of the survey repeat."""
     tin, written = result.surface.tin, [folder / "surface.2dm"]
     write_2dm(tin, written[0])
+    noise = write_mesh_noise(written[0], mesh_noise(result))
     if result.thinned is not None:
         written.append(folder / "surface_thin.2dm")
         write_2dm(result.thinned.tin, written[-1])
@@ -115,4 +118,5 @@ def _write_surfaces(result: JobResult, folder: Path, progress: Progress) -> List
         write_asc(tin, result.dem, written[-1], named("files", progress))
     projections = [write_prj(path, result.crs) for path in written]
     both = zip(written, projections)
-    return [path for pair in both for path in pair if path is not None]
+    paths = [path for pair in both for path in pair if path is not None]
+    return paths if noise is None else [*paths, noise]

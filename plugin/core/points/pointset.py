@@ -10,7 +10,7 @@ import numpy as np
 
 
 class Status(IntEnum):
-    """What becomes of a point. Only ``REJECTED`` points are kept out of the surface."""
+    """What becomes of a point. ``REJECTED`` points are kept out of the surface, and flagged ones for ``LEFT_OUT``."""
 
     USED = 0
     FLAGGED = 1
@@ -44,6 +44,7 @@ class Reason(IntFlag):
     FAR_OFF = 1048576
     LEVEL = 2097152
     IN_LINE = 4194304
+    LEFT_OUT = 8388608
 
 
 #: Reasons for which points are put aside, or asked about, before anything is computed from the others.
@@ -96,8 +97,14 @@ class PointSet:
 
     @property
     def used(self) -> np.ndarray:
-        """Mask (n,) of the points that may shape the surface: not rejected."""
-        return self.status != Status.REJECTED
+        """Mask (n,) of the points that may shape the surface: not rejected, not left out."""
+        return (self.status != Status.REJECTED) & ~self.left_out
+
+    @property
+    def left_out(self) -> np.ndarray:
+        """Mask (n,) of the points flagged in stretches that are kept out of the surface, on which nobody decided."""
+        out = (self.reasons & np.uint32(Reason.LEFT_OUT)) != 0
+        return np.asarray(out & (self.status == Status.FLAGGED))
 
     @property
     def alone(self) -> np.ndarray:

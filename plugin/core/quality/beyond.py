@@ -12,6 +12,7 @@ from typing import Dict, NamedTuple, Tuple
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from ..surface.cells import runs
 from .beside import Beside, running
 from .departure import depart
@@ -56,8 +57,9 @@ class Ways:
 
 
 def beyond_faults(
-    walk: Walk, blocks: Blocks, found: np.ndarray, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale
-) -> Ways:
+    walk: Walk, blocks: Blocks, found: np.ndarray, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale,
+    progress: Progress = silent,
+) -> Ways:  # fmt: skip
     """The longest way on from each end of each block on which the points are off as the block is.
 
     ``found``: (q,) bool, points of the walk that are off or in doubt; ``cuts``: (q,) bool, the heights may step before
@@ -69,12 +71,15 @@ def beyond_faults(
     ways = _thinned(ways.take(np.lexsort((ways.high - ways.low, ways.side))))
     says, away = np.zeros(len(ways), bool), np.zeros(len(ways))
     turn = _turns(ways.side)
-    for k in range(int(turn.max(initial=-1)) + 1):
+    net = net.emptied(found, part(progress, 0.0, 0.2))
+    turns = int(turn.max(initial=-1)) + 1
+    for k in range(turns):
         some = np.flatnonzero(turn == k)
         number = np.full(len(walk), -1)
         for way, (low, high) in enumerate(zip(ways.low[some].tolist(), ways.high[some].tolist())):
             number[low:high] = way
-        said = depart(walk, number, len(some), ~found, net, scale, beside)
+        ahead = part(progress, 0.2 + 0.8 * k / turns, 0.2 + 0.8 * (k + 1) / turns)
+        said = depart(walk, number, len(some), ~found, net, scale, beside, progress=ahead)
         says[some] = likelihood(said.offset, said.sigma, ways.level[some]) > _SURE
         away[some] = said.offset
     ways = ways.take(says)

@@ -88,6 +88,15 @@ DOUBTFUL = Text(
         "core", "The point of line {line} may lie {size:+.3f} m off, or the ground steps there: look at it."
     ),
 )
+LEFT_OUT = Text(
+    "quality.left_out",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: "
+        "flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it "
+        "again, or keep all flagged stretches in the surface (--keep-flagged).",
+    ),
+)
 STOOD = Text(
     "quality.stood",
     QT_TRANSLATE_NOOP(
@@ -223,6 +232,7 @@ def check_survey(
     convention: FieldConvention = DEFAULT_CONVENTION,
     progress: Progress = silent,
     tilt_compensated: Optional[bool] = None,
+    keep_flagged: bool = False,
 ) -> SurveyCheck:
     """Find what auto-recorded points get wrong. Nothing is taken away; points rejected before stay so.
 
@@ -230,7 +240,8 @@ def check_survey(
     by hand; they win, and what they change is said. ``tolerances``: the set that the user chose, applied as it stands;
     where None the usual one, whose limits do not reject more than a tenth of the file unasked
     (:mod:`.held_back`). ``tilt_compensated``: whether the rover compensates tilt; where None the file tells, or is
-    said not to. Raises SurveyError as :func:`.join_lines` does.
+    said not to. ``keep_flagged``: leave no flagged stretch out of the surface (:mod:`.left_out`). Raises SurveyError as
+    :func:`.join_lines` does.
     """
     gate = pass_gate(points)
     points, marks, judged = _single_points(gate.points, tolerances, tilt_compensated)
@@ -247,7 +258,7 @@ def check_survey(
     changes: Tuple[LevelChange, ...] = ()
     if said is not None:
         changes = level_changes(points, walk, said.levels)
-        _put_walk(marks, walk, said)
+        _put_walk(marks, walk, said, keep_flagged)
         _put_level_changes(marks, changes, walk, said.levels)
     noise = None if said is None else said.noise
     passes = float("nan") if said is None else said.passes
@@ -356,7 +367,7 @@ def _fixed(points: PointSet, constraints: Constraints, origin: np.ndarray) -> Fi
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _put_walk(marks: _Marks, walk: Walk, said: WalkCheck) -> None:
+def _put_walk(marks: _Marks, walk: Walk, said: WalkCheck, keep_flagged: bool) -> None:
     """Mark what the check of the walk says: parts on another level, points off the ground and in doubt."""
     for each in said.levels.parts:
         index = walk.index[each.first : each.last]
@@ -365,7 +376,9 @@ def _put_walk(marks: _Marks, walk: Walk, said: WalkCheck) -> None:
             marks.put(index, Reason.DOUBTFUL_HEIGHT, Status.FLAGGED, DOUBTFUL, each.offset, score)
         elif settled(each, walk):
             marks.put(index, Reason.LEVEL, Status.REJECTED, OFF_LEVEL, each.offset, score)
-    _put_suspects(marks, walk, said.suspects)
+    left_out = said.left_out & (not keep_flagged)
+    _put_suspects(marks, walk, said.suspects, left_out)
+    _put_left_out(marks, walk, said.suspects, left_out)
 
 
 def _put_level_changes(marks: _Marks, changes: Tuple[LevelChange, ...], walk: Walk, levels: Levels) -> None:
@@ -386,10 +399,21 @@ def _put_level_changes(marks: _Marks, changes: Tuple[LevelChange, ...], walk: Wa
         marks.put(np.sort(index), Reason.LEVEL, Status.FLAGGED, text, abs(change.offset), score, **said)
 
 
-def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects) -> None:
-    """Mark the groups of points off the ground and those in doubt."""
+def _put_left_out(marks: _Marks, walk: Walk, suspects: Suspects, left_out: np.ndarray) -> None:
+    """Mark the stretches in doubt that are left out of the surface."""
+    some = np.flatnonzero(left_out)
+    reason = Reason.DOUBTFUL_HEIGHT | Reason.LEFT_OUT
+    for group in np.split(some, np.flatnonzero(np.diff(suspects.group[some])) + 1) if len(some) else []:
+        size = float(np.median(suspects.level[group]))
+        score = float(abs(size) / np.median(suspects.sigma[group]))
+        length = float(np.hypot(np.diff(walk.x[group]), np.diff(walk.y[group])).sum())
+        marks.put(walk.index[group], reason, Status.FLAGGED, LEFT_OUT, size, score, length=length)
+
+
+def _put_suspects(marks: _Marks, walk: Walk, suspects: Suspects, left_out: np.ndarray) -> None:
+    """Mark the groups of points off the ground and those in doubt, but for those ``left_out`` (q,)."""
     lost = walk.regained | np.append(walk.regained[1:], False)
-    for mask, sure in ((suspects.off, True), (suspects.doubtful, False)):
+    for mask, sure in ((suspects.off, True), (suspects.doubtful & ~left_out, False)):
         some = np.flatnonzero(mask)
         for group in np.split(some, np.flatnonzero(np.diff(suspects.group[some])) + 1) if len(some) else []:
             size = float(np.median(suspects.level[group]))

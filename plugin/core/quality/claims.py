@@ -160,7 +160,7 @@ def _off_checks(points: PointSet, change: LevelChange, checks: Optional[CheckPoi
 
 def rejected_runs(points: PointSet) -> Tuple[RejectedRun, ...]:
     """Stretches of more than 20 m that neither the receiver's columns, a repeated record nor a hand explains."""
-    alone = (points.status == Status.REJECTED) & ((points.reasons.astype(np.uint32) & _EXPLAINED) == 0)
+    alone = ~points.used & ((points.reasons.astype(np.uint32) & _EXPLAINED) == 0)
     index = np.flatnonzero(alone)
     if len(index) < 2:
         return ()

@@ -95,6 +95,11 @@ IN_DOUBT = Text(
         "core", "One place where one more pass squarely across would settle a line that the points show in doubt."
     ),
 )
+LEFT_OUT = Text(
+    "coverage.left_out",
+    QT_TRANSLATE_NOOP("core", "{count} places to walk again where flagged stretches were left out of the surface."),
+    one=QT_TRANSLATE_NOOP("core", "One place to walk again where a flagged stretch was left out of the surface."),
+)
 _NO_LINES = Constraints()
 
 
@@ -165,14 +170,18 @@ def coverage(
     area = _areas(tin)
     long = _longest_free(tin, length) > max_edge
     openings = Openings(tin, max_radius, progress, _beside_vertices(tin, points))
-    circles, again = openings.circles(options.most_circles), places_to_walk(openings, constraints, found)
+    flagged = places_left_out(points, openings.least)
+    circles = openings.circles(options.most_circles)
+    again = places_to_walk(openings, constraints, found, flagged)
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
     said.append(message(LONG_SHARE, share=share, area=long_area, limit=max_edge))
     doubtful = sum(line.asks_for_a_pass for line in found)
     on_lines = int(np.count_nonzero(again.extra["line"] != "")) - doubtful
-    said += _about_gaps(circles, len(again) - on_lines - doubtful, max_radius)
+    said += _about_gaps(circles, len(again) - on_lines - doubtful - len(flagged), max_radius)
+    if len(flagged):
+        said.append(message(LEFT_OUT, count=len(flagged)))
     if on_lines:
         said.append(message(ON_LINES, count=on_lines, stretches=sum(len(line.bridges) for line in constraints.lines)))
     if doubtful:
@@ -185,12 +194,30 @@ def coverage(
     )  # fmt: skip
 
 
+def places_left_out(points: PointSet, limit: float) -> np.ndarray:
+    """Places (k, 3) on flagged stretches that were left out of the surface, with the distance to the nearest end (m).
+
+    On each the middle, and on long ones as many as leave nothing of it farther than ``limit`` (m) from one.
+    """
+    index = np.flatnonzero(points.left_out)
+    found = [np.empty((0, 3))]
+    for stretch in np.split(index, np.flatnonzero(np.diff(index) > 1) + 1) if len(index) else []:
+        xy = np.column_stack([points.easting[stretch], points.northing[stretch]])
+        run = np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
+        count = max(1, int(np.ceil(run[-1] / (2 * limit))))
+        at = (np.arange(count) + 0.5) * run[-1] / count
+        place = [np.interp(at, run, xy[:, k]) for k in (0, 1)]
+        found.append(np.column_stack([*place, np.minimum(at, run[-1] - at)]))
+    return np.vstack(found)
+
+
 def places_to_walk(
-    openings: Openings, constraints: Constraints = _NO_LINES, found: Sequence[GroundLine] = ()
-) -> PointSet:
-    """Places that leave nothing farther than the limit of ``openings`` from a measured point, and those of the lines
-    of ``constraints`` that were rejected, and where a pass across settles one of ``found``, in walking order from the
-    westernmost, named W001 and so on.
+    openings: Openings, constraints: Constraints = _NO_LINES, found: Sequence[GroundLine] = (),
+    flagged: Optional[np.ndarray] = None,
+) -> PointSet:  # fmt: skip
+    """Places that leave nothing farther than the limit of ``openings`` from a measured point, those of the lines of
+    ``constraints`` that were rejected, where a pass across settles one of ``found``, and those of
+    :func:`places_left_out`, in walking order from the westernmost, named W001 and so on.
 
     Heights from the surface; extra columns ``radius`` (m), how far anything measured is, and ``line``, the label of the
     line to be walked again or crossed there, "" for others.
@@ -202,7 +229,8 @@ def places_to_walk(
     across = np.array([line.cross_at for _, line in asking]).reshape(-1, 2)
     on_lines, away = np.vstack([on_lines, across]), np.append(away, openings.away(across))
     label = np.append(label, np.array([name for name, _ in asking], object))
-    xy, radius = np.vstack([xy.reshape(-1, 2), on_lines]), np.append(radius, away)
+    more = np.empty((0, 3)) if flagged is None else flagged
+    xy, radius = np.vstack([xy.reshape(-1, 2), more[:, :2], on_lines]), np.concatenate([radius, more[:, 2], away])
     line = np.append(np.full(len(radius) - len(label), "", object), label)
     order = _walking_order(xy)
     xy, radius, line = xy[order], radius[order], line[order]

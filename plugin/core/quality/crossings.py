@@ -8,6 +8,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 from scipy.stats import chi2
 
+from .beside import within
 from .encounters import APART, Encounters, find_encounters
 from .noise import robust_sigma
 from .scan import Hypothesis, scores_of
@@ -179,6 +180,8 @@ def _over_lines(walk: Walk, lines: np.ndarray) -> np.ndarray:
     places = a[number] + share[:, None] * (b - a)[number]
     xy = np.column_stack([walk.x, walk.y])
     middle = (xy[step] + xy[step + 1]) / 2
+    beside = np.flatnonzero(within(middle, places, 3 * apart))
+    step, middle = step[beside], middle[beside]
     half = np.hypot(*(xy[step + 1] - xy[step]).T) / 2
     near, mate = cKDTree(places).query(middle, k=min(8, len(places)), distance_upper_bound=3 * apart)
     near, mate = near.reshape(len(step), -1), mate.reshape(len(step), -1)

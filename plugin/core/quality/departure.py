@@ -8,6 +8,7 @@ from typing import List
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..progress import Progress, part, silent
 from .beside import Beside, unevenness
 from .ground import GroundNet, Prediction
 from .stretches import Scale
@@ -71,6 +72,7 @@ def depart(
     scale: Scale,
     beside: Beside,
     together: bool = False,
+    progress: Progress = silent,
 ) -> Departure:
     """How far each group lies from the ground that the ``trusted`` points (q,) but itself and coded lines make.
 
@@ -82,13 +84,16 @@ def depart(
     if len(point):
         size = np.maximum(np.bincount(group[point], minlength=count), 1)
         x, y = (np.bincount(group[point], c[point], count) / size for c in (walk.x, walk.y))
-        colour = np.zeros(len(point), np.int64) if together else colours_of(x, y, 3 * scale.passes)[group[point]]
-        for each in range(1 if together else _COLOURS):
+        alone = not together and trusted[point].any()  # else all groups are left out in any case
+        colour = colours_of(x, y, 3 * scale.passes)[group[point]] if alone else np.zeros(len(point), np.int64)
+        for each in range(_COLOURS if alone else 1):
+            ahead = part(progress, each / _COLOURS, (each + 1) / _COLOURS)
+            ahead(0.0, "quality")
             asked = point[colour == each]
             if len(asked):
                 known = trusted.copy()
                 known[asked] = False
-                said = net.ask(known, asked, np.column_stack([walk.x[asked], walk.y[asked]]))
+                said = net.ask(known, asked, np.column_stack([walk.x[asked], walk.y[asked]]), ahead)
                 height[asked], gain[asked], reach[asked] = said.height, said.gain, said.reach
     plain = _mean(walk, group, count, point, Prediction(height, gain, reach), scale)
     if not len(point):

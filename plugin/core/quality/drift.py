@@ -13,6 +13,7 @@ from typing import List, Tuple
 
 import numpy as np
 
+from ..progress import Progress, silent
 from .encounters import Encounters
 from .noise import MAD, robust_sigma
 
@@ -41,7 +42,7 @@ class Drift:
     used: np.ndarray
 
 
-def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float) -> Drift:
+def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float, progress: Progress = silent) -> Drift:
     """What wanders, over the points of a survey recorded at ``time`` (q,), seconds, from e places visited twice.
 
     ``noise``: of a single point (m), the scale of the prior: the standard deviation of what wanders is half-normal of
@@ -55,6 +56,7 @@ def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float) -> Drif
     places = np.quantile(time, (np.arange(_PLACES) + 0.5) / _PLACES)
     allowed = int(_SHARE * len(chosen))
     while True:
+        progress(0.0, "quality")
         said = _Posterior(meetings.take(chosen), time, places, noise)
         worst, score = said.wildest()
         if score <= _WILD or not allowed:
@@ -63,7 +65,7 @@ def estimate_drift(meetings: Encounters, time: np.ndarray, noise: float) -> Drif
         chosen = np.delete(chosen, worst)
     used = np.zeros(len(meetings), bool)
     used[chosen] = True
-    return Drift(said.square, said.variance, used)
+    return Drift(*said.square(), used)
 
 
 def _plausible(difference: np.ndarray, noise: float) -> np.ndarray:
@@ -89,19 +91,23 @@ class _Posterior:
                 for size in _SIZES:
                     grid.append((process, (size * noise) ** 2))
                     log.append(process.likelihood((size * noise) ** 2) + np.log(size * likely) - size**2 / 2)
-        share = np.exp(np.array(log) - max(log))
-        share /= share.sum()
-        square, variance = np.zeros(len(grid)), np.zeros(len(grid))
-        heavy = np.flatnonzero(share > _NOTHING)
-        for k in heavy.tolist():
-            process, size = grid[k]
-            mean, around = process.wandering(size)
-            square[k] = (mean @ mean + np.trace(around)) / len(places)
-            variance[k] = (2 * np.sum(around**2) + 4 * mean @ around @ mean) / len(places) ** 2
-        self.square = float(share @ square)
-        self.variance = float(share[heavy] @ (variance + (square - self.square) ** 2)[heavy])
+        self._grid, self._log, self._places = grid, np.array(log), len(places)
         process, size = grid[int(np.argmax(log))]
         self._scores = process.scores(size)
+
+    def square(self) -> Tuple[float, float]:
+        """Mean square (m²) of what wanders, and the variance of that number (m⁴)."""
+        share = np.exp(self._log - self._log.max())
+        share /= share.sum()
+        square, variance = np.zeros(len(share)), np.zeros(len(share))
+        heavy = np.flatnonzero(share > _NOTHING)
+        for k in heavy.tolist():
+            process, size = self._grid[k]
+            mean, around = process.wandering(size)
+            square[k] = (mean @ mean + np.trace(around)) / self._places
+            variance[k] = (2 * np.sum(around**2) + 4 * mean @ around @ mean) / self._places**2
+        usual = float(share @ square)
+        return usual, float(share[heavy] @ (variance + (square - usual) ** 2)[heavy])
 
     def wildest(self) -> Tuple[int, float]:
         """The difference that departs most from what the others say, in departures as they usually are."""

@@ -10,6 +10,7 @@ from typing import Tuple
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from .departure import depart
 from .stretches import Scale, Stretches
 from .walk import Walk
@@ -20,7 +21,9 @@ _FARTHEST = 8  # stretches it is followed over, either way
 _DENIED = -2.5  # logarithm of the likelihood ratio from which the ground around denies it
 
 
-def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def go_on(
+    walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale, progress: Progress = silent
+) -> Tuple[np.ndarray, np.ndarray]:
     """Mask (t,) of stretches into which a long fault goes on, and how far off (m) they are then.
 
     ``found``: (t,) bool, stretches off or in doubt.
@@ -29,7 +32,7 @@ def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> 
     piece = walk.piece[stretches.start]
     joined = np.append(False, (piece[1:] == piece[:-1])) & stretches.seen
     taken = found.copy()
-    for _ in range(_FARTHEST):
+    for turn in range(_FARTHEST):
         ahead = np.append(0.0, level[:-1]) * joined
         back = np.append((level[1:] * joined[1:]), 0.0)
         carried = np.where(ahead != 0, ahead, back)
@@ -40,7 +43,7 @@ def go_on(walk: Walk, stretches: Stretches, found: np.ndarray, scale: Scale) -> 
         count = int(np.count_nonzero(asked))
         said = depart(
             walk, number[stretches.of], count, ~(taken | asked)[stretches.of], stretches.net, scale,
-            stretches.beside,
+            stretches.beside, progress=part(progress, turn / _FARTHEST, (turn + 1) / _FARTHEST),
         )  # fmt: skip
         goes = np.flatnonzero(asked)[likelihood(said.offset, said.sigma, carried[asked]) > _DENIED]
         taken |= asked

@@ -7,6 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from ..surface.delaunay import triangulate
 from ..surface.insert import insert_segments
 from ..surface.locate import locate, weights_in
@@ -33,39 +34,61 @@ class Prediction:
 class GroundNet:
     """The triangulation of all points of a walk and of the coded ones, to be asked at places whose points are left out.
 
-    ``mesh``: vertices on the plan grid; ``number``: (p,) vertex of each point, those of the walk first, then the
-    coded ones; ``first``: (n,) the first point at each vertex, -1 where none is left.
+    ``mesh``: vertices on the plan grid, counted from ``low`` (2,) in grid units; ``number``: (p,) vertex of each point,
+    those of the walk first, then the coded ones; ``first``: (n,) the first point at each vertex, -1 where none is left.
     """
 
-    def __init__(self, mesh: Mesh, number: np.ndarray, z: np.ndarray, lines: np.ndarray) -> None:
+    def __init__(
+        self, mesh: Mesh, number: np.ndarray, z: np.ndarray, lines: np.ndarray, low: np.ndarray,
+        kept: Optional[np.ndarray] = None,
+    ) -> None:  # fmt: skip
+        """``kept``: (p,) bool, points that are still in the net; all by default."""
         n = len(mesh.x)
-        self.mesh, self.number, self._z, self._lines = mesh, number, z, lines
+        self.mesh, self.number, self._z, self._lines, self._low, self._kept = mesh, number, z, lines, low, kept
         self.first = np.full(n, -1, np.int64)
         self.first[number[::-1]] = np.arange(len(number))[::-1]
-        self._count, self._total = np.bincount(number, minlength=n), np.bincount(number, z, n)
+        own, height = (number, z) if kept is None else (number[kept], z[kept])
+        self._count, self._total = np.bincount(own, minlength=n), np.bincount(own, height, n)
         self._spoke: Optional[np.ndarray] = None  # a half-edge that starts at each vertex, once somebody asks
 
-    def without(self, gone: np.ndarray) -> GroundNet:
+    def without(self, gone: np.ndarray, progress: Progress = silent) -> GroundNet:
         """The net without the points of mask ``gone`` (q,) of the walk; those that stay are numbered anew."""
         if not gone.any():
             return self
         keep = np.append(~gone, np.ones(len(self.number) - len(gone), bool))
         number = self.number[keep]
+        mesh, on_line = self._mesh_of(number, progress)
+        if on_line:
+            _draw(mesh, number, self._lines, int(np.count_nonzero(~gone)))
+        return GroundNet(mesh, number, self._z[keep], self._lines, self._low)
+
+    def emptied(self, gone: np.ndarray, progress: Progress = silent) -> GroundNet:
+        """The net without the points of mask ``gone`` (q,) of the walk, where all keep their numbers.
+
+        Whoever asks often while these are not trusted asks this one: they are taken out once. It can be asked only.
+        """
+        if not gone.any():
+            return self
+        keep = np.append(~gone, np.ones(len(self.number) - len(gone), bool))
+        mesh, on_line = self._mesh_of(self.number[keep], progress)
+        if on_line:
+            _draw(mesh, self.number, self._lines, len(gone))
+        return GroundNet(mesh, self.number, self._z, self._lines, self._low, keep)
+
+    def _mesh_of(self, number: np.ndarray, progress: Progress) -> Tuple[Mesh, bool]:
+        """The mesh without the vertices that are not in ``number``, and whether a line ran right through one."""
         dead = np.bincount(number, minlength=len(self.first)) == 0
         dead &= self._count > 0
-        on_line = np.any(dead[self.mesh.vertex] & (self.mesh.kind > 0))
-        mesh = without_vertices(self.mesh, dead)
-        if on_line:  # a line ran right through a point that is gone
-            _draw(mesh, number, self._lines, int(np.count_nonzero(~gone)))
-        return GroundNet(mesh, number, self._z[keep], self._lines)
+        on_line = bool(np.any(dead[self.mesh.vertex] & (self.mesh.kind > 0)))
+        return without_vertices(self.mesh, dead, progress), on_line
 
-    def ask(self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray) -> Prediction:
+    def ask(self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray, progress: Progress = silent) -> Prediction:
         """Heights at points ``asked`` (k,) of the walk, at ``xy`` (k, 2), from the ``trusted`` (q,) and coded ones.
 
         No point asked may be trusted itself. ``xy``: local metres.
         """
         prediction = Prediction(*(np.full(len(asked), np.nan) for _ in range(3)))
-        left_out = np.flatnonzero(~trusted)
+        left_out = np.flatnonzero(~trusted if self._kept is None else ~trusted & self._kept[: len(trusted)])
         vertex, of = np.unique(self.number[left_out], return_inverse=True)
         taken = _Taken(vertex, np.bincount(of.ravel()), np.bincount(of.ravel(), self._z[left_out]))
         gone = np.zeros(len(self._count), bool)
@@ -78,9 +101,11 @@ class GroundNet:
         if not len(inside):
             return prediction
         around, spokes = self._around(gone, own[inside])
-        holes = holes_without(self.mesh, around, np.unique(spokes // 3))
+        progress(0.2, "quality")
+        holes = holes_without(self.mesh, around, np.unique(spokes // 3), part(progress, 0.2, 0.7))
+        progress(0.7, "quality")
         if holes.mesh.triangle_count:
-            said = _predict(holes.mesh, self._height(holes.vertex, taken), xy[inside])
+            said = _predict(holes.mesh, self._height(holes.vertex, taken), xy[inside] - self._low * GRID)
             for name in ("height", "gain", "reach"):
                 getattr(prediction, name)[inside] = getattr(said, name)
         return prediction
@@ -138,24 +163,27 @@ class _Taken:
     total: np.ndarray
 
 
-def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray) -> GroundNet:
-    """The net of the walk and of coded points (c, 3), local metres, not negative in plan.
+def ground_net(walk: Walk, coded: np.ndarray, lines: np.ndarray, progress: Progress = silent) -> GroundNet:
+    """The net of the walk and of coded points (c, 3), local metres.
 
     ``lines``: (k, 2) pairs of coded points joined by a line, which is an edge.
     """
     xyz = np.vstack([np.column_stack([walk.x, walk.y, walk.z]), coded])
     grid = np.rint(xyz[:, :2] / GRID).astype(np.int64)
+    low = np.minimum(grid.min(axis=0), 0)  # lines may reach beyond the walk, on the other side of its origin
+    grid -= low
     _, first, number = np.unique((grid[:, 0] << 31) | grid[:, 1], return_index=True, return_inverse=True)
     number = number.ravel()
-    mesh = triangulate(*grid[first].T.copy())
-    _draw(mesh, number, lines, len(walk))
-    return GroundNet(mesh, number, xyz[:, 2], lines)
+    x, y = grid[first].T.copy()
+    mesh = triangulate(x, y, progress=progress)
+    _draw(mesh, number, lines, len(walk), progress)
+    return GroundNet(mesh, number, xyz[:, 2], lines, low)
 
 
-def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int) -> None:
+def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int, progress: Progress = silent) -> None:
     if len(lines) and mesh.triangle_count:
         # A line that crosses another one is left out here; building the surface reports it.
-        insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8))
+        insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8), progress)
 
 
 def _predict(mesh: Mesh, height: np.ndarray, xy: np.ndarray) -> Prediction:

@@ -8,7 +8,6 @@ are spoiled (a kerb between two segments is no offset), and on the offsets, sinc
 
 from __future__ import annotations
 
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from typing import Any, Dict, Sequence, Tuple
 
@@ -16,7 +15,9 @@ import numpy as np
 from scipy.sparse import csc_matrix, csr_matrix, diags
 from scipy.sparse.linalg import splu
 
+from ..progress import Progress, silent
 from ..surface.parts import connected_parts
+from .meanwhile import Meanwhile
 
 _CAP = 3.2  # standard deviations where an observation begins to lose its say
 _PRICE = 4.0  # what an offset costs, in half squares of standardised departures
@@ -49,7 +50,9 @@ def joined(parts: Sequence[Relations]) -> Relations:
     )
 
 
-def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) -> Tuple[np.ndarray, np.ndarray]:
+def solve(
+    relations: Relations, count: int, length: np.ndarray, sigma: float, progress: Progress = silent
+) -> Tuple[np.ndarray, np.ndarray]:
     """Offset (m) of each of ``count`` nodes and its standard deviation (inf where nothing was observed).
 
     ``length``: (count,) points of each node, the longer the less likely off. ``sigma``: metres below which an
@@ -58,11 +61,12 @@ def solve(relations: Relations, count: int, length: np.ndarray, sigma: float) ->
     """
     normal = _Normal(relations, count)
     price = _PRICE * (1 + np.minimum(length, 400) / 100.0)
-    with ThreadPoolExecutor(2) as pool:  # factors are found without Python's lock
-        (offset, seen), (other, _) = pool.map(
-            lambda heavy: _reweighted(relations, normal, price, heavy, sigma),
-            (np.clip(length / 8.0, 1.0, 6.0), np.ones(count)),
-        )
+    progress(0.3, "quality")
+    with Meanwhile(2) as pool:  # factors are found without Python's lock
+        sides = np.clip(length / 8.0, 1.0, 6.0), np.ones(count)
+        started = [pool.start(_reweighted, relations, normal, price, heavy, sigma) for heavy in sides]
+        (offset, seen), (other, _) = (pool.await_(one, progress, 0.4) for one in started)
+    progress(0.8, "quality")
     offset = _fused(relations, offset, other, price, sigma)
     offset = _fused(relations, offset, _from_steps(relations, offset, sigma), price, sigma)
     for _ in range(_PRUNINGS):
@@ -140,7 +144,7 @@ def _fill_in_order(a: np.ndarray, b: np.ndarray, count: int) -> np.ndarray:
 
 
 def _reweighted(
-    relations: Relations, normal: _Normal, price: np.ndarray, heavy: np.ndarray, sigma: float
+    relations: Relations, normal: _Normal, price: np.ndarray, heavy: np.ndarray, sigma: float, progress: Progress
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Offsets by reweighted least squares, and the weight of the observations of each.
 
@@ -150,6 +154,7 @@ def _reweighted(
     offset = np.zeros(count)
     weight = 1 / relations.sigma**2
     for turn in range(_ROUNDS):
+        progress(turn / _ROUNDS, "quality")
         residual = (relations.difference - normal.design @ offset) / relations.sigma
         if turn < 12:
             say = 1 / np.maximum(np.abs(residual) / 1.5, 1.0)

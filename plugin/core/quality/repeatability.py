@@ -10,6 +10,7 @@ from typing import Tuple
 import numpy as np
 from scipy.stats import chi2
 
+from ..progress import Progress, silent
 from .drift import estimate_drift
 from .encounters import Encounters
 from .noise import white_sigma
@@ -56,7 +57,9 @@ class RunRepeatability:
     agrees: bool
 
 
-def repeatability(walk: Walk, meetings: Encounters, broken: np.ndarray, time: np.ndarray) -> Repeatability:
+def repeatability(
+    walk: Walk, meetings: Encounters, broken: np.ndarray, time: np.ndarray, progress: Progress = silent
+) -> Repeatability:
     """Noise of the points of a walk without faults.
 
     ``broken``: mask (q,) of the points before which the ground breaks; ``time``: (q,) seconds. The white part is the
@@ -69,7 +72,7 @@ def repeatability(walk: Walk, meetings: Encounters, broken: np.ndarray, time: np
     nan = float("nan")
     if len(meetings) < _FEWEST or not white > 0:
         return Repeatability(white, white_freedom, nan, nan, 0.0, nan, nan, len(meetings))
-    found = estimate_drift(meetings, time, white)
+    found = estimate_drift(meetings, time, white, progress)
     variance = white**2 + found.square
     error = 2 * white**4 / max(white_freedom, 1.0) + found.variance
     freedom = 2 * variance**2 / error

@@ -7,7 +7,7 @@ from typing import Callable, Optional, Tuple
 
 import numpy as np
 
-from ..progress import Progress, silent
+from ..progress import Progress, part, silent
 from .beside import Beside
 from .extents import go_on
 from .fits import Sums
@@ -61,14 +61,15 @@ def search(
     at, rising; all by default.
     """
     sums = Sums(walk)
-    segments = cut(walk, sums, scale.noise, _CUT, where)
+    segments = cut(walk, sums, scale.noise, _CUT, where, part(progress, 0.0, 0.3))
+    progress(0.3, "quality")
+    around = net()
     progress(0.4, "quality")
-    stretches = lay_out(walk, sums, segments, fixed, net(), scale)
-    progress(0.75, "quality")
+    stretches = lay_out(walk, sums, segments, fixed, around, scale, part(progress, 0.4, 0.6))
     big = np.abs(stretches.offset) > WORTH * scale.total
-    certain, unsure = weigh(walk, stretches, big, scale)
+    certain, unsure = weigh(walk, stretches, big, scale, part(progress, 0.6, 0.8))
     off, doubtful = certain[stretches.of], unsure[stretches.of]
-    more, level = go_on(walk, stretches, certain | unsure, scale)
+    more, level = go_on(walk, stretches, certain | unsure, scale, part(progress, 0.8, 1.0))
     doubtful |= more[stretches.of]
     offset = np.where(more, level, stretches.offset)[stretches.of]
     sigma = stretches.sigma[stretches.of]

@@ -7,6 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
+from ..progress import Progress, silent
 from .fits import Sums, offset_of
 from .scan import Scores, spread, strongest
 from .walk import Walk
@@ -32,7 +33,9 @@ class Segments:
         return len(self.start)
 
 
-def cut(walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.ndarray] = None) -> Segments:
+def cut(
+    walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.ndarray] = None, progress: Progress = silent
+) -> Segments:
     """Binary segmentation: the strongest steps first, then again within what they leave.
 
     A fit never reaches over a cut, so a big fault does not hide a small one beside it. ``where``: points
@@ -42,7 +45,8 @@ def cut(walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.n
     edges = np.zeros(n + 1, bool)
     looked = where
     scores = Scores(walk, sigma, where)
-    for _ in range(_ROUNDS):
+    for turn in range(_ROUNDS):
+        progress(turn / (_ROUNDS + 2), "quality")
         hits = strongest(scores.hits(limit, looked), _CLEAR)
         places = np.concatenate([hits.start, hits.end[hits.end > hits.start]])
         fresh = np.unique(places[(places > 0) & (places < n)])
@@ -51,9 +55,11 @@ def cut(walk: Walk, sums: Sums, sigma: float, limit: float, where: Optional[np.n
             break
         edges[fresh] = True
         looked = around(fresh, n)
+        progress((turn + 0.5) / (_ROUNDS + 2), "quality")
         scores.cut(fresh, looked)
     moved = edges[:-1]
-    for _ in range(2):
+    for turn in range(2):
+        progress((_ROUNDS + turn) / (_ROUNDS + 2), "quality")
         edges, moved = _settle(walk, sums, edges, moved, sigma)
     return _segments(walk, edges)
 

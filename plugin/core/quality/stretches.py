@@ -12,6 +12,7 @@ from typing import List, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..progress import Progress, part, silent
 from .beside import Aside, Beside, aside_of, cuts_beside, look_beside
 from .confirm import LEAST, Steps, seen_by_others
 from .encounters import Encounters, find_encounters
@@ -87,28 +88,34 @@ class Stretches:
         return len(self.start)
 
 
-def lay_out(walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: GroundNet, scale: Scale) -> Stretches:
+def lay_out(
+    walk: Walk, sums: Sums, segments: Segments, fixed: Fixed, net: GroundNet, scale: Scale, progress: Progress = silent
+) -> Stretches:
     """Part the walk into stretches and estimate their offsets."""
     beside = look_beside(walk, net, fixed.xyz)
     aside = aside_of(walk, beside, scale.rough)
+    progress(0.15, "quality")
     segments = with_cuts(walk, segments, cuts_beside(walk, aside, scale.noise, ASIDE))
     segments = with_cuts(walk, segments, np.flatnonzero(walk.regained))
-    segments, step, spread, score = _merged(walk, sums, segments, aside, scale)
+    segments, step, spread, score = _merged(walk, sums, segments, aside, scale, part(progress, 0.2, 0.5))
     head = ~segments.joined | (score > PARTED)
     told = _told(walk, segments, step, spread, scale)
+    progress(0.6, "quality")
     at_line = _at_coded_line(walk, segments, fixed)
     seen = np.isfinite(told) | at_line
     first = np.flatnonzero(head)
     last = np.append(first[1:], len(segments)) - 1
     of = (np.cumsum(head) - 1)[segments.of]
     length = segments.end[last] - segments.start[first]
+    progress(0.65, "quality")
     meetings = find_encounters(walk, segments, scale.noise, sums)
+    progress(0.7, "quality")
     parts = [
         _joins(walk, sums, segments, first, last, length, told, at_line, scale),
         _meetings(meetings, of, scale),
         _neighbours(walk, beside, of, seen[first], len(fixed.xyz), scale),
     ]
-    offset, sigma = solve(joined(parts), len(first), length, scale.total)
+    offset, sigma = solve(joined(parts), len(first), length, scale.total, part(progress, 0.8, 1.0))
     return Stretches(
         segments.start[first],
         segments.end[last],
@@ -131,14 +138,16 @@ def _steps(walk: Walk, sums: Sums, segments: Segments, k: np.ndarray, scale: Sca
 
 
 def _merged(
-    walk: Walk, sums: Sums, segments: Segments, aside: Aside, scale: Scale
+    walk: Walk, sums: Sums, segments: Segments, aside: Aside, scale: Scale, progress: Progress
 ) -> Tuple[Segments, np.ndarray, np.ndarray, np.ndarray]:
     """Segments without the cuts that mean nothing, the weakest first: each cut that goes lets its neighbours be
     judged by more points. Also the step at the start of each, its standard deviation and how much it tells.
     """
     step, spread = np.zeros(len(segments)), np.full(len(segments), np.inf)
     fresh = segments.joined
-    for least in (1.5, 2.0, 2.5, 2.8, 3.0, PARTED, PARTED, 0.0):
+    limits = (1.5, 2.0, 2.5, 2.8, 3.0, PARTED, PARTED, 0.0)
+    for turn, least in enumerate(limits):
+        progress(turn / len(limits), "quality")
         k = np.flatnonzero(fresh)
         if len(k):
             step[k], spread[k] = _steps(walk, sums, segments, k, scale)
@@ -222,7 +231,8 @@ def _at_coded_line(walk: Walk, segments: Segments, fixed: Fixed) -> np.ndarray:
     tree = cKDTree(a[number] + share[:, None] * (b - a)[number])
     at = segments.start[k]
     middle = np.column_stack([(walk.x[at] + walk.x[at - 1]) / 2, (walk.y[at] + walk.y[at - 1]) / 2])
-    mask[k] = tree.query(middle)[0] < 0.8 * walk.spacing + 0.1
+    reach = 0.8 * walk.spacing + 0.1
+    mask[k] = tree.query(middle, distance_upper_bound=reach)[0] < reach
     return mask
 
 

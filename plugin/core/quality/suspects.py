@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Optional, Tuple
 
 import numpy as np
@@ -13,6 +13,7 @@ from .beside import Beside
 from .beyond import Blocks, beyond_faults
 from .ground import GroundNet, ground_net
 from .leftovers import beside_faults
+from .meanwhile import Meanwhile
 from .noise import roughness, usual_noise
 from .search import SURE, search
 from .segments import around
@@ -57,8 +58,8 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     cuts = np.zeros(len(walk), bool)
     whole: Optional[Tuple[GroundNet, Beside, Scale]] = None
     fresh = gone = np.zeros(len(walk), bool)
-    with ThreadPoolExecutor(1) as pool:  # Qhull runs without Python's lock: meanwhile the walk is cut
-        net = pool.submit(ground_net, walk, fixed.xyz, fixed.lines)
+    with Meanwhile(1) as pool:  # Qhull runs without Python's lock: meanwhile the walk is cut
+        net = pool.start(ground_net, walk, fixed.xyz, fixed.lines)
         for turn in range(_ROUNDS):
             kept = np.flatnonzero(~gathered.off)
             rest = walk.take(~gathered.off)
@@ -67,10 +68,10 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
                 break
             # The second time only near what was found: a fault may have hidden a smaller one.
             where = None if turn == 0 else around(np.flatnonzero(fresh[kept]), len(rest))
-            net = pool.submit(net.result().without, gathered.off[~gone]) if turn else net
+            net = pool.start(net.result().without, gathered.off[~gone]) if turn else net
             gone = gathered.off.copy()
-            ahead = part(progress, turn / _ROUNDS, (turn + 1) / _ROUNDS)
-            found = search(rest, fixed, net.result, scale, _SURE[turn], where, ahead)
+            ahead = part(progress, turn * 0.4, (turn + 1) * 0.4)
+            found = search(rest, fixed, partial(pool.await_, net, ahead, 0.3), scale, _SURE[turn], where, ahead)
             gathered.put(kept, found.off, found.doubtful, found.offset, found.sigma, found.group)
             cuts[kept[found.cuts]] = True
             if turn == 0:
@@ -81,7 +82,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
     gathered.put_between()
     gathered.put_across(walk)
     if whole is not None:
-        gathered.put_beyond(walk, cuts, *whole)
+        gathered.put_beyond(walk, cuts, *whole, part(progress, 0.8, 1.0))
     suspects = gathered.suspects()
     return suspects if whole is None else replace(suspects, net=whole[0], beside=whole[1])
 
@@ -153,11 +154,13 @@ class _Gathered:
         for low, high, off in zip(last[a][fits] + 1, first[b][fits], by[fits]):
             self._put_doubtful(low, high, off)
 
-    def put_beyond(self, walk: Walk, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale) -> None:
+    def put_beyond(
+        self, walk: Walk, cuts: np.ndarray, net: GroundNet, beside: Beside, scale: Scale, progress: Progress
+    ) -> None:
         """What goes on from a group that was found, as the ground around says. ``net``, ``beside``: of all points."""
         found = self.off | self.doubtful
         first, last, level, _, _ = self._blocks()
-        ways = beyond_faults(walk, Blocks(first, last, level), found, cuts, net, beside, scale)
+        ways = beyond_faults(walk, Blocks(first, last, level), found, cuts, net, beside, scale, progress)
         for low, high, size in zip(ways.low, ways.high, ways.level):
             self._put_doubtful(low, high, size)
 

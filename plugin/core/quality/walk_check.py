@@ -12,7 +12,7 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
-from ..features.find import find_features
+from ..features.find import Profile, find_features, profile_of
 from ..features.found import Features
 from ..features.ground_lines import ground_lines
 from ..features.jumps import jumps_at_gates
@@ -24,8 +24,9 @@ from ..progress import Progress, part
 from ..surface.giving_way import found_breaklines
 from .beside import Beside, look_beside
 from .crossings import breaks, find_level_meetings, find_meetings
-from .excursions import Edges, find_edges
+from .excursions import find_edges
 from .ground import ground_net, pass_distance
+from .left_out import left_out
 from .levels import Level, Levels, find_levels
 from .noise import usual_noise
 from .repeatability import Repeatability, RunRepeatability, by_run, repeatability
@@ -37,6 +38,7 @@ from .walk import Walk, walking_time
 _ALONG = 0.5  # of the points of a stretch: it was walked along a line of the ground
 _PASSES = 3  # that share a line which explains what departs
 _REACH = 3  # points on either side of a crossing that a line explains
+_MUCH = 1000  # one point of so many in doubt is little: without it the rest tells as much
 
 
 @dataclass(frozen=True)
@@ -45,6 +47,7 @@ class WalkCheck:
 
     ``passes``: distance of the passes (m). ``levels``: parts on another level. ``suspects``: points off the ground or
     in doubt, heights brought to one level. ``found``: the lines of the ground. ``noise``, ``runs``: how heights repeat.
+    ``left_out``: (q,) bool, points in doubt that :mod:`.left_out` keeps out of the surface.
     """
 
     passes: float
@@ -53,6 +56,7 @@ class WalkCheck:
     found: Features
     noise: Repeatability
     runs: Tuple[RunRepeatability, ...]
+    left_out: np.ndarray
 
 
 def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, progress: Progress) -> Optional[WalkCheck]:
@@ -63,31 +67,40 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    levels = _levels(points, walk, fixed)
+    levels = _levels(points, walk, fixed, part(progress, 0.0, 0.05))
     walk = replace(walk, z=walk.z - levels.offset)
     progress(0.05, "quality")
-    found = find_features(_levelled(points, walk), progress=part(progress, 0.05, 0.25))
+    levelled = _levelled(points, walk)
+    profile = profile_of(levelled)
+    progress(0.1, "quality")
+    found = find_features(levelled, progress=part(progress, 0.1, 0.25), profile=profile)
     shared = _shared(found)
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
     whole = _with_found(fixed, shared, walk, points)
-    suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.85))
-    suspects = _decided(walk, suspects, passes, shared, levels.parts)
-    noise, runs = _measured(points, walk, ~suspects.marked, whole, run)
-    if not np.isfinite(noise.total) and suspects.doubtful.any():
+    suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.8))
+    own = profile if _all_walked(levelled, walk) else None
+    suspects = _decided(walk, suspects, passes, shared, levels.parts, own, part(progress, 0.8, 0.95))
+    progress(0.95, "quality")
+    noise, runs = _measured(points, walk, ~suspects.marked, whole, run, part(progress, 0.95, 0.98))
+    if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
-        noise, runs = _measured(points, walk, ~suspects.off, whole, run)
-    return WalkCheck(passes, levels, suspects, found, noise, runs)
+        noise, runs = _measured(points, walk, ~suspects.off, whole, run, part(progress, 0.98, 1.0))
+    scale = scale_of(walk.take(~suspects.off), passes) if suspects.doubtful.any() else None
+    out = np.zeros(len(walk), bool) if scale is None else left_out(walk, suspects, scale)
+    return WalkCheck(passes, levels, suspects, found, noise, runs, out)
 
 
-def _levels(points: PointSet, walk: Walk, fixed: Fixed) -> Levels:
+def _levels(points: PointSet, walk: Walk, fixed: Fixed, progress: Progress) -> Levels:
     """Parts of the walk on another level than the rest."""
     noise = usual_noise(walk)
     broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
     time = walking_time(walk, points.time[walk.index])
+    progress(0.2, "quality")
     meetings, slack = find_level_meetings(walk, broken, noise)
+    progress(0.4, "quality")
 
     def beside() -> Beside:
-        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines), fixed.xyz)
+        return look_beside(walk, ground_net(walk, fixed.xyz, fixed.lines, part(progress, 0.5, 1.0)), fixed.xyz)
 
     return find_levels(walk, time, meetings, slack, noise, beside)
 
@@ -126,20 +139,35 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     return Fixed(np.vstack(xyz), np.vstack(pairs))
 
 
-def _decided(walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...]) -> Suspects:
+def _decided(
+    walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...],
+    profile: Optional[Profile], progress: Progress,
+) -> Suspects:  # fmt: skip
     scale = scale_of(walk.take(~suspects.off), passes)
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
-    edges = _edges(walk, scale.total, explained)
-    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels)
+    own = _along(walk, profile)
+    edges = find_edges(own.passes, own.jumps, own.noise, scale.total, explained)
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels, progress)
 
 
-def _edges(walk: Walk, sigma: float, explained: np.ndarray) -> Edges:
+def _all_walked(points: PointSet, walk: Walk) -> bool:
+    """Whether the points that features look at are those of the walk."""
+    placed = np.isfinite(points.easting + points.northing + points.height)
+    return bool(np.array_equal(np.flatnonzero(points.used & placed), walk.index))
+
+
+def _along(walk: Walk, profile: Optional[Profile]) -> Profile:
+    """The profile along the walk, whose ``index`` counts its points; ``profile``: that of the same points in a set."""
+    if profile is not None:
+        place = np.full(int(max(walk.index[-1], profile.passes.index[-1])) + 1, -1)
+        place[walk.index] = np.arange(len(walk))
+        return replace(profile, passes=replace(profile.passes, index=place[profile.passes.index]))
     passes = make_passes(make_points(walk.x, walk.y, walk.z))
-    _, noise = noise_at(passes)
-    jumps = jumps_at_gates(passes, noise, cut_into_segments(passes, noise))
-    return find_edges(passes, jumps, noise, sigma, explained)
+    usual, noise = noise_at(passes)
+    segments = cut_into_segments(passes, noise)
+    return Profile(passes, usual, noise, segments, jumps_at_gates(passes, noise, segments))
 
 
 def _explained(found: Features, walk: Walk) -> np.ndarray:
@@ -156,14 +184,16 @@ def _explained(found: Features, walk: Walk) -> np.ndarray:
 
 
 def _measured(
-    points: PointSet, walk: Walk, good: np.ndarray, fixed: Fixed, run: np.ndarray
+    points: PointSet, walk: Walk, good: np.ndarray, fixed: Fixed, run: np.ndarray, progress: Progress
 ) -> Tuple[Repeatability, Tuple[RunRepeatability, ...]]:
     rest = walk.take(good)
     index = rest.index
     noise = usual_noise(rest)
     broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
+    progress(0.3, "quality")
     meetings = find_meetings(rest, broken, noise)
-    whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]))
+    progress(0.6, "quality")
+    whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]), part(progress, 0.6, 1.0))
     return whole, by_run(meetings, run[index], points.sigma_v[index], whole)
 
 

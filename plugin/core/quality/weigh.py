@@ -6,6 +6,7 @@ from typing import Tuple
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from .confirm import Steps, seen_by_others
 from .departure import depart
 from .stretches import Scale, Stretches
@@ -24,7 +25,9 @@ _LINE = 24  # points across a ditch or bank
 _LINE_RATIO = 4.0
 
 
-def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def weigh(
+    walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale, progress: Progress = silent
+) -> Tuple[np.ndarray, np.ndarray]:
     """Masks (t,) of the stretches surely off and of those in doubt, of the stretches ``off`` (t,).
 
     Each offset is held against the ground that trusted points and coded lines around make, and against trusted
@@ -33,27 +36,30 @@ def weigh(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tu
     as ground does is in doubt at most.
     """
     off = off.copy()
-    for _ in range(_ROUNDS):
-        evidence, uneven = _evidence(walk, stretches, off, scale)
+    for turn in range(_ROUNDS):
+        evidence, uneven = _evidence(walk, stretches, off, scale, part(progress, turn / 4, (turn + 1) / 4))
         back = off & (evidence < -_CLEAR)
         off &= ~back
         if not back.any():
             break
     sure = off & ((evidence > _CLEAR) | (_spikes(walk, stretches, off) & (np.abs(stretches.offset) > _PLAIN * uneven)))
     sure &= np.abs(stretches.offset) > _EVEN * uneven
-    beside = np.where(off, _beside_all(walk, stretches, off, scale), 0.0)
+    beside = np.where(off, _beside_all(walk, stretches, off, scale, part(progress, 0.5, 1.0)), 0.0)
     sure &= (beside > -_CLEAR) & ~_like_ground(walk, stretches, off)
     return sure, off & ~sure
 
 
-def _evidence(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def _evidence(
+    walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale, progress: Progress
+) -> Tuple[np.ndarray, np.ndarray]:
     """Logarithm (t,) of the likelihood ratio for the offsets of the stretches ``off``, from all others, and how uneven
     (m) the ground is there; 0 elsewhere.
     """
     number, count = _numbered(off)
     said = depart(
-        walk, number[stretches.of], count, ~off[stretches.of], stretches.net, scale, stretches.beside, together=True
-    )
+        walk, number[stretches.of], count, ~off[stretches.of], stretches.net, scale, stretches.beside, together=True,
+        progress=progress,
+    )  # fmt: skip
     ratio = np.zeros(len(stretches))
     ratio[off] = likelihood(said.offset, said.sigma, stretches.offset[off])
     # A pass along a gutter lies below its neighbours all the way: only those that cross it can tell.
@@ -66,10 +72,11 @@ def _evidence(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -
     return ratio, uneven
 
 
-def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale) -> np.ndarray:
+def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale, progress: Progress) -> np.ndarray:
     """The same from the ground with every other stretch in it: a ditch is known by the crossings of its neighbours."""
     number, count = _groups(walk, stretches, off)
-    said = depart(walk, number[stretches.of], count, np.ones(len(walk), bool), stretches.net, scale, stretches.beside)
+    every = np.ones(len(walk), bool)
+    said = depart(walk, number[stretches.of], count, every, stretches.net, scale, stretches.beside, progress=progress)
     at = np.maximum(number, 0)
     if not count:
         return np.zeros(len(stretches))

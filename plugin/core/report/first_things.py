@@ -7,7 +7,7 @@ from typing import List
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP
-from ..points.pointset import Reason, Status
+from ..points.pointset import Reason
 from .labels import Words, number
 from .remarks import REASONS, say_message
 from .results import JobResult
@@ -44,7 +44,7 @@ def first_things(result: JobResult, words: Words) -> List[str]:
 def _kept_out(result: JobResult, words: Words) -> List[str]:
     """How many points are kept out of the surface, and the commonest reasons."""
     points = result.points
-    out = points.status == Status.REJECTED
+    out = ~points.used
     count = int(np.count_nonzero(out))
     if not count:
         return []

@@ -15,6 +15,14 @@ from .markup import Section
 from .remarks import REASONS, messages_list
 from .results import JobResult
 
+_LEFT_OUT = QT_TRANSLATE_NOOP(
+    "core",
+    "Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes "
+    "meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged "
+    "points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or "
+    "single points by the status used; else they are places to walk again.",
+)
+
 
 def points_section(result: JobResult, words: Words) -> Section:
     say, points = words, result.points
@@ -33,6 +41,9 @@ def points_section(result: JobResult, words: Words) -> Section:
         ],
         "hn",
     )
+    out = int(np.count_nonzero(points.left_out))
+    if out:
+        body += markup.paragraph(say(_LEFT_OUT, count=number(out)))
     body += _reasons_table(result, say)
     if result.decisions_file:
         text = QT_TRANSLATE_NOOP("core", "Decisions made by hand were read from {file}.")
@@ -51,8 +62,8 @@ def _reasons_table(result: JobResult, say: Words) -> str:
     for reason, name in REASONS.items():
         has = (points.reasons & int(reason)) != 0
         if has.any():
-            rejected = int(np.count_nonzero(has & (points.status == Status.REJECTED)))
-            rows.append((say(name), number(int(np.count_nonzero(has)) - rejected), number(rejected)))
+            out = int(np.count_nonzero(has & ~points.used))
+            rows.append((say(name), number(int(np.count_nonzero(has)) - out), number(out)))
     if not rows:
         return ""
     return markup.table(
@@ -60,7 +71,7 @@ def _reasons_table(result: JobResult, say: Words) -> str:
         [
             say(QT_TRANSLATE_NOOP("core", "Reason")),
             say(QT_TRANSLATE_NOOP("core", "Points still used")),
-            say(QT_TRANSLATE_NOOP("core", "Points rejected")),
+            say(QT_TRANSLATE_NOOP("core", "Points kept out of the surface")),
         ],
         rows,
         "hnn",

@@ -22,6 +22,13 @@ POINTS_LINE = Text(
         "{used} used, {flagged} flagged, {rejected} rejected",
     ),
 )
+LEFT_OUT_LINE = Text(
+    "job.left_out_line",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back",
+    ),
+)
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
 )
@@ -126,6 +133,9 @@ def summary(result: JobResult, folder: Path) -> List[str]:
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
     if result.ground_lines is not None and result.ground_lines.lines:
         told.insert(-2, _told_of_lines(result.ground_lines))
+    out = int(np.count_nonzero(points.left_out))
+    if out:
+        told.insert(1, message(LEFT_OUT_LINE, count=out))
     where = [] if result.where is None else [message(WHERE_LINE, place=result.where.values["place"])]
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]

@@ -12,6 +12,7 @@ from typing import Optional
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from .delaunay import region_of, triangulate
 from .insert import insert_segments
 from .mesh import Mesh
@@ -45,7 +46,9 @@ class Holes:
         return np.where(key[place] == wanted, place, -1)
 
 
-def holes_without(mesh: Mesh, gone: np.ndarray, triangles: Optional[np.ndarray] = None) -> Holes:
+def holes_without(
+    mesh: Mesh, gone: np.ndarray, triangles: Optional[np.ndarray] = None, progress: Progress = silent
+) -> Holes:
     """The holes that vertices of mask ``gone`` (n,) leave in a Delaunay ``mesh``, whose lines end at none of them.
 
     ``triangles``: those that have one of them as corner (t,), rising, where they are known.
@@ -61,19 +64,19 @@ def holes_without(mesh: Mesh, gone: np.ndarray, triangles: Optional[np.ndarray] 
     edges = np.concatenate([rim, lines])
     vertex = np.unique(mesh.vertex[half])
     vertex = vertex[~gone[vertex]].astype(np.int64)
-    inner = triangulate(mesh.x[vertex], mesh.y[vertex])
+    inner = triangulate(mesh.x[vertex], mesh.y[vertex], progress=part(progress, 0.0, 0.6))
     if inner.triangle_count:
         ends = np.searchsorted(vertex, np.column_stack([mesh.vertex[edges], mesh.end(edges)]))
-        insert_segments(inner, ends, np.ones(len(edges), np.uint8))
+        insert_segments(inner, ends, np.ones(len(edges), np.uint8), part(progress, 0.6, 1.0))
     return Holes(vertex, inner, triangles, rim, lines)
 
 
-def without_vertices(mesh: Mesh, gone: np.ndarray) -> Mesh:
+def without_vertices(mesh: Mesh, gone: np.ndarray, progress: Progress = silent) -> Mesh:
     """The Delaunay triangulation without the vertices of mask ``gone`` (n,), which keep their numbers.
 
     Lines (edges whose kind is not 0) stay; none may end at a vertex that goes.
     """
-    holes = holes_without(mesh, gone)
+    holes = holes_without(mesh, gone, progress=progress)
     if not len(holes.triangles):
         return mesh
     inside, lines = holes.in_mesh(mesh, holes.rim), holes.in_mesh(mesh, holes.lines)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import signal
 import time
 import tracemalloc
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import FrameType
 from typing import Any, Callable, Optional, Tuple
 
@@ -14,7 +14,7 @@ from scipy.spatial import cKDTree
 
 from plugin.core.linework.codes import default_code_table
 from plugin.core.linework.join import join_lines
-from plugin.core.points.pointset import PointSet, Status
+from plugin.core.points.pointset import PointSet, Reason, Status
 from plugin.core.quality.check import SurveyCheck, check_survey
 from plugin.core.quality.judgement import judge
 from plugin.core.surface.ask import ask_surface
@@ -37,11 +37,12 @@ class Measured:
     """Counts of points of one survey, and figures of its surfaces with and without the check.
 
     ``run``: longest run of good points rejected. ``faults``: off by 4 sigma or more, not by a level or a whole line;
-    ``met``: of these the ones with three meetings. ``rmse``, ``rmse_without``: m. ``volumes``: each mound's volume with
-    the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level that was told;
-    ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``: time and memory
-    of check, surface and coverage over those of the file without these, inf where they fail, ``share_failed`` says why.
-    ``seconds``: processor time of the check. ``failed``: what kept the check from ending.
+    ``met``: of these the ones with three meetings. ``left_out``: points in flagged stretches left out of the surface.
+    ``rmse``, ``rmse_without``: m; ``rmse_kept``: with the check, flagged stretches in the surface. ``volumes``: each
+    mound's volume with the check over that without it, less 1. ``told``: offset less truth and sigma (m) of each level
+    that was told; ``false_levels``: told where there is none. ``slipped``: stray, swapped and zero lines. ``share``:
+    time and memory of check, surface and coverage over those of the file without these, inf where they fail,
+    ``share_failed`` says why. ``seconds``: processor time of the check. ``failed``: what kept the check from ending.
     """
 
     seed: int
@@ -50,6 +51,8 @@ class Measured:
     good: int = 0
     good_rejected: int = 0
     good_flagged: int = 0
+    good_left_out: int = 0
+    left_out: int = 0
     run: int = 0
     faults: int = 0
     faults_missed: int = 0
@@ -65,6 +68,7 @@ class Measured:
     levels_known: bool = False
     rmse: float = float("nan")
     rmse_without: float = float("nan")
+    rmse_kept: float = float("nan")
     volumes: Tuple[float, ...] = ()
     slipped: int = 0
     slipped_found: int = 0
@@ -91,7 +95,9 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
     fault = survey.wrong & ~level & ~slipped & survey.large
     met = fault & (survey.meetings >= MET)
     told, false = _levels(check, survey)
-    rmse, rmse_without, volumes = _surfaces(check, survey) if surfaces and not slipped.any() else (np.nan, np.nan, ())
+    asked = surfaces and not slipped.any()
+    rmse, rmse_without, volumes = _surfaces(check, survey) if asked else (np.nan, np.nan, ())
+    rmse_kept = _surfaces(_all_kept(check), survey)[0] if asked and check.points.left_out.any() else rmse
     share, why = _shares(survey, ~slipped, limit)
 
     def count(mask: np.ndarray) -> int:
@@ -100,16 +106,23 @@ def measure(family: str, seed: int, limit: float = 60.0, surfaces: bool = True) 
     return Measured(
         seed, survey.what, len(survey.points),
         good=count(good), good_rejected=count(good & rejected), good_flagged=count(good & (status == Status.FLAGGED)),
+        good_left_out=count(good & check.points.left_out), left_out=count(check.points.left_out),
         run=longest_run(good & rejected),
         faults=count(fault), faults_missed=count(fault & missed), faults_rejected=count(fault & rejected),
         met=count(met), met_missed=count(met & missed), met_rejected=count(met & rejected),
         level_points=count(level), level_kept=count(level & missed), levels=len(survey.levels), told=told,
         false_levels=false, levels_known=hasattr(check, "levels"),
-        rmse=rmse, rmse_without=rmse_without, volumes=volumes,
+        rmse=rmse, rmse_without=rmse_without, rmse_kept=rmse_kept, volumes=volumes,
         slipped=count(slipped), slipped_found=count(slipped & ~missed),
         share=share, share_failed=why,
         seconds=seconds,
     )  # fmt: skip
+
+
+def _all_kept(check: SurveyCheck) -> SurveyCheck:
+    """The same check with its flagged stretches in the surface."""
+    reasons = check.points.reasons & ~np.uint32(Reason.LEFT_OUT)
+    return replace(check, points=check.points.with_status(check.points.status, reasons))
 
 
 def _name(error: Exception) -> str:

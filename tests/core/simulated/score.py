@@ -11,6 +11,7 @@ from .measure import Measured
 
 CLEAN_REJECTED, CLEAN_FLAGGED = 0.003, 0.03  # of the good points of surveys without a fault
 GOOD_REJECTED, GOOD_FLAGGED = 0.005, 0.05  # of those of surveys with faults
+LEFT_OUT = 0.001  # of the good points, by the rule for flagged stretches
 LEAN_REJECTED = 0.01  # of a clean survey with a rover that compensates tilt
 RUN, RUN_SHARE = 5, 0.95  # longest run of good points rejected, in that share of the surveys
 RMSE, RMSE_SHARE = 1.05, 0.95
@@ -85,7 +86,11 @@ def _good(family: str, surveys: Sequence[Measured]) -> List[Figure]:
         len(runs),
         least=RUN_SHARE if clean else np.nan,
     )
+    left_out = _total(surveys, lambda each: each.left_out)
     return [
+        _share(
+            f"{left_out} points left out, good", _total(surveys, lambda each: each.good_left_out), good, most=LEFT_OUT
+        ),
         _share("good rejected", _total(surveys, lambda each: each.good_rejected), good, most=rejected),
         _share("flagged", _total(surveys, lambda each: each.good_flagged), good, most=flagged),
         Figure(free.name, free.value, f"{free.shown}, worst {runs.max()}", free.bar, free.held),
@@ -98,6 +103,9 @@ def _surface(family: str, surveys: Sequence[Measured]) -> List[Figure]:
     if not len(ratio):
         return []
     spread = f"median {np.median(ratio):.2f}, worst {ratio.max():.2f}"
+    kept = np.array([each.rmse / each.rmse_kept for each in surveys])
+    if np.any(kept != 1):
+        spread += f", over that with all flagged stretches {np.nanmin(kept):.3f} to {np.nanmax(kept):.3f}"
     if not _clean(surveys):
         return [Figure("RMSE with/without", float(np.median(ratio)), spread)]
     share = _share(f"RMSE ≤ {RMSE} of that without in", np.count_nonzero(ratio <= RMSE), len(ratio), least=RMSE_SHARE)
