@@ -9,6 +9,7 @@ import numpy as np
 from ..features.ground_lines import GroundLine, GroundLines, LineStatus
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
+from ..surface.standing import BESIDE
 from ..units import LengthUnit
 from . import markup
 from .found_figures import found_lines_map
@@ -133,7 +134,13 @@ def _needs(say: Words) -> str:
         QT_TRANSLATE_NOOP(
             "core",
             "Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by "
-            "chance; from 6 on, and where sizes are steady along it, a line is a breakline.",
+            "chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along "
+            "another at an even distance, as the two kerbs of a street do, is told by both together.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "core",
+            "Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the "
+            "surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.",
         ),
         QT_TRANSLATE_NOOP(
             "core",
@@ -148,4 +155,4 @@ def _needs(say: Words) -> str:
             "passes can look like a step. Compare the map with what you saw on the site.",
         ),
     )
-    return markup.bullets(say(text) for text in texts)
+    return markup.bullets(say(text, beside=BESIDE) for text in texts)
