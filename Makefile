@@ -8,7 +8,7 @@ OUT     := out
 DEMO    := test_data/demo
 TESTS   := tests
 BENCHES := $(sort $(wildcard tests/benchmarks/bench_*.py))
-SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures .ci/elevation .ci/help_pictures
+SCRIPTS := .ci/zip .ci/check_zip .ci/i18n .ci/pictures .ci/elevation .ci/help_pictures .ci/uncoded_pictures
 
 export PYTHON
 export QT_QPA_PLATFORM ?= offscreen
@@ -73,6 +73,7 @@ pictures:
 	@.ci/setup pictures
 	@$(PYTHON) .ci/pictures tests/pictures
 	@$(VENV) .ci/help_pictures plugin/help
+	@$(VENV) .ci/uncoded_pictures tests/pictures
 
 i18n:
 	@.ci/i18n

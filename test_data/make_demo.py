@@ -15,7 +15,7 @@ import numpy as np
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 
-from test_data import demo_before, demo_layers, demo_survey
+from test_data import demo_before, demo_layers, demo_survey, demo_uncoded
 from test_data import ground as g
 from test_data.demo_walk import GAP, SPACING, SPEED, make_walk
 
@@ -42,6 +42,7 @@ def make_texts() -> Dict[str, str]:
         "before.prj": demo_before.PROJECTION + "\n",
         "phases.geojson": demo_before.phases(),
         "inlets.csv": text(demo_layers.inlets()),
+        "uncoded.csv": text(demo_uncoded.uncoded()),
     }
 
 

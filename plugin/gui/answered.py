@@ -16,6 +16,7 @@ _PARAMETERS: Dict[str, Tuple[str, Callable[[str], Any]]] = {
     "--angles": ("ANGLES", lambda value: ANGLES.index(AngleForm(value))),
     "--antenna-offset": ("ANTENNA_OFFSET", float),
     "--columns": ("COLUMNS", str),
+    "--comment": ("COMMENT", str),
     "--correct": ("CORRECT", str),
     "--decimal": ("DECIMAL", DECIMALS.index),
     "--delimiter": ("DELIMITER", DELIMITERS.index),

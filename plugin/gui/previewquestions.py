@@ -65,7 +65,8 @@ class PreviewQuestions:
     def _recognition(self, stopped: Optional[SurveyError]) -> List[Message]:
         """Questions of the recognition, answered or not; their texts."""
         found, error = self.preview.recognition, self.preview.recognition_error
-        if error is not None and (stopped is None or str(stopped) != str(error)):
+        answered = isinstance(error, QuestionError) and bool(self.dialog.answers)
+        if error is not None and not answered and (stopped is None or str(stopped) != str(error)):
             self.notes.note(self.preview.plain(tell(error.message)), bad=True)
         if found is None:
             return []

@@ -95,6 +95,7 @@ def _coverage(book: JobBook) -> Dict[str, Any]:
     return {
         "INPUT": book.product("surface"),
         "POINTS": book.product("check"),
+        "FOUND_LINES": book.product("lines"),
         "OUTPUT": _in_folder(book, "places_to_walk.gpkg"),
         "CIRCLES": _in_folder(book, "empty_circles.gpkg"),
         "LONG": _in_folder(book, "long_triangles.gpkg"),
@@ -155,7 +156,7 @@ STEPS: Tuple[Step, ...] = (
     Step("check", "checksurvey", ("points",), _check, ("OUTPUT", "FINDINGS"), _always),
     Step("lines", "findlines", ("check",), _lines, ("OUTPUT",), _always),
     Step("surface", "buildsurface", ("check", "lines"), _surface, ("OUTPUT", "LINES"), _always),
-    Step("coverage", "coverage", ("surface", "check"), _coverage, ("OUTPUT", "CIRCLES", "LONG"), _always),
+    Step("coverage", "coverage", ("surface", "check", "lines"), _coverage, ("OUTPUT", "CIRCLES", "LONG"), _always),
     Step("accuracy", "accuracystatement", ("surface",), _accuracy, ("OUTPUT",), _with_checks),
     Step("contours", "contoursheet", ("surface",), _contours, ("OUTPUT", "LABELS", "SPOTS"), _always),
     Step("plan", "plansheet", ("surface",), _plan, ("OUTPUT", "LAYERS"), _always),

@@ -27,6 +27,7 @@ from ..core.surface.build import Surface, SurfaceOptions
 from ..core.surface.crossings import CrossingRule
 from ..core.surface.edited import build_surface_with_edits
 from ..core.surface.giving_way import found_breaklines
+from ..core.surface.standing import stand_in
 from .algorithm import HummockAlgorithm, progress_of, report
 from .buildedits import add_edit_outputs, add_edit_parameters, collect_edits, write_edit_outputs
 from .buildfaces import add_face_parameters, read_faces
@@ -159,7 +160,8 @@ class BuildSurface(HummockAlgorithm):
             translate(
                 "hummock",
                 "The output of “Find lines of the ground”: those with the status used are breaklines with their "
-                "heights, and give way where they cross other lines.",
+                "heights, and give way where they cross other lines. For points that stand in a used step and agree "
+                "with it in height the line stands in the surface; a point whose status you changed stays.",
             ),
         )
         self.add(
@@ -270,6 +272,7 @@ class BuildSurface(HummockAlgorithm):
         self.addOutput(QgsProcessingOutputMapLayer("SURFACE", translate("hummock", "Surface, for the next step")))
         self.add_numbers(
             ("POINTS_USED", translate("hummock", "Points used")),
+            ("POINTS_IN_LINES", translate("hummock", "Points for which a found line stands")),
             ("TRIANGLE_COUNT", translate("hummock", "Number of triangles")),
             ("AREA", translate("hummock", "Plan area (m²)")),
             ("EDITS_APPLIED", translate("hummock", "Edits applied")),
@@ -292,6 +295,7 @@ class BuildSurface(HummockAlgorithm):
         )
         report((*surface.report.messages, *told.messages), feedback)
         results = self._write_mesh(surface, parameters, context)
+        results["POINTS_IN_LINES"] = int(points.in_line.sum())
         results.update(self._write_layers(surface, told.constraints, parameters, context, part(progress, 0.8, 1.0)))
         results.update(write_edit_outputs(self, parameters, context, feedback, edits, told, points.crs))
         self._tell(surface, feedback)
@@ -320,7 +324,8 @@ class BuildSurface(HummockAlgorithm):
         report(drawn.messages, feedback)
         faces = read_faces(self, parameters, context, feedback, points.crs, lines)
         known = merge_constraints(coded, drawn.constraints, faces)
-        return points, merge_constraints(known, self._found(parameters, points, known, context, feedback))
+        points, found = self._found(parameters, points, known, context, feedback)
+        return points, merge_constraints(known, found)
 
     def _found(
         self,
@@ -329,15 +334,16 @@ class BuildSurface(HummockAlgorithm):
         known: Constraints,
         context: QgsProcessingContext,
         feedback: QgsProcessingFeedback,
-    ) -> Constraints:
-        """What the surface holds to of the lines that the points show."""
+    ) -> Tuple[PointSet, Constraints]:
+        """The points, marked where such a line stands for them, and what the surface holds to of the found lines."""
         source = optional_source(self, parameters, "FOUND_LINES", context)
         if source is None:
-            return Constraints()
+            return points, Constraints()
         given = read_found(source, source.sourceName() or "FOUND_LINES", points.crs, context, feedback)
-        held, gave_way = found_breaklines(given.lines, known, points)
-        report((*given.messages, *gave_way), feedback)
-        return held
+        held = found_breaklines(given.lines, known, points)
+        points, stand = stand_in(points, held.steps)
+        report((*given.messages, *held.messages, *stand), feedback)
+        return points, held.breaklines
 
     def _read_points(
         self,

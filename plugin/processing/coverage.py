@@ -15,6 +15,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.georeference.crs import height_unit
+from ..core.handover.found_lines import GivenLines
 from ..core.linework.constraints import Constraints
 from ..core.linework.join import join_lines
 from ..core.messages import message
@@ -26,8 +27,9 @@ from ..core.quality.curvature import ground_curvature
 from ..core.quality.interval import NO_BASIS, SupportedInterval, claimed_sigma, supported_interval
 from ..core.surface.sources import with_sources
 from ..core.surface.tin import Tin
-from .algorithm import progress_of, tell
+from .algorithm import progress_of, report, tell
 from .codeoptions import add_convention_parameters, read_convention
+from .foundlayers import read_found
 from .parameters import (
     chosen_code_table,
     chosen_source,
@@ -35,6 +37,7 @@ from .parameters import (
     code_table_help,
     number,
     optional_number,
+    optional_source,
     qgis_crs,
 )
 from .pointlayer import PointColumns, read_points_layer
@@ -50,7 +53,7 @@ from .trustlayers import (
     write_places,
     write_places_gpx,
 )
-from .versions import POINT_SOURCE, POINT_Z, POLYGON, POLYGON_SOURCE, WHOLE_NUMBER
+from .versions import LINE_SOURCE, POINT_SOURCE, POINT_Z, POLYGON, POLYGON_SOURCE, WHOLE_NUMBER
 
 translate = QCoreApplication.translate
 
@@ -132,6 +135,16 @@ class CheckCoverage(SurfaceAlgorithm):
             ),
         )
         self._add_codes()
+        self.add(
+            QgsProcessingParameterFeatureSource(
+                "FOUND_LINES", translate("hummock", "Lines of the ground"), [LINE_SOURCE], optional=True
+            ),
+            translate(
+                "hummock",
+                "The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed "
+                "line is a place to walk too.",
+            ),
+        )
         self.add_surface_crs()
         self._add_outputs()
 
@@ -153,7 +166,7 @@ class CheckCoverage(SurfaceAlgorithm):
             translate(
                 "hummock",
                 "Points with a name, in walking order; radius_m is how far anything measured was, line the line to be "
-                "walked again there.",
+                "walked again, or crossed once more, there.",
             ),
         )
         for name, label, help_text in (
@@ -202,7 +215,11 @@ class CheckCoverage(SurfaceAlgorithm):
         tin = self.read_surface(parameters, context)
         points, lines = self._points(tin, parameters, context, feedback, part(progress, 0.2, 0.4))
         tin = with_sources(tin, points)
-        found = coverage(tin, points, options, part(progress, 0.4, 0.8), lines)
+        source = optional_source(self, parameters, "FOUND_LINES", context)
+        label = "FOUND_LINES" if source is None else source.sourceName() or "FOUND_LINES"
+        given = GivenLines((), ()) if source is None else read_found(source, label, points.crs, context, feedback)
+        report(given.messages, feedback)
+        found = coverage(tin, points, options, part(progress, 0.4, 0.8), lines, given.lines)
         progress(0.8, "layers")
         interval = _interval(found, points, optional_number(self, parameters, "SIGMA", context))
         for told in (*found.messages, *([message(NO_BASIS)] if interval is None else interval.messages)):

@@ -15,7 +15,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.features.find import find_features
-from ..core.features.ground_lines import LineStatus, ground_lines, without_doubles
+from ..core.features.ground_lines import LineStatus, ground_lines, told_of_walk, without_doubles
 from ..core.features.replay import replay
 from ..core.linework.constraints import Constraints
 from ..core.linework.join import join_lines
@@ -131,7 +131,7 @@ class FindLines(HummockAlgorithm):
         if given is not None:
             lines, missed = replay(lines, given.lines)
             report((*given.messages, *missed), feedback)
-        report(doubles, feedback)
+        report((*told_of_walk(features), *doubles), feedback)
         crs = qgis_crs(points.crs)
         sink, place = self.parameterAsSink(parameters, "OUTPUT", context, found_fields(), MULTILINE_Z, crs)
         write_found(lines, points.crs, sink)

@@ -229,7 +229,7 @@ class FitControl(HummockAlgorithm):
         fitted = fit_to_control(points, self._options(parameters, context), crs, control, (unit, unit), marks)
         where = place_said(crs, fitted.points.easting, fitted.points.northing, marks)
         feedback.pushInfo(tell(message(WHERE, place=where)))
-        report(doubts(crs, fitted.points.easting, fitted.points.northing, marks), feedback)
+        report((*fitted.doubts, *doubts(crs, fitted.points.easting, fitted.points.northing, marks)), feedback)
         for one in fitted.record.statements:
             (feedback.pushWarning if fitted.fit.suspects else feedback.pushInfo)(tell(one))
         results = self._write(fitted, parameters, context, part(progress, 0.5, 1.0))

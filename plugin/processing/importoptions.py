@@ -184,7 +184,12 @@ def add_value_parameters(algorithm: HummockAlgorithm) -> None:
         QgsProcessingParameterEnum(
             "HEIGHTS_OF",
             translate("hummock", "Heights in the file are those of"),
-            [said, translate("hummock", "the ground"), translate("hummock", "the antenna")],
+            [
+                said,
+                translate("hummock", "the ground"),
+                translate("hummock", "the antenna"),
+                translate("hummock", "depths that count down"),
+            ],
             defaultValue=0,
         ),
         translate(
@@ -237,6 +242,11 @@ def add_value_parameters(algorithm: HummockAlgorithm) -> None:
         translate("hummock", "degrees, minutes and seconds in one (480702.1)"),
         translate("hummock", "gon"),
         translate("hummock", "radians"),
+        translate("hummock", "minutes of arc"),
+        translate("hummock", "seconds of arc"),
+        translate("hummock", "millionths of a degree"),
+        translate("hummock", "ten-millionths of a degree"),
+        translate("hummock", "billionths of a degree"),
     ]
     algorithm.add(
         QgsProcessingParameterEnum(

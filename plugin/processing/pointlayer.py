@@ -29,7 +29,7 @@ from ..core.points.decisions import CHECK_STATUS, REASON_WORDS, STATUS_WORDS, wo
 from ..core.points.delimited import FileFormat, PointFile
 from ..core.points.geographic import GeographicPoints
 from ..core.points.layout import new_name
-from ..core.points.pointset import FIX_UNKNOWN, PointSet, Status, make_points
+from ..core.points.pointset import FIX_UNKNOWN, MARKS, PointSet, Status, make_points
 from ..core.points.rejects import LineAccount, Rejects, make_rejects
 from ..core.progress import Progress
 from ..core.units import LengthUnit, heights_to_crs_units, metres_per_height_unit, metres_per_unit, to_crs_units
@@ -338,7 +338,7 @@ def _statuses(values: Sequence[Any], checked: Sequence[str], label: str, feedbac
 
 def _reasons(value: Any) -> int:
     words = set() if is_null(value) else {word.strip().lower() for word in str(value).split("+")}
-    return sum(int(reason) for word, reason in REASON_WORDS.items() if word in words)
+    return sum(int(reason) for word, reason in REASON_WORDS.items() if word in words and not reason & MARKS)
 
 
 # Rejected lines

@@ -8,6 +8,7 @@ from __future__ import annotations
 import sys
 import time
 from dataclasses import replace
+from itertools import product
 from typing import Callable, Dict, List
 
 import numpy as np
@@ -32,8 +33,10 @@ def groups() -> Dict[str, Callable[[int], Site]]:
     result: Dict[str, Callable[[int], Site]] = {
         f"kerbs {height} mm": lambda seed, h=height: street(seed, height=h / 1000) for height in (60, 80, 100, 120, 150)
     }
-    for between in (2.0, 3.0, 4.0, 5.0):
-        result[f"120 mm every {between:.0f} m"] = lambda seed, b=between: street(seed, height=0.12, between=b)
+    for height, walk, between in product((60, 80, 120), ("square", "oblique", "mixed"), (2, 3, 4, 5)):
+        result[f"{height} mm {walk} {between} m"] = lambda seed, h=height, w=walk, b=between: street(
+            seed, height=h / 1000, between=float(b), walk=w
+        )
     result["bottom, crossed too"] = lambda seed: only_bottom(ditch(seed, walk="bottom"))
     result["bottom, along"] = lambda seed: only_bottom(ditch(seed, walk="along"))
     return {**result, **FAMILIES}
@@ -56,7 +59,7 @@ def run_sites(seeds: int = SEEDS) -> None:
 def run_surfaces(seeds: int = SEEDS) -> None:
     """What the lines do to surfaces of streets."""
     makers = {"120 mm every 2 m": lambda seed: street(seed, height=0.12, between=2.0)}
-    for name in ("square", "oblique", "mixed", "along"):
+    for name in ("square", "oblique", "mixed", "along", "junction"):
         makers[name] = FAMILIES[name]
     for name, make in makers.items():
         total = None
@@ -93,9 +96,42 @@ def long_streets(n: int, seed: int = 1) -> PointSet:
     return make_points(xyz[:, 0] + 5e5, xyz[:, 1] + 5.7e6, xyz[:, 2] + 100)
 
 
-def run_speed(n: int = 1_000_000) -> Dict[str, float]:
+def passes_with_kerbs(n: int, kerbs: bool = True) -> PointSet:
+    """Passes 2 m apart over a square, across a kerb every 9 m or over even waves."""
+    random = np.random.default_rng(2)
+    rows = int(np.sqrt(n / 4))
+    v = np.arange(4 * rows) * 0.5
+    x = np.repeat(np.arange(rows) * 2.0, len(v)) + random.normal(0, 0.03, rows * len(v))
+    y = np.tile(v, (rows, 1))
+    y[1::2] = y[1::2, ::-1].copy()
+    y = y.ravel() + random.normal(0, 0.03, y.size)
+    ground = 0.12 * (np.floor(y / 9) % 2) if kerbs else 2 * np.sin(x / 30) * np.cos(y / 40)
+    return make_points(x + 5e5, y + 5.7e6, 100 + ground + random.normal(0, 0.012, len(x)))
+
+
+def uniform(n: int, walked: bool) -> PointSet:
+    """Places at random over a square, in any order or as someone walks strips of 2 m."""
+    random = np.random.default_rng(3)
+    xy = random.uniform(0, np.sqrt(n), (n, 2))
+    if walked:
+        strip = (xy[:, 0] / 2).astype(np.int64)
+        xy = xy[np.lexsort((np.where(strip % 2, -xy[:, 1], xy[:, 1]), strip))]
+    return make_points(xy[:, 0] + 5e5, xy[:, 1] + 5.7e6, 100 + random.normal(0, 0.015, n))
+
+
+SPEEDS: Dict[str, Callable[[int], PointSet]] = {
+    "streets": long_streets,
+    "passes": lambda n: passes_with_kerbs(n, kerbs=False),
+    "kerbs all over": passes_with_kerbs,
+    "uniform, walked": lambda n: uniform(n, walked=True),
+    "uniform": lambda n: uniform(n, walked=False),
+}
+
+
+def run_speed(kind: str, n: int = 1_000_000) -> Dict[str, float]:
     """Seconds of processor time of both, in one process, and their ratio; prints one line."""
-    points = long_streets(n)
+    points = SPEEDS[kind](n)
+    n = len(points)
     busy = time.process_time()
     Delaunay(np.column_stack([points.easting - 5e5, points.northing - 5.7e6]))
     theirs = time.process_time() - busy
@@ -104,7 +140,7 @@ def run_speed(n: int = 1_000_000) -> Dict[str, float]:
     ours = time.process_time() - busy
     length = sum(line.length for line in features.strong)
     print(
-        f"features of {n} points: ours {ours:.1f} s, one scipy Delaunay {theirs:.1f} s (processor time), ratio "
+        f"{kind}, features of {n} points: ours {ours:.1f} s, one scipy Delaunay {theirs:.1f} s (processor time), ratio "
         f"{ours / theirs:.2f}; {len(features.strong)} strong lines of {length / 1000:.1f} km"
     )
     return {"ours": ours, "theirs": theirs, "ratio": ours / theirs}
@@ -113,8 +149,8 @@ def run_speed(n: int = 1_000_000) -> Dict[str, float]:
 if __name__ == "__main__":
     many = int(sys.argv[1]) if len(sys.argv) > 1 else SEEDS
     points_of_speed = int(sys.argv[2]) if len(sys.argv) > 2 else 1_000_000
-    if points_of_speed:
-        run_speed(points_of_speed)
+    for kind in SPEEDS if points_of_speed else ():
+        run_speed(kind, points_of_speed)
     if many:
         run_sites(many)
         run_surfaces(many)

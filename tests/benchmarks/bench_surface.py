@@ -169,14 +169,13 @@ def run_arrangements(n: int = 100_000) -> Dict[str, float]:
         ("few points", pass_survey(7000), None),
     ):
         xy = local(points)
-        ours, theirs, floor = (
-            min(_processor_seconds(work) for _ in range(3))
-            for work in (
-                lambda points=points: build_surface(points),
-                lambda xy=xy: Delaunay(xy),
-                lambda xy=xy: triangle.triangulate({"vertices": xy}),
-            )
+        works = (
+            lambda points=points: build_surface(points),
+            lambda xy=xy: Delaunay(xy),
+            lambda xy=xy: triangle.triangulate({"vertices": xy}),
         )
+        # turn about, the best of five each: a busy machine slows all of them
+        ours, theirs, floor = np.min([[_processor_seconds(work) for work in works] for _ in range(5)], axis=0)
         print(
             f"{name}, {len(xy):,} points: ours {ours:.3f} s of processor time, {ours / theirs:.2f} of scipy's "
             f"(bar {bar}; {ours - theirs:+.3f} s), {ours / floor:.1f} times triangle's"

@@ -11,13 +11,14 @@ from scipy.spatial import cKDTree
 
 from plugin.core.contours.lines import ContourOptions, Contours
 from plugin.core.contours.trace import trace_contours
-from plugin.core.features.breaklines import breaklines
 from plugin.core.features.found import Features
+from plugin.core.features.ground_lines import ground_lines
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
-from plugin.core.points.pointset import Status
 from plugin.core.surface.build import SurfaceOptions, build_surface
 from plugin.core.surface.crossings import CrossingRule
+from plugin.core.surface.giving_way import found_breaklines
 from plugin.core.surface.locate import heights_at
+from plugin.core.surface.standing import stand_in
 from plugin.core.surface.tin import Tin
 from tests.core.simulated_lines import ORIGIN, Site
 
@@ -83,15 +84,14 @@ def surface_with(site: Site, lines: Constraints) -> Tin:
 
 
 def score_surface(site: Site, features: Features) -> SurfaceScore:
-    """Surfaces of a street without lines, with found ones (and without the points these hold), and with true ones."""
+    """Surfaces of a street without lines, with found ones (which stand for the points in them), and with true ones."""
     place = np.vstack([_beside(line.xy[line.asked]) for line in site.lines])
     height = site.ground(place[:, 0], place[:, 1])
-    points = site.points
-    left = np.where(features.in_line, Status.REJECTED, points.status)
-    without = replace(site, points=points.with_status(left, points.reasons))
+    held = found_breaklines(ground_lines(features), Constraints(), site.points)
+    marked = replace(site, points=stand_in(site.points, held.steps)[0])
     tins = [
         surface_with(site, Constraints()),
-        surface_with(without, breaklines(features)),
+        surface_with(marked, held.breaklines),
         surface_with(site, true_lines(site)),
     ]
     found = [heights_at(tin, place + ORIGIN) for tin in tins]

@@ -10,7 +10,8 @@ import shapely
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from plugin.core.surface.along import SAME_PLACE, lay_line, lay_lines
+from plugin.core.surface.along import lay_line, lay_lines
+from plugin.core.surface.line_cuts import SAME_PLACE
 from plugin.core.surface.locate import heights_at
 from tests.core.surfaces import ORIGIN, delaunay_tin, random_tin, ring, tin_of
 
@@ -199,3 +200,23 @@ def test_a_far_origin_costs_no_digits():
     near = lay_line(replace(tin, origin=np.zeros(2)), np.array(line))
     far = lay_line(tin, at(line))
     np.testing.assert_allclose(far.xyz[:, 2], near.xyz[:, 2], atol=1e-8)
+
+
+@pytest.mark.parametrize("beyond", [False, True])
+def test_a_triangle_thinner_than_rounding_bends_no_line(beyond):
+    """A triangle of 122 m that is 8e-11 m wide, its corner 5 m over its long side, at the rim or between two others."""
+    grid = [[0, 0], [1_000_003, 700_001], [272_729, 190_910], [0, 1_000_000], [1_000_000, 0]]
+    triangles = [[0, 1, 2], [0, 2, 3], [2, 1, 3]] + ([[1, 0, 4]] if beyond else [])
+    tin = tin_of(grid, [0.0, 0.0, 5.0, 5.0, -3.0], triangles)
+    share = np.array([0.05, 0.15, 0.27, 0.4, 0.9])[:, None]
+    middle, across = share * np.array([100.0003, 70.0001]), np.array([-0.7, 1.0])
+    for sign in (1, -1):
+        lines = [at(np.vstack([place + sign * 4 * across, place - sign * 4 * across])) for place in middle]
+        laid = lay_lines(tin, lines)
+        assert len(laid) == len(lines)
+        for line in laid:
+            assert np.all(np.hypot(*np.diff(line[:, :2], axis=0).T) > SAME_PLACE / 2)
+            for begin, end in zip(line[:-1], line[1:]):
+                if np.hypot(*(end - begin)[:2]) > 1e-6:
+                    places = begin + np.array([0.01, 0.3, 0.99])[:, None] * (end - begin)
+                    np.testing.assert_allclose(heights_at(tin, places[:, :2]), places[:, 2], atol=1e-5)

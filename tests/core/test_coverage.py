@@ -13,13 +13,15 @@ from hypothesis import strategies as st
 from scipy.integrate import quad
 from scipy.spatial import Voronoi, cKDTree
 
+from plugin.core.features.found import FoundKind
+from plugin.core.features.ground_lines import GroundLine, LineStatus
 from plugin.core.linework.codes import default_code_table
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.linework.join import join_lines
 from plugin.core.messages import SurveyError
 from plugin.core.points.decisions import apply_decisions, read_decisions
 from plugin.core.points.delimited import read_points
-from plugin.core.points.pointset import make_points
+from plugin.core.points.pointset import Reason, make_points
 from plugin.core.quality import interval as iv
 from plugin.core.quality.coverage import (
     CoverageOptions,
@@ -223,6 +225,40 @@ def test_places_for_the_data_collector(tmp_path):
     # In walking order: the way through the list is shorter than through a shuffled one.
     way = lambda order: np.hypot(*np.diff(np.column_stack([again.easting, again.northing])[order], axis=0).T).sum()  # noqa: E731
     assert way(np.arange(len(again))) < way(np.random.default_rng(0).permutation(len(again)))
+
+
+def test_a_line_in_doubt_is_a_place_to_walk(tmp_path):
+    """Only proposed lines of which it is known where a pass would tell most; a name says which line."""
+    points = walk(step=2.0, across=4.0)
+    tin = build_surface(points).tin
+    inner = (ORIGIN[0] + 30.3, ORIGIN[1] + 30.1)
+    course = (np.array([(*inner, 0.0), (inner[0] + 9, inner[1], 0.0)]),)
+    lines = [
+        GroundLine(FoundKind.STEP, course, cross_at=inner, status=LineStatus.USED),
+        GroundLine(FoundKind.STEP, course, cross_at=inner),
+        GroundLine(FoundKind.TOP, course),
+    ]
+    none = coverage(tin, points)
+    found = coverage(tin, points, found=lines)
+    assert len(found.walk_again) == len(none.walk_again) + 1
+    (at,) = np.flatnonzero(found.walk_again.extra["line"] == "step 2")
+    assert (found.walk_again.easting[at], found.walk_again.northing[at]) == inner
+    near = cKDTree(np.column_stack([points.easting, points.northing])).query(inner)[0]
+    assert found.walk_again.extra["radius"][at] == pytest.approx(near, abs=1e-3)
+    assert len(found.messages) == len(none.messages) + 1
+    write_places(found.walk_again, tmp_path / "again.csv")
+    assert "step 2" in (tmp_path / "again.csv").read_text(encoding="utf-8")
+
+
+def test_points_for_which_a_line_stands_are_measured_all_the_same():
+    points = walk(step=1.0, across=2.0)
+    reasons = points.reasons.copy()
+    reasons[np.abs(points.easting - ORIGIN[0] - 30) < 8] = Reason.IN_LINE
+    marked = points.with_status(points.status, reasons)
+    tin = build_surface(marked).tin
+    assert len(tin.vertices) < len(points)
+    found = coverage(tin, marked, CoverageOptions(max_radius=4.0))
+    assert len(found.circles) == len(found.walk_again) == 0
 
 
 @pytest.fixture(scope="module")

@@ -2,7 +2,7 @@
 
 import numpy as np
 import pytest
-from pyproj import CRS, Geod
+from pyproj import CRS, Geod, Transformer
 from test_intake import log, plan_lines, write
 
 from plugin.core.georeference.area import check_area
@@ -125,7 +125,13 @@ def test_a_log_of_the_site_doubts_the_zone_of_a_table(tmp_path):
     ("comment", "code", "doubtful"),
     [
         ("# EPSG:25833", 25832, True), ("# EPSG:25832", 25832, False), ("# System UTM 33 N", 25832, True),
-        ("# UTM zone 32", 25832, False), ("# exported by hand, job 33", 25832, False), ("# ETRS89_UTM33", 25832, False),
+        ("# UTM zone 32", 25832, False), ("# exported by hand, job 33", 25832, False), ("# ETRS89_UTM33", 25832, True),
+        ("# ETRS89_UTM32", 25832, False), ("UTM33 East,UTM33 North", 25832, True),
+        ("East (UTM zone 32),x", 25832, False),
+        ("# Datum: NAD27", 26917, True), ("# NAD 27 / UTM 17", 26717, False), ("East (ED50),North (ED50)", 25832, True),
+        ("# ED50", 23032, False), ("# DHDN Gauss", 31467, False), ("# Pulkovo 1942", 2398, False),
+        ("# OSGB36", 27700, False),
+        ("E_UTM33N,N_UTM33N", 25832, True), ("MGA94 zone 55", 28355, False), ("MGA2020 zone 56", 7855, True),
         ("# EPSG: 4326 GNSS", 25832, False), ("# Gauss Kruger zone 4", 31467, True), ("# zone 3", 31467, False),
     ],
 )  # fmt: skip
@@ -142,3 +148,42 @@ def test_the_crs_of_the_project_is_a_hint_where_there_is_no_layer():
     assert project_doubt(site, CRS.from_epsg(25831)) != ()
     assert project_doubt(site, CRS.from_epsg(3857)) == ()
     assert project_doubt(site, CRS.from_epsg(4326)) == ()
+
+
+#: Systems of other datums whose numbers lie some hundred metres off: the CRS of the numbers, the one chosen, a place.
+LOOK_ALIKES = [
+    (23032, 25832, 9.5, 51.5), (25832, 23032, 9.5, 51.5), (23030, 25830, -3.7, 40.4), (23031, 25831, 2.3, 41.5),
+    (26717, 26917, -81.0, 41.0), (26917, 26717, -81.0, 41.0), (26710, 26910, -122.5, 45.5),
+    (32632, 23032, 10.0, 53.0), (23029, 25829, -8.0, 42.5), (31467, 2398, 9.5, 51.0), (20437, 32737, 38.0, -1.0),
+    (29193, 31983, -45.0, -22.0), (24879, 32719, -70.0, -12.0), (28192, 32636, 35.2, 32.0),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("kind", [Kind.LAYER, Kind.FILE, Kind.CONTROL])
+def test_look_alikes_of_other_datums_are_noticed_by_what_is_as_large_as_the_site(kind):
+    unnoticed, doubted = [], []
+    cases = [one for one in LOOK_ALIKES if one[1]]
+    for true, wrong, lon, lat in cases:
+        mark = Landmark("log", kind, lon, lat, lon + 0.0028, lat + 0.0019)
+        right, chosen = CRS.from_epsg(true), CRS.from_epsg(wrong)
+        datum = Transformer.from_crs(right, 4326, always_xy=True)
+        east, north = numbers(true, lon, lat)
+        box = [float(edge(values)) for edge in (np.min, np.max) for values in datum.transform(east, north)]
+        mark = Landmark("log", kind, *box)
+        there = Transformer.from_crs(chosen, 4326, always_xy=True).transform(east, north)
+        apart = np.hypot(*np.subtract(np.mean(there, axis=1), np.mean(datum.transform(east, north), axis=1)))
+        if not doubts(chosen, east, north, [mark]) and apart > 5e-4:
+            unnoticed.append((true, wrong))
+        if doubts(right, east, north, [mark]):
+            doubted.append(true)
+    assert not unnoticed
+    assert not doubted
+
+
+@pytest.mark.parametrize("seed", range(30))
+def test_parts_of_a_site_beside_each_other_are_not_doubted(seed):
+    rng = np.random.default_rng(seed)
+    east, north = numbers(25832, 9.2, 51.5, seed)
+    off = rng.uniform(-0.006, 0.006, 2)
+    mark = Landmark("log", Kind.FILE, 9.2 + off[0], 51.5 + off[1], 9.203 + off[0], 51.502 + off[1])
+    assert doubts(UTM32, east, north, [mark]) == ()

@@ -29,6 +29,7 @@ TEXT_FILES = (
     "phases.geojson",
     "centreline.geojson",
     "inlets.csv",
+    "uncoded.csv",
 )
 BROKEN = {"text_in_height", "truncated_line"}
 ORIGIN = np.array([g.ORIGIN_EASTING, g.ORIGIN_NORTHING, 0.0])

@@ -13,7 +13,7 @@ from plugin.core.drainage.inlets import inlet_triangles, joined, line_triangles
 from plugin.core.drainage.paths import trace_paths
 from plugin.core.drainage.ponds import PondOptions, find_ponds
 from plugin.core.drainage.steps import Ends
-from plugin.core.surface.locate import barycentric, locate
+from plugin.core.surface.locate import locate, weights_in
 from plugin.core.surface.tin import Tin
 from tests.core.drainage_grounds import cone, fivefold, gridded, iris, plane, shuffled, valley
 from tests.core.surfaces import delaunay_tin, random_tin, real_ground, ring
@@ -35,7 +35,7 @@ def places_in(tin, count, seed=0):
 def ends_by_strip(fates, xy):
     tin = fates.flow.tin
     triangle = locate(tin, xy)
-    weight = barycentric(tin.vertices[tin.triangles[triangle], :2], xy - tin.origin)
+    weight = weights_in(tin, triangle, xy - tin.origin)
     return fates.end[strip_at(fates, triangle, np.sum(weight * fates.flow.stream[triangle], axis=1))]
 
 

@@ -81,6 +81,14 @@ def test_a_bend_without_room_is_told():
         strip(loop, np.array([[0, 13], [200, 13.0]]), section, surface(square(100, 10)))
 
 
+def test_a_jog_is_mitred_where_a_fan_has_no_room():
+    line = np.array([[10, 40], [40, 40], [40.4, 42.5], [70, 42.5]]) + ORIGIN
+    found = strip(line, np.array([[0, 13], [200, 13.0]]), even(4.0, SideSlopes(2, 2)), surface(square(100, 10)))
+    assert Polygon(found.outline[:, :2]).is_valid
+    wanted = platform_of(line, 4.0, Corner.ROUND).union(platform_of(line, 4.0, Corner.MITRE))
+    assert Polygon(found.outline[:, :2] - ORIGIN).symmetric_difference(wanted).area < 4.0
+
+
 def random_line(rng):
     """Corners, an arc in short chords, or both, over the middle of the site."""
     kind = rng.integers(3)
@@ -126,13 +134,17 @@ def check_strip(seed):
     x, y = cells(SIDE, CELL)
     before, after = heights(ground, x, y), heights(finished, x, y)
     moved = (found.volume.cut + found.volume.fill) * 0.01 + 1.0
+    if not ends:  # steep faces, which a raster sees within half a cell
+        moved += 4 * (width + 1.5) * np.nanmax(np.abs(after - before)) * CELL / 2
     assert np.nansum(np.maximum(after - before, 0)) * CELL**2 == pytest.approx(found.volume.fill, abs=moved)
     assert np.nansum(np.maximum(before - after, 0)) * CELL**2 == pytest.approx(found.volume.cut, abs=moved)
     if plain:
         wanted = platform_of(line + ORIGIN, width, corner)
         platform = found.design.part(found.zone == PLATFORM)
-        assert platform.plan_area == pytest.approx(wanted.area, rel=5e-3)
-        if ends and corner is Corner.ROUND:
+        clear = np.hypot(*np.diff(line, axis=0)[[0, -1]].T).min() > 2 * width  # of what bends beside its ends
+        if clear:
+            assert platform.plan_area == pytest.approx(wanted.area, rel=5e-3)
+        if clear and ends and corner is Corner.ROUND:
             ring = np.array(wanted.exterior.coords)[:-1]
             goal = graded(before, x, y, [Wanted(ring, (level, 0.0, 0.0), slopes.cut_run, slopes.fill_run)])
             assert np.nansum(np.abs(after - goal)) * CELL**2 <= 1.5 * moved

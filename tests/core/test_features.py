@@ -12,20 +12,38 @@ from itertools import product
 import numpy as np
 import pytest
 
+from plugin.core.features import find
 from plugin.core.features.banded import make_layout, solve
-from plugin.core.features.breaklines import breaklines
 from plugin.core.features.find import find_features
 from plugin.core.features.found import FoundKind
+from plugin.core.features.ground_lines import ground_lines, told_of_walk
 from plugin.core.features.groups import group_median, group_quantile
 from plugin.core.features.jumps import side_line
 from plugin.core.features.passes import make_passes, noise_at
 from plugin.core.features.placing import Places, place_lines
 from plugin.core.features.segments import PRICE, SLOPE_PRICE, cut_into_segments
+from plugin.core.linework.constraints import Constraints
 from plugin.core.points.pointset import Status, make_points
 from plugin.core.progress import Cancelled
 from plugin.core.surface.build import build_surface
+from plugin.core.surface.giving_way import found_breaklines
 from tests.core.line_surfaces import score_surface
-from tests.core.simulated_lines import FAMILIES, NATURAL, ORIGIN, Score, bank, ditch, score, street
+from tests.core.simulated_lines import (
+    FAMILIES,
+    NATURAL,
+    ORIGIN,
+    Score,
+    Site,
+    TrueLine,
+    bank,
+    ditch,
+    junction,
+    path_points,
+    record,
+    score,
+    street,
+    to_and_fro,
+)  # fmt: skip
 
 SEEDS = range(3)
 
@@ -272,23 +290,49 @@ def test_small_closed_contours_at_kerbs_go_where_lines_hold_the_points_beside():
     assert every.loops_found <= every.loops_none / 3
 
 
-def test_points_left_to_a_line_stand_beside_a_step():
-    site = street(3, walk="mixed")
-    features = find_features(site.points)
-    away, _ = site.ground.distance(*site.points_xy().T)
-    assert 0.05 < features.in_line.mean() < 0.5
-    assert np.abs(away[features.in_line]).max() < 1.2
-    assert np.quantile(np.abs(away[features.in_line]), 0.95) < 0.6
-
-
-def test_breaklines_do_not_cross_and_keep_their_heights():
+def test_breaklines_keep_their_heights():
     for seed in SEEDS:
         site = street(seed, walk="mixed")
         features = find_features(site.points)
-        lines = breaklines(features)
+        lines = found_breaklines(ground_lines(features), Constraints(), site.points).breaklines
         assert len(lines) >= 2 * len(features.strong)
         assert all(np.isfinite(line.xyz).all() for line in lines.lines)
         build_surface(site.points, lines)  # refuses lines that cross
+
+
+@pytest.mark.parametrize("seed", [0, 4, 7])
+def test_an_island_is_found_as_a_ring_and_rounded_corners_are_kept(seed):
+    site = junction(seed)
+    features = find_features(site.points)
+    assert sum(line.closed for line in features.strong) == 2  # kerb of the yard, island
+    each = [score(replace(site, lines=(line,)), features) for line in site.lines]
+    assert each[0].found > 0.9 * each[0].asked
+    assert each[1].found > 0.8 * each[1].asked
+
+
+def test_a_kerb_too_low_to_tell_by_itself_is_told_by_the_one_across_the_street(monkeypatch):
+    def found():
+        scores = [two_kerbs(seed, 0.05, 0.12) for seed in range(8)]
+        return sum(one.found for one in scores) / sum(one.asked for one in scores)
+
+    together = found()
+    monkeypatch.setattr(find, "parallel_evidence", lambda nodes, crowd, courses, evidence, needed, steady: evidence)
+    assert together > found() + 0.2
+
+
+def two_kerbs(seed, low, other):
+    """Score of the kerb at y = 0, ``low`` m high, with one of the ``other`` height at y = 7."""
+    random = np.random.default_rng([seed, 31])
+    rows = np.arange(0, 60, 4.0)
+    walk = path_points(to_and_fro(rows, -6.0, 13.0), 0.5, random)
+
+    def ground(x, y):
+        return 100 + 0.01 * x - 0.02 * np.abs(y - 3.5) + low * (y < 0) + other * (y > 7)
+
+    points, walked, white, spike = record([walk], ground, random, white=0.015)
+    x = np.linspace(2, 54, 500)
+    line = TrueLine("step", np.column_stack([x, 0 * x]), np.full(500, low), np.ones(500, bool))
+    return score(Site(points, ground, (line,), walked, white, "two kerbs", spike), find_features(points), least=0.0)
 
 
 # --- what is asked and what is not ------------------------------------------------------------------
@@ -349,8 +393,17 @@ def test_few_points_tell_of_nothing(n):
     points = make_points(ORIGIN[0] + 0.5 * np.arange(n), np.full(n, ORIGIN[1]), random.normal(0, 0.01, n))
     features = find_features(points)
     assert features.lines == ()
-    assert len(features.on_line) == len(features.step_after) == len(features.explained) == len(features.in_line) == n
-    assert len(breaklines(features)) == 0
+    assert len(features.on_line) == len(features.step_after) == len(features.explained) == n
+
+
+def test_points_in_no_order_are_no_walk_and_it_is_said(kerbs):
+    mixed = kerbs.points.select(np.random.default_rng(1).permutation(len(kerbs.points)))
+    features = find_features(mixed)
+    assert features.lines == ()
+    (said,) = told_of_walk(features)
+    assert "order" in str(said)
+    assert told_of_walk(find_features(kerbs.points)) == ()
+    assert told_of_walk(find_features(mixed.select(np.arange(40)))) == ()  # too few to tell anything
 
 
 def test_odd_points_do_no_harm(kerbs):

@@ -30,11 +30,16 @@ from plugin.core.handover.found_lines import read_found_lines, write_found_lines
 from plugin.core.job.run import run_job
 from plugin.core.linework.constraints import Constraints, LineKind, make_line
 from plugin.core.messages import SurveyError
-from plugin.core.points.pointset import make_points
+from plugin.core.points.decisions import read_decisions
+from plugin.core.points.pointset import Reason, make_points
 from plugin.core.report.summary import summary
 from plugin.core.surface.ask import ask_surface
 from plugin.core.surface.build import build_surface
+from plugin.core.surface.edited import build_surface_with_edits
+from plugin.core.surface.edits import MovePoint
 from plugin.core.surface.giving_way import found_breaklines
+from plugin.core.surface.standing import stand_in
+from test_data import ground
 
 PLACES = np.array([(x, y, 10.0) for x in range(0, 41, 4) for y in range(0, 21, 4)], float)
 FLAT = make_points(*PLACES.T, source="flat.csv")
@@ -93,7 +98,8 @@ def test_a_found_line_gives_way_where_it_crosses_a_coded_one():
     everything = [*known.lines, *(make_line(LineKind.BREAKLINE, part) for part in lines[0].parts)]
     with pytest.raises(SurveyError, match="cross"):
         build_surface(FLAT, Constraints(tuple(everything)))
-    held, said = found_breaklines(lines, known, FLAT)
+    found = found_breaklines(lines, known, FLAT)
+    held, said = found.breaklines, found.messages
     assert len(held) == 4  # foot and top, each on both sides of the coded line
     assert said[0].values["count"] == 1
     assert said[0].values["length"] == pytest.approx(2.0)
@@ -105,11 +111,12 @@ def test_a_found_line_gives_way_where_it_crosses_a_coded_one():
 
 def test_of_found_lines_that_cross_the_weaker_gives_way_and_what_the_hand_used_does_not():
     crossing = break_at(21.0, z=10.06)
-    held, said = found_breaklines([step(), crossing], Constraints(), FLAT)
+    held = found_breaklines([step(), crossing], Constraints(), FLAT).breaklines
     assert [line.label for line in held.lines] == ["step 1", "step 1", "top 2", "top 2"]
     assert len(held.lines[0].xyz) == len(step().parts[0])
     by_hand = with_status(crossing, LineStatus.USED)
-    held, said = found_breaklines([step(), by_hand], Constraints(), FLAT)
+    found = found_breaklines([step(), by_hand], Constraints(), FLAT)
+    held, said = found.breaklines, found.messages
     assert len(next(line for line in held.lines if line.label == "top 2").xyz) == len(crossing.parts[0])
     assert len([line for line in held.lines if line.label == "step 1"]) == 4
     assert len(said) == 1
@@ -120,13 +127,64 @@ def test_a_line_that_has_given_way_takes_nothing_with_it():
     """B crosses the known line and C; C crosses only B's stretch that is gone."""
     known = coded((21, 1, 9), (21, 11, 9))
     lines = [step(y=10.0, start=20.0, end=22.0), break_at(20.5, z=10.5)]
-    held, _ = found_breaklines(lines, known, FLAT)
+    held = found_breaklines(lines, known, FLAT).breaklines
     assert [line.label for line in held.lines] == ["top 2"]
 
 
 def test_only_used_lines_are_held():
     lines = [step(status=LineStatus.PROPOSED), step(y=5.0, status=LineStatus.REJECTED)]
-    assert len(found_breaklines(lines, Constraints(), FLAT)[0]) == 0
+    assert len(found_breaklines(lines, Constraints(), FLAT).breaklines) == 0
+
+
+# --- points that stand in a step -------------------------------------------------------------------
+
+
+def beside_the_kerb(*rows):
+    """Points of (x, y, z, what is added), after those of the flat ground."""
+    points = make_points(*np.vstack([PLACES, np.array(rows, float)]).T)
+    return points, len(PLACES)
+
+
+def test_a_line_stands_for_the_points_that_agree_with_it():
+    rows = [(9, 9.5, 10.03), (9, 10.6, 10.09), (13, 10.02, 10.06),  # foot, top, face
+            (17, 9.5, 10.12), (17, 10.5, 10.0),  # on the wrong side of the step
+            (19, 10.02, 10.3), (21, 8.7, 10.0)]  # too high, too far  # fmt: skip
+    points, first = beside_the_kerb(*rows)
+    held = found_breaklines([step()], Constraints(), points)
+    marked, said = stand_in(points, held.steps)
+    assert marked.in_line[first:].tolist() == [True, True, True, False, False, False, False]
+    assert not marked.in_line[:first].any()
+    assert said[0].values["count"] == 3
+    assert (marked.status == points.status).all()  # none is rejected
+    surface = build_surface(marked, held.breaklines)
+    assert surface.report.points_used == len(points) - 3
+    assert ask_surface(surface.tin, np.array([(9, 9.5)])).height[0] == pytest.approx(10.0)
+
+
+def test_no_line_stands_for_a_point_where_it_gave_way_or_where_a_hand_decided():
+    points, first = beside_the_kerb((9, 9.5, 10.0), (22.8, 9.5, 10.0), (27, 9.5, 10.0))
+    known = coded((22, 1, 9), (23, 19, 9))
+    reasons = points.reasons.copy()
+    reasons[first + 2] = Reason.BY_HAND
+    points = points.with_status(points.status, reasons)
+    marked, _ = stand_in(points, found_breaklines([step()], known, points).steps)
+    assert marked.in_line[first:].tolist() == [True, False, False]
+    assert not stand_in(marked, ())[0].in_line.any()  # the mark goes with the line
+
+
+def test_a_moved_point_is_in_the_surface_though_a_line_stood_for_it():
+    points, _ = beside_the_kerb((9, 9.5, 10.03))
+    held = found_breaklines([step()], Constraints(), points)
+    marked, _ = stand_in(points, held.steps)
+    move = MovePoint((9.0, 9.5), height=10.04)
+    surface, told = build_surface_with_edits(marked, held.breaklines, edits=[move])
+    assert told.applied == (1,)
+    assert ask_surface(surface.tin, np.array([(9, 9.5)])).height[0] == pytest.approx(10.04)
+
+
+def test_of_a_break_of_slope_all_points_stay():
+    points, _ = beside_the_kerb((9, 9.5, 10.0))
+    assert found_breaklines([break_at(9.2)], Constraints(), points).steps == ()
 
 
 # --- decisions ------------------------------------------------------------------------------------
@@ -246,6 +304,73 @@ def test_a_file_that_lost_its_heights_has_those_that_were_found(file):
     assert lines[0].parts[1][0, 2] == pytest.approx(10.12)
 
 
+def cut_off(path):
+    """What a shapefile leaves of texts."""
+    told = json.loads(path.read_text(encoding="utf-8"))
+    for feature in told["features"]:
+        for name, value in feature["properties"].items():
+            if isinstance(value, str):
+                feature["properties"][name] = value[:254]
+    path.write_text(json.dumps(told), encoding="utf-8")
+    return told
+
+
+def long_line(wave=0.0):
+    line = step(end=90.0)
+    parts = tuple(part + np.column_stack([part[:, 0] * 0, wave * np.sin(part[:, 0] / 5), 0 * part[:, 0]])
+                  for part in line.parts)  # fmt: skip
+    return dataclasses.replace(line, parts=parts, found_as=parts)
+
+
+@pytest.mark.parametrize("wave", [0.0, 0.4, 3.0])
+def test_a_format_that_cuts_texts_off_keeps_decisions_and_reshaped_courses(tmp_path, wave):
+    path = tmp_path / "cut.geojson"
+    line = long_line(wave)
+    write_found_lines([line], None, path)
+    assert len(json.loads(path.read_text(encoding="utf-8"))["features"][0]["properties"]["course"]) <= 254
+    told = cut_off(path)
+    assert not read_found_lines(path).lines[0].by_hand
+    told["features"][0]["properties"]["status"] = "rejected"
+    path.write_text(json.dumps(told), encoding="utf-8")
+    (given,) = read_found_lines(path).lines
+    assert (given.by_hand, given.reshaped, given.status) == (True, False, LineStatus.REJECTED)
+    told["features"][0]["properties"]["status"] = "used"
+    for part in told["features"][0]["geometry"]["coordinates"]:
+        for place in part[10:]:
+            place[1] += 0.8
+    path.write_text(json.dumps(told), encoding="utf-8")
+    (given,) = read_found_lines(path).lines
+    assert given.reshaped
+    lines, said = replay([line], [given])  # the course that was drawn takes the place of the one found
+    assert not said
+    assert len(lines) == 1
+    np.testing.assert_allclose(lines[0].parts[0], given.parts[0])
+    write_found_lines(lines, None, path)
+    cut_off(path)
+    again, said = replay([line], read_found_lines(path).lines)
+    assert not said
+    np.testing.assert_allclose(again[0].parts[0], given.parts[0], atol=1e-3)
+
+
+def test_a_single_vertex_that_was_moved_is_seen_where_texts_are_cut_off(tmp_path):
+    path = tmp_path / "cut.geojson"
+    write_found_lines([long_line()], None, path)
+    told = cut_off(path)
+    for moved in (1, 20, -1):
+        changed = json.loads(json.dumps(told))
+        changed["features"][0]["geometry"]["coordinates"][0][moved][1] += 0.1
+        path.write_text(json.dumps(changed), encoding="utf-8")
+        assert read_found_lines(path).lines[0].reshaped
+
+
+def test_the_place_for_one_more_pass_is_kept(tmp_path):
+    path = tmp_path / "places.geojson"
+    write_found_lines([step(cross_at=(432000.125, 5765000.5)), step(y=14.0)], None, path)
+    first, second = read_found_lines(path).lines
+    assert first.cross_at == (432000.125, 5765000.5)
+    assert np.isnan(second.cross_at).all()
+
+
 def test_a_line_that_was_added_is_used(file):
     def edit(features):
         features.append(
@@ -322,6 +447,18 @@ def test_both_kerbs_are_breaklines_of_the_surface(street, with_lines):
         assert share_near([kerb], [line.parts[0] for line in used]) > 0.8
     assert all(line.kind is FoundKind.STEP and abs(line.step - 0.12) < 0.02 for line in used)
     assert breakline_edges(with_lines) >= sum(len(p) - 1 for line in used for p in line.parts)
+
+
+def test_points_that_a_line_stands_for_are_told_of_and_no_decision(with_lines):
+    folder = with_lines.files[0].parent
+    count = int(with_lines.points.in_line.sum())
+    assert 0.03 * len(with_lines.points) < count < 0.4 * len(with_lines.points)
+    with open(folder / "points.csv", encoding="utf-8", newline="") as file:
+        rows = list(csv.DictReader(file))
+    assert sum("in_line" in row["reason"] for row in rows) == count
+    assert len(read_decisions(folder / "points.csv")) == 0
+    assert [line for line in summary(with_lines, folder) if f"{count} points stand in found steps" in line]
+    assert "stands in a found line" in (folder / "report.html").read_text(encoding="utf-8")
 
 
 def test_the_switch_looks_for_none(without_lines):
@@ -403,14 +540,14 @@ def test_a_line_in_doubt_says_where_one_more_pass_tells_most():
     doubt = np.where(x == 6.0, 0.3, 0.1)
     whole = FoundLine(**some, sigma_plan=doubt, bridged=np.zeros(10, bool))
     gap = FoundLine(**some, sigma_plan=doubt, bridged=np.isin(np.arange(10), [0, 6, 7]))
-    lines = ground_lines(Features((whole, gap), np.empty(0, int), *[np.empty(0, bool)] * 3, 0.01))
+    lines = ground_lines(Features((whole, gap), np.empty(0, int), *[np.empty(0, bool)] * 2, 0.01))
     assert [line.status for line in lines] == [LineStatus.PROPOSED] * 2
     assert [line.cross_at for line in lines] == [(6.0, 0.0), (14.0, 0.0)]
     assert lines[1].bridged == pytest.approx(6.0)
 
 
 def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
-    """The demo stores its kerbs as coded points every 3 m and no pass crosses them often enough: nothing is claimed."""
+    """Taken off the coded survey, whose kerbs are shots every 3 m that no pass crosses: nothing is claimed."""
     demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "survey.csv"
     with open(demo, encoding="utf-8", newline="") as file:
         rows = list(csv.reader(file))
@@ -424,3 +561,38 @@ def test_the_demo_without_codes_is_built_and_says_what_it_found(tmp_path):
     written = [path.name for path in result.files]
     assert ("lines_found.geojson" in written) == bool(result.ground_lines.lines)
     assert (breakline_edges(result) > 0) == bool(used)
+
+
+def test_in_the_demo_walked_without_a_code_kerbs_and_ditch_are_found(tmp_path):
+    """Against its ground in closed form: kerbs of 80 mm and more that passes cross, the ditch where 0.3 m deep."""
+    demo = pathlib.Path(__file__).parents[2] / "test_data" / "demo" / "uncoded.csv"
+    result = job(demo, tmp_path / "out")
+    used = result.ground_lines.of_status(LineStatus.USED)
+    share = {}
+    for name, (kinds, course) in demo_lines().items():
+        parts = [part for line in used if line.kind in kinds for part in line.parts]
+        share[name] = share_near([course], parts, 0.3)
+    assert min(share["left kerb"], share["right kerb"]) >= 0.95
+    assert min(share["ditch bottom"], share["left edge"], share["right edge"]) >= 0.9
+    steps = [line.step for line in used if line.kind is FoundKind.STEP]
+    assert np.abs(np.array(steps) - ground.KERB_FACE).max() < 0.015
+
+
+def demo_lines():
+    """Kinds and courses of the lines of the demo's ground, where they are as high and deep as the bars ask."""
+    at = np.arange(6.0, 92.0, 0.5)  # a pass crosses on either side
+    result = {}
+    for name, side, face in (("left kerb", 1, ground.FACE_LEFT), ("right kerb", -1, ground.FACE_RIGHT)):
+        high = at[np.interp(at, *face) >= 0.08]
+        high = high[high < 43] if side > 0 else high  # on the left up to the field gate
+        xy = ground.lane_xy(high, side * (ground.HALF_WIDTH + ground.KERB_OFFSET / 2))
+        result[name] = ((FoundKind.STEP,), np.column_stack(ground.to_grid(*xy)))
+    x = np.arange(15.0, 83.0, 0.5)
+    edges = (FoundKind.TOP, FoundKind.RIDGE)
+    for name, kinds, aside in (
+        ("ditch bottom", (FoundKind.VALLEY, FoundKind.TOE), 0.0),
+        ("left edge", edges, ground.DITCH_HALF_WIDTH),
+        ("right edge", edges, -ground.DITCH_HALF_WIDTH),
+    ):
+        result[name] = (kinds, np.column_stack(ground.to_grid(x, ground.ditch_line(x) + aside)))
+    return result

@@ -391,10 +391,50 @@ def test_what_is_wrong_in_a_control_file_is_said(tmp_path, text, expected):
 
 
 def test_unreadable_control_files(tmp_path):
-    for path in (tmp_path / "none.csv", write(tmp_path, "näme,1", "latin-1")):
-        with pytest.raises(SurveyError) as refused:
-            read_control(path)
-        assert refused.value.code == "control.unreadable"
+    with pytest.raises(SurveyError) as refused:
+        read_control(tmp_path / "none.csv")
+    assert refused.value.code == "control.unreadable"
+
+
+ROW = "P 1,548240.762,5712395.593,92.134\n"
+
+
+@pytest.mark.parametrize(
+    ("head", "rows", "encoding"),
+    [
+        ("Punkt;Rechtswert;Hochwert;Höhe", "P 1;548240,762;5712395,593;92,134\n", "cp1252"),
+        ("Nr punktu,Wschód,Północ,Wysokość", ROW, "cp1250"), ("Имя точки,Восток,Север,Высота", ROW, "cp1251"),
+        ("Point,Easting (m),Northing (m),Elevation (m)", ROW, "utf-8"),
+        ("ID\tX\tY\tZ", ROW.replace(",", "\t"), "utf-8"),
+        ("Name,Easting (m),Northing (m),Height (cm)", ROW.replace("92.134", "9213.4"), "utf-8"),
+        ("Name,E [ift],N [ift],H [ift]", "P 1,1798690.1640,18741455.3576,302.2769\n", "utf-8"),
+        ("Name,Latitude,Longitude,Height", "P 1,51.5605765251,9.6959110804,92.134\n", "utf-8"),
+        ("Name,Lat,Lon,Height", "P 1,51°33'38.07549\"N,9°41'45.27989\"E,92.134\n", "utf-8"),
+        ("# sheet 4\nHeights in cm\nName,Easting,Northing,Height", ROW.replace("92.134", "9213.4"), "utf-8"),
+        ("Name,Easting,Northing,Height", "P 1,548240.762m,5712395.593m,92.134m\n", "utf-8"),
+    ],
+)  # fmt: skip
+def test_control_is_read_as_survey_files_are(tmp_path, head, rows, encoding):
+    control = read_control(write(tmp_path, f"{head}\n{rows}", encoding), None, CRS.from_epsg(25832))
+    assert control.name.tolist() == ["P 1"]
+    found = [control.easting[0], control.northing[0], control.height[0]]
+    np.testing.assert_allclose(found, [548240.762, 5712395.593, 92.134], rtol=0, atol=0.002)
+
+
+def test_what_is_not_certain_of_control_is_said(tmp_path):
+    for text, expected in (
+        ("Name,Easting (ch),Northing (ch),Height\nA,1,2,3\n", "a unit that is not read"),
+        ("Name,Easting,Northing,Height [µm]\nA,1,2,3\n", "a unit that is not read"),
+        ("Name,Latitude,Longitude\nA,51.5,9.5\n", "give a projected CRS"),
+    ):
+        with pytest.raises(SurveyError, match=expected):
+            read_control(write(tmp_path, text))
+
+
+def test_heights_of_control_that_are_all_0_are_not_known(tmp_path):
+    control = read_control(write(tmp_path, "name,easting,northing,height\nA,1,2,0.000\nB,3,4,0.0\n"))
+    assert np.isnan(control.height).all()
+    assert "count as not known" in str(control.messages[0])
 
 
 def test_points_are_matched_by_name(tmp_path):

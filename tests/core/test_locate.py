@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from plugin.core.surface.along import lay_lines
-from plugin.core.surface.locate import RIM, heights_at, heights_in, locate, weights_in
+from plugin.core.surface.locate import RIM, heights_at, heights_in, locate, triangles_at, weights_in
 from plugin.core.surface.raster import grid_for, sample_grid
 from plugin.core.surface.tin import GRID, Tin
 from tests.core.surfaces import ORIGIN, delaunay_tin, tin_of
@@ -26,6 +26,16 @@ def exact(tin: Tin, place: np.ndarray):
             z = [Fraction(float(v)) for v in tin.vertices[corners, 2]]
             return t, (side[1] * z[0] + side[2] * z[1] + side[0] * z[2]) / sum(side)
     return -1, None
+
+
+def holding(tin: Tin, place) -> set:  # type: ignore[no-untyped-def]
+    """All triangles that have a place, in half units of the grid, in them or on their edge."""
+    found = set()
+    for t, corners in enumerate(tin.triangles.tolist()):
+        x, y = ([2 * int(v) for v in tin.grid[corners, axis]] for axis in (0, 1))
+        if min((x[i - 2] - x[i]) * (place[1] - y[i]) - (y[i - 2] - y[i]) * (place[0] - x[i]) for i in range(3)) >= 0:
+            found.add(t)
+    return found
 
 
 def small_tin(rng: np.random.Generator) -> Tin:
@@ -55,7 +65,9 @@ def check_ties(cases: int, seed: int) -> None:
         local = place * (GRID / 2)
         found = locate(tin, local + tin.origin)
         height = heights_at(tin, local + tin.origin)
+        pairs = set(zip(*(column.tolist() for column in triangles_at(tin, local + tin.origin))))
         for i, (x, y) in enumerate(place.tolist()):
+            assert {t for j, t in pairs if j == i} == holding(tin, (x, y))
             triangle, expected = exact(tin, (Fraction(x, 2), Fraction(y, 2)))
             if triangle >= 0:
                 assert found[i] == triangle

@@ -116,7 +116,7 @@ def test_one_line_with_decimal_commas_among_others_is_a_reject(survey):
     [
         ("", "empty"), ("nan", "no_value"), ("NaN", "no_value"), ("-", "no_value"), ("inf", "not_finite"),
         ("-Infinity", "not_finite"), ("1e999", "not_finite"), ("12.3.4", "not_a_number"), ("12,5", "not_a_number"),
-        ("1_000", "not_a_number"), ("0x10", "not_a_number"), ("١٢", "not_a_number"), ("12 5", "not_a_number"),
+        ("1_000", "not_a_number"), ("0x10", "not_a_number"), ("Ⅻ", "not_a_number"), ("12 5", "not_a_number"),
         ("+-3", "not_a_number"), (".", "not_a_number"), ("1e9", "too_large"), ("9" * 70, "not_a_number"),
     ],
 )  # fmt: skip
@@ -141,7 +141,9 @@ def test_a_line_without_its_coordinates_is_a_reject_with_line_and_reason(survey,
 def test_numbers_are_those_of_python(survey, word):
     if abs(float(word)) > 1e8:
         return
-    result = read_points(survey(f"1,1,{word}\n1,1,2.125\n"), columns="easting,northing,height", decimal=".")
+    result = read_points(
+        survey(f"1,1,{word}\n1,1,2.125\n"), columns="easting,northing,height", decimal=".", height_unit=LengthUnit.METRE
+    )
     assert result.points.height[0] == float(word)
     assert np.signbit(result.points.height[0]) == np.signbit(float(word))
 
@@ -152,7 +154,7 @@ def test_a_million_decimals_are_those_of_numpy_loadtxt(survey):
     columns = [random.uniform(-1e7, 1e7, 20_000) for _ in range(3)]
     rows = [",".join(f"{value:.{i % 10}f}" for value in row) for i, row in enumerate(zip(*columns))]
     path = survey("\n".join(rows))
-    result = read_points(path, columns="easting,northing,height", decimal=".")
+    result = read_points(path, columns="easting,northing,height", decimal=".", height_unit=LengthUnit.METRE)
     expected = np.loadtxt(path, delimiter=",")
     assert np.array_equal(
         np.column_stack([result.points.easting, result.points.northing, result.points.height]), expected

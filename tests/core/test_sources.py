@@ -235,7 +235,7 @@ def test_a_log_asks_for_its_pole_and_takes_it(tmp_path):
     with pytest.raises(QuestionError) as caught:
         read_nmea(path)
     typed = [answer.typed for answer in caught.value.questions[0].answers]
-    assert typed == ["--pole-height 2.000", "--heights-of antenna"]
+    assert typed == ["--pole-height 2.000", "--heights-of antenna", "--heights-of ground"]
     assert read_nmea(path, heights_of="antenna").points.height[0] == 547.0
     lowered = read_nmea(path, pole_height=1.8, antenna_offset=0.083)
     assert lowered.points.height[0] == pytest.approx(547 - 1.883)

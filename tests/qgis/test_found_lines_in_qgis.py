@@ -81,9 +81,17 @@ def test_the_surface_holds_to_the_used_ones_only(street: str, found: Dict[str, A
         made = run("buildsurface", INPUT=street, FOUND_LINES=found["OUTPUT"], **given)
         return [feature["label"] for feature in layer_of(made["LINES"]).getFeatures()]
 
+    def standing() -> int:
+        made = run("buildsurface", INPUT=street, FOUND_LINES=found["OUTPUT"], OUTPUT=str(tmp_path / "p.2dm"))
+        whole = run("buildsurface", INPUT=street, OUTPUT=str(tmp_path / "q.2dm"))
+        assert made["POINTS_USED"] + made["POINTS_IN_LINES"] == whole["POINTS_USED"]
+        return made["POINTS_IN_LINES"]
+
     assert held().count("step 1") == 2
+    both = standing()
     set_status(found["OUTPUT"], 1, "rejected")
     labels = held()
+    assert 0 < standing() < both
     assert "step 1" not in labels
     assert labels.count("step 2") == 2
 

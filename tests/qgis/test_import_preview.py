@@ -182,6 +182,8 @@ def test_degrees_read_as_lengths_are_offered_as_degrees(dialog_with: Any, tmp_pa
     assert "degrees; read them as such" in said(preview)
     (button,) = answers(preview, "Columns: latitude 2, longitude 3")
     press(button)
+    (button,) = answers(preview, "Decimal degrees")  # their digits could be minutes and seconds too
+    press(button)
     assert "51.45" in preview.place.text()
     assert preview.choices().columns == "name=1,latitude=2,longitude=3,height=4"
 

@@ -63,11 +63,20 @@ def test_tools_that_follow_each_other_read_the_mesh_once(
     monkeypatch.setattr(recent_meshes, "parse_2dm", lambda *given: parsed.append(given[1]) or parse(*given))
     mesh = tmp_path / "mesh.2dm"
     mesh.write_bytes(Path(plane_surface).read_bytes())
-    for _ in range(3):
-        given = {"INPUT": str(mesh), "CRS": "EPSG:25832", "OUTPUT": "TEMPORARY_OUTPUT"}
-        run("contours", INTERVAL=0.5, **given)
-        run("surfaceatpoints", POINTS=memory_points([("a", 12.3, 3.1, 0.0)]), **given)
-        run("slopemap", **given)
+    tools = {
+        "contours": {"INTERVAL": 0.5},
+        "contoursheet": {"INTERVAL": 0.5},
+        "surfaceatpoints": {"POINTS": memory_points([("a", 12.3, 3.1, 0.0)])},
+        "slopemap": {},
+        "surfaceraster": {"CELL": 1.0},
+        "flatareas": {"LIMIT": 3.0},
+        "flowarrows": {"SPACING": 5.0},
+        "flowpaths": {"SPACING": 5.0},
+        "ponds": {},
+        "catchments": {},
+    }
+    for name, more in tools.items():
+        run(name, INPUT=str(mesh), CRS="EPSG:25832", OUTPUT="TEMPORARY_OUTPUT", **more)
     assert len(parsed) == 1
     recent_meshes.forget_meshes()
 

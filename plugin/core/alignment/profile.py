@@ -8,8 +8,9 @@ from typing import List, Sequence, Tuple
 import numpy as np
 
 from ..messages import Message, SurveyError, message
-from ..surface.along import SAME_PLACE, lay_line
+from ..surface.along import lay_line
 from ..surface.corridor import corridor
+from ..surface.line_cuts import SAME_PLACE
 from ..surface.tin import Tin
 from .line import Alignment
 from .texts import OFF_SURFACE, PARTLY_OFF

@@ -13,9 +13,10 @@ import numpy as np
 
 from ..messages import Figure, Message, SurveyError, message
 from ..progress import Progress, part, silent
-from ..surface.along import SAME_PLACE, lay_lines
+from ..surface.along import lay_lines
 from ..surface.cells import candidate_pairs
 from ..surface.corridor import corridor
+from ..surface.line_cuts import SAME_PLACE
 from ..surface.tin import Tin
 from .line import Alignment, meetings
 from .texts import BAD_INTERVAL, BAD_WIDTHS, LEFT, NO_SECTION_ON_SURFACE, RIGHT, SECTIONS_CROSS

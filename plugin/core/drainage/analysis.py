@@ -8,7 +8,7 @@ from typing import Dict, List, Optional, Tuple
 import numpy as np
 
 from ..progress import Progress, part, silent
-from ..surface.locate import barycentric, locate
+from ..surface.locate import heights_in, locate, weights_in
 from ..surface.tin import Tin
 from .boundaries import strip_at
 from .catchments import Catchments, Outlet, find_catchments
@@ -53,9 +53,8 @@ def catchment_at(catchments: Catchments, xy: np.ndarray) -> np.ndarray:
     flow = catchments.fates.flow
     triangle = locate(flow.tin, xy)
     on = np.flatnonzero(triangle >= 0)
-    corner = flow.tin.vertices[flow.tin.triangles[triangle[on]], :2]
-    weight = barycentric(corner, np.asarray(xy, float)[on] - flow.tin.origin).clip(0.0)
-    stream = np.sum(weight * flow.stream[triangle[on]], axis=1) / weight.sum(axis=1)
+    weight = weights_in(flow.tin, triangle[on], np.asarray(xy, float)[on] - flow.tin.origin)
+    stream = np.sum(weight * flow.stream[triangle[on]], axis=1)
     result = np.full(len(triangle), -1, np.int64)
     result[on] = catchments.of_strip[strip_at(catchments.fates, triangle[on], stream)]
     return result
@@ -80,9 +79,7 @@ def water_at(flow: Flow, ponds: Ponds, xy: np.ndarray) -> Tuple[np.ndarray, np.n
     on = np.flatnonzero(triangle >= 0)
     on = on[held[triangle[on]] >= 0]
     result, depth = np.full(len(triangle), -1, np.int64), np.zeros(len(triangle))
-    corner = flow.tin.vertices[flow.tin.triangles[triangle[on]]]
-    weight = barycentric(corner[:, :, :2], np.asarray(xy, float)[on] - flow.tin.origin).clip(0.0)
-    height = np.sum(weight * corner[:, :, 2], axis=1) / weight.sum(axis=1)
+    height = heights_in(flow.tin, triangle[on], np.asarray(xy, float)[on] - flow.tin.origin)
     under = ponds.level[held[triangle[on]]] - height
     wet = on[under > 0]
     result[wet], depth[wet] = held[triangle[wet]], under[under > 0]

@@ -8,12 +8,11 @@ from typing import Iterator, List, Optional, Tuple
 
 import numpy as np
 
-from ..surface.locate import barycentric
+from ..surface.locate import weights_in
 from ..surface.mesh import following
-from ..surface.tin import Tin
 from .flow import CROSS, RIM, SINK, VERTEX, Flow
 
-#: A path nearer to a vertex or, at its start, to an edge than this (m) is on it.
+#: A path nearer to a vertex than this (m) is on it.
 SNAP = 1e-10
 
 
@@ -69,9 +68,9 @@ def follow_vertices(flow: Flow, vertex: np.ndarray) -> Ends:
 def begin_at(flow: Flow, triangle: np.ndarray, local: np.ndarray) -> Tuple[State, Ends]:
     """Where paths that begin at ``local`` (k, 2) in ``triangle`` (k,) go first."""
     triangle = _steeper_side(flow, triangle, local)
-    weight = _weights(flow.tin, triangle, local)
+    weight = weights_in(flow.tin, triangle, local)
     corner = np.take_along_axis(flow.tin.triangles[triangle], np.argmax(weight, axis=1)[:, None], axis=1)[:, 0]
-    at_corner = np.hypot(*(flow.tin.vertices[corner, :2] - local).T) < SNAP
+    at_corner = weight.max(axis=1) == 1
     edge, along = _leave(flow, triangle, np.sum(weight * flow.stream[triangle], axis=1))
     vertex = np.where(flow.level[triangle], flow.corner[triangle], -1)
     ends = no_ends(len(triangle))
@@ -87,14 +86,11 @@ def begin_at(flow: Flow, triangle: np.ndarray, local: np.ndarray) -> Tuple[State
 def _steeper_side(flow: Flow, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
     """The triangle (k,) to which a place belongs; of two that fall away from an edge the steeper."""
     tin = flow.tin
-    weight = _weights(tin, triangle, local)
-    corner = tin.vertices[tin.triangles[triangle]][:, :, :2]
-    side = np.roll(corner, -1, axis=1) - corner
-    double_area = side[:, 0, 0] * side[:, 1, 1] - side[:, 0, 1] * side[:, 1, 0]
-    off = np.roll(weight, -2, axis=1) * double_area[:, None] / np.hypot(side[:, :, 0], side[:, :, 1])
-    edge = 3 * triangle + np.argmin(off, axis=1)
+    weight = weights_in(tin, triangle, local)
+    edge = 3 * triangle + np.argmin(weight[:, [2, 0, 1]], axis=1)
     other = flow.twin[edge]
-    ridge = (off.min(axis=1) < SNAP) & (other >= 0) & ~flow.out.ravel()[edge] & ~flow.out.ravel()[other]
+    on_edge = weight.min(axis=1) == 0
+    ridge = on_edge & (other >= 0) & ~flow.out.ravel()[edge] & ~flow.out.ravel()[other]
     there = np.where(ridge, other // 3, triangle)
     steeper = flow.slope[there] > flow.slope[triangle]
     even = np.flatnonzero(ridge & (flow.slope[there] == flow.slope[triangle]))
@@ -103,12 +99,6 @@ def _steeper_side(flow: Flow, triangle: np.ndarray, local: np.ndarray) -> np.nda
         (there_at[:, 0] == here_at[:, 0]) & (there_at[:, 1] < here_at[:, 1])
     )
     return np.where(ridge & steeper, there, triangle)
-
-
-def _weights(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
-    weight = barycentric(tin.vertices[tin.triangles[triangle], :2], local).clip(0.0)
-    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
 
 
 def _leave(flow: Flow, triangle: np.ndarray, stream: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:

@@ -2,7 +2,8 @@
 
 A section halves the angle at a corner. Inside a bend the edge of the strip loses length at every corner; where a
 piece of the centreline would lose all of it, the piece has no edge there, and its sections meet in the corner of the
-edges before and after it. Outside, a corner is a mitre or, rounded, a fan of sections.
+edges before and after it. Outside, a corner is a mitre or, rounded, a fan of sections; but a mitre where a fan leaves
+the piece before or after it no edge (a jog), and a fan where a mitre would run out more than 3.3 times the width.
 """
 
 from __future__ import annotations
@@ -54,16 +55,21 @@ def side_corners(xy: np.ndarray, along: np.ndarray, width: float, sign: float, r
     m = len(along)
     length = np.hypot(*np.diff(xy, axis=0).T)
     normal = sign * right_of(along)
-    kept = np.arange(m)
+    kept, may_fan = np.arange(m), np.full(m - 1, rounded)
     while True:
-        end, begin, fan = _meetings(xy, along, normal, length, kept, width, sign, rounded)
+        end, begin, fan = _meetings(xy, along, normal, length, kept, width, sign, may_fan)
         room = np.append(end, length[-1]) - np.append(0.0, begin)
         tight = int(np.argmin(room))
         if width == 0 or room[tight] > _LEAST_ROOM:
             break
+        beside = kept[[k for k in (tight - 1, tight) if 0 <= k < len(fan) and fan[k] and may_fan[kept[k]]]]
+        if len(beside):  # a mitre leaves more of the edge
+            may_fan[beside] = False
+            continue
         if tight in (0, len(kept) - 1):
             _refuse(xy[kept[tight] + (tight == 0)], width)
         kept = np.delete(kept, tight)
+    _check_pivots(xy, along, normal, kept, begin, width)
     lean, at_corner = np.zeros((m, 2)), np.zeros(m - 1, bool)
     before, after = kept[:-1], kept[1:]
     lean[before, 1], lean[after, 0] = end, begin
@@ -87,7 +93,7 @@ def right_of(along: np.ndarray) -> np.ndarray:
 
 def _meetings(
     xy: np.ndarray, along: np.ndarray, normal: np.ndarray, length: np.ndarray, kept: np.ndarray,
-    width: float, sign: float, rounded: bool,
+    width: float, sign: float, may_fan: np.ndarray,
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:  # fmt: skip
     """Where the edges of neighbouring ``kept`` pieces meet: metres along the one and the other, and whether by a fan.
 
@@ -101,7 +107,7 @@ def _meetings(
     end, begin = length[i] + width * half, -width * half
     beside = j == i + 1
     sharp = np.cos(np.arctan(half)) < _LEAST_MITRE
-    fan = beside & (half > 0) & (sharp | (rounded & (2 * np.arctan(half) > FAN_STEP)))
+    fan = beside & (half > 0) & (sharp | (may_fan[i] & (2 * np.arctan(half) > FAN_STEP)))
     end[fan], begin[fan] = length[i[fan]], 0.0
     for k in np.flatnonzero(~beside):
         if abs(cross[k]) < 1e-9:
@@ -110,6 +116,17 @@ def _meetings(
         for into, other in ((end, along[j[k]]), (begin, along[i[k]])):
             into[k] = (apart[0] * other[1] - apart[1] * other[0]) / cross[k]
     return end, begin, fan
+
+
+def _check_pivots(
+    xy: np.ndarray, along: np.ndarray, normal: np.ndarray, kept: np.ndarray, begin: np.ndarray, width: float
+) -> None:
+    """Refuse places where edges meet across lost pieces that are far from these: the bend turns back on itself."""
+    for i, j, at in zip(kept[:-1].tolist(), kept[1:].tolist(), begin.tolist()):
+        if j > i + 1:
+            place = xy[j] + width * normal[j] + at * along[j]
+            if np.hypot(*(xy[i + 1 : j + 1] - place).T).max() > width / _LEAST_MITRE:
+                _refuse(xy[i + 1], width)
 
 
 def _refuse(place: np.ndarray, width: float) -> None:

@@ -10,8 +10,9 @@ import numpy as np
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import make_points
-from ..surface.along import SAME_PLACE, lay_line
+from ..surface.along import lay_line
 from ..surface.build import build_surface
+from ..surface.line_cuts import SAME_PLACE
 from ..surface.tin import Tin
 from .plane import Plane
 

@@ -103,7 +103,8 @@ def strip(
     ``centreline``: (k, 2) metres in the CRS. ``profile``: (p, 2) station and height at the centreline, straight between
     them. ``step``: metres between stations, which also stand at corners and where the profile breaks; bends are
     straight between stations. Inside bends edges run to where they meet; outer corners are rounded or mitred as those
-    of the section's slopes. The strip's ends are left steep, unless ``sloped_ends``. Raises SurveyError for a profile
+    of the section's slopes, but see :mod:`.corners`. The strip's ends are left steep, unless ``sloped_ends``.
+    Raises SurveyError for a profile
     that does not cover the line, a bend without the room, or a strip that runs over itself.
     """
     profile = np.asarray(profile, float).reshape(-1, 2)

@@ -93,16 +93,18 @@ def _to_the_ends(passes: Passes, runs: Runs) -> Runs:
         inner = row - way * (LEAST_RUN - 1)
         along = (passes.z[runs.point[inner]] - passes.z[i]) / np.maximum(np.abs(runs.point[inner] - i), 1)
         ok = np.ones(many, bool)
-        last = np.zeros(many, np.int64)
+        last, missed = np.zeros(many, np.int64), np.zeros(many, np.int64)
         for k in range(1, _FURTHER + 1):
             a, b = i + way * k, j + turn * k
             ok &= (a >= passes.first[i]) & (a < passes.last[i]) & (b >= passes.first[j]) & (b < passes.last[j])
             a, b = np.where(ok, a, i), np.where(ok, b, j)
             alike = np.abs(passes.z[a] - passes.z[i] + along * k) <= 0.35 * usual
-            step = np.abs(passes.z[b] - passes.z[a] - usual) <= 0.5 * usual
+            step = np.abs(_level(passes, b) - _level(passes, a) - usual) <= 0.5 * usual
             step &= np.hypot(passes.x[a] - passes.x[b], passes.y[a] - passes.y[b]) <= NEAR
-            ok &= np.where(bend, alike, step)
-            last[ok] = k
+            like = np.where(bend, alike, step)
+            missed = np.where(like, 0, missed + 1)
+            ok &= missed <= MOST_MISSED
+            last[ok & like] = k
         more = np.flatnonzero(last)
         new.append(
             np.column_stack([row[more] + 0.4 * way, i[more] + way * last[more], (j + turn * last)[more], row[more]])
@@ -152,7 +154,7 @@ def _steps_beside(
     outer, far = _slope(passes, beside.at, beside, 1 - side, np.arange(len(near)))
     outer = np.where((far > 0.5), np.abs(outer), np.nan)
     slope = np.where(np.isfinite(outer), np.abs(outer), 0.15)
-    left = np.abs(rise) - slope * away
+    left = np.abs(rise) - slope * np.where(pair, away, 0.0)
     sigma = LEVEL_SIGMA * noise[beside.at]
     t = np.where(pair & (np.abs(rise) >= least_step) & (left > 0.5 * np.abs(rise)), left / sigma, 0.0)
     return rise, t
@@ -186,10 +188,9 @@ def _depths(passes: Passes, noise: np.ndarray, beside: Beside, least_step: float
         rise = np.where(crossing, (passes.z[onward] - passes.z[safe[:, side]]) / np.maximum(far, 0.2), rise)
         known |= crossing
         ends[:, side] = np.where(known, rise * np.sign(depth) < GOES_ON * np.abs(inner[:, side]), False)
-    steep = (inner * np.sign(depth)[:, None] > 0.25).all(axis=1)
     way = (inner * np.sign(depth)[:, None] > 0.02).all(axis=1)
     bend = np.abs(inner.sum(axis=1))
-    sharp = way & (steep | ends.all(axis=1)) & (bend > 0.08)
+    sharp = way & ends.all(axis=1) & (bend > 0.08)
     sigma = 1.3 * noise[beside.at]
     t = np.where(sharp & (np.abs(depth) >= 3 * least_step), np.abs(depth) / sigma, 0.0)
     return depth, np.where(t > 4, t, 0.0)

@@ -142,15 +142,18 @@ def make_turns(found: Candidates, links: Links) -> Turns:
     degree = np.diff(start)[opposite]
     first = np.repeat(np.arange(len(links.a)), degree)
     out = np.arange(len(first)) + np.repeat(start[opposite] - np.cumsum(degree) + degree, degree)
-    cosine = -links.ux[first] * links.ux[out] - links.uy[first] * links.uy[out]
+    ux, uy = np.repeat(links.ux, degree), np.repeat(links.uy, degree)
+    vx, vy = links.ux[out], links.uy[out]
+    cosine = -ux * vx - uy * vy
+    sine = uy * vx - ux * vy
     good = cosine > LEAST_COSINE
-    first, out, cosine = first[good], out[good], cosine[good]
-    sine = links.uy[first] * links.ux[out] - links.ux[first] * links.uy[out]
-    square = (sine / np.maximum(cosine, LEAST_COSINE)) ** 2
-    l1, l2 = links.long[first], links.long[out]
-    place = [found.sigma[k] ** 2 for k in (links.b[first], links.a[first], links.b[out])]
-    var = place[0] / l1**2 + place[1] * (1 / l1 + 1 / l2) ** 2 + place[2] / l2**2
-    var = var + (CURVATURE * (l1 + l2) / 2) ** 2
+    first, out = first[good], out[good]
+    square = (sine[good] / cosine[good]) ** 2
+    near = 1 / links.long
+    place = found.sigma**2
+    end = place[links.b] * near**2
+    var = end[first] + end[out] + place[links.a[first]] * (near[first] + near[out]) ** 2
+    var += (CURVATURE / 2 * (links.long[first] + links.long[out])) ** 2
     cost = (FREEDOM + 1) / 2 * np.log10(1 + square / (FREEDOM * var))
     return Turns(links.back[first], out, cost, _starts(first), _starts(links.a[first]))
 

@@ -26,6 +26,8 @@ WRAP = 4
 FACE, LEAST_FACE, MOST_FACE = float(np.sqrt(3.0)), 0.01, 0.15
 #: Share of the way to the nearest points of a gate that the face may take.
 FREE = 0.85
+#: A turn has at least so large a share of its neighbour's where both are of one rounded corner.
+ROUNDED = 0.3
 #: Vertices of curves are at most so far apart, metres.
 APART = 1.5
 
@@ -128,14 +130,15 @@ def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.
     inner = (has_next & (before != number))[:, None]
     tangent = np.where(inner, unit * weight + back_unit * (1 - weight), unit)
     tangent /= np.maximum(np.hypot(tangent[:, 0], tangent[:, 1]), 1e-9)[:, None]
+    corner = placed.corner & ~_rounds(unit, back_unit, before, after)
     turned = np.abs(tangent[:, 0] * unit[:, 1] - tangent[:, 1] * unit[:, 0])
     bent = np.maximum(turned, turned[after]) * long > 0.02
     pieces = np.where(has_next, np.where(bent, np.maximum(np.ceil(long / APART), 2), 1), 1).astype(np.int64)
     node = np.repeat(number, pieces)
     t = (np.arange(len(node)) - np.repeat(np.cumsum(pieces) - pieces, pieces)) / pieces[node]
     next_node = after[node]
-    leave = np.where(placed.corner[node][:, None], unit[node], tangent[node])
-    arrive = np.where(placed.corner[next_node][:, None], unit[node], tangent[next_node])
+    leave = np.where(corner[node][:, None], unit[node], tangent[node])
+    arrive = np.where(corner[next_node][:, None], unit[node], tangent[next_node])
     u = t[:, None]
     scale = long[node][:, None]
     place = (2 * u**3 - 3 * u**2 + 1) * xy[node] + (3 * u**2 - 2 * u**3) * xy[next_node]
@@ -144,6 +147,17 @@ def _curves(counts: np.ndarray, placed: Placed, values: np.ndarray) -> Tuple[np.
     direction /= np.maximum(np.hypot(direction[:, 0], direction[:, 1]), 1e-9)[:, None]
     left = np.column_stack([-direction[:, 1], direction[:, 0]])
     return node, place, left, (1 - u) * values[node] + u * values[next_node]
+
+
+def _rounds(unit: np.ndarray, back_unit: np.ndarray, before: np.ndarray, after: np.ndarray) -> np.ndarray:
+    """Mask (n,) of the nodes at which a line turns as it does at a neighbour: a rounded corner rather than two."""
+    turn = np.arctan2(
+        back_unit[:, 0] * unit[:, 1] - back_unit[:, 1] * unit[:, 0], (back_unit * unit).sum(axis=1)
+    )  # fmt: skip
+    like = [(turn * turn[k] > 0) & (np.abs(turn[k]) > ROUNDED * np.abs(turn)) for k in (before, after)]
+    number = np.arange(len(turn))
+    result: np.ndarray = (like[0] & (before != number)) | (like[1] & (after != number))
+    return result
 
 
 def _by_course(

@@ -16,18 +16,18 @@ from .chains import chain
 from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of
 from .drawn import draw_courses
 from .evidence import crowds, evidence_of
-from .found import Features, nothing_found
+from .found import FEWEST, Features, nothing_found
 from .gates import gate_chances
 from .handed_on import hand_on
 from .jumps import Jumps, jumps_at_gates
 from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
-from .passes import Passes, make_passes, noise_at
+from .parallel import parallel_evidence
+from .passes import Passes, in_order, make_passes, noise_at
 from .readings import read_courses
+from .rings import close_rounds
 from .segments import Segments, cut_into_segments
 from .verdict import regular, shadows
 
-#: Fewer points tell of no line.
-FEWEST = 60
 #: Courses that have so few decades less than it takes are looked at more closely.
 READ_MORE = 4.0
 #: Decades that a strong line has for each pass that crosses it; chance finds less order in more passes.
@@ -66,13 +66,15 @@ class Profile:
 
 
 def profile_of(points: PointSet, progress: Progress = silent) -> Optional[Profile]:
-    """The profile along the points that are not rejected, in the order of recording; None where they are too few."""
+    """The profile along the points that are not rejected, in the order of recording; None where they are too few to
+    tell, or do not follow each other as on a walk.
+    """
     passes = make_passes(points)
     if len(passes) < FEWEST:
         return None
     progress(0.1, "features")
     usual, noise = noise_at(passes)
-    if not np.isfinite(usual):
+    if not np.isfinite(usual) or not in_order(passes):
         return None
     segments = cut_into_segments(passes, noise)
     progress(0.3, "features")
@@ -87,8 +89,8 @@ def find_features(
 ) -> Features:
     """The lines that the points show which are not rejected, taken in the order of recording.
 
-    No code and no time is asked for. Nothing is found where the points are too few to tell. ``profile``: of these
-    points, where it is known.
+    No code and no time is asked for. Nothing is found, and no noise told, where the points are too few to tell, or do
+    not follow each other as on a walk. ``profile``: of these points, where it is known.
     """
     profile = profile_of(points, progress) if profile is None else profile
     if profile is None:
@@ -110,7 +112,8 @@ def find_features(
     courses = _settle(nodes, courses)
     if not courses:
         return nothing_found(len(points), usual)
-    evidence = evidence_of(nodes, crowds(nodes), courses)
+    crowd = crowds(nodes, courses)
+    evidence = evidence_of(nodes, crowd, courses)
     courses, evidence = _kept(courses, evidence, evidence >= options.proposed - READ_MORE)
     if not courses:
         return nothing_found(len(points), usual)
@@ -119,9 +122,11 @@ def find_features(
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:
         return nothing_found(len(points), usual)
+    needed = np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
     alone = ~shadows(nodes, courses, evidence)
-    enough = evidence >= np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
-    strong = enough & regular(passes, segments, nodes, courses, bridging, options.strong_bend, enough)
+    steady = regular(passes, segments, nodes, courses, bridging, options.strong_bend, evidence >= needed)
+    evidence = parallel_evidence(nodes, crowd, courses, evidence, needed, steady)
+    strong = steady & (evidence >= needed)
     courses = [course for course, keep in zip(courses, alone) if keep]
     evidence, strong = evidence[alone], strong[alone]
     progress(0.7, "features")
@@ -136,6 +141,7 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
     courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
+    courses = close_rounds(nodes, courses)
     up = sides_of(nodes, courses)
     return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
 

@@ -8,6 +8,9 @@ from typing import Tuple
 
 import numpy as np
 
+#: Fewer points tell of no line.
+FEWEST = 60
+
 
 class FoundKind(str, Enum):
     """What the ground does at a line.
@@ -81,9 +84,7 @@ class Features:
 
     ``on_line``: (n,) int64, the line that the point is walked along or beside, -1 for none. ``step_after``: (n,) bool,
     a strong step lies between this point and the next of the walk. ``explained``: (n,) bool, that the point lies
-    higher or lower than its surroundings is what a strong line does: no sign of a fault. ``in_line``: (n,) bool, the
-    point stands so near to foot or top of a strong step that the line's heights hold all it tells: a surface that takes
-    the line has fewer small closed contours, and no larger errors, without the point. ``noise``: what the walk
+    higher or lower than its surroundings is what a strong line does: no sign of a fault. ``noise``: what the walk
     itself tells of the standard deviation of a height, metres, that is new at every point.
     """
 
@@ -91,7 +92,6 @@ class Features:
     on_line: np.ndarray
     step_after: np.ndarray
     explained: np.ndarray
-    in_line: np.ndarray
     noise: float
 
     @property
@@ -103,4 +103,4 @@ class Features:
 def nothing_found(n: int, noise: float = float("nan")) -> Features:
     """No line among ``n`` points."""
     none = np.zeros(n, bool)
-    return Features((), np.full(n, -1, np.int64), none, none.copy(), none.copy(), noise)
+    return Features((), np.full(n, -1, np.int64), none, none.copy(), noise)

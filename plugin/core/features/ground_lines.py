@@ -11,7 +11,7 @@ from scipy.spatial import cKDTree
 
 from ..linework.constraints import Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .found import Features, FoundKind, FoundLine
+from .found import FEWEST, Features, FoundKind, FoundLine
 
 DOUBLES = Text(
     "found_lines.doubles",
@@ -22,6 +22,15 @@ DOUBLES = Text(
     one=QT_TRANSLATE_NOOP(
         "core",
         "One line that the points show runs within {reach:.1f} m of lines that are known already; these go first.",
+    ),
+)
+
+NOT_A_WALK = Text(
+    "found_lines.not_a_walk",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order "
+        "in which they were recorded.",
     ),
 )
 
@@ -69,6 +78,11 @@ class GroundLine:
     cross_at: Tuple[float, float] = (float("nan"), float("nan"))
 
     @property
+    def asks_for_a_pass(self) -> bool:
+        """It is in doubt, and it is known where one more pass across would settle it."""
+        return self.status is LineStatus.PROPOSED and bool(np.isfinite(self.cross_at).all())
+
+    @property
     def length(self) -> float:
         """Length in plan of the first part, metres."""
         return float(np.hypot(*np.diff(self.parts[0][:, :2], axis=0).T).sum())
@@ -92,6 +106,12 @@ class GroundLines:
 
     def of_status(self, status: LineStatus) -> Tuple[GroundLine, ...]:
         return tuple(line for line in self.lines if line.status is status)
+
+
+def told_of_walk(features: Features) -> Tuple[Message, ...]:
+    """Where enough points were given but not in the order of a walk, that no lines were looked for."""
+    enough = len(features.on_line) >= FEWEST
+    return () if np.isfinite(features.noise) or not enough else (message(NOT_A_WALK),)
 
 
 def ground_lines(features: Features) -> Tuple[GroundLine, ...]:
@@ -142,19 +162,18 @@ def same_parts(a: Sequence[np.ndarray], b: Sequence[np.ndarray], within: float =
 
 
 def places_along(parts: Sequence[np.ndarray]) -> np.ndarray:
-    """Places (m, 2) along lines (k, 2 or 3), evenly ``APART`` or less, so that each tells the same length."""
-    found = [np.empty((0, 2))]
+    """Places (m, c) along lines (k, c), c 2 or 3, evenly ``APART`` or less, so that each tells the same length."""
+    found = [np.empty((0, parts[0].shape[1] if len(parts) else 3))]
     for part in parts:
-        xy = part[:, :2]
-        run = np.append(0.0, np.cumsum(np.hypot(*np.diff(xy, axis=0).T)))
+        run = np.append(0.0, np.cumsum(np.hypot(*np.diff(part[:, :2], axis=0).T)))
         at = np.linspace(0.0, run[-1], int(np.ceil(run[-1] / APART)) + 1)
-        found.append(np.column_stack([np.interp(at, run, xy[:, 0]), np.interp(at, run, xy[:, 1])]))
+        found.append(np.column_stack([np.interp(at, run, column) for column in part.T]))
     return np.vstack(found)
 
 
 def share_near(parts: Sequence[np.ndarray], others: Sequence[np.ndarray], reach: float = REACH) -> float:
     """Share of the length of ``parts`` that lies within ``reach`` metres of the lines ``others``."""
-    own, other = places_along(parts), places_along(others)
+    own, other = places_along(parts)[:, :2], places_along(others)[:, :2]
     if not len(own) or not len(other):
         return 0.0
     return float(np.isfinite(cKDTree(other).query(own, distance_upper_bound=reach)[0]).mean())
@@ -174,10 +193,10 @@ def without_doubles(
     ]
     if not courses or not lines:
         return tuple(lines), ()
-    tree = cKDTree(places_along(courses))
+    tree = cKDTree(places_along(courses)[:, :2])
     kept = []
     for line in lines:
-        away = tree.query(places_along(line.parts), distance_upper_bound=REACH)[0]
+        away = tree.query(places_along(line.parts)[:, :2], distance_upper_bound=REACH)[0]
         if np.isfinite(away).mean() <= 0.5:
             kept.append(line)
     count = len(lines) - len(kept)

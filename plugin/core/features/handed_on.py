@@ -19,8 +19,6 @@ from .passes import Passes
 FLAT = 0.3
 #: Walk points on either side of a gate that a line explains.
 EXPLAINED = 2
-#: Points so near to foot or top (m) have all they tell in the line.
-HELD = 0.4
 #: Places of a run farther apart (m) do not belong to one stretch.
 RUN_GAP = 8.0
 
@@ -51,8 +49,7 @@ def hand_on(
               (float(sizes[i]), float(steps[i]), float(doubts[i])), int(shared[i]), float(evidence[i]), bool(strong[i]))
         for i in range(len(courses))
     )  # fmt: skip
-    in_line = _in_lines(len(points), passes, nodes, courses, drawn, strong & (steps > 0))
-    return Features(lines, *_marks(len(points), passes, nodes, k, of, strong), in_line, noise)
+    return Features(lines, *_marks(len(points), passes, nodes, k, of, strong), noise)
 
 
 def _line(
@@ -154,35 +151,3 @@ def _walked_on(passes: Passes, nodes: Nodes, k: np.ndarray, of: np.ndarray) -> T
     point, line = np.concatenate(points), np.concatenate(lines)
     order = np.argsort(-line, kind="stable")
     return point[order], line[order]
-
-
-def _in_lines(
-    n: int, passes: Passes, nodes: Nodes, courses: List[Course], drawn: List[Drawn], steps: np.ndarray
-) -> np.ndarray:
-    """Mask (n,) of the points near foot or top of the courses ``steps`` (l,), or walked along them."""
-    result = np.zeros(n, bool)
-    which = np.flatnonzero(steps)
-    if not len(which):
-        return result
-    vertices, ks = [], []
-    for i in which.tolist():
-        row = drawn[i].row
-        first = np.flatnonzero(np.append(True, np.diff(row) > 0))
-        vertices.append(np.column_stack([drawn[i].foot[first, :2], drawn[i].top[first, :2]]))
-        ks.append(courses[i].nodes[row[first] % len(courses[i].nodes)])
-    foot, top = np.hsplit(np.concatenate(vertices), 2)
-    k = np.concatenate(ks)
-    middle, across = (foot + top) / 2, top - foot
-    wide = np.maximum(np.hypot(across[:, 0], across[:, 1]), 1e-9)
-    for point in (nodes.point[k], nodes.other[k]):
-        for shift in (-1, 0, 1):
-            at = np.clip(point + shift, passes.first[point], passes.last[point] - 1)
-            off = np.column_stack([passes.x[at], passes.y[at]]) - middle
-            aside = np.abs((off * across).sum(axis=1)) / wide
-            near = (aside <= wide / 2 + HELD) & (np.hypot(off[:, 0], off[:, 1]) < 2 * passes.spacing)
-            result[passes.index[at[near]]] = True
-    every = listed([courses[i] for i in which])
-    along = nodes.along[every.k]
-    walked, _ = _walked_on(passes, nodes, every.k[along], every.of[along])
-    result[passes.index[walked]] = True
-    return result

@@ -11,6 +11,8 @@ from ..points.pointset import PointSet
 
 #: A step longer than so many median steps is a gap: the rover did not store between.
 GAP_STEPS = 4.0
+#: Points whose steps are so many times as long as their distance would be were they strewn evenly are in no order.
+FAR_STEPS = 10.0
 #: Steps shorter than this share of the median step are no progress.
 STILL_SHARE = 0.2
 #: A turn sharper than this (cosine of 50 degrees) ends a leg.
@@ -52,6 +54,14 @@ def median_step(step: np.ndarray) -> float:
         return float("nan")
     moving = step[step > STILL_SHARE * np.median(step)]
     return float(np.median(moving))
+
+
+def in_order(passes: Passes) -> bool:
+    """Whether the points follow each other as on a walk: a step is not much longer than the way to the nearest point
+    would be were all strewn evenly over the site.
+    """
+    area = float(np.ptp(passes.x) * np.ptp(passes.y))
+    return passes.spacing <= FAR_STEPS * np.sqrt(area / len(passes)) or area == 0.0
 
 
 def make_passes(points: PointSet) -> Passes:

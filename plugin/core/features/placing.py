@@ -114,7 +114,7 @@ def _propagate(
     gates = places.chance.sum(axis=1) > 0
     wide = np.maximum(places.edges[:, -1] - places.edges[:, 0], 0.1)
     precision = np.where(gates, 12 / wide**2, places.sigma**-2.0)
-    pull, usual, heavy = np.zeros(n), np.zeros(n), np.ones(n)
+    pull, usual, heavy = np.zeros(n), shared_turning(bending, np.zeros(n)), np.ones(n)
     mean, var, foretold = np.zeros(n), np.ones(n), np.zeros(n)
     for number in range(rounds):
         stiff = np.where(bending.inner, heavy / (turning * bending.reach), 0.0)

@@ -20,6 +20,9 @@ from .passes import Passes
 LONG_LINK, LEAST_GAP = 1.5, 1.5
 #: So many short links a line may go on beyond its end to the next pass.
 GO_ON = 1.6
+#: A link between two turns of the same way, of so many radian at least, is looked at along the arc that they foretell,
+#: which turns no more at each end than so, in so many pieces.
+LEAST_ROUND, MOST_ROUND, ARC_PIECES = 0.2, 1.0, 3
 #: Doubt (m) of the place of a line that is only bridged.
 LOOSE = 0.25
 #: Decades that one reading tells for or against a line at most; a bend that is not there; the choice of three gates.
@@ -34,7 +37,8 @@ class Stretches:
     """g stretches to look at.
 
     ``a, b``: (g, 2) ends; ``of``: (g,) the course; ``k``: (g, 2) nodes on whose passes nothing more is looked for;
-    ``key``: (g,) where in the list of all nodes what is found belongs; ``way``: (g,) 1 along the course, -1 against it.
+    ``key``: (g,) where in the list of all nodes what is found at ``a`` belongs, ``span``: how much later at ``b``;
+    ``way``: (g,) 1 along the course, -1 against it.
     """
 
     a: np.ndarray
@@ -42,6 +46,7 @@ class Stretches:
     of: np.ndarray
     k: np.ndarray
     key: np.ndarray
+    span: np.ndarray
     way: np.ndarray
 
 
@@ -71,7 +76,7 @@ def read_courses(
             first[order[np.append(True, np.diff(link[order]) != 0)]] = True
             good &= first
         new, told, link, share = new.take(good), told[good], link[good], share[good]
-        courses = _with_nodes(courses, every, where.of[link], where.key[link] + 0.5 * share, len(nodes))
+        courses = _with_nodes(courses, every, where.of[link], where.key[link] + where.span[link] * share, len(nodes))
         evidence = evidence + np.bincount(where.of[link], weights=told, minlength=len(courses))
         nodes = join_nodes([nodes, new])
         bridging = np.append(bridging, told <= 0)
@@ -108,10 +113,30 @@ def _places(nodes: Nodes, k: np.ndarray) -> np.ndarray:
 def _gaps(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     after, long, usual = _links(nodes, courses, every)
     gaps = np.flatnonzero(long > np.maximum(LONG_LINK * usual, LEAST_GAP)[every.of])
-    k = np.column_stack([every.k[gaps], every.k[after[gaps]]])
+    before, _ = neighbours(every.counts)
+    k = np.column_stack([every.k[i] for i in (before[gaps], gaps, after[gaps], after[after[gaps]])])
+    places = _round_corners(*(_places(nodes, column) for column in k.T))
+    pieces = len(places) - 1
     return Stretches(
-        _places(nodes, k[:, 0]), _places(nodes, k[:, 1]), every.of[gaps], k, gaps + 0.25, np.ones(len(gaps))
-    )
+        np.concatenate(places[:-1]), np.concatenate(places[1:]), np.tile(every.of[gaps], pieces),
+        np.tile(k[:, 1:3], (pieces, 1)), np.concatenate([gaps + 0.25 + 0.5 * i / pieces for i in range(pieces)]),
+        np.full(pieces * len(gaps), 0.5 / pieces), np.ones(pieces * len(gaps)),
+    )  # fmt: skip
+
+
+def _round_corners(before: np.ndarray, a: np.ndarray, b: np.ndarray, after: np.ndarray) -> List[np.ndarray]:
+    """Places (g, 2) along links from ``a`` to ``b``: an arc where the course turns the same way at both ends."""
+    chord = b - a
+    turned = []
+    for link, sign in ((a - before, 1.0), (after - b, -1.0)):
+        cross = sign * (link[:, 0] * chord[:, 1] - link[:, 1] * chord[:, 0])
+        turned.append(np.arctan2(cross, (link * chord).sum(axis=1)))
+    first, last = turned
+    way = np.sign(first) * (first * last > 0)
+    turn = np.minimum(np.minimum(np.abs(first), np.abs(last)), MOST_ROUND)
+    aside = np.where(turn > LEAST_ROUND, way * np.tan(turn / 2) / 2, 0.0)[:, None]  # of an arc's middle, in chords
+    right = np.column_stack([chord[:, 1], -chord[:, 0]])
+    return [a + t * chord + 4 * t * (1 - t) * aside * right for t in np.linspace(0, 1, ARC_PIECES + 1)]
 
 
 def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
@@ -125,11 +150,13 @@ def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     reach = GO_ON * np.maximum(usual, LEAST_GAP)[of]
     # Towards an end the key falls: what is first met comes last in order, but only one is taken.
     key, way = row + np.tile([-0.75, 0.25], len(courses)), np.tile([-1.0, 1.0], len(courses))
+    span = np.full(len(row), 0.5)
     some = np.flatnonzero(is_step & np.isfinite(reach))
     a = ends.at[some]
     return Stretches(
-        a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some], way[some]
-    )
+        a, a + ends.out[some] * reach[some][:, None], of[some], np.column_stack([k, k])[some], key[some], span[some],
+        way[some],
+    )  # fmt: skip
 
 
 def _crossings(

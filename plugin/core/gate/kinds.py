@@ -28,10 +28,12 @@ def same_kind(points: PointSet, one: int, other: int) -> bool:
 
 def number_order(name: np.ndarray) -> Optional[np.ndarray]:
     """Indices (n,) of points by the numbers in their names (n,); None where these are no numbering of one form."""
-    words = [str(word) for word in name.tolist()]
-    if not words or len({_DIGITS.sub("#", word) for word in words}) > 1 or not _DIGITS.search(words[0]):
+    joined = "\n".join(map(str, name.tolist()))
+    form = _DIGITS.sub("#", joined)
+    first = form.partition("\n")[0]
+    if "#" not in first or form != "\n".join([first] * len(name)):
         return None
-    numbers = np.array([_number(word) for word in words], float)
+    numbers = np.array(_DIGITS.findall(joined)[first.count("#") - 1 :: first.count("#")], float)
     return np.argsort(numbers, kind="stable") if len(np.unique(numbers)) == len(numbers) else None
 
 

@@ -17,7 +17,7 @@ from ..units import LengthUnit, axis_unit
 from .area_causes import Case, Suggestion, landing, suggest
 from .axes import computed, flat
 from .record import crs_name
-from .whereabouts import net_over
+from .whereabouts import Box, net_over
 
 OUTSIDE = Text(
     "area.outside",
@@ -79,15 +79,16 @@ class AreaCheck:
     suggestions: Tuple[Suggestion, ...]
 
 
-def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck:
+def check_area(points: PointSet, unit: Optional[LengthUnit] = None, near: Sequence[Box] = ()) -> AreaCheck:
     """Whether ``points`` lie in the area of use of their CRS, with the likely causes where they do not.
 
     ``unit``: in which the coordinates of the file were taken to be, that of the CRS where None. A local grid
-    has no area of use, and is never outside; nor is a rejected point, which is not asked.
+    has no area of use, and is never outside; nor is a rejected point, which is not asked. ``near``: boxes (west, south,
+    east, north) of what is known to lie near, the closest word first.
     """
     nothing = np.zeros(len(points), bool)
     if not points.used.all():
-        some = check_area(points.select(points.used), unit)
+        some = check_area(points.select(points.used), unit, near)
         outside = nothing.copy()
         outside[points.used] = some.outside
         return replace(some, outside=outside)
@@ -113,7 +114,7 @@ def check_area(points: PointSet, unit: Optional[LengthUnit] = None) -> AreaCheck
     if not len(which):
         return AreaCheck(points.crs, area.name, ~inside, farthest, (*said, message(NO_CAUSE)), ())
     some = which[np.unique(np.linspace(0, len(which) - 1, SAMPLE).astype(int))]
-    suggestions = suggest(Case(crs, box, points.easting[some], points.northing[some], unit), farthest)
+    suggestions = suggest(Case(crs, box, points.easting[some], points.northing[some], unit, tuple(near)), farthest)
     said += tuple(_cause_said(one, first=i == 0) for i, one in enumerate(suggestions)) or (message(NO_CAUSE),)
     return AreaCheck(points.crs, area.name, ~inside, farthest, said, suggestions)
 

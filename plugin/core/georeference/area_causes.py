@@ -56,6 +56,13 @@ FALSE_ORIGIN = Text(
     "area.false_origin",
     QT_TRANSLATE_NOOP("core", "the false origin is left out of the coordinates (east {easting} m, north {northing} m)"),
 )
+REDUCED = Text(
+    "area.reduced",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says",
+    ),
+)
 DEGREES = Text(
     "area.degrees", QT_TRANSLATE_NOOP("core", "the values are longitude and latitude in degrees; read them as such")
 )
@@ -86,6 +93,7 @@ PREFIX = 1_000_000.0
 class Cause(Enum):
     """Why points may fall outside the area of use; the likelier first."""
 
+    REDUCED = "reduced"
     SWAPPED = "swapped"
     DEGREES = "degrees"
     PREFIX = "prefix"
@@ -133,13 +141,16 @@ class Suggestion:
 
 
 class Case(NamedTuple):
-    """What the tries need: the CRS, its box, coordinates in metres of a sample outside, unit as read."""
+    """What the tries need: the CRS, its box, coordinates in metres of a sample outside, unit as read; ``near``: boxes
+    of what is known to lie near the site.
+    """
 
     crs: Any
     box: Box
     easting: np.ndarray
     northing: np.ndarray
     unit: LengthUnit
+    near: Tuple[Box, ...] = ()
 
 
 class _Try(NamedTuple):
@@ -181,7 +192,13 @@ def suggest(case: Case, farthest: float) -> Tuple[Suggestion, ...]:
         found += _that_fit(case, _twice(case, neighbours))
     if not found:
         found += _other_systems(case)
-    return tuple(sorted(found, key=lambda one: _rank(case, one, farthest))[:MOST])
+    ranked = sorted(found, key=lambda one: _rank(case, one, farthest))
+    return tuple(one for i, one in enumerate(ranked) if not any(_same(one, other) for other in ranked[:i]))[:MOST]
+
+
+def _same(one: Suggestion, other: Suggestion) -> bool:
+    """Whether two suggestions bring the coordinates to the same place."""
+    return one.reading is not None and other.reading is not None and one.reading == other.reading
 
 
 def _rank(case: Case, one: Suggestion, farthest: float) -> Tuple[Any, ...]:
@@ -227,6 +244,28 @@ def _same_crs(case: Case) -> Iterator[_Try]:
             said = message(UNIT, unit=unit.symbol, assumed=case.unit.symbol)
             yield _Try((Cause.UNIT,), (said,), Reading(crs, factor=unit.metres / case.unit.metres))
     yield from _shifts(case, crs)
+    if case.near:
+        yield from _reduced(case, case.near[0])
+
+
+def _reduced(case: Case, near: Box) -> Iterator[_Try]:
+    """Coordinates without their leading digits: those with which they lie closest to what is known."""
+    metres = metres_per_unit(case.crs)
+    lon = near[0] + (near[2] - near[0]) % 360.0 / 2.0
+    try:
+        with warnings.catch_warnings():
+            warnings.simplefilter("ignore")
+            there = Proj(case.crs)(lon, (near[1] + near[3]) / 2.0)
+    except ProjError:
+        return
+    add = []
+    for values, target in ((case.easting, there[0]), (case.northing, there[1])):
+        size = 10.0 ** np.ceil(np.log10(max(float(np.abs(values).max()) / metres, 100.0)))
+        away = target - float(np.median(values)) / metres
+        add.append(float(np.round(away / size)) * size * metres + 0.0 if np.isfinite(away) else 0.0)
+    if any(add):
+        said = message(REDUCED, easting=f"{add[0] + 0.0:.0f}", northing=f"{add[1] + 0.0:.0f}")
+        yield _Try((Cause.REDUCED,), (said,), Reading(case.crs, add_easting=add[0], add_northing=add[1]))
 
 
 def _shifts(case: Case, crs: Any, swap: bool = False) -> Iterator[_Try]:
@@ -240,7 +279,7 @@ def _shifts(case: Case, crs: Any, swap: bool = False) -> Iterator[_Try]:
     if needs == 0 and has > 0 and zone_number(crs.name) in (has, None):
         said = message(PREFIX_EXTRA, prefix=has)
         yield _Try((Cause.PREFIX,), (said,), Reading(crs, swap, add_easting=-has * PREFIX))
-    for e, n in ((false_e, 0.0), (0.0, false_n), (false_e, false_n)):
+    for e, n in dict.fromkeys(((false_e, 0.0), (0.0, false_n), (false_e, false_n))):
         if (e or n) and (e, n) != (0.0, SOUTHERN):
             said = message(FALSE_ORIGIN, easting=f"{e:.0f}", northing=f"{n:.0f}")
             yield _Try((Cause.FALSE_ORIGIN,), (said,), Reading(crs, swap, add_easting=e, add_northing=n))

@@ -16,7 +16,7 @@ from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..points.pointset import PointSet
 from ..points.questions import Answer, Question, QuestionError, Topic
 from .area import AreaCheck, check_area, suggestion_names
-from .area_causes import Suggestion, landing
+from .area_causes import Cause, Suggestion, landing
 from .axes import flat, to_lonlat
 from .neighbours import area_box
 from .position import Landmark, area_name, distance_text, place_said, site_of
@@ -91,8 +91,16 @@ WHICH = Text(
     one=QT_TRANSLATE_NOOP("core", "the only point lies far outside the area of use of {crs} ({area})"),
 )
 AS_THEY_ARE = Text("correction.as_they_are", QT_TRANSLATE_NOOP("core", "as they are"))
+GIVE_NEAR = Text(
+    "correction.give_near",
+    QT_TRANSLATE_NOOP(
+        "core", "a place near the site in place of this example: it tells leading digits that were left out"
+    ),
+)
 AND = Text("correction.and", QT_TRANSLATE_NOOP("core", "{one}, and {more}"))
 
+#: Causes that leave the numbers as they are.
+_OF_ANOTHER_CRS = (Cause.ZONE, Cause.OTHER_SYSTEM)
 #: Points are near a body of others within so many metres, or so many times its size.
 NEAR_METRES, NEAR_TIMES = 2_000.0, 3.0
 #: A walking rover stores points at such steps (metres); common practice, no source.
@@ -122,8 +130,9 @@ class _Body:
 
     def metres_to(self, lon: np.ndarray, lat: np.ndarray) -> np.ndarray:
         """Metres to positions (n,) on a sphere; nan for none."""
-        half = np.sin(np.radians(lat - self.lat) / 2) ** 2
-        half += np.cos(np.radians(lat)) * np.cos(np.radians(self.lat)) * np.sin(np.radians(lon - self.lon) / 2) ** 2
+        with np.errstate(invalid="ignore"):  # places at no end of the Earth
+            half = np.sin(np.radians(lat - self.lat) / 2) ** 2
+            half += np.cos(np.radians(lat)) * np.cos(np.radians(self.lat)) * np.sin(np.radians(lon - self.lon) / 2) ** 2
         return np.asarray(2 * 6.371e6 * np.arcsin(np.sqrt(np.clip(half, 0.0, 1.0))))
 
     def near(self, metres: np.ndarray) -> np.ndarray:
@@ -170,7 +179,12 @@ def ask_where(points: PointSet, area: AreaCheck, landmarks: Sequence[Landmark] =
         return None
     text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area_name(area.crs))
     names = [one for one in suggestion_names(area) if _of(area, one).reading is not None]
-    return _question(points, area, text, names, landmarks)
+    question = _question(points, area, text, names, landmarks)
+    if not landmarks and all(_of(area, name).causes[-1] in _OF_ANOTHER_CRS for name in names):
+        place = Answer("--near", "51.45N,9.0E", message(GIVE_NEAR), fill_in=True)
+        one = question.questions[0]
+        return QuestionError(points.source, [replace(one, answers=(*one.answers, place))])
+    return question
 
 
 def _question(

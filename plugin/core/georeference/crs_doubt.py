@@ -11,14 +11,16 @@ from pathlib import Path
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
-from pyproj import CRS
-from pyproj.exceptions import CRSError
+from pyproj import CRS, Geod, Transformer
+from pyproj.exceptions import CRSError, ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
-from .axes import flat, same_plan
+from ..units import metres_per_unit
+from .axes import flat, same_plan, to_lonlat
 from .neighbours import area_box, family, opened, registered, zone_number
 from .position import QUOTED, Kind, Landmark, Nearness, Site, distance_text, site_of
 from .record import crs_name
+from .whereabouts import Box
 
 FAR_OTHER = Text(
     "crs_doubt.far_other",
@@ -53,6 +55,15 @@ PROJECT = Text(
     ),
     weight=2,
 )
+LOOK_ALIKE = Text(
+    "crs_doubt.look_alike",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie "
+        "upon it. Check which of them the coordinates are in.",
+    ),
+    weight=3,
+)
 UPON_IT = Text("crs_doubt.upon", QT_TRANSLATE_NOOP("core", "upon it"))
 FROM_IT = Text("crs_doubt.from_it", QT_TRANSLATE_NOOP("core", "{distance} from it"))
 
@@ -62,9 +73,15 @@ LOOK = {True: 300.0, False: 5_000.0}
 TELL = {True: 3_000.0, False: 50_000.0}
 #: Another CRS explains it where it leaves less than this share of the distance.
 CLOSER = 0.1
+#: Boxes that share less of their area lie beside each other, and more upon each other; both are larger than so many
+#: degrees, and another datum moves them by no more.
+BESIDE, UPON, LEAST, NEAR_DEGREES = 0.5, 0.8, 2e-4, 0.03
+_EARTH = Geod(ellps="WGS84")
 HEAD_BYTES = 65536
 _ZONE = re.compile(
-    r"\b(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)\b[ _/:=-]*(?:zone[ _:=-]*)?(\d{1,2}) ?[NSU]?\b", re.IGNORECASE
+    r"(?<![A-Za-z])(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)[ _/:=-]*(?:zone[ _:=-]*)?"
+    r"(\d{1,2})(?!\d) ?[NSU]?(?![A-Za-z])",
+    re.IGNORECASE,
 )
 
 
@@ -103,7 +120,81 @@ def doubts(
             said.append(message(FAR_OTHER, other=crs_name(found.crs), there=there, **values))
         elif nearest.metres >= TELL[same]:
             said.append(message(FAR, **values))
-    return tuple(said)
+    return tuple(said) or _look_alike(site, easting, northing, landmarks)
+
+
+def _look_alike(
+    site: Site, easting: np.ndarray, northing: np.ndarray, landmarks: Sequence[Landmark]
+) -> Tuple[Message, ...]:
+    """What to say where the points lie beside a landmark as large as the site, and in another CRS upon it: that of
+    another datum, some hundred metres away.
+    """
+    alike = [one for one in landmarks if _as_large(site, one)]
+    if not alike:
+        return ()
+    good = np.isfinite(easting) & np.isfinite(northing)
+    few = np.flatnonzero(good)[:: max(1, int(good.sum()) // 200)]
+    here = _on_wgs84(flat(site.crs), easting[few], northing[few])
+    if here is None or any(_shared(here, one) > BESIDE for one in landmarks):
+        return ()
+    best: Optional[Tuple[float, Any, Landmark]] = None
+    for other in _registered(flat(site.crs), alike):
+        if not _lies_at(other, easting[few[0]], northing[few[0]], site):
+            continue
+        there = _on_wgs84(other, easting[few], northing[few])
+        for one in alike:
+            share = 0.0 if there is None else _shared(there, one)
+            if share > UPON and (best is None or share > best[0]):
+                best = (share, other, one)
+    if best is None:
+        return ()
+    _, other, one = best
+    name: Any = message(QUOTED, name=one.name) if isinstance(one.name, str) else one.name
+    middle = ((here[0] + here[2]) / 2.0, (here[1] + here[3]) / 2.0)
+    away = _EARTH.inv(*middle, (one.west + one.east) / 2.0, (one.south + one.north) / 2.0)[2]
+    return (
+        message(LOOK_ALIKE, crs=crs_name(site.crs), distance=distance_text(away), name=name, other=crs_name(other)),
+    )
+
+
+def _on_wgs84(crs: Any, easting: np.ndarray, northing: np.ndarray) -> Optional[Box]:
+    """West, south, east, north around plan coordinates (n,), metres, on the datum of logs and most layers."""
+    try:
+        to_world = Transformer.from_crs(crs, "EPSG:4326", always_xy=True)
+        lon, lat = to_world.transform(easting / metres_per_unit(crs), northing / metres_per_unit(crs))
+    except ProjError:
+        return None
+    if not (np.isfinite(lon).all() and np.isfinite(lat).all()):
+        return None
+    edges = [np.quantile(values, [0.02, 0.98]) for values in (lon, lat)]
+    return float(edges[0][0]), float(edges[1][0]), float(edges[0][1]), float(edges[1][1])
+
+
+def _as_large(site: Site, one: Landmark) -> bool:
+    """Whether a landmark is about as large as the site in both directions."""
+    mine = (site.box[2] - site.box[0], site.box[3] - site.box[1])
+    theirs = ((one.east - one.west) % 360.0, one.north - one.south)
+    return all(a > LEAST and b > LEAST and 0.5 < a / b < 2.0 for a, b in zip(mine, theirs))
+
+
+def _shared(box: Box, one: Landmark) -> float:
+    """Area that the boxes share over that of both together."""
+    west, south, east, north = box
+    wide = min(east, one.east) - max(west, one.west)
+    high = min(north, one.north) - max(south, one.south)
+    if wide <= 0.0 or high <= 0.0:
+        return 0.0
+    both = (east - west) * (north - south) + (one.east - one.west) * (one.north - one.south)
+    return wide * high / (both - wide * high)
+
+
+def _lies_at(crs: Any, easting: float, northing: float, site: Site) -> bool:
+    """Whether a point of ``crs`` lies within some kilometres of the site."""
+    try:
+        lon, lat = (float(values[0]) for values in to_lonlat(crs, [easting], [northing]))
+    except ProjError:
+        return False
+    return abs(lon - site.lon) * np.cos(np.radians(site.lat)) < NEAR_DEGREES and abs(lat - site.lat) < NEAR_DEGREES
 
 
 def another_crs(
@@ -168,12 +259,41 @@ def said_in_file(path: str, crs: Optional[Any]) -> Tuple[Message, ...]:
     with open(path, "rb") as stream:
         head = stream.read(HEAD_BYTES)
     text = head.decode("utf-8", "replace").replace("\x00", "")
+    for datum in _DATUMS.findall("\n".join(line for line in text.splitlines()[:40] if re.search(r"[A-Za-z]{3}", line))):
+        own = re.sub(
+            r"\W", "", f"{crs.name} {flat(crs).geodetic_crs.datum.name if flat(crs).geodetic_crs.datum else ''}"
+        )
+        if not any(re.search(one, own, re.IGNORECASE) for one in _DATUM_WORDS.get(_plain(datum), (_plain(datum),))):
+            return (message(SAID, file=Path(path).name, words=datum, crs=crs_name(crs)),)
     for words, other in _named(text):
         if other is not None and not same_plan(other, crs):
             return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
         if other is None and zone_number(crs.name) not in (None, _number(words)):
             return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
     return ()
+
+
+#: Datums that files name, whose coordinates lie elsewhere than those of another; those that differ by less than a
+#: metre or two are not among them.
+_DATUMS = re.compile(
+    r"(?<![A-Za-z])(NAD[ -]?27|ED[ -]?50|DHDN|Pulkovo(?:[ -]?19)?[ -]?(?:42|95)|OSGB[ -]?36|SAD[ -]?69"
+    r"|Arc[ -]?(?:1950|1960)|AGD[ -]?(?:66|84)|NZGD[ -]?49|Cape Datum"
+    r"|S-?JTSK|Corrego Alegre|PSAD[ -]?56|Tokyo Datum)(?![A-Za-z0-9])",
+    re.IGNORECASE,
+)
+_DATUM_WORDS = {
+    "dhdn": ("dhdn", "hauptdreiecksnetz"), "osgb36": ("osgb", "ordnancesurvey"), "sjtsk": ("jtsk", "jednotne"),
+    "nzgd49": ("nzgd49", "nzgd1949", "geodeticdatum1949"), "sad69": ("sad69", "southamericandatum1969", "sad1969"),
+    "psad56": ("psad56", "provisionalsouthamericandatum1956"), "ed50": ("ed50", "europeandatum1950"),
+    "nad27": ("nad27", "northamericandatum1927"), "pulkovo42": ("pulkovo194", "pulkovo42"),
+    "pulkovo95": ("pulkovo1995", "pulkovo95"), "pulkovo1942": ("pulkovo194",), "pulkovo1995": ("pulkovo1995",),
+    "agd66": ("agd66", "australiangeodeticdatum1966"), "agd84": ("agd84", "australiangeodeticdatum1984"),
+    "capedatum": ("cape",), "tokyodatum": ("tokyo",),
+}  # fmt: skip
+
+
+def _plain(name: str) -> str:
+    return re.sub(r"\W", "", name).lower()
 
 
 def _named(text: str) -> Iterator[Tuple[str, Optional[Any]]]:

@@ -256,7 +256,7 @@ def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
     if read.geographic is None:
         if source is not None and source.is_geographic:
             raise SurveyError(NOT_DEGREES, file=file, crs=crs_name(source))
-        area = check_area(read.points, read.format.unit)
+        area = check_area(read.points, read.format.unit, options.near)
         corrected, said = checked_file(read, area, options)
         now = _transformed(now, options, records)
     else:

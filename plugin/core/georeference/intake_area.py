@@ -48,7 +48,7 @@ def corrected_file(read: PointFile, options: IntakeOptions) -> Optional[Tuple[Ar
     name, file = options.correct, read.points.source
     if name in ("", AS_READ) or read.geographic is not None:
         return None
-    area = check_area(read.points, read.format.unit)
+    area = check_area(read.points, read.format.unit, options.near)
     if not area.outside.any():
         return None
     names = suggestion_names(area)

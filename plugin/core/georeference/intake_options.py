@@ -76,6 +76,11 @@ class IntakeOptions:
         )  # fmt: skip
 
     @property
+    def near(self) -> Tuple[Tuple[float, float, float, float], ...]:
+        """The boxes of the landmarks: west, south, east, north, degrees."""
+        return tuple((one.west, one.south, one.east, one.north) for one in self.landmarks)
+
+    @property
     def wanted(self) -> Optional[HeightKind]:
         """The kind of height asked for, in words or by giving a geoid separation."""
         return self.heights or (HeightKind.ORTHOMETRIC if self.separation is not None else None)

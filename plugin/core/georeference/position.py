@@ -35,6 +35,8 @@ QUOTED = Text("position.quoted", QT_TRANSLATE_NOOP("core", "“{name}”"))
 
 #: So many of what is known are told, the nearest first.
 MOST_TOLD = 3
+#: Of more points every second, third and so on tells where a site is.
+_MANY = 100_000
 _EARTH = Geod(ellps="WGS84")
 
 
@@ -101,7 +103,8 @@ def site_of(crs: Optional[Any], easting: np.ndarray, northing: np.ndarray) -> Op
     good = np.isfinite(easting) & np.isfinite(northing)
     if crs is None or not good.any():
         return None
-    east, north = easting[good], northing[good]
+    thin = max(1, int(good.sum()) // _MANY)
+    east, north = easting[good][::thin], northing[good][::thin]
     corners = np.array([np.quantile(values, [0.02, 0.5, 0.98]) for values in (east, north)])
     # Medians of each coordinate, the middle, and the corners of what is around it.
     x = np.array([corners[0, 1], *corners[0, [0, 0, 2, 2]]])

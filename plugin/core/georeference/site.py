@@ -12,6 +12,7 @@ from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet
 from ..units import LengthUnit
 from .control import ControlMatch, ControlPoints, match_control
+from .control_crs import two_systems
 from .control_fit import apply_control_fit, fit_plan, fit_space
 from .fit_judgement import FitJudgement, judge_fit
 from .fit_measure import USUAL_HEIGHT, USUAL_PLAN, Terms, expected_scale, places_of
@@ -83,14 +84,15 @@ class GroundOptions:
 
 
 class Fitted(NamedTuple):
-    """Points in the coordinates of the control, the record, the fit with what it was matched from, and how it was
-    judged."""
+    """Points in the coordinates of the control, the record, the fit with what it was matched from, how it was judged,
+    and what stands against the systems said."""
 
     points: PointSet
     record: Georeference
     fit: ControlFit
     match: ControlMatch
     judgement: Optional[FitJudgement] = None
+    doubts: Tuple[Message, ...] = ()
 
 
 def fit_to_control(
@@ -127,7 +129,7 @@ def fit_to_control(
         done.record,
         statements=(*said[: reading != FitReading()], *done.record.statements, *said[reading != FitReading() :]),
     )
-    return Fitted(done.points, record, fit, match, judgement)
+    return Fitted(done.points, record, fit, match, judgement, two_systems(match, crs))
 
 
 def _terms(options: ControlOptions, crs: Optional[Any], control: ControlPoints, units: Tuple[Unit, Unit]) -> Terms:

@@ -15,6 +15,7 @@ from ..files import PathLike
 from ..linework.geojson_file import bring_in, features_of, geometry_of, parsed, properties_of
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import heights_to_crs_units, metres_per_height_unit, to_crs_units
+from .found_courses import course_of, course_text, short_of, short_text
 
 NOT_A_LINE = Text(
     "found_lines.not_a_line",
@@ -58,6 +59,8 @@ FIELDS: Tuple[Tuple[str, str], ...] = (
     ("evidence", "real"),
     ("plan_doubt_m", "real"),
     ("height_doubt_m", "real"),
+    ("cross_at", "text"),
+    ("course", "text"),
     ("found_as", "text"),
 )
 
@@ -109,29 +112,10 @@ def attributes_of(number: int, line: GroundLine) -> Dict[str, Any]:
             (
                 number, line.kind.value, line.status.value, line.automatic.value, line.by_hand, line.step,
                 line.sigma_step, line.bend, line.length, line.bridged, line.passes, line.evidence, line.sigma_plan,
-                line.sigma_height, _course_text(line.found_as),
+                line.sigma_height, _place_text(line.cross_at), short_text(line.found_as), course_text(line.found_as),
             ),
         )
     )  # fmt: skip
-
-
-def _course_text(parts: Sequence[np.ndarray]) -> str:
-    """Vertices in metres: numbers with blanks, commas between vertices, a bar between the parts."""
-    return "|".join(",".join("{:.3f} {:.3f} {:.3f}".format(*place) for place in part.tolist()) for part in parts)
-
-
-def _course_of(text: str) -> Tuple[np.ndarray, ...]:
-    """The parts that :func:`_course_text` wrote; none for what it did not."""
-    try:
-        parts = tuple(
-            np.array([[float(number) for number in place.split()] for place in part.split(",")], float)
-            for part in text.split("|")
-            if part
-        )
-    except ValueError:
-        return ()
-    good = all(part.ndim == 2 and part.shape[1] == 3 and len(part) > 1 and np.isfinite(part).all() for part in parts)
-    return parts if good else ()
 
 
 def read_found_lines(path: PathLike, crs: Optional[Any] = None, accept: Sequence[str] = ()) -> GivenLines:
@@ -184,24 +168,46 @@ def given_line(
     status = LineStatus(_word(file, number, values, "status", states, LineStatus.USED.value))
     automatic = LineStatus(_word(file, number, values, "found", states, LineStatus.PROPOSED.value))
     told = str(values.get("found_as") or "")
-    found_as = _course_of(told)
+    short = short_of(str(values.get("course") or ""))
+    # A shapefile cuts the whole course off; the short one says how many vertices it had.
+    found_as = course_of(told)
+    if short is not None and sum(len(part) for part in found_as) != short.count:
+        found_as = ()
     said: List[Message] = []
     if found_as and _same_plan(parts, found_as):
         parts = found_as
     else:
         parts, said = _with_heights(file, number, parts)
-    if told and not found_as:  # cut off, as shapefiles do: nobody can say that the course was changed
-        found_as = tuple(parts)
+    if told and not found_as:
+        found_as = tuple(parts) if short is None or short.is_of(parts) else (_upright(short.xy, parts),)
     reshaped = not same_parts(tuple(parts), found_as)
     line = GroundLine(
         kind=kind, parts=tuple(parts), found_as=found_as, step=_real(values, "step_m"),
         sigma_step=_real(values, "step_doubt_m"), bend=_real(values, "bend"), bridged=_real(values, "bridged_m"),
         evidence=_real(values, "evidence"), sigma_plan=_real(values, "plan_doubt_m"),
         sigma_height=_real(values, "height_doubt_m"), passes=int(np.nan_to_num(_real(values, "passes"))),
-        automatic=automatic, status=status,
+        automatic=automatic, status=status, cross_at=_place_of(str(values.get("cross_at") or "")),
         by_hand=reshaped or status is not automatic or values.get("by_hand") in (True, 1, "true", "1"),
     )  # fmt: skip
     return line, said
+
+
+def _upright(xy: np.ndarray, parts: Sequence[np.ndarray]) -> np.ndarray:
+    """A course (k, 3) of places (k, 2) at the usual height of ``parts``."""
+    return np.column_stack([xy, np.full(len(xy), np.median(np.concatenate([part[:, 2] for part in parts])))])
+
+
+def _place_text(place: Tuple[float, float]) -> str:
+    return "{:.3f} {:.3f}".format(*place) if np.isfinite(place).all() else ""
+
+
+def _place_of(text: str) -> Tuple[float, float]:
+    """The place that :func:`_place_text` wrote; nan for what it did not."""
+    try:
+        easting, northing = (float(number) for number in text.split())
+    except ValueError:
+        return float("nan"), float("nan")
+    return easting, northing
 
 
 def _word(file: str, number: int, values: Mapping[str, Any], field: str, words: Sequence[str], usual: str) -> str:

@@ -74,13 +74,17 @@ def place_survey(settings: JobSettings, progress: Progress) -> Placed:
         else:
             fitted = fit_to_control(points, settings.fit, crs, control, _units(intake), landmarks)
             points, records = fitted.points, (*records, fitted.record)
+            messages += fitted.doubts
     if settings.ground is not None:
         changed = between_ground_and_grid(points, _ground(points, settings, settings.ground, crs), crs)
         points, records = changed.points, (*records, changed.record)
     where = intake.where
     if _is_local(settings) and points.crs is not None:
         used = points.select(points.used)
-        messages += (*check_area(points).messages, *doubts(crs, used.easting, used.northing, landmarks))
+        area = check_area(points).messages
+        # Where survey and control are of two systems, the other causes are none.
+        messages += area[:1] if fitted is not None and fitted.doubts else area
+        messages += doubts(crs, used.easting, used.northing, landmarks)
         where = message(WHERE, place=place_said(crs, used.easting, used.northing, landmarks))
     return Placed(intake, points, records, fitted, messages, where)
 

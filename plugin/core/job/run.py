@@ -67,7 +67,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
     points, remarks, overrides = _decide(placed.points if check is None else check.points, check, settings)
     linework = _join(points, settings)
     points = points if linework is None else linework.points
-    found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
+    points, found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
     constraints = _constraints(linework, found)
     progress(0.35, "surface")
     surface, edited = build_surface_with_edits(points, constraints, settings.surface, edits, part(progress, 0.35, 0.65))
@@ -83,6 +83,7 @@ def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
         unit=settings.contours.unit,
         progress=part(progress, 0.65, 0.7),
         constraints=edited.constraints,
+        found=() if found is None else found.lines,
     )
     contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
     result = JobResult(

@@ -11,9 +11,9 @@ from ..earthwork.comparison import Comparison
 from ..earthwork.plane import Plane
 from ..earthwork.region_file import RegionFile, read_region_file
 from ..earthwork.study import Certainty, Study, StudyOptions, study
-from ..handover.mesh import read_2dm
 from ..handover.mesh_noise import OWN_NOISE, noise_file, read_mesh_noise
 from ..handover.projection import read_prj
+from ..handover.recent_meshes import recent_2dm
 from ..handover.volumes import write_depths, write_volumes, write_zero_lines
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress, part
@@ -142,7 +142,7 @@ class VolumeQuestion:
 def _mesh(path: Path, tin: Tin) -> Tin:
     """A mesh in the CRS its ``.prj`` names, or in that of the survey where there is none."""
     crs: Optional[Any] = read_prj(path)
-    return read_2dm(path, tin.crs if crs is None else crs)
+    return recent_2dm(path, tin.crs if crs is None else crs)
 
 
 @dataclass(frozen=True)

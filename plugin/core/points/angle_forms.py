@@ -9,10 +9,10 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .angles import LIMIT, side_signs, unpacked
-from .features import Column
+from .features import Column, usual_step
 from .questions import Answer, Question, Topic
-from .reading import Case, Pair, word_of
-from .said_units import AngleForm
+from .reading import EVEN, WALK, Case, Pair, word_of
+from .said_units import DEGREES_IN, AngleForm
 
 PACKED_OR_NOT = Text(
     "recognise.angles_open",
@@ -37,7 +37,17 @@ _LABELS = {
     ),
     AngleForm.GON: Text("recognise.angles_gon", QT_TRANSLATE_NOOP("core", "gon: {shown}")),
     AngleForm.RADIANS: Text("recognise.angles_radians", QT_TRANSLATE_NOOP("core", "radians: {shown}")),
+    AngleForm.MINUTES: Text("recognise.angles_minutes", QT_TRANSLATE_NOOP("core", "minutes of arc: {shown}")),
+    AngleForm.SECONDS: Text("recognise.angles_seconds", QT_TRANSLATE_NOOP("core", "seconds of arc: {shown}")),
+    **dict.fromkeys(
+        (AngleForm.MILLIONTHS, AngleForm.TEN_MILLIONTHS, AngleForm.BILLIONTHS),
+        Text("recognise.angles_parts", QT_TRANSLATE_NOOP("core", "so many parts of a degree: {shown}")),
+    ),
 }
+#: Seconds of arc in one with degrees have so many decimals at least.
+_PACKED_DECIMALS = 5
+#: On a sphere, for the steps of a walk.
+METRES_IN_DEGREE = 111_195.0
 _PACKED = (AngleForm.DMS, AngleForm.DDMM, AngleForm.DDMMSS)
 
 
@@ -70,12 +80,41 @@ def settle_angles(case: Case, pair: Optional[Pair]) -> SettledAngles:
         text = message(AGAINST_HEADER, column=place + 1, word=word_of(case, place))
         return SettledAngles(said, (_question(text, able, columns),))
     if AngleForm.DEGREES in able:
-        return _by_landing(case, able, columns, where)
-    packed = [form for form in able if form in (AngleForm.DDMM, AngleForm.DDMMSS)]
-    text = message(PACKED_OR_NOT, **where)
-    if not packed and AngleForm.GON not in able:
+        return _packed_unsaid(case, columns, where) or _by_landing(case, able, columns, where)
+    if not able:
         return SettledAngles(AngleForm.DEGREES)
-    return SettledAngles(AngleForm.DEGREES, (_question(text, packed or [AngleForm.GON], columns),))
+    near = [form for form in able if _lands(case, form, columns)[0]]
+    text = message(PACKED_OR_NOT, **where)
+    return SettledAngles(AngleForm.DEGREES, (_question(text, near or able, columns),))
+
+
+def _packed_unsaid(case: Case, columns: Dict[str, Column], where: Dict[str, int]) -> Optional[SettledAngles]:
+    """The question whether numbers without a word are decimal degrees or degrees, minutes and seconds in one, where
+    their digits allow both and the steps of a walk do not tell; None where they do.
+    """
+    if case.look.source.table is not None and case.look.source.table.crs:
+        return None  # geometries are in decimal degrees
+    for column in columns.values():
+        packed = unpacked(column.good, AngleForm.DMS)
+        if column.decimals < _PACKED_DECIMALS or np.isfinite(packed).mean() < 0.95:
+            return None
+    walked = [form for form in (AngleForm.DEGREES, AngleForm.DMS) if _walks(case, form, columns)]
+    if walked == [AngleForm.DEGREES]:
+        return None
+    forms = [AngleForm.DMS, AngleForm.DEGREES] if walked else [AngleForm.DEGREES, AngleForm.DMS]
+    lands = {form: _lands(case, form, columns) for form in forms}
+    if case.landing.known and lands[AngleForm.DEGREES][0] and not lands[AngleForm.DMS][1]:
+        return None
+    return SettledAngles(AngleForm.DEGREES, (_question(message(PACKED_OR_NOT, **where), forms, columns),))
+
+
+def _walks(case: Case, form: AngleForm, columns: Dict[str, Column]) -> bool:
+    """Whether points follow each other as a rover on foot stores them, read so."""
+    lon, lat = (unpacked(columns[role].values, form) for role in ("longitude", "latitude"))
+    north = lat * METRES_IN_DEGREE
+    east = lon * METRES_IN_DEGREE * np.cos(np.radians(np.nanmedian(lat)))
+    step, even = usual_step(east, north, case.look.rows.part)
+    return even >= EVEN and WALK[0] < step < WALK[1]
 
 
 def _by_landing(case: Case, able: List[AngleForm], columns: Dict[str, Column], where: Dict[str, int]) -> SettledAngles:
@@ -121,6 +160,8 @@ def _fits(column: Column, role: str, form: AngleForm) -> bool:
         return False
     if form is AngleForm.RADIANS and np.abs(good).max() > 3.15:
         return False
+    if DEGREES_IN.get(form, 1.0) < 0.5 and np.median(np.abs(good)) * DEGREES_IN[form] < 0.1:
+        return False
     values = unpacked(good, form)
     with np.errstate(invalid="ignore"):
         return bool((np.abs(values) <= LIMIT[role]).mean() >= 0.95)
@@ -135,6 +176,18 @@ def _question(text: Message, forms: Sequence[AngleForm], columns: Dict[str, Colu
     return Question(Topic.ANGLES, text, tuple(answers))
 
 
+def turned_sides(case: Case, pair: Optional[Pair]) -> Tuple[str, ...]:
+    """The roles whose header word says west or south while their values count up: they count that way."""
+    if pair is None or not pair.degrees:
+        return ()
+    found = []
+    for role, column in zip(pair.roles, (pair.first, pair.second)):
+        side = case.words[column.place].side if column.place < len(case.words) else ""
+        if side in ("W", "S") and not column.letters and case.columns[column.place].middle > 0.0:
+            found.append(role)
+    return tuple(found)
+
+
 def as_degrees(case: Case, pair: Pair) -> Pair:
     """A pair of columns in degrees with the values that its form and its letters of sides give."""
     form, sides = settle_angles(case, pair).form, find_sides(case, pair)
@@ -145,6 +198,8 @@ def as_degrees(case: Case, pair: Pair) -> Pair:
             signs = side_signs(role)
             words = [row[sides[role]] if sides[role] < len(row) else "" for row in case.look.rows.fields]
             values = values * np.array([signs.get(word.strip().upper(), 1.0) for word in words])
+        if role in turned_sides(case, pair):
+            values = -values
         columns.append(replace(column, values=values))
     return replace(pair, first=columns[0], second=columns[1])
 

@@ -119,7 +119,7 @@ def parse_angles(
         wrong |= plain & _too_many_digits(text, start, end, decimal, _DIGITS_BEFORE_MARK[role])
     state[wrong] = State.NOT_A_NUMBER
     values[wrong] = np.nan
-    if form in (AngleForm.GON, AngleForm.RADIANS):
+    if form in DEGREES_IN and form is not AngleForm.DEGREES:
         return values, state
     for i in np.flatnonzero((state == State.NOT_A_NUMBER) & ~plain):
         if end[i] - start[i] > 4 * _LONGEST:

@@ -48,6 +48,15 @@ NO_POLE = Text(
         "core", "its heights are said to be those of the antenna, and nothing says how high it stood above the ground"
     ),
 )
+DEPTH_OPEN = Text(
+    "antenna.depth_open",
+    QT_TRANSLATE_NOOP("core", "the header says depths, and nothing says whether they count down or are heights"),
+)
+DOWN = Text("antenna.down", QT_TRANSLATE_NOOP("core", "depths that count down: the height is 0 less the depth"))
+UP = Text("antenna.up", QT_TRANSLATE_NOOP("core", "heights of the ground, counted up, whatever the header says"))
+UPSIDE_DOWN = Text(
+    "antenna.upside_down", QT_TRANSLATE_NOOP("core", "{file}: depths became heights: 0 less the depth, as said.")
+)
 GROUND = Text("antenna.ground", QT_TRANSLATE_NOOP("core", "heights of the ground already"))
 LOWERED = Text(
     "antenna.lowered", QT_TRANSLATE_NOOP("core", "heights of the antenna, to be lowered by the pole heights")
@@ -75,6 +84,9 @@ STAY = Text(
     QT_TRANSLATE_NOOP(
         "core", "{file}: heights are those of the antenna, above the ground by the pole height, as said."
     ),
+)
+ON_GROUND = Text(
+    "antenna.on_ground", QT_TRANSLATE_NOOP("core", "{file}: heights are those of the ground already, as said.")
 )
 LACKING = Text(
     "antenna.lacking",
@@ -127,13 +139,18 @@ def to_ground(
 ) -> Ground:  # fmt: skip
     """Heights (n,) metres as those of the ground, or the question what they are.
 
-    ``poles``: what the file says of its pole; ``of``: "antenna" or "ground" where the header says it. ``log``: heights
-    of a receiver are always of its antenna. ``plan``: eastings and northings, for how heights follow the pole.
+    ``poles``: what the file says of its pole; ``of``: "antenna", "ground" or "depth" where the header says it.
+    ``log``: heights of a receiver are of its antenna unless the user says that it lowered them. ``plan``: eastings and
+    northings, for how heights follow the pole.
     """
-    of = "antenna" if log else given.heights_of or of
+    if of == "depth" and not given.heights_of:
+        return Ground(height, question=_depths())
+    if given.heights_of == "depth":
+        return Ground(-height, message(UPSIDE_DOWN, file=file))
+    of = given.heights_of or ("antenna" if log else of)
     option = given.pole_height is not None or given.antenna_offset is not None
     if of == "ground" or (not of and not option and poles is None):
-        return Ground(height)
+        return Ground(height, notes=(message(ON_GROUND, file=file),) if log else ())
     if not of:
         if not option and poles is not None and _follows_ground(height, poles.metres, plan):
             return Ground(height)
@@ -150,13 +167,20 @@ def to_ground(
     return _lowered(file, height, poles, given.antenna_offset or 0.0)
 
 
+def _depths() -> Question:
+    answers = (
+        Answer("--heights-of", "depth", message(DOWN)),
+        Answer("--heights-of", "ground", message(UP)),
+    )
+    return Question(Topic.ANTENNA, message(DEPTH_OPEN), answers)
+
+
 def _which_pole(text: Text) -> Question:
     answers: Tuple[Answer, ...] = (
         Answer("--pole-height", _EXAMPLE, message(POLE), fill_in=True),
         Answer("--heights-of", "antenna", message(KEPT)),
     )
-    if text is NO_POLE:
-        answers = (*answers, Answer("--heights-of", "ground", message(GROUND)))
+    answers = (*answers, Answer("--heights-of", "ground", message(GROUND)))
     return Question(Topic.ANTENNA, message(text), answers)
 
 

@@ -15,16 +15,20 @@ from .convert import Plan
 from .geographic import GeographicPoints, HeightKind
 from .given import Given
 from .layout import new_name
-from .no_value import Marker, all_zero, find_markers, given_markers, marked, open_question, plain
+from .no_value import Marker, all_zero, find_markers, given_markers, is_usual, marked, open_question, plain
 from .pointfile import FileFormat, PointFile
 from .pointset import COLUMNS, make_points
 from .questions import Question, QuestionError
 from .rejects import LineAccount, make_rejects
 from .source import TextSource
+from .vocabulary import each
+from .words import fold
 
 #: Roles that have no column of their own in a PointSet.
 _KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height", "date"})
 _DAY = 86400.0
+#: Days from 1899-12-30 to 1970-01-01.
+_SERIAL_1970 = 25_569.0
 #: As many metres of ground as an angle of this many degrees, for what counts as flat.
 _DEGREES_PER_METRE = 1e-5
 _FLAT = 5.0
@@ -60,8 +64,9 @@ def gather(
     every = _joined(blocks)
     coordinates = plan.layout.coordinates
     refused = [(line, reason) for block in blocks for line, reason in block.rejects]
+    every, totals = _without_totals(every, coordinates)
     every, more, notes = _without_markers(source.file, every, coordinates, plan, given)
-    refused = sorted(refused + more, key=lambda item: item[0])
+    refused = sorted(refused + totals + more, key=lambda item: item[0])
     if not len(every.line):
         raise QuestionError(source.file, [all_zero(coordinates[2])])
     roles, extra = dict(every.roles), dict(every.extra)
@@ -74,6 +79,8 @@ def gather(
         raise QuestionError(source.file, [ground.question])
     if ground.lowered is not None and "ellipsoidal_height" in roles:
         roles["ellipsoidal_height"] = roles["ellipsoidal_height"] - ground.lowered
+    if "time" in roles:
+        roles["time"] = _of_serial_days(roles["time"])
     if "date" in roles:
         roles["time"] = _moments(roles.pop("date"), roles.get("time"))
     beside: Dict[str, np.ndarray] = {role: roles.pop(role) for role in _KEPT_BESIDE if role in roles}
@@ -108,12 +115,68 @@ def _joined(blocks: Sequence[Block]) -> _Columns:
     )
 
 
+def _of_serial_days(time: np.ndarray) -> np.ndarray:
+    """Seconds of times that a spreadsheet wrote as days since 1899-12-30 (of the years 1990 to 2100, and closer to each
+    other than any receiver stores points); others as they are.
+    """
+    known = time[np.isfinite(time)]
+    if len(known) < 3 or known.min() < 32_874 or known.max() > 73_415:
+        return time
+    step = np.abs(np.diff(known))
+    close = (step > 0).any() and float(np.median(step)) < 0.005 and (known != np.floor(known)).any()
+    return (time - _SERIAL_1970) * _DAY if close else time
+
+
 def _moments(date: np.ndarray, clock: Optional[np.ndarray]) -> np.ndarray:
     """Seconds of days and times of day in columns of their own."""
     if clock is None:
         return date
     day = np.floor(date / _DAY) * _DAY
     return np.where(np.isfinite(clock), day + np.mod(clock, _DAY), np.nan)
+
+
+#: Words for what the lines below a table give of its columns.
+_TOTALS = frozenset(
+    each("""mean average avg median min minimum max maximum sum total totals range std stdev stddev count mittel
+    mittelwert summe gesamt anzahl moyenne somme media promedio suma totale minimo maximo gemiddelde
+    totaal srednia prumer""")
+)
+
+
+def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Columns, List[Tuple[int, Message]]]:
+    """The points without lines at the end that give means, limits or sums, and without a first line that counts the
+    columns; the refusal of each.
+    """
+    refused: Dict[int, Message] = {}
+    words = [every.roles[role] for role in ("name", "code") if role in every.roles] + list(every.extra.values())
+    for i in range(max(0, len(every.line) - 8), len(every.line)):
+        said = [str(values[i]) for values in words if values.dtype.kind == "O"]
+        if any(fold(word) in _TOTALS for word in said if word):
+            refused[i] = message(reject.TOTALS, word=next(word for word in said if fold(word) in _TOTALS))
+    first = [every.roles[role][0] for role in coordinates] if len(every.line) > 3 else []
+    ordered = sorted(float(value) for value in first)
+    if (
+        first
+        and ordered[2] <= 40
+        and [ordered[1] - ordered[0], ordered[2] - ordered[1]] == [1.0, 1.0]
+        and all(value == int(value) for value in ordered)
+    ):
+        refused[0] = message(reject.COUNTS_COLUMNS)
+    if not refused:
+        return every, []
+    return every.without(np.array(sorted(refused))), [(int(every.line[i]), why) for i, why in refused.items()]
+
+
+def _among(value: float, others: np.ndarray) -> bool:
+    """Whether a value lies where most of ``others`` do: that of a line whose coordinates were exchanged."""
+    low, high = (float(edge) for edge in np.percentile(others[:: max(1, len(others) // 4096)], [5.0, 95.0]))
+    spread = max(high - low, 1.0)
+    return low - spread <= value <= high + spread
+
+
+def _one_place(every: _Columns, coordinates: Sequence[str], rows: np.ndarray) -> bool:
+    """Whether several points are one place stored again, such as a base, to the last digit."""
+    return len(rows) > 1 and all(np.ptp(every.roles[role][rows]) == 0.0 for role in coordinates)
 
 
 def _without_markers(
@@ -136,9 +199,16 @@ def _without_markers(
         if markers and role != coordinates[2]:
             # In a local grid a line may well begin at 0.
             local = ROLES[role] is Kind.COORDINATE and abs(float(np.median(every.roles[role]))) < _LOCAL
-            markers = [marker for marker in markers if marker.sure and not (local and marker.value == 0.0)]
+            other = every.roles[coordinates[1 - coordinates.index(role)]] / factor
+            markers = [
+                one
+                for one in markers
+                if one.sure
+                and not (local and one.value == 0.0)
+                and (is_usual(one.value) or not _among(one.value, other))
+            ]
         sure += [(role, marker) for marker in markers if marker.sure]
-        doubtful = [marker for marker in markers if not marker.sure]
+        doubtful = [one for one in markers if not one.sure and not _one_place(every, coordinates, one.where)]
         if doubtful:
             known = list(dict.fromkeys(marker.value for _, marker in sure))
             line = int(every.line[min(int(marker.where[0]) for marker in doubtful)])

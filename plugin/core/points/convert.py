@@ -38,7 +38,8 @@ class Plan:
     ``factors``: metres in the unit of each coordinate and sigma. ``o_means``: E or W, what the letter O behind a
     longitude stands for, "" where that is not known. ``thousands``, ``no_value``: see :func:`.values.parse_numbers`.
     ``angles``: how degrees are written; ``sides``: role of an angle to the place of its letter N, S, E or W, where
-    that is a column of its own. ``month_first``: what dates such as 03/04/2025 are.
+    that is a column of its own. ``month_first``: what dates such as 03/04/2025 are. ``suffixes``: role to the
+    unit right behind its numbers.
     """
 
     layout: Layout
@@ -55,6 +56,7 @@ class Plan:
     angles: AngleForm = AngleForm.DEGREES
     sides: Mapping[str, int] = field(default_factory=dict)
     month_first: bool = False
+    suffixes: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True)
@@ -116,7 +118,9 @@ def _read_coordinate(rows: Rows, role: str, plan: Plan) -> Tuple[np.ndarray, np.
     start, end = rows.column(plan.layout.roles[role])
     if ROLES[role] is Kind.ANGLE:
         return _read_angle(rows, role, start, end, plan)
-    numbers, found = parse_numbers(rows.text, start, end, plan.decimal, plan.thousands, plan.no_value)
+    numbers, found = parse_numbers(
+        rows.text, start, end, plan.decimal, plan.thousands, plan.no_value, plan.suffixes.get(role, "")
+    )
     numbers *= plan.factors[role]
     return numbers, found
 
@@ -132,6 +136,7 @@ def _read_angle(rows: Rows, role: str, start: np.ndarray, end: np.ndarray, plan:
         lost = (sign == 0.0) & (state == State.VALUE)
         state[lost], values[lost] = State.NOT_A_NUMBER, np.nan
         values *= sign
+    values *= plan.factors.get(role, 1.0) if role != "tilt" else 1.0
     return values, state
 
 
@@ -225,7 +230,9 @@ def _read_column(
         values, state = _read_angle(rows, role, start, end, plan)
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE)
     else:
-        values, state = parse_numbers(rows.text, start, end, plan.decimal, plan.thousands, plan.no_value)
+        values, state = parse_numbers(
+            rows.text, start, end, plan.decimal, plan.thousands, plan.no_value, plan.suffixes.get(role, "")
+        )
         values *= plan.factors.get(role, 1.0)
         negative = (values < 0) & (role not in ("tilt", "ellipsoidal_height"))
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE) | negative

@@ -16,7 +16,7 @@ import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from .pointset import SOURCE, PointSet, Reason, Status
+from .pointset import MARKS, SOURCE, PointSet, Reason, Status
 from .source import load_text
 
 NO_COLUMN = Text(
@@ -163,6 +163,7 @@ def read_decisions(path: PathLike) -> Decisions:
             continue
         fields = _split(file, number, text, delimiter)
         cells = {column: fields[place] if place < len(fields) else "" for column, place in places.items()}
+        cells["reason"] = _without_marks(cells["reason"])
         if CHECK_STATUS in cells and not _by_hand(cells):
             continue
         word, of = cells["line"], cells.get(SOURCE, "")
@@ -186,6 +187,12 @@ def read_decisions(path: PathLike) -> Decisions:
 def _delimiter(header: str) -> str:
     """What parts the columns: what most stands in the header, of equals the comma."""
     return max(_DELIMITERS, key=header.count)
+
+
+def _without_marks(words: str) -> str:
+    """Reasons but for the marks that each surface sets anew."""
+    parts = words.split("+")
+    return "+".join(word for word in parts if not REASON_WORDS.get(word.strip().lower(), Reason.NONE) & MARKS)
 
 
 def _by_hand(cells: Dict[str, str]) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from typing import Any, Dict, List, Mapping, Optional, Tuple, Union
+from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple, Union
 
 import numpy as np
 from pyproj import CRS
@@ -32,6 +32,7 @@ from .questions import QuestionError, Topic
 from .recognise import look_at, recognise_look
 from .recognition import Recognition
 from .said_units import DEGREES_IN, AngleForm
+from .sections import read_parts
 from .source import TextSource, load_text
 from .words import read_word
 
@@ -153,8 +154,20 @@ def read_source(
     crs: Optional[Any], comment: Optional[str], header: Optional[bool], geographic: bool, given: Given,
     progress: Progress,
 ) -> PointFile:  # fmt: skip
-    """As :func:`read_points`, from text that was loaded already."""
+    """As :func:`read_points`, from text that was loaded already; a file of several parts part by part."""
     mapping = parse_columns(columns) if isinstance(columns, str) else columns
+
+    def read(part: TextSource, columns: Optional[ColumnMap]) -> PointFile:
+        return _read_part(part, columns, delimiter, decimal, crs, comment, header, geographic, given, progress)
+
+    return read_parts(source, comment, mapping, read)
+
+
+def _read_part(
+    source: TextSource, mapping: Optional[ColumnMap], delimiter: Optional[str], decimal: Optional[str],
+    crs: Optional[Any], comment: Optional[str], header: Optional[bool], geographic: bool, given: Given,
+    progress: Progress,
+) -> PointFile:  # fmt: skip
     own = crs_of_table(source)
     crs = crs if own is None or own.is_geographic else own
     form = settle_form(source, delimiter, comment, header, mapping)
@@ -171,8 +184,9 @@ def read_source(
     plan = Plan(
         layout, form.delimiter, marks.decimal, form.comment, form.shape.width,
         form.header.line if form.header is not None and not form.header.comment else 0,
-        source.lines if source.cut_off else 0, _factors(units, form.header, layout), found.o_means, marks.thousands,
-        given.no_value or (), found.angles, found.sides, found.month_first,
+        source.lines if source.cut_off else 0, _factors(units, form.header, layout, found.turned), found.o_means,
+        marks.thousands,
+        given.no_value or (), found.angles, found.sides, found.month_first, found.suffixes,
     )  # fmt: skip
     blocks = _read_blocks(form.source, plan, progress)
     _check_columns(source.file, blocks, plan, mapping)
@@ -212,16 +226,18 @@ def _ask(found: Recognition, shape: Shape, mapped: bool) -> None:
 
 
 #: What is asked though the user named the columns.
-_OF_VALUES = (Topic.UNIT, Topic.HEIGHT_UNIT, Topic.ANGLES, Topic.LETTER)
+_OF_VALUES = (Topic.UNIT, Topic.HEIGHT_UNIT, Topic.ANGLES, Topic.LETTER, Topic.CRS)
 
 
 def _places(found: Recognition) -> Dict[str, int]:
     return {role: column - 1 for role, column in found.guesses[0].columns.items()}
 
 
-def _factors(units: Mapping[str, LengthUnit], header: Optional[Header], layout: Layout) -> Dict[str, float]:
-    """Metres in the unit of each length, degrees in that of the tilt."""
-    factors = {role: each.metres for role, each in units.items()}
+def _factors(
+    units: Mapping[str, LengthUnit], header: Optional[Header], layout: Layout, turned: Sequence[str]
+) -> Dict[str, float]:
+    """Metres in the unit of each length, degrees in that of the tilt; -1 for angles that count west or south."""
+    factors = {**{role: each.metres for role, each in units.items()}, **dict.fromkeys(turned, -1.0)}
     place = layout.roles.get("tilt", -1)
     if header is not None and 0 <= place < len(header.words):
         factors["tilt"] = DEGREES_IN.get(read_word(header.words[place]).angle or AngleForm.DEGREES, 1.0)

@@ -8,15 +8,21 @@ from dataclasses import dataclass
 from typing import List, Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .bracketed import without_brackets
 from .columns import ColumnMap, coordinates_of, roles_of_header
-from .comments import find_comment
+from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
 from .fixed_width import find_cuts, with_tabs
+from .keyed import without_keys
 from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
-from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, is_value, split_sample, take_sample
+from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, counts_columns, is_value, split_sample, take_sample
 from .number_marks import Marks, is_no_value, is_number, usual_marks
+from .parted_degrees import joined_parts, joined_words, runs_of_parts
+from .plain_lines import made_plain
+from .questions import Answer, Question, QuestionError, Topic
 from .said_units import said_by
 from .source import TextSource
+from .times import has_date, is_time
 from .words import fold, read_word
 
 BAD_DECIMAL = Text(
@@ -53,6 +59,21 @@ COMMENTED_OUT = Text(
         "give --comment none to read it.",
     ),
 )
+WHICH_COMMENT = Text(
+    "points.comment_open",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or "
+        "leave them out",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave "
+        "it out",
+    ),
+)
+ARE_NAMES = Text("points.comment_none", QT_TRANSLATE_NOOP("core", "names that begin with #, all points"))
+ARE_COMMENTS = Text("points.comment_sign", QT_TRANSLATE_NOOP("core", "lines that are left out"))
 FIXED_PLACES = Text(
     "points.fixed_places",
     QT_TRANSLATE_NOOP("core", "{file}: its columns stand at fixed places and begin at the characters {places}."),
@@ -65,6 +86,10 @@ NOT_FIXED = Text(
         "another --delimiter.",
     ),
 )
+
+
+#: So many lines are looked at for a date and a time.
+_TRIED = 20
 
 
 @dataclass(frozen=True)
@@ -90,7 +115,17 @@ def settle_form(
     if source.table is not None:
         delimiter, comment = "\t", ""
         header = True if source.table.headed else header
-    mark, commented = find_comment(source, comment)
+    sign_of_comments = find_comment(source, comment)
+    mark, commented = sign_of_comments.mark, sign_of_comments.points
+    if sign_of_comments.names:
+        raise QuestionError(source.file, [_names_or_comments(sign_of_comments)])
+    if source.table is None and delimiter is None:
+        source = made_plain(source, mark)
+    keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
+    if keyed is None and source.table is None and delimiter is None:
+        source = without_brackets(source, mark)
+    if keyed is not None:
+        source, delimiter = keyed.source, "\t"
     sample = take_sample(source, mark)
     notes = [message(COMMENTED_OUT, file=source.file, count=commented)] if commented else []
     wanted = delimiter is not None and delimiter.strip().lower() == FIXED
@@ -99,16 +134,31 @@ def settle_form(
     if cuts:
         source = with_tabs(source, cuts)
         sample, sign = take_sample(source, mark), "\t"
-        places = ", ".join(str(cut + 2) for cut in cuts)
+        places = ", ".join(str(begin + 1) for begin in cuts.begins)
         notes.append(message(FIXED_PLACES, file=source.file, places=f"1, {places}"))
     elif wanted:
         raise SurveyError(NOT_FIXED, file=source.file)
     sign = sign or settle_delimiter(source.file, delimiter, sample)
     sample = split_sample(sample, sign)
-    head = find_header(header, columns, sample)
+    head = Header(0, keyed.keys, comment=True) if keyed is not None else find_header(header, columns, sample)
     if head is not None:
+        head = _with_date_and_time(head, sample, sign)
         head = _with_units_below(_words_joined(head, sample, sign), sample)
+        runs = runs_of_parts(head.words) if sign != " " else []
+        if runs:
+            source = joined_parts(source, sign, runs)
+            head = Header(head.line, joined_words(head.words, runs), head.comment)
+            sample = split_sample(take_sample(source, mark), sign)
     return Form(source, sample, sign, mark, head, shape_of(sample, head, sign, source.file), tuple(notes))
+
+
+def _names_or_comments(found: CommentSign) -> Question:
+    """Whether # begins names or lines that are left out."""
+    answers = (
+        Answer("--comment", "none", message(ARE_NAMES)),
+        Answer("--comment", found.mark, message(ARE_COMMENTS)),
+    )
+    return Question(Topic.COMMENT, message(WHICH_COMMENT, count=found.names), answers)
 
 
 def _delimiter(file: str, given: Optional[str], sample: Sample) -> str:
@@ -148,6 +198,19 @@ def _words_joined(header: Header, sample: Sample, delimiter: str) -> Header:
         joined.insert(0, " ".join(words[begin:i]))
         i = begin
     return Header(header.line, tuple(joined), header.comment)
+
+
+def _with_date_and_time(header: Header, sample: Sample, delimiter: str) -> Header:
+    """A header with one word for a date and a time that a blank parts, as it parts the columns, has two there."""
+    rows = [line.fields for line in sample.lines if line.line > header.line][:_TRIED]
+    if delimiter != " " or not rows or any(len(row) != len(header.words) + 1 for row in rows[:-1]):
+        return header
+    for place in range(len(header.words)):
+        cells = [row[place : place + 2] for row in rows if len(row) > place + 1]
+        if all(has_date(day) and ":" not in day and is_time(clock) for day, clock in cells):
+            words = (*header.words[:place], "date", "time", *header.words[place + 1 :])
+            return Header(header.line, words, header.comment)
+    return header
 
 
 def _fits(words: Sequence[str]) -> float:
@@ -200,7 +263,7 @@ def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sam
 def _lines_above_numbers(sample: Sample, columns: Optional[ColumnMap]) -> List[SampleLine]:
     above: List[SampleLine] = []
     for line in sample.lines[:HEADER_WITHIN]:
-        if sum(is_value(field) for field in line.fields) >= 2:
+        if sum(is_value(field) for field in line.fields) >= 2 and not counts_columns(line.fields):
             break
         above.append(line)
     return above

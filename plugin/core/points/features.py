@@ -11,11 +11,11 @@ import numpy as np
 
 from .angles import is_sexagesimal, letter_of, parse_angle
 from .lines_of_text import split_line
-from .number_marks import Marks, is_no_value, ungrouped
+from .number_marks import Marks, is_no_value, ungrouped, without_unit
 from .source import TextSource
 from .times import has_date, is_time
 
-_PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eE][+-]?[0-9]{1,3})?")
+_PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eEdD][+-]?[0-9]{1,3})?")
 #: Columns beyond are kept and not looked at.
 MOST_LOOKED_AT = 40
 #: Share of the fields of a column that must be numbers for it to be one of numbers.
@@ -43,7 +43,7 @@ class Column:
     beside angles; ``decimals``: most common number of decimals; ``distinct``: share of different fields;
     ``filled``: share of fields that hold something, more than a word for no value; ``whole``: whole numbers, but for
     one in twenty; ``only_dates``: share of the clocks and dates that are dates
-    alone.
+    alone; ``suffix``: the unit right behind most of the numbers.
     """
 
     place: int
@@ -57,6 +57,7 @@ class Column:
     distinct: float
     whole: bool
     only_dates: float = 0.0
+    suffix: str = ""
 
     @property
     def is_number(self) -> bool:
@@ -142,8 +143,11 @@ def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angle
     tally = dict.fromkeys(("filled", "numeric", "sexagesimal", "clock", "dates"), 0)
     decimals: Dict[int, int] = {}
     letters = set()
+    suffixes: Dict[str, int] = {}
     for i, field in enumerate(fields):
         tally["filled"] += field != ""
+        field, suffix = without_unit(field)
+        suffixes[suffix] = suffixes.get(suffix, 0) + 1
         number = _number(field, marks)
         if number is not None:
             values[i], places = number
@@ -162,7 +166,7 @@ def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angle
         place, values, tally["filled"] / max(len(fields), 1), tally["numeric"] / filled, tally["sexagesimal"] / filled,
         tally["clock"] / filled, frozenset(letters), max(decimals, key=lambda d: (decimals[d], d), default=0),
         len({field for field in fields if field}) / filled, _whole(decimals),
-        tally["dates"] / max(tally["clock"], 1),
+        tally["dates"] / max(tally["clock"], 1), max(suffixes, key=lambda suffix: suffixes[suffix], default=""),
     )  # fmt: skip
 
 
@@ -187,6 +191,7 @@ def _number(field: str, marks: Marks) -> Optional[Tuple[float, int]]:
             return None
         field = field.replace(",", ".")
     match = _PLAIN.fullmatch(field)
+    field = re.sub("[dD]", "e", field) if match is not None else field
     if match is None or not math.isfinite(float(field)):
         return None
     return float(field), len(match.group(1) or match.group(2) or "")

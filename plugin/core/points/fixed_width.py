@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import replace
-from typing import List, Optional, Sequence, Tuple
+from typing import List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -19,8 +19,22 @@ _LONGEST = 2000
 _SPACE, _TAB, _LF = 32, 9, 10
 
 
-def find_cuts(sample: Sample, wanted: bool) -> Optional[Tuple[int, ...]]:
-    """Places of characters (from 0) that are blank in every line and part the columns; None for no such file.
+class Cuts(NamedTuple):
+    """Places of characters (from 0): ``blank`` in every line; ``between``: before which a cell begins right behind
+    another.
+    """
+
+    blank: Tuple[int, ...]
+    between: Tuple[int, ...] = ()
+
+    @property
+    def begins(self) -> Tuple[int, ...]:
+        """Where columns begin, but the first."""
+        return tuple(sorted([*(cut + 1 for cut in self.blank), *self.between]))
+
+
+def find_cuts(sample: Sample, wanted: bool) -> Optional[Cuts]:
+    """Where the columns part; None for no such file.
 
     ``wanted``: the user says that columns stand at fixed places. Otherwise lines must not come apart alike at blanks,
     or their header not fit then.
@@ -28,20 +42,38 @@ def find_cuts(sample: Sample, wanted: bool) -> Optional[Tuple[int, ...]]:
     lines = [line.text.rstrip() for line in sample.lines]
     if len(lines) < _FEWEST_LINES or any("\t" in line or len(line) > _LONGEST for line in lines):
         return None
-    if not wanted and _parts_at_blanks(lines):
-        return None
     grid = _characters(lines)
+    glued = _glued(grid, lines)
+    if not wanted and not glued and _parts_at_blanks(lines):
+        return None
     blank = (grid == " ").all(axis=0)
     edges = np.flatnonzero(np.diff(np.concatenate([[False], blank, [False]]).astype(np.int8)))
     runs = [(int(a), int(b)) for a, b in zip(edges[::2], edges[1::2]) if a > 0 and b < grid.shape[1]]
-    cuts = _without_words_apart(lines, runs)
-    fields = [_fields(line, cuts) for line in lines]
+    cuts = Cuts(tuple(_without_words_apart(lines, runs)), tuple(glued))
+    fields = [_fields(line, cuts.begins) for line in lines]
     numbers = [sum(is_number(field) for field in row) for row in fields]
     if sum(count >= 3 for count in numbers) < 0.8 * (len(lines) - 1):
         return None
     if not wanted and any(sum(map(is_value_word, row)) < 2 for row in fields[:1]) and not header_fits(fields):
         return None
-    return tuple(cuts)
+    return cuts
+
+
+def _glued(grid: np.ndarray, lines: Sequence[str]) -> List[int]:
+    """Places where in every line of numbers a decimal with as many digits behind the mark ends, and a letter or sign
+    follows without a blank.
+    """
+    data = np.array([sum(map(is_number, line.split())) >= 2 for line in lines])
+    rows = grid[data]
+    if len(rows) < _FEWEST_LINES:
+        return []
+    digit, letter = np.char.isdigit(rows), np.char.isalpha(rows) | (rows == "-") | (rows == "+")
+    mark = ((rows == ".") | (rows == ",")).all(axis=0)
+    ends = digit[:, :-1].all(axis=0) & (letter | (rows == " "))[:, 1:].all(axis=0) & (letter[:, 1:].mean(axis=0) > 0.5)
+    return [
+        int(p) + 1 for p in np.flatnonzero(ends)
+        if any(p >= k and mark[p - k] and digit[:, p - k + 1 : p + 1].all() for k in range(1, 7))
+    ]  # fmt: skip
 
 
 def is_value_word(field: str) -> bool:
@@ -49,8 +81,24 @@ def is_value_word(field: str) -> bool:
     return is_number(field) or is_no_value(field)
 
 
-def with_tabs(source: TextSource, cuts: Sequence[int]) -> TextSource:
+def with_tabs(source: TextSource, cuts: Cuts) -> TextSource:
     """The file with a tab at each cut of each line; a line that has no blank there keeps what stands there."""
+    apart = _with_tabs_at(source, cuts.blank)
+    return _with_tabs_between(apart, cuts.between) if cuts.between else apart
+
+
+def _with_tabs_between(source: TextSource, places: Sequence[int]) -> TextSource:
+    """The file with a tab before the characters at ``places`` of each line that reaches so far."""
+    made = []
+    for text in source.data.decode().split("\n")[:-1]:
+        for place in reversed(places):
+            text = f"{text[:place]}\t{text[place:]}" if place < len(text) else text
+        made.append(text + "\n")
+    return replace(source, data="".join(made).encode(), stood=source.stood or source.data)
+
+
+def _with_tabs_at(source: TextSource, cuts: Sequence[int]) -> TextSource:
+    """As :func:`with_tabs`, where blanks stand."""
     text = np.frombuffer(source.data, np.uint8).copy()
     end = np.flatnonzero(text == _LF)
     start = np.concatenate([[0], end[:-1] + 1])
@@ -111,6 +159,6 @@ def _without_words_apart(lines: Sequence[str], runs: Sequence[Tuple[int, int]]) 
     return cuts
 
 
-def _fields(line: str, cuts: Sequence[int]) -> List[str]:
-    edges = [-1, *cuts, len(line)]
-    return [line[a + 1 : max(b, a + 1)].strip() for a, b in zip(edges, edges[1:])]
+def _fields(line: str, begins: Sequence[int]) -> List[str]:
+    edges = [0, *begins, max(len(line), begins[-1] if begins else 0)]
+    return [line[a:b].strip() for a, b in zip(edges, edges[1:])]

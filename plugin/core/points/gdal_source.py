@@ -77,9 +77,14 @@ def kind_of(file: str, raw: bytes) -> str:
         return "Shapefile"
     if head.startswith(b"\xd0\xcf\x11\xe0"):
         return "XLS"
+    if head.startswith(b"fgb\x03fgb"):
+        return "FlatGeobuf"
     text = head.lstrip(b"\xef\xbb\xbf \t\r\n").replace(b"\0", b"")
     if text.startswith(b"<"):
-        return next((kind for mark, kind in ((b"<gpx", "GPX"), (b"<kml", "KML")) if mark in text), "")
+        return next(
+            (kind for mark, kind in ((b"<gpx", "GPX"), (b"<kml", "KML"), (b"opengis.net/gml", "GML")) if mark in text),
+            "",
+        )
     if (
         text.startswith(b"{")
         and b'"type"' in text
@@ -196,7 +201,7 @@ def _from_layers(gdal: Any, file: str, path: str, kind: str, layer: str) -> Text
         raise SurveyError(NOTHING_IN_IT, file=file)
     source = text_of_bytes(file, text, "utf-8")
     notes: Tuple[Message, ...] = (message(READ_AS, file=file, kind=kind, layer=", ".join(one.name for one in chosen)),)
-    crs = "" if sheet else _crs_of(chosen[0].layer)
+    crs = "" if sheet or not _in_its_crs(chosen[0].layer) else _crs_of(chosen[0].layer)
     return TextSource(file, source.data, source.lines, False, "utf-8", notes, source.stood, TableForm(not sheet, crs))
 
 
@@ -308,11 +313,22 @@ def _plan_words(layers: Sequence[Any]) -> Tuple[str, str]:
     degrees, their size says that they are not.
     """
     crs = layers[0].GetSpatialRef()
-    if crs is not None:
+    if crs is not None and _in_its_crs(layers[0]):
         return ("longitude", "latitude") if crs.IsGeographic() else ("easting", "northing")
     west, east, south, north = layers[0].GetExtent()
     small = max(abs(west), abs(east)) <= 180.0 and max(abs(south), abs(north)) <= 90.0
     return ("x", "y") if small else ("easting", "northing")
+
+
+def _in_its_crs(layer: Any) -> bool:
+    """Whether coordinates can be of the CRS that GDAL takes them to be in; those of a file that says none may be
+    eastings and northings, though the form of the file wants degrees.
+    """
+    crs = layer.GetSpatialRef()
+    if crs is None or not crs.IsGeographic():
+        return True
+    west, east, south, north = layer.GetExtent()
+    return bool(max(abs(west), abs(east)) <= 360.0 and max(abs(south), abs(north)) <= 90.0)
 
 
 def _levels(layer: Any) -> bool:

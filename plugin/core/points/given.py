@@ -13,8 +13,8 @@ from .geographic import HeightKind
 from .questions import Answer
 from .said_units import AngleForm
 
-#: What heights can be of, and whose word on units counts.
-HEIGHTS_OF = ("ground", "antenna")
+#: What heights can be of (depths count down from the level of heights), and whose word on units counts.
+HEIGHTS_OF = ("ground", "antenna", "depth")
 UNITS_FROM = ("header", "options")
 #: The word for no marker at all, and for no comments.
 NONE = "none"

@@ -46,14 +46,17 @@ def settle_height(case: Case, pair: Optional[Pair]) -> Tuple[List[Dict[str, int]
 
 
 def _doubtful(case: Case, pair: Pair, only: Column) -> bool:
-    """Whether the only column that may be the height is one of whole numbers beside a plan with decimals, or another
-    holds numbers in part of its lines.
+    """Whether the only column that may be the height is one of whole numbers, most of them, beside a plan with
+    decimals, or another holds numbers in part of its lines, or is left out for some of them alone.
     """
-    if only.whole and (pair.degrees or not (pair.first.whole and pair.second.whole)):
+    fractions = pair.degrees or not (pair.first.whole and pair.second.whole)
+    if fractions and (only.whole or only.decimals == 0):
         return True
     taken = {place for places in case.named.values() for place in places} | {only.place, *pair.places.values()}
+    others = [column for column in case.columns if column.place not in taken and column.decimals > 0]
     return any(
-        0.2 <= column.numeric < MOST and column.decimals > 0 for column in case.columns if column.place not in taken
+        0.2 <= column.numeric < MOST or (column.is_number and column.beyond(35_000.0) and abs(column.middle) < 9_000.0)
+        for column in others
     )
 
 
@@ -82,6 +85,6 @@ def like_sigma(column: Column) -> bool:
 
 
 def height_kind(case: Case, heights: Sequence[Dict[str, int]]) -> HeightKind:
-    if not heights or "height" in heights[0]:
+    if not heights or ("height" in heights[0] and not case.look.ellipsoidal):
         return HeightKind.UNKNOWN
     return HeightKind.ELLIPSOIDAL

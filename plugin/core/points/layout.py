@@ -8,6 +8,7 @@ from typing import Dict, List, Mapping, Optional, Sequence, Tuple
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..units import LengthUnit
 from .columns import ROLES, ColumnMap, Kind, coordinates_of, plain_word, roles_of_header
+from .questions import Answer, Question, QuestionError, Topic
 from .words import read_word
 
 #: More columns than this and the delimiter is wrong.
@@ -47,6 +48,12 @@ MORE_THAN_HEADER = Text(
         "a decimal comma? Give --delimiter and --decimal, or mend the header.",
     ),
 )
+ONE_MORE = Text(
+    "points.one_more_than_header",
+    QT_TRANSLATE_NOOP("core", "line {line} heads {header} columns, but most lines have {count}"),
+)
+FIRST_HAS_NONE = Text("points.first_has_none", QT_TRANSLATE_NOOP("core", "the first column has no word"))
+LAST_HAS_NONE = Text("points.last_has_none", QT_TRANSLATE_NOOP("core", "the last column has no word"))
 HEADER_SAYS_OTHER = Text(
     "points.header_says_other",
     QT_TRANSLATE_NOOP(
@@ -138,13 +145,26 @@ def lay_out(
     open_end = shape.spaced and width - 1 in (roles.get("code"), roles.get("name"))
     if not open_end and shape.counts.count(named) < _ENOUGH * len(shape.counts):
         if header is not None and shape.filled > len(header.words):
-            raise SurveyError(
-                MORE_THAN_HEADER, file=file, line=header.line, header=len(header.words), count=shape.filled
-            )
+            raise _more_than_header(file, header, shape)
         width = max(width, shape.width)
     taken = set(roles.values()) | {i for i, word in enumerate(ordered) if not word}
     names = _names_of_rest(header, ordered, width)
     return Layout(roles, {names[i]: i for i in range(width) if i not in taken}, width, named >= width)
+
+
+def _more_than_header(file: str, header: Header, shape: Shape) -> SurveyError:
+    """The refusal of lines with more columns than the header; of one more, whether that is the first or the last."""
+    where = {"line": header.line, "header": len(header.words), "count": shape.filled}
+    found = roles_of_header(header.words)
+    roles = [next((role for role, places in found.items() if i in places), "-") for i in range(len(header.words))]
+    if shape.filled != len(header.words) + 1 or not set(coordinates_of(found)) <= set(roles):
+        return SurveyError(MORE_THAN_HEADER, file=file, **where)
+    first = "-" if "name" in roles else "name"
+    answers = (
+        Answer("--columns", ",".join([first, *roles]), message(FIRST_HAS_NONE)),
+        Answer("--columns", ",".join([*roles, "-"]), message(LAST_HAS_NONE)),
+    )
+    return QuestionError(file, [Question(Topic.COLUMNS, message(ONE_MORE, **where), answers)])
 
 
 def roles_of_map(file: str, columns: ColumnMap, header: Optional[Header]) -> Dict[str, int]:

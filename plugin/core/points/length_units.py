@@ -5,11 +5,13 @@ from __future__ import annotations
 from dataclasses import replace
 from typing import Dict, Mapping, NamedTuple, Optional, Sequence, Tuple
 
+import numpy as np
+
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
 from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import usual_step
 from .questions import Answer, Question, Topic
-from .reading import EVEN, PLAN, Case, Pair, word_of
+from .reading import EVEN, PLAN, WALK, Case, Pair, word_of
 from .words import Word
 
 UNIT_SAID = Text("recognise.unit_said", QT_TRANSLATE_NOOP("core", "the header says that coordinates are in {unit}"))
@@ -65,11 +67,20 @@ HEIGHTS_OPEN = Text(
     "recognise.height_unit_open",
     QT_TRANSLATE_NOOP("core", "eastings and northings are in {unit}, and nothing says whether heights are too"),
 )
+TWO_SAID = Text(
+    "recognise.two_units_said",
+    QT_TRANSLATE_NOOP("core", "column {column} is headed '{word}', and a line above says {unit}"),
+)
+TOO_HIGH = Text(
+    "recognise.too_high",
+    QT_TRANSLATE_NOOP("core", "the heights of column {column} would be about {height} m, and no ground is so high"),
+)
 READ_IN = Text("recognise.read_in", QT_TRANSLATE_NOOP("core", "coordinates in {unit}"))
 HEIGHTS_IN = Text("recognise.heights_in", QT_TRANSLATE_NOOP("core", "heights in {unit}"))
 AS_HEADED = Text("recognise.as_headed", QT_TRANSLATE_NOOP("core", "as the header says"))
 AS_GIVEN = Text("recognise.as_given", QT_TRANSLATE_NOOP("core", "in {unit}, whatever the header says"))
-_WALK = (0.47, 0.58)  # metres: a rover that stores a point every half metre
+#: Metres; higher than any ground.
+_HIGHEST = 9_000.0
 _FEET = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
 
 
@@ -150,7 +161,7 @@ def _of_values(case: Case, pair: Pair) -> Settled:
     own = units[0]
     other = [unit for unit in units if abs(unit.metres / own.metres - 1.0) > 1e-3]
     step, even = usual_step(pair.first.values, pair.second.values, case.look.rows.part)
-    walked = [unit for unit in WORKING_UNITS if even >= EVEN and _WALK[0] < step * unit.metres < _WALK[1]]
+    walked = [unit for unit in WORKING_UNITS if even >= EVEN and WALK[0] < step * unit.metres < WALK[1]]
     by_steps = (message(UNIT_STEPS, unit=own.symbol, step=Figure(f"{step:.2f} {own.symbol}")),)
     if case.landing.known and pair.near:
         if pair.units == (own,) or (own in pair.units and not any(unit in pair.units for unit in other)):
@@ -198,7 +209,13 @@ def unit_of_heights(case: Case, heights: Mapping[str, int], unit: Optional[Lengt
     given = case.look.given
     place = next(iter(heights.values()), len(case.words))
     word = case.words[place] if place < len(case.words) else Word()
-    word = word if word.unit is not None or word.strange else case.look.above[1]
+    above = case.look.above[1]
+    differ = None not in (above.unit, word.unit) and above.unit is not word.unit
+    if differ and given.height_unit is None and not given.units_from and not (word.vague and above.unit in _FEET):
+        units = [one for one in (above.unit, word.unit) if one is not None]
+        twice = message(TWO_SAID, column=place + 1, word=word_of(case, place), unit=units[0].symbol)
+        return Settled(word.unit, (), (Question(Topic.HEIGHT_UNIT, twice, tuple(map(height_unit_answer, units))),))
+    word = word if word.unit is not None or word.strange else above
     axes = [] if case.look.crs is None or unit is None else case.look.crs.axis_info
     of_crs = axis_unit(axes[2]) if len(axes) > 2 else None
     said = _foot_of(word, given.height_unit or of_crs or unit)
@@ -227,7 +244,15 @@ def _unsaid_height_unit(case: Case, place: int, of_crs: Optional[LengthUnit], un
     if own is None and unit is not None and unit not in WORKING_UNITS:
         answers = tuple(height_unit_answer(each) for each in (LengthUnit.METRE, unit))
         return Settled(unit, (), (Question(Topic.HEIGHT_UNIT, message(HEIGHTS_OPEN, unit=unit.symbol), answers),))
-    return Settled(own or unit or LengthUnit.METRE)
+    found = own or unit or LengthUnit.METRE
+    middle = case.columns[place].middle if place < len(case.columns) else np.nan
+    if given.height_unit is None and not given.units_from and abs(middle * found.metres) > _HIGHEST:
+        likely = [one for one in LengthUnit if abs(middle * one.metres) <= _HIGHEST and one is not LengthUnit.KILOMETRE]
+        text = message(TOO_HIGH, height=Figure(f"{middle * found.metres:.0f}"), column=place + 1)
+        ranked = sorted(likely, key=lambda one: one.metres not in (0.001, 0.01, 0.1))
+        answers = tuple(height_unit_answer(one) for one in (*ranked, found))
+        return Settled(found, (), (Question(Topic.HEIGHT_UNIT, text, answers),))
+    return Settled(found)
 
 
 def units_by_role(

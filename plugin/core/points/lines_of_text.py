@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from functools import cache
-from typing import List, Optional, Pattern, Tuple
+from typing import List, Optional, Pattern, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .angles import is_sexagesimal
@@ -112,3 +112,8 @@ def split_sample(sample: Sample, delimiter: str) -> Sample:
 def is_value(field: str) -> bool:
     """Whether a field is a number, an angle, or says that there is none."""
     return is_number(field) or is_no_value(field) or is_sexagesimal(field)
+
+
+def counts_columns(fields: Sequence[str]) -> bool:
+    """Whether a line gives the columns their numbers: 1, 2, 3 and so on."""
+    return len(fields) > 3 and all(field == str(i + 1) for i, field in enumerate(fields))

@@ -16,6 +16,7 @@ from .delimited import PointFile
 from .geographic import GeographicPoints, HeightKind
 from .pointset import COLUMNS, SOURCE, PointSet
 from .rejects import LineAccount, Rejects
+from .stack import stack_extra, stack_geographic
 
 NOTHING = Text("merge.nothing", QT_TRANSLATE_NOOP("core", "There is no survey file to merge; give at least one."))
 OTHER_CRS = Text(
@@ -115,7 +116,7 @@ def merge_files(files: Sequence[PointFile], *, same_place: float = 0.02, same_he
     points = _stack(files, names)
     ends = np.cumsum([0] + [len(file.points) for file in files])
     clashes = _clashes(points, np.repeat(np.arange(len(files)), np.diff(ends)))
-    geographic = _stack_geographic(files)
+    geographic = stack_geographic(files)
     differences, notes = _height_differences(points, geographic, ends, names, same_place, same_height)
     if clashes:
         notes.insert(0, message(NAME_CLASHES, count=len(clashes), name=clashes[0].name))
@@ -169,7 +170,7 @@ def _stack(files: Sequence[PointFile], names: Sequence[str]) -> PointSet:
     columns = {key: np.concatenate([getattr(file.points, key) for file in files]) for key in COLUMNS}
     extra: Dict[str, np.ndarray] = {}
     for name in dict.fromkeys(name for file in files for name in file.points.extra):
-        extra[_free_name(name)] = _stack_extra([file.points for file in files], name)
+        extra[_free_name(name)] = stack_extra([file.points for file in files], name)
     source = np.concatenate([np.full(len(file.points), name, object) for file, name in zip(files, names)])
     extra[SOURCE] = source
     return replace(files[0].points, extra=extra, source=" + ".join(names), **columns)
@@ -178,32 +179,6 @@ def _stack(files: Sequence[PointFile], names: Sequence[str]) -> PointSet:
 def _free_name(name: str) -> str:
     """A column of the file that is called source gets another name."""
     return f"{name}_in_file" if name.lower() == SOURCE else name
-
-
-def _stack_extra(parts: Sequence[PointSet], name: str) -> np.ndarray:
-    """A further column; unknown where a file has none. Numbers stay numbers when all files have them as such."""
-    given = [part.extra[name] for part in parts if name in part.extra]
-    numbers = all(values.dtype.kind == "f" for values in given)
-    stacked: List[np.ndarray] = []
-    for part in parts:
-        values = part.extra.get(name)
-        if values is None:
-            values = np.full(len(part), np.nan) if numbers else np.full(len(part), "", object)
-        elif not numbers and values.dtype.kind == "f":
-            values = np.array(["" if value != value else repr(float(value)) for value in values], object)
-        stacked.append(values)
-    return np.concatenate(stacked)
-
-
-def _stack_geographic(files: Sequence[PointFile]) -> Optional[GeographicPoints]:
-    parts = [file.geographic for file in files if file.geographic is not None]
-    if not parts:
-        return None
-    kinds = {part.heights for part in parts}
-    return GeographicPoints(
-        np.concatenate([part.longitude for part in parts]), np.concatenate([part.latitude for part in parts]),
-        np.concatenate([part.height for part in parts]), kinds.pop() if len(kinds) == 1 else HeightKind.UNKNOWN,
-    )  # fmt: skip
 
 
 def _stack_rejects(files: Sequence[PointFile], names: Sequence[str]) -> Rejects:

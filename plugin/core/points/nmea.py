@@ -71,6 +71,8 @@ SAME_EPOCH = Text("reject.same_epoch", QT_TRANSLATE_NOOP("core", "the same epoch
 
 _DOLLAR, _STAR, _BANG = ord("$"), ord("*"), ord("!")
 _SENTENCE = re.compile(r"[$!][A-Z][A-Z0-9]{2,9},")
+_WITHIN = re.compile(r"^([^$!]{1,80})[$!][A-Z][A-Z0-9]{2,9},[^*]*\*[0-9A-Fa-f]{2}")
+_SENTENCE_IN_LINE = re.compile(rb"^[^$!]{1,80}([$!][A-Z][A-Z0-9]{2,9},[^*]*\*[0-9A-Fa-f]{2}).*$")
 _HEAD = 1 << 14
 
 
@@ -95,10 +97,27 @@ def is_nmea(path: PathLike) -> bool:
 
 
 def is_log(data: bytes) -> bool:
-    """Whether most of the first lines of a text are NMEA sentences."""
+    """Whether most of the first lines of a text are NMEA sentences, with or without something before them."""
     lines = [line.strip() for line in data[:_HEAD].decode("latin-1").splitlines()]
-    some = [_SENTENCE.match(line) is not None for line in lines if line and not line.startswith("#")]
-    return bool(some) and sum(some) > len(some) / 2
+    some = [line for line in lines if line and not line.startswith("#")]
+    plain = sum(_SENTENCE.match(line) is not None for line in some)
+    return bool(some) and (plain > len(some) / 2 or _prefixed(some))
+
+
+def _prefixed(lines: Sequence[str]) -> bool:
+    """Whether in most lines a sentence with its checksum stands behind a few other signs, which are no coordinates."""
+    found = [_WITHIN.search(line) for line in lines]
+    before = [match.group(1) for match in found if match is not None]
+    return len(before) > len(lines) / 2 and not any(len(re.findall(r"\d+\.\d+", text)) > 2 for text in before)
+
+
+def _without_prefixes(source: TextSource) -> TextSource:
+    """The log with its sentences alone, where a program wrote times or ports before them."""
+    lines = [line.strip() for line in source.data[:_HEAD].decode("latin-1").splitlines()]
+    if not _prefixed([line for line in lines if line and not line.startswith("#")]):
+        return source
+    data = b"".join(_SENTENCE_IN_LINE.sub(rb"\1", line) + b"\n" for line in source.data.split(b"\n")[:-1])
+    return replace(source, data=data, stood=source.data)
 
 
 def read_nmea(
@@ -130,6 +149,7 @@ def read_log(source: TextSource, heights: HeightKind, given: Given, progress: Pr
         raise ValueError("heights of a receiver are orthometric or ellipsoidal")
     if source.stood:  # a sentence counts as it was sent
         source = replace(source, data=source.stood, stood=b"")
+    source = _without_prefixes(source)
     text = np.frombuffer(source.data, np.uint8)
     blocks: List[_Block] = []
     line = 1
@@ -325,6 +345,9 @@ def _point_file(
         nan, nan, height, sigma_h=sigma[0], sigma_v=sigma[1], fix=fix, time=moment, source_line=position.line,
         extra=extra, source=source.file,
     )  # fmt: skip
+    if source.stood:
+        texts = source.texts([line for line, _, _ in refused])
+        refused = [(line, text, why) for (line, _, why), text in zip(refused, texts)]
     rejects = make_rejects(refused)
     blanks, comments = sum(block.blanks for block in blocks), sum(block.comments for block in blocks)
     damaged = sum(1 for _, _, reason in refused if reason.text in (NOT_A_SENTENCE, NO_CHECKSUM, BAD_CHECKSUM))

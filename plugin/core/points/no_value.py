@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from typing import List, NamedTuple, Sequence, Tuple
+from typing import List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
@@ -46,6 +46,8 @@ _LEAST = 5.0
 #: A value that repeats and is not one that programs write must lie farther.
 _STRANGE = 10.0
 _STEPS = 4.0
+#: So many values that repeat are looked at.
+_MOST_INNER = 5
 _MARKS = re.compile(
     r"-?(?:9{2,}(?:\.9+)?|8{4,}(?:\.8+)?|32767|32768|2147483647|2147483648|-?1e\+?\d{2,}|3\.4\d*e\+?38|1\.7\d*e\+?308)"
 )
@@ -64,18 +66,22 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
 
     ``least``: spread in their unit below which ground counts as flat. What programs write for no value (9999, -99,
     0 and the like) is one where it lies far from the rest: 3 times the middle nine tenths of it, or farther than any
-    four steps from point to point. Another number is one where it stands three times and lies farther still.
+    four steps from point to point. Another number is one where it stands three times and lies farther still; nearer,
+    or where the heights of a walk jump to it and back each time, it is in doubt.
     """
     some = values[:: max(1, len(values) // _GLANCE)]
     some = some[np.isfinite(some)]
     if len(some) < _FEWEST:
         return []
     kinds, counts = np.unique(some, return_counts=True)
-    suspect = [k for k, count in zip(kinds.tolist(), counts.tolist()) if is_usual(k) and count >= 0.02 * len(some)]
-    rest = some[~np.isin(some, suspect)]
+    usual_ones = np.array([is_usual(kind) for kind in kinds.tolist()])
+    single = (counts <= 2) & ~usual_ones
+    # Heights to the millimetre seldom repeat; of rounded ones each counts once.
+    fine = bool(counts[single].sum() >= 0.5 * len(some))
+    rest = some[np.isin(some, kinds[single])] if fine else kinds[~usual_ones]
     if len(rest) < _FEWEST:
         return []
-    low, high = (float(value) for value in np.percentile(rest, [2.0, 98.0]))
+    low, high = _core(rest, fine)
     spread = max(high - low, least)
     with np.errstate(invalid="ignore"):
         outside = np.flatnonzero((values < low - _NEAR * spread) | (values > high + _NEAR * spread))
@@ -83,17 +89,38 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
     step = 0.0
     for value, count in _kinds(values[outside]):
         usual = is_usual(value)
-        if not usual and count < 3:
+        if not usual and count < 2:
             continue
         where = outside[values[outside] == value]
         off = low - value if value < low else value - high
-        step = step or _usual_step(rest)
-        far = off > _FAR * spread or off > _STEPS * step + least
+        step = step or _usual_step(some[np.isin(some, rest)])
         if usual:
-            found.append(Marker(value, far, where))
+            found.append(Marker(value, off > _FAR * spread or off > _STEPS * step + least, where))
         elif off > _STRANGE * spread and off > _STRANGE * step:
-            found.append(Marker(value, True, where))
-    return found
+            found.append(Marker(value, count > 2, where))
+        elif count > 2 and off > (_NEAR if fine else _FAR) * spread and off > _STEPS * step:
+            found.append(Marker(value, False, where))
+    inner = [float(kind) for kind in kinds[counts > 2 + 5 * len(some) / len(kinds)][:_MOST_INNER]] if fine else []
+    known = {marker.value for marker in found}
+    return found + [one for one in (_jumped_to(values, kind) for kind in inner if kind not in known) if one is not None]
+
+
+def _core(rest: np.ndarray, fine: bool) -> Tuple[float, float]:
+    """The range of values that are no markers; of few different ones without the outermost at either end."""
+    low, high = (float(value) for value in np.percentile(rest, [2.0, 98.0] if fine else [10.0, 90.0]))
+    wider = 0.0 if fine else 0.15 * (high - low)
+    return low - wider, high + wider
+
+
+def _jumped_to(values: np.ndarray, value: float) -> Optional[Marker]:
+    """A number within the range of a walk as one for none, where the walk jumps to it and back each time."""
+    where = np.flatnonzero(values == value)
+    is_it = values == value
+    rest = values[~is_it]
+    edges = np.abs(np.diff(values))[is_it[1:] != is_it[:-1]]
+    edges = edges[np.isfinite(edges)]
+    limit = _STEPS * _usual_step(rest[np.isfinite(rest)])
+    return Marker(value, False, where) if len(where) > 2 and len(edges) and bool((edges > limit).all()) else None
 
 
 def is_usual(value: float) -> bool:

@@ -5,12 +5,18 @@ from __future__ import annotations
 import re
 from collections import Counter
 from typing import Counter as Counts
-from typing import Iterable, NamedTuple, Optional, Sequence
+from typing import Iterable, NamedTuple, Optional, Sequence, Tuple
 
-_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
+_NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 #: Groups of three digits with one and the same sign between them.
 _GROUPED = re.compile(r"[+-]?[0-9]{1,3}(?P<part>[ .,'’])[0-9]{3}(?:(?P=part)[0-9]{3})*(?:(?P<mark>[.,])[0-9]*)?")
 _LONGEST = 40
+#: A unit right behind a number.
+_WITH_UNIT = re.compile(
+    r"(?P<number>[+-]?[0-9][0-9., '’]*?)[ ]?(?P<unit>us-?ft|ftus|ift|ft|mm|cm|dm|km|m|yd|in)", re.IGNORECASE
+)
+#: The side right behind a coordinate of at least five digits before the mark, which no degree has.
+_WITH_SIDE = re.compile(r"(?P<number>[+-]?[0-9]{5,}(?:[.,][0-9]+)?)[ ]?(?P<unit>m?[EN])")
 #: What stands where there is no value, as programs and people write it (common practice, no source).
 _NO_VALUE = re.compile(
     r"[+-]?nan|null|nil|none|void|n\.?/?a\.?|#n/a|#value!|#num!|#ref!|n\.?d\.?|no ?data|no ?value|"
@@ -28,7 +34,16 @@ class Marks(NamedTuple):
 
 def is_number(field: str) -> bool:
     """Whether a field is a number, with whichever mark, in groups of three or not."""
+    field = without_unit(field)[0]
     return len(field) < _LONGEST and (_NUMBER.fullmatch(field) is not None or is_grouped(field))
+
+
+def without_unit(field: str) -> Tuple[str, str]:
+    """A field, and the unit that stood right behind the number in it, "" for none."""
+    if not field[-1:].isalpha() or len(field) >= _LONGEST:
+        return field, ""
+    match = _WITH_UNIT.fullmatch(field) or _WITH_SIDE.fullmatch(field)
+    return (field, "") if match is None else (match["number"], match["unit"])
 
 
 def is_grouped(field: str) -> bool:
@@ -63,6 +78,7 @@ def usual_marks(rows: Iterable[Sequence[str]], most: int, decimal: Optional[str]
         for field in row[:most]:
             if not field or len(field) >= _LONGEST:
                 continue
+            field = without_unit(field)[0]
             match = _GROUPED.fullmatch(field)
             if match is not None and match["part"] != match["mark"]:
                 several = field.count(match["part"]) > 1 or match["part"] in " '’"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Dict, List, Optional, Sequence, Tuple
+from typing import Dict, List, Optional, Sequence, Set, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .features import MOST, Column
@@ -30,8 +30,10 @@ def other_roles(
     found = {role: places[0] for role, places in case.named.items() if role not in used and places[0] not in taken}
     if pair and pair.degrees:
         found = {role: place for role, place in found.items() if role not in PLAN}
-    if case.look.header is not None or pair is None:
+    if pair is None:
         return found, ()
+    if case.look.header is not None:
+        return {**found, **_of_unknown_words(case, found, taken)}, ()
     free = [column for column in case.columns if column.place not in taken]
     before, behind = min(taken), max(taken)
 
@@ -42,10 +44,12 @@ def other_roles(
     ahead = sorted(free, key=lambda column: (column.place > before, column.place))
     last = sorted(free, key=lambda column: (column.place < behind, column.place))
     tried: List[Tuple[str, Text, Optional[Column]]] = [
-        ("name", COUNTS_UP, next((column for column in ahead if column.counts), None)),
+        ("name", COUNTS_UP, next((column for column in ahead if column.counts and not _since_1970(column)), None)),
         ("name", ALL_DIFFER, next((column for column in ahead if _text(column) and column.distinct > 0.95), None)),
         ("code", REPEATS, next((column for column in last if _text(column) and column.distinct < 0.5), None)),
+        ("code", REPEATS, _code_of_numbers(case, free, behind)),
         ("time", LOOKS_LIKE, next((column for column in free if column.clock >= MOST and not column.is_date), None)),
+        ("time", LOOKS_LIKE, next((column for column in free if _since_1970(column)), None)),
         ("date", LOOKS_LIKE, next((column for column in free if column.is_date), None)),
     ]  # fmt: skip
     reasons = []
@@ -54,6 +58,49 @@ def other_roles(
             found[role] = column.place
             reasons.append(message(why, column=column.place + 1, role=role))
     return found, tuple(reasons)
+
+
+def _of_unknown_words(case: Case, found: Dict[str, int], taken: Set[int]) -> Dict[str, int]:
+    """Name and code under words of a language that is not known: a first column of which all differ, and then a last
+    one of texts that repeat.
+    """
+    known = {place for places in case.named.values() for place in places} | taken
+    columns = case.columns
+    first, last = columns[0], columns[-1]
+    if "name" in found or not taken or first.place in known or first.place > min(taken) or case.words[0].doubtful:
+        return {}
+    if not (first.counts or (first.is_text and first.distinct > 0.95)) or _since_1970(first):
+        return {}
+    more = {"name": first.place}
+    behind = last.place not in known and last.place > max(taken) and last.place < len(case.words)
+    if (
+        "code" not in found
+        and behind
+        and last.is_text
+        and 0 < last.distinct < 0.5
+        and not case.words[last.place].doubtful
+    ):
+        more["code"] = last.place
+    return more
+
+
+def _code_of_numbers(case: Case, free: Sequence[Column], behind: int) -> Optional[Column]:
+    """A column of whole numbers that repeat, right behind the coordinates and the last of all, as codes of numbers
+    are; others may be counts of a receiver.
+    """
+    if len(case.look.rows) <= 4 or not free:
+        return None
+    last = free[-1]
+    fits = last.is_number and last.whole and last.decimals == 0 and last.distinct < 0.5 and last.span > 0
+    return last if fits and last.place == behind + 1 == len(case.columns) - 1 else None
+
+
+def _since_1970(column: Column) -> bool:
+    """Whether whole numbers are seconds, milliseconds or microseconds since 1970, of the years 1990 to 2100."""
+    good = column.good
+    if not (column.is_number and len(good) > 2):
+        return False
+    return any(bool(((good > 6.3e8 * size) & (good < 4.1e9 * size)).all()) for size in (1.0, 1e3, 1e6))
 
 
 def column_guesses(case: Case, place: int) -> Tuple[ColumnGuess, ...]:
@@ -86,7 +133,7 @@ def _likely_roles(column: Column) -> List[Tuple[str, float]]:
             if column.letters
             else [("latitude", 0.5), ("longitude", 0.5)]
         )
-    if column.clock >= 0.8:
+    if column.clock >= 0.8 or _since_1970(column):
         return [("time", 0.8)]
     if column.is_text:
         return [("code", 0.6), ("name", 0.3)] if column.distinct < 0.5 else [("name", 0.6), ("code", 0.3)]

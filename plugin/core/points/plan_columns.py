@@ -76,6 +76,8 @@ O_OPEN = Text(
     ),
 )
 _DEGREE_DECIMALS = 5
+#: Units that are tried where none of the usual ones lands in the area of use.
+_SELDOM = (LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE, LengthUnit.DECIMETRE, LengthUnit.KILOMETRE)
 
 #: Eight columns may be coordinates; more pairs are not tried.
 _MOST_CANDIDATES = 8
@@ -218,6 +220,9 @@ def _landed(case: Case, pair: Pair) -> Pair:
             lands = case.landing.of_plan(first * unit.metres, second * unit.metres)
             near += [unit] if lands[0] else []
             far |= lands[1]
+        if not near and not far and not case.said_units:
+            near = [unit for unit in _SELDOM if case.landing.of_plan(first * unit.metres, second * unit.metres)[0]]
+            far = bool(near)
         is_near = bool(near)
     score, reasons = _score(case, pair, is_near, far)
     return replace(pair, units=tuple(near), near=is_near, far=far, score=score, reasons=reasons)

@@ -18,7 +18,7 @@ class Status(IntEnum):
 
 
 class Reason(IntFlag):
-    """Why a point is flagged or rejected; several can hold at once."""
+    """Why a point is flagged or rejected, or no vertex of the surface; several can hold at once."""
 
     NONE = 0
     BY_HAND = 1
@@ -43,11 +43,15 @@ class Reason(IntFlag):
     STRAY = 524288
     FAR_OFF = 1048576
     LEVEL = 2097152
-    LEFT_OUT = 4194304
+    IN_LINE = 4194304
+    LEFT_OUT = 8388608
 
 
 #: Reasons for which points are put aside, or asked about, before anything is computed from the others.
 GATE_REASONS = Reason.NO_PLACE | Reason.ZERO | Reason.SWAPPED | Reason.STRAY | Reason.FAR_OFF
+
+#: What is marked anew with each surface and decides nothing where it is read.
+MARKS = Reason.IN_LINE
 
 #: The extra column that tells the file of each point, in a set of several files.
 SOURCE = "source"
@@ -109,6 +113,18 @@ class PointSet:
         """
         far = (self.reasons & np.uint32(Reason.FAR_OFF)) != 0
         return np.asarray(far & (self.status == Status.FLAGGED))
+
+    @property
+    def in_line(self) -> np.ndarray:
+        """Mask (n,) of the points for which a found line stands in the surface, and which no hand has decided on."""
+        marked = (self.reasons & np.uint32(Reason.IN_LINE)) != 0
+        by_hand = (self.reasons & np.uint32(Reason.BY_HAND)) != 0
+        return np.asarray(marked & ~by_hand & self.used)
+
+    @property
+    def shaping(self) -> np.ndarray:
+        """Mask (n,) of the points that shape the surface by themselves; lines may bring others."""
+        return np.asarray(self.used & ~self.alone & ~self.in_line)
 
     @property
     def off_site(self) -> np.ndarray:

@@ -30,6 +30,7 @@ class Topic(Enum):
     NO_VALUE = "no-value"
     ANTENNA = "antenna"
     LAYER = "layer"
+    COMMENT = "comment"
     CRS = "crs"
     CONTROL = "control"
     CORRECTION = "correction"

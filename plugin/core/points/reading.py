@@ -18,13 +18,16 @@ from .words import Word
 BY_WORD = Text("recognise.by_word", QT_TRANSLATE_NOOP("core", "column {column} is {role}: its header word is '{word}'"))
 #: Share of steps near the usual one that makes it a rule.
 EVEN = 0.6
+#: Metres from point to point of a rover that stores one every half metre.
+WALK = (0.47, 0.58)
 PLAN, DEGREES = ("easting", "northing"), ("longitude", "latitude")
 
 
 @dataclass(frozen=True)
 class Look:
     """What recognition looks at: the file's form, its header, and a few hundred lines. ``mapped``: role to place of
-    the columns where the user named them. ``above``: the units that comment lines say, of plan and of heights.
+    the columns where the user named them. ``above``: the units that lines above the data say, of plan and of heights;
+    ``ellipsoidal``: whether they say that heights are above the ellipsoid.
     """
 
     source: TextSource
@@ -38,6 +41,7 @@ class Look:
     given: Given
     mapped: Optional[Dict[str, int]] = None
     above: Tuple[Word, Word] = (Word(), Word())
+    ellipsoidal: bool = False
 
 
 @dataclass(frozen=True)

@@ -7,6 +7,7 @@ the readings ranked.
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from typing import Any, Dict, List, Mapping, Optional, Sequence, Tuple
 
@@ -15,9 +16,9 @@ import numpy as np
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
-from .angle_forms import find_sides, settle_angles
-from .columns import ROLES, Kind, plain_word
-from .comments import units_said
+from .angle_forms import find_sides, settle_angles, turned_sides
+from .columns import ROLES, Kind, coordinates_of, plain_word
+from .comments import heights_ellipsoidal, units_said
 from .detect import Form, settle_form
 from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
 from .geographic import HeightKind
@@ -26,20 +27,38 @@ from .height_columns import height_kind, settle_height
 from .landing import Landing
 from .length_units import settle_unit, unit_of_heights, units_by_role
 from .no_value import find_markers, given_markers
-from .number_marks import usual_marks
+from .number_marks import is_number, usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
-from .questions import Question, Topic
+from .questions import Answer, Question, Topic
 from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
 from .recognition import Guess, Recognition
 from .source import load_text
 from .times import is_month_first
-from .words import code_rank, read_word, roles_by_words
+from .unit_columns import with_units_of_values
+from .vocabulary import each
+from .words import code_rank, fold, name_rank, read_word, roles_by_words
 
 DAY_FIRST = Text(
     "recognise.day_first",
     QT_TRANSLATE_NOOP("core", "{file}: dates such as 03/04/2025 are read with the day first; nothing says so."),
 )
+GEOCENTRIC = Text(
+    "recognise.geocentric",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and "
+        "heights, or latitudes and longitudes",
+    ),
+)
+SEVERAL_ZONES = Text(
+    "recognise.several_zones",
+    QT_TRANSLATE_NOOP("core", "column {column} says zones {zones}; save the lines of each zone as a file of its own"),
+)
+#: Metres from the middle of the Earth that ground has.
+EARTH = (6.33e6, 6.41e6)
+ZONE_WORDS = frozenset(each("zone utmzone gridzone fuseau huso streifen zona zonenr"))
+_ZONE = re.compile(r"\s*([0-9]{1,2})(?![0-9.])")
 #: Columns that a table of checked points has, whose heights are of the ground.
 _OWN_TABLE = {"line", "status", "reason"}
 HEADER_FIRST = Text(
@@ -91,6 +110,7 @@ def look_at(
     rows = gather_rows(form.source, first, form.delimiter, form.comment)
     width = max(form.shape.width, len(head.words) if head else 0)
     marks = usual_marks(rows.fields, MOST_LOOKED_AT, decimal)
+    lines = (0 if head is None else head.line, _first_data(form))
     return Look(
         form.source,
         form.delimiter,
@@ -102,8 +122,16 @@ def look_at(
         crs,
         given,
         mapped,
-        units_said(form.source, form.comment),
+        units_said(form.source, form.comment, *lines),
+        heights_ellipsoidal(form.source, form.comment, *lines),
     )
+
+
+def _first_data(form: Form) -> int:
+    """The first line with numbers behind the header."""
+    head = 0 if form.header is None else form.header.line
+    lines = [line for line in form.sample.lines if line.line > head]
+    return next((line.line for line in lines if sum(map(is_number, line.fields)) >= 2), head)
 
 
 def recognise_look(look: Look) -> Recognition:
@@ -119,6 +147,7 @@ def recognise_look(look: Look) -> Recognition:
     unit = settle_unit(case, pair)
     angles = settle_angles(case, pair)
     rise = unit_of_heights(case, heights[0] if heights else {}, unit.unit)
+    questions = _systems(case, pair, heights) or questions
     if not any(one.stops for one in questions) or not pairs:
         questions += [*unit.questions, *angles.questions, *rise.questions]
     kind = height_kind(case, heights)
@@ -135,10 +164,33 @@ def recognise_look(look: Look) -> Recognition:
         kind, letter, _explicit(case), (*_notes(case), *notes),
         units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
         angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
+        {role: case.columns[column - 1].suffix for role, column in columns.items() if column <= len(case.columns)},
+        turned_sides(case, pair),
     )  # fmt: skip
 
 
 METRE = LengthUnit.METRE
+
+
+def _systems(case: Case, pair: Optional[Pair], heights: Sequence[Dict[str, int]]) -> List[Question]:
+    """What stops where the coordinates are of no plane system, or of several."""
+    found = []
+    places = list(heights[0].values()) if heights else []
+    if pair is not None and not pair.degrees and places and places[0] < len(case.columns):
+        with np.errstate(over="ignore"):
+            radius = np.sqrt(pair.first.values**2 + pair.second.values**2 + case.columns[places[0]].values ** 2)
+        radius = radius[np.isfinite(radius)]
+        if len(radius) and EARTH[0] < radius.min() and radius.max() < EARTH[1]:
+            found.append(Question(Topic.CRS, message(GEOCENTRIC), ()))
+    if case.look.mapped is None:
+        for place, word in enumerate(case.look.header.words if case.look.header else ()):
+            if set(fold(word).split()) & ZONE_WORDS and place < len(case.columns):
+                fields = {row[place] for row in case.look.rows.fields if place < len(row)}
+                zones = sorted({match[1] for match in map(_ZONE.match, fields) if match is not None})
+                if len(zones) > 1:
+                    text = message(SEVERAL_ZONES, column=place + 1, zones=", ".join(zones))
+                    found.append(Question(Topic.CRS, text, ()))
+    return found
 
 
 def _case(look: Look) -> Case:
@@ -149,8 +201,9 @@ def _case(look: Look) -> Case:
         own = [place for place in places if plain[place] == role]
         if own and ROLES[role] not in (Kind.COORDINATE, Kind.ANGLE, Kind.TIME):
             named[role] = own
-        elif role == "code" and len(places) > 1:
-            named[role] = sorted(places, key=lambda place: code_rank(look.header.words[place]))  # type: ignore[union-attr]
+        elif role in ("code", "name") and len(places) > 1:
+            rank = code_rank if role == "code" else name_rank
+            named[role] = sorted(places, key=lambda place: rank(look.header.words[place]))  # type: ignore[union-attr]
     if look.mapped is not None:
         named, xy = {role: [place] for role, place in look.mapped.items()}, ()
     no_value = look.given.no_value or ()
@@ -158,8 +211,16 @@ def _case(look: Look) -> Case:
     columns = [_without_markers(column, look.given) for column in columns]
     if look.mapped is None:
         _part_date_and_time(named, columns)
+        _without_empty(named, columns)
     crs = look.crs if look.crs is not None and look.crs.is_projected else None
-    return Case(look, columns, words, named, xy, Landing(crs))
+    return Case(
+        look,
+        columns,
+        with_units_of_values(words, look.header.words if look.header else (), columns, look.rows),
+        named,
+        xy,
+        Landing(crs),
+    )
 
 
 def _without_markers(column: Column, given: Given) -> Column:
@@ -173,6 +234,22 @@ def _without_markers(column: Column, given: Given) -> Column:
     for marker in found:
         values[marker.where] = np.nan
     return replace(column, values=values) if np.isfinite(values).any() else column
+
+
+def _without_empty(named: Dict[str, List[int]], columns: Sequence[Column]) -> None:
+    """Columns of coordinates that hold nothing lose their role, where others of that kind hold something."""
+
+    def filled(role: str) -> List[int]:
+        return [place for place in named.get(role, []) if place < len(columns) and columns[place].filled > 0.0]
+
+    for kind in (("height", "ellipsoidal_height"), (*PLAN, *DEGREES)):
+        if not any(filled(role) for role in kind):
+            continue
+        for role in kind:
+            if role in named and len(filled(role)) < len(named[role]):
+                named[role] = filled(role)
+                if not named[role]:
+                    del named[role]
 
 
 def _part_date_and_time(named: Dict[str, List[int]], columns: Sequence[Column]) -> None:
@@ -207,6 +284,7 @@ def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
     found: List[Question] = []
     if look.mapped is not None or look.header is None:
         return found
+    sets = _sets(case, guesses)
     for role, places in case.named.items():
         if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE):
             text = message(TWO_HEADED, line=look.header.line, first=places[0] + 1, second=places[1] + 1, role=role)
@@ -216,8 +294,29 @@ def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
                 for place in able[:6]
                 if guesses and role in guesses[0].columns
             ]
-            found.append(Question(Topic.TWICE, text, tuple(answers)))
+            every = {answer.typed: answer for answer in (*sets, *answers)}
+            found.append(Question(Topic.TWICE, text, tuple(every.values())))
     return found
+
+
+def _sets(case: Case, guesses: Sequence[Guess]) -> Tuple[Answer, ...]:
+    """Where each coordinate stands as often, such as designed and measured, each set of them as an answer."""
+    if not guesses:
+        return ()
+    roles = [role for role in coordinates_of(guesses[0].columns) if role in guesses[0].columns]
+    places = [case.named.get(role, []) for role in roles]
+    count = len(places[0]) if places else 0
+    if count < 2 or any(len(one) != count for one in places):
+        return ()
+    sets = list(zip(*places))
+    if any(place >= len(case.columns) or not is_value(case.columns[place]) for one in sets for place in one):
+        return ()
+    return tuple(
+        replace(
+            guesses[0], columns={**guesses[0].columns, **{role: place + 1 for role, place in zip(roles, one)}}
+        ).answer
+        for one in sets[:4]
+    )
 
 
 def _notes(case: Case) -> Tuple[Message, ...]:
@@ -236,7 +335,7 @@ def _guesses(
     made = []
     for pair in pairs[:6]:
         free = heights if heights else [{}]
-        for rank, height in enumerate(each for each in free if not set(each.values()) & set(pair.places.values())):
+        for rank, height in enumerate(one for one in free if not set(one.values()) & set(pair.places.values())):
             roles = {**others, **pair.places, **height}
             order = sorted(roles, key=lambda role: roles[role])
             columns = {role: roles[role] + 1 for role in order if role in ROLES}

@@ -69,8 +69,9 @@ class Recognition:
     roles, ranked. ``heights``: what the heights are, where the header says it. ``o_means``: E or W for a letter O.
     ``explicit``: whether the header names each coordinate with a word that leaves no doubt. ``units``: of each role
     that is a length; ``angles``: how degrees are written; ``sides``: role to the place (from 0) of its letter, where
-    that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna" or "ground" where the header
-    says it.
+    that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna", "ground" or "depth" where the
+    header says it; ``suffixes``: role to the unit right behind its numbers; ``turned``: angles that count
+    west or south.
     """
 
     file: str
@@ -91,6 +92,8 @@ class Recognition:
     sides: Mapping[str, int] = field(default_factory=dict)
     month_first: bool = False
     heights_of: str = ""
+    suffixes: Mapping[str, str] = field(default_factory=dict)
+    turned: Tuple[str, ...] = ()
 
     @property
     def decided(self) -> bool:

@@ -30,6 +30,8 @@ NOT_FINITE = Text(
 TOO_LARGE = Text(
     "reject.too_large", QT_TRANSLATE_NOOP("core", "{role} (column {column}) is too large for a coordinate: '{value}'")
 )
+TOTALS = Text("reject.totals", QT_TRANSLATE_NOOP("core", "a line below the points that gives their {word}"))
+COUNTS_COLUMNS = Text("reject.counts_columns", QT_TRANSLATE_NOOP("core", "the line counts the columns"))
 BAD_QUOTES = Text(
     "reject.bad_quotes", QT_TRANSLATE_NOOP("core", "a quote is opened and not closed, or closed too early")
 )

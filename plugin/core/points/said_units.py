@@ -15,7 +15,8 @@ class AngleForm(Enum):
 
     DEGREES: decimal degrees, or degrees, minutes and seconds with signs or blanks between. DMS: degrees, then two
     digits of minutes and two of seconds behind the mark (48.07021 is 48 degrees 7 minutes 2.1 seconds).
-    DDMM: degrees and minutes without a mark (4807.035); DDMMSS: the same with seconds (480702.1).
+    DDMM: degrees and minutes without a mark (4807.035); DDMMSS: the same with seconds (480702.1). The last three are
+    parts of a degree.
     """
 
     DEGREES = "degrees"
@@ -24,10 +25,19 @@ class AngleForm(Enum):
     DDMMSS = "ddmmss.s"
     GON = "gon"
     RADIANS = "radians"
+    MINUTES = "arcmin"
+    SECONDS = "arcsec"
+    MILLIONTHS = "1e-6"
+    TEN_MILLIONTHS = "1e-7"
+    BILLIONTHS = "1e-9"
 
 
 #: Degrees in one unit of those forms that are a plain number.
-DEGREES_IN = {AngleForm.DEGREES: 1.0, AngleForm.GON: 0.9, AngleForm.RADIANS: 57.29577951308232}
+DEGREES_IN = {
+    AngleForm.DEGREES: 1.0, AngleForm.GON: 0.9, AngleForm.RADIANS: 57.29577951308232, AngleForm.MINUTES: 1.0 / 60.0,
+    AngleForm.SECONDS: 1.0 / 3600.0, AngleForm.MILLIONTHS: 1e-6, AngleForm.TEN_MILLIONTHS: 1e-7,
+    AngleForm.BILLIONTHS: 1e-9,
+}  # fmt: skip
 
 UNITS: Dict[str, LengthUnit] = {
     **dict.fromkeys(
@@ -59,13 +69,19 @@ VAGUE = frozenset(each("ft feet foot pied pieds fuss fuß pie pies piedi pes voe
 #: Lengths that are not read: where a header says one, only the user can say what to do.
 STRANGE = frozenset(
     each("""chain chains ch link links lk rod rods fathom fathoms fm mile miles mi nm nmi toise vara varas ftse ftcla
-    ftind indianfoot clarkefoot gf goldcoastfoot ell ruthe klafter furlong um micron microns""")
+    ftind indianfoot clarkefoot gf goldcoastfoot ell ruthe klafter furlong um μm micron microns micrometre micrometres
+    hm dam hectometre decametre""")
 )  # fmt: skip
 
 _ANGLES: Dict[str, AngleForm] = {
     **dict.fromkeys(each("dms gms degminsec"), AngleForm.DMS),
     **dict.fromkeys(each("dmm nmea degmin"), AngleForm.DDMM),
     **dict.fromkeys(each("gon gons grad grads gradian gradians grade grades neugrad"), AngleForm.GON),
+    **dict.fromkeys(each("arcmin arcmins arcminute arcminutes bogenminuten bogenmin"), AngleForm.MINUTES),
+    **dict.fromkeys(each("arcsec arcsecs arcsecond arcseconds bogensekunden bogensek"), AngleForm.SECONDS),
+    **dict.fromkeys(each("e6 microdeg microdegree microdegrees udeg μdeg"), AngleForm.MILLIONTHS),
+    **dict.fromkeys(each("e7"), AngleForm.TEN_MILLIONTHS),
+    **dict.fromkeys(each("e9 nanodeg nanodegree nanodegrees ndeg"), AngleForm.BILLIONTHS),
     **dict.fromkeys(each("rad rads radian radians radiant radianes radiants"), AngleForm.RADIANS),
     **dict.fromkeys(
         each("""deg degs degree degrees dd decimaldegrees decimaldegree degdecimal decdeg dezimalgrad degresdecimaux
@@ -88,11 +104,47 @@ class Said(NamedTuple):
         return self == Said()
 
 
+_SCALED = re.compile(
+    r"(?P<top>[0-9]+(?:[.,][0-9]+)?)?(?:/|[eE]|\s*[x*·]?\s*10\s*\^\s*)?(?P<below>(?<=/)[0-9]+|(?<=[eE^])[+-]?[0-9]+)?"
+    r"\s*[x*·]?\s*(?P<unit>[^\W\d_]{1,12}|°)?"
+)
+_FILLING = frozenset(each("unit units einheit unite unidad in en"))
+
+
+def scaled(text: str) -> Said:
+    """What a number and a unit say together, such as "0.01 m", "1/100 m", "1e-7 deg" or, of degrees, "1e7" alone."""
+    match = _SCALED.fullmatch(text.strip())
+    if match is None or not (match["top"] or match["below"]):
+        return Said()
+    top = float((match["top"] or "1").replace(",", "."))
+    below = match["below"]
+    if below and abs(int(below)) > 1_000_000:
+        return Said()
+    factor = top if not below else top / float(below) if "/" in text else top * 10.0 ** max(-12, min(12, int(below)))
+    word = (match["unit"] or "").casefold()
+    if not word or word == "°" or _ANGLES.get(word) is AngleForm.DEGREES:
+        if not word and factor > 1.0:
+            factor = 1.0 / factor  # degrees times so many
+        if not word and factor > 1e-5:
+            return Said()
+        form = (
+            next((one for one, size in DEGREES_IN.items() if abs(size / factor - 1.0) < 1e-9), None) if factor else None
+        )
+        return Said(angle=form) if form is not None else Said(strange=text.strip())
+    if word not in UNITS or factor == 0.0:
+        return Said()
+    metres = factor * UNITS[word].metres
+    unit = next((one for one in LengthUnit if abs(one.metres / metres - 1.0) < 1e-9), None)
+    return Said(unit) if unit is not None else Said(strange=text.strip())
+
+
 def said_by(tokens: List[str], bracketed: bool = False) -> Said:
     """What folded words say, such as ["us", "survey", "feet"]. ``bracketed``: they stand in brackets, where "in" is
     the inch.
     """
     word = "".join(tokens)
+    if bracketed and len(tokens) > 1 and tokens[0] in _FILLING:
+        return said_by(tokens[1:], True)
     if word in UNITS:
         return Said(UNITS[word], word in VAGUE)
     if word in _ANGLES:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import codecs
 import os
-from dataclasses import dataclass
+import re
+from dataclasses import dataclass, replace
 from typing import Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .markup_tables import table_in
+from .words import read_word
 
 MISSING = Text("points.missing_file", QT_TRANSLATE_NOOP("core", "{file}: there is no such file; check the path."))
 FOLDER = Text("points.folder", QT_TRANSLATE_NOOP("core", "{file}: is a folder; give the survey file inside it."))
@@ -36,6 +39,12 @@ ENCODING_ASSUMED = Text(
     QT_TRANSLATE_NOOP("core", "{file}: is not UTF-8 text; it was read as {encoding}. Check accented letters."),
 )
 
+TABLE_OF = Text(
+    "points.table_of",
+    QT_TRANSLATE_NOOP(
+        "core", "{file}: the table of {count} lines in it was read as {kind}; lines count as in that table."
+    ),
+)
 _BLOCK = 1 << 22
 #: A file that still grows after so many looks is read as far as that.
 _MOST_READS = 100
@@ -48,7 +57,17 @@ _MARKS = (
 )
 
 
-_SPOKEN = {"cp1252": "Windows-1252", "latin-1": "Latin-1"}
+#: Encodings of one byte a letter, the likelier first; most of what is not UTF-8 is one of Windows.
+_ONE_BYTE = (
+    "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp1257", "iso8859-2", "iso8859-5", "iso8859-7", "koi8-r",
+    "cp437", "cp850", "cp852", "cp866", "mac-roman", "latin-1",
+)  # fmt: skip
+_HEAD_LINES = 20
+_SPOKEN = {
+    **{name: f"Windows-{name[2:]}" for name in _ONE_BYTE if name.startswith("cp125")},
+    **{name: name.upper() for name in _ONE_BYTE if not name.startswith("cp125")},
+    "latin-1": "Latin-1",
+}
 
 
 @dataclass(frozen=True)
@@ -121,6 +140,11 @@ def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = 
     from .gdal_source import kind_of, load_through_gdal
 
     kind = kind_of(file, raw)
+    table = None if kind else table_in(raw)
+    if table is not None:
+        source = text_of_bytes(file, table.text.encode("utf-8", "replace"), "utf-8")
+        notes = (message(TABLE_OF, file=file, kind=table.kind, count=source.lines),)
+        return replace(source, messages=notes, table=TableForm(table.headed), cut_off=False)
     return load_through_gdal(file, raw, kind, layer, encoding) if kind else text_of_bytes(file, raw, encoding)
 
 
@@ -146,21 +170,31 @@ def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> Text
     return TextSource(file, plain, lines, cut_off, encoding, notes, b"" if plain is text else text)
 
 
-#: Blanks that do not break, and thin ones, as a blank; the minus sign as a hyphen; what has no width as nothing.
+#: Blanks that do not break, and thin ones, as a blank; the minus sign as a hyphen; upright lines of boxes as a
+#: bar; what has no width as nothing.
 _PLAIN_SIGNS = tuple(
     (sign.encode(), plain)
     for plain, signs in (
         (b" ", "\u00a0\u202f\u2007\u2009\u200a\u3000"),
         (b"-", "\u2212"),
+        (b"|", "\u2502\u2503\u2551\u00a6\uff5c"),
         (b"", "\u200b\ufeff\u200e\u200f"),
     )
     for sign in signs
+)
+#: Digits and marks of other scripts: Arabic, Persian, Devanagari, and the wide ones of East Asia.
+_DIGITS = (
+    *((chr(first + i).encode(), str(i).encode()) for first in (0x0660, 0x06F0, 0x0966, 0xFF10) for i in range(10)),
+    *(
+        (sign.encode(), plain)
+        for sign, plain in (("\u066b", b"."), ("\uff0e", b"."), ("\uff0c", b","), ("\u066c", b""))
+    ),
 )
 
 
 def _with_plain_signs(text: bytes) -> bytes:
     if not text.isascii():
-        for sign, plain in _PLAIN_SIGNS:
+        for sign, plain in (*_PLAIN_SIGNS, *_DIGITS):
             if sign in text:
                 text = text.replace(sign, plain)
     return text
@@ -200,14 +234,32 @@ def _find_encoding(raw: bytes) -> Tuple[str, bool]:
         return "utf-16-be", False
     if _is_utf8(raw):
         return "utf-8", False
-    # Latin-1 has control characters at 0x80..0x9f, where Windows has letters and signs.
-    if any(0x80 <= byte < 0xA0 for byte in set(raw)):
-        try:
-            raw.decode("cp1252")
-            return "cp1252", True
-        except UnicodeDecodeError:
-            pass
-    return "latin-1", True
+    return _likeliest(raw), True
+
+
+def _likeliest(raw: bytes) -> str:
+    """The encoding of one byte a letter in which most words of the first lines are header words known; Windows-1252
+    where none has more, or Latin-1 where that has no letter for a byte.
+    """
+    head = b"\n".join(raw[: 1 << 14].splitlines()[:_HEAD_LINES])
+    known = {name: _words_known(head, name) for name in _ONE_BYTE}
+    ranked = sorted(_ONE_BYTE, key=lambda name: -known[name])
+    return next(name for name in ranked if _can_be(raw, name))  # Latin-1 always can
+
+
+def _can_be(raw: bytes, encoding: str) -> bool:
+    try:
+        raw.decode(encoding)
+    except UnicodeDecodeError:
+        return False
+    # Latin-1 and its kin have control characters at 0x80..0x9f, where others have letters and signs.
+    return encoding == "latin-1" or not encoding.startswith("iso8859") or not re.search(rb"[\x80-\x9f]", raw)
+
+
+def _words_known(head: bytes, encoding: str) -> int:
+    text = head.decode(encoding, "replace")
+    words = {word for word in re.split(r"[,;|\t\n]| {2,}", text) if not word.isascii()}
+    return sum(bool(read_word(word).role) for word in words)
 
 
 def _is_utf8(raw: bytes) -> bool:

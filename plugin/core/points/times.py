@@ -50,7 +50,8 @@ def parse_times(
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Seconds since 1970-01-01 UTC (k,) float64, nan where there is none, and a mask of unreadable fields.
 
-    Times without a zone count as UTC, times without a date as of 1970-01-01, plain numbers as seconds.
+    Times without a zone count as UTC, times without a date as of 1970-01-01, plain numbers as seconds, or where they
+    are too large for that, as milliseconds or microseconds.
     ``month_first``: what 03/04/2025 is, see :func:`is_month_first`.
     """
     values, good = _usual_form(text, start, end)
@@ -61,6 +62,9 @@ def parse_times(
         seconds = seconds_of(text[start[i] : end[i]].tobytes().decode(), month_first)
         values[i] = np.nan if seconds is None else seconds
         unreadable[i] = seconds is None
+    for _ in range(2):  # milliseconds, microseconds since 1970
+        finer = (values > _LATEST) & (values < _LATEST * 1e6)
+        values[finer] /= 1000.0
     beyond = (values < _EARLIEST) | (values > _LATEST)
     values[beyond] = np.nan
     return values, unreadable | beyond

@@ -31,7 +31,7 @@ _ZERO, _PLUS, _MINUS, _POINT, _LF, _APOSTROPHE = 48, 43, 45, 46, 10, 39
 _PACKED = 8
 _GLANCE = 512
 _LONGEST_NUMBER = 64
-_NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eE][+-]?[0-9]{1,4})?")
+_NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 _INFINITE = re.compile(rb"[+-]?inf(?:inity)?", re.IGNORECASE)
 
 
@@ -42,12 +42,14 @@ def parse_numbers(
     decimal: str,
     thousands: str = "",
     no_value: Sequence[str] = (),
+    suffix: str = "",
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Numbers of the fields (k,) float64, nan where there is none, and their :class:`State` (k,) uint8.
 
     Plain decimals such as -12.345 are read for all fields at once, first those with as many decimals
     as most have; what is left (exponents, words, groups of three digits) one by one. Values are those of Python's
-    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value.
+    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value;
+    ``suffix``: the unit right behind the numbers.
     """
     values = np.full(len(start), np.nan)
     state = np.where(end > start, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
@@ -59,7 +61,10 @@ def parse_numbers(
         values[left[good]], state[left[good]] = found[good], State.VALUE
         left = left[~good]
     for i in left:
-        values[i], state[i] = _parse_one(text[start[i] : end[i]].tobytes(), Marks(decimal, thousands), no_value)
+        field = text[start[i] : end[i]].tobytes()
+        if suffix and field.endswith(suffix.encode()):
+            field = field[: -len(suffix)].rstrip()
+        values[i], state[i] = _parse_one(field, Marks(decimal, thousands), no_value)
     return values, state
 
 
@@ -149,7 +154,7 @@ def _parse_one(field: bytes, marks: Marks, no_value: Sequence[str]) -> Tuple[flo
         decimal = marks.decimal.encode()
         plain = field if decimal == b"." else field.replace(b".", b"?").replace(decimal, b".")
         if _NUMBER.fullmatch(plain):
-            value = float(plain)
+            value = float(plain.replace(b"D", b"E").replace(b"d", b"e"))
             return (value, State.VALUE) if np.isfinite(value) else (np.nan, State.NOT_FINITE)
         word = field.decode()
         if is_no_value(word) or word in no_value:

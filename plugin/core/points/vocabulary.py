@@ -27,6 +27,8 @@ CERTAIN: Dict[str, str] = {
         cislo cislobodu bod nazev
         namn navn punktnavn punktnamn namnpunkt
         nimi piste pistenumero nev pont pontszam nume punct tocka oznaka nokta noktano noktaadi
+        numerbodu σημειο αριθμοσ nokta punktid punktnum nrpkt stanovisko broj rednibroj
+        punktur punkts taskas тачка 点号 点名 点编号 点番号 점번호 titik diem נקודה نقطة punt pto
         имя номер точка номерточки имяточки название""",
     "easting": """easting east eastings eastcoord
         est coordest estant
@@ -34,13 +36,16 @@ CERTAIN: Dict[str, str] = {
         este coordenadaeste coordeste
         eastingcoord eastingx xeast xeasting ecoord xcoordeast estx xest rechtswerty
         oost oosting leste coordenadaleste estecoord wschod vychod ostra osterled ostlig itakoordinaatti ita kelet
-        istok dogu saga восток""",
+        istok dogu saga ανατολη austur vzhod ida austrumi rytai схід изток исток 东坐标 東座標 동좌표 timur dong oos
+        מזרח شرق восток""",
     "northing": """northing north northings northcoord
         nord coordnord
         hoch hochwert nordwert hw
         norte coordenadanorte coordnorte
         northingcoord northingy ynorth ynorthing ncoord nordy ynord hochwertx
-        noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari север""",
+        noord noording polnoc sever norr nordlig pohjoinen pohjoiskoordinaatti eszak sjever kuzey yukari
+        βορρασ norður pohi ziemeli siaure північ 北坐标 北座標 북좌표 utara bac צפון شمال
+        север""",
     "height": """height elevation elev ele z heightmsl orthometricheight orthoheight elevationmsl msl reducedlevel rl
         altitude alt altitudengf hauteur altitudeorthometrique hauteurorthometrique cote
         hohe hoehe gelandehohe gelaendehoehe hohenn hoehenn nhn hohenhn orthometrischehohe gebrauchshohe hoehenhn
@@ -52,7 +57,8 @@ CERTAIN: Dict[str, str] = {
         hoogte maaiveld maaiveldhoogte quota altezza altitudine elevazione quotaterreno
         altimetria cotaterreno altitudeortometrica elevacao wysokosc rzedna wysokoscnormalna wysokoscterenu
         vyska nadmorskavyska hojd hojde hoyde kote markhojd terrengkote korkeus maanpinta magassag altitudine
-        visina nadmorskavisina kot yukseklik высота отметка""",
+        visina nadmorskavisina kot yukseklik υψομετρο υψοσ haeð korgus augstums aukstis висина височина висота 高程
+        標高 표고 elevasi caodo גובה ارتفاع высота отметка""",
     "ellipsoidal_height": """ellipsoidalheight ellipsoidheight ellipheight ellheight hell ellh hellipsoidal heightell
         ellipsoidalelevation
         hauteurellipsoidale hauteurellipsoide altitudeellipsoidale hellipsoidale
@@ -79,7 +85,9 @@ CERTAIN: Dict[str, str] = {
         omschrijving opmerking opmerkingen puntcode
         codice descrizione osservazioni codigos descricao observacao observacoes observacion observaciones
         kod kody opis uwagi kodpunktu popis poznamka kodbodu beskrivning beskrivelse kommentti koodi selite lajikoodi
-        megjegyzes leiras cod descriere opaska aciklama код описание примечание комментарий""",
+        megjegyzes leiras cod descriere opaska aciklama κωδικοσ περιγραφη
+        temakode tema kodenr punktkode objekttype objekttyp objektkode objectcode objectcodes layer thema kodas
+        koods koda kods kood koði codi ma 编码 コート 코드 קוד رمز код описание примечание комментарий""",
     "sigma_h": """sigmah hrms hsigma sigmahz horizontalprecision horizontalaccuracy horizontalsigma hprecision
         haccuracy hacc stdh sdh precisionh precisionhorizontal
         precisionhorizontale precisionplanimetrique ecarttypeh precisionplani

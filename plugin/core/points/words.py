@@ -7,16 +7,16 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cache
 from typing import Dict, FrozenSet, List, Optional, Tuple
 
 from ..units import LengthUnit
-from .said_units import AngleForm, Said, angle_sign, said_by
+from .said_units import UNITS, AngleForm, Said, angle_sign, said_by, scaled
 from .vocabulary import CERTAIN, each
 
 #: Words that mean one thing or another, depending on the words beside them.
-DOUBTFUL = frozenset({"x", "y", "n", "e", "h", "r", "o", "d", "p", "c"})
+DOUBTFUL = frozenset({"x", "y", "n", "e", "h", "r", "o", "d", "p", "c", "depth"})
 #: Words that tell what a height or position refers to, and words that add nothing; left off when the rest is known.
 _QUALIFIERS = frozenset(
     each("""utm grid gauss kruger krueger gk mga nztm bng lambert lambert93 l93 rgf93 l2e cc lv95 etrs89 wgs84 wgs etrs
@@ -32,6 +32,14 @@ _GEODETIC = frozenset({"wgs84", "etrs89", "grs80", "wgs"})
 _ANTENNA = frozenset(each("apc arp antenna antenne antena anten phase phasecentre phasecenter receiver"))
 _GROUND = frozenset(each("ground terrain gelande gelaende sol terreno suelo maaiveld boden bodenpunkt spot teren"))
 
+_OF_WATER = frozenset(each("water bottom bed eau wasser agua dna vody z"))
+_DEPTH = frozenset(
+    each("""depth depths waterdepth profondeur profondeurs tiefe tiefen wassertiefe profundidad profundidade profondita
+    diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina глубина βαθοσ""")
+)
+#: Columns of lengths, whose words may have a unit glued to them.
+_LENGTHS = frozenset({"easting", "northing", "height", "ellipsoidal_height", "sigma_h", "sigma_v", "pole_height"})
+
 #: Words that only one of the languages has, to tell whether O is east or west.
 _GERMAN = frozenset(each("rechts hoch breite lange laenge hohe hoehe punkt zeit nummer ost wert koordinate"))
 _ROMANCE = frozenset(
@@ -44,7 +52,8 @@ _ROMANCE = frozenset(
 class Word:
     """What a header word says. ``role``: "" where nothing; ``doubtful``: one of :data:`DOUBTFUL`, else "";
     ``unit``: the unit it states, None where none; ``vague``: a foot, and not which; ``angle``: how angles are
-    written; ``strange``: a unit that is not read. ``of``: "antenna" or "ground" for a height of that.
+    written; ``strange``: a unit that is not read. ``of``: "antenna" or "ground" for a height of that, "depth" for one
+    that counts down. ``side``: N, S, E or W of a latitude or longitude.
     """
 
     role: str = ""
@@ -54,11 +63,12 @@ class Word:
     angle: Optional[AngleForm] = None
     strange: str = ""
     of: str = ""
+    side: str = ""
 
 
 @cache
 def _table() -> Dict[str, str]:
-    return {word: role for role, words in CERTAIN.items() for word in words.split()}
+    return {"".join(fold(word).split()): role for role, words in CERTAIN.items() for word in words.split()}
 
 
 #: Letters that have no accent to take off.
@@ -77,7 +87,35 @@ def read_word(word: str) -> Word:
     """What one header word says by itself."""
     if len(word) > 80:
         return Word()
-    bare, said, inside = _take_unit(word)
+    found = _read(word)
+    side, bare = _side(word) if found.role in ("", "latitude", "longitude") else ("", word)
+    if not side:
+        return found
+    rest = found if found.role else _read(bare)
+    return replace(rest, side=side) if rest.role == ("latitude" if side in "NS" else "longitude") else found
+
+
+_SIDE_WORDS = {
+    **dict.fromkeys(each("n north nord norte noord nordlich"), "N"),
+    **dict.fromkeys(each("s south sud sur zuid sul"), "S"),
+    **dict.fromkeys(each("e east est ost este oost leste"), "E"),
+    **dict.fromkeys(each("w west ouest oeste ovest"), "W"),
+}  # fmt: skip
+
+
+def _side(word: str) -> Tuple[str, str]:
+    """N, S, E or W where a header word says one of them beside other words, and the word without it; "" for none."""
+    inside = re.findall(r"[\(\[{<]([^\)\]}>]*)[\)\]}>]", word)
+    bare = re.sub(r"[\(\[{<][^\)\]}>]*[\)\]}>]?", " ", word)
+    parts = [fold(part.replace("°", " ")) for part in (*inside, *re.split(r"[\s_,/-]+", bare))]
+    sides = {_SIDE_WORDS[part] for part in parts if part in _SIDE_WORDS}
+    rest = [part for part in re.split(r"[\s_,/-]+", bare) if fold(part) not in _SIDE_WORDS]
+    return (sides.pop(), " ".join(rest)) if len(sides) == 1 and fold(" ".join(rest)) else ("", word)
+
+
+def _read(word: str) -> Word:
+    """As :func:`read_word`, without sides."""
+    bare, said, inside = _take_unit(re.sub(r"(?<=[^\W\d_A-Z])(?=[A-Z][^\W\d_]*$)", " ", word))
     tokens = fold(bare).split()
     if inside and tokens:
         told = _meaning([*tokens, *inside], said)
@@ -88,7 +126,23 @@ def read_word(word: str) -> Word:
         tokens, said = _unit_at_end(tokens)
     if not tokens:
         return _word("", "", said)
-    return _meaning(tokens, said)
+    found = _meaning(tokens, said)
+    if not (found.role or found.doubtful) and said.nothing:
+        found = _with_glued_unit(tokens) or found
+    return found
+
+
+def _with_glued_unit(tokens: List[str]) -> Optional[Word]:
+    """What words such as "heightft" or "ft height" say."""
+    before = said_by(tokens[:1]) if len(tokens) > 1 else Said()
+    if before.unit is not None and _meaning(tokens[1:], before).role in _LENGTHS:
+        return _meaning(tokens[1:], before)
+    joined = "".join(tokens)
+    for unit in sorted(UNITS, key=len, reverse=True):
+        rest = joined[: -len(unit)]
+        if joined.endswith(unit) and len(rest) > 3 and _table().get(rest) in _LENGTHS:
+            return _meaning([rest], said_by([unit]))
+    return None
 
 
 def _word(role: str, doubtful: str, said: Said, of: str = "") -> Word:
@@ -110,6 +164,10 @@ def _meaning(tokens: List[str], said: Said) -> Word:
     of = _of_what(tokens)
     if not role and not doubtful and of:
         role = _height_of(tokens)
+    if not role and not doubtful and _DEPTH & set(tokens) and not set(tokens) - _DEPTH - _QUALIFIERS - _OF_WATER:
+        doubtful = "depth"
+    if doubtful == "depth":
+        of = "depth"
     return _word(role, doubtful, said, of if role in ("height", "ellipsoidal_height") or doubtful else "")
 
 
@@ -139,11 +197,18 @@ def _take_unit(word: str) -> Tuple[str, Said, List[str]]:
     """The word without what stands in brackets, the unit that this is, and its words where it is none."""
     said, words = Said(), []
     for inside in re.findall(r"[\(\[{<]([^\)\]}>]*)", word):
+        number = scaled(inside)
+        if not number.nothing:
+            said = number
+            continue
         sign = angle_sign(inside)
         found = Said(angle=sign) if sign else said_by(fold(inside).split(), bracketed=True)
         said = said if found.nothing else found
         words += fold(inside).split() if found.nothing else []
     bare = re.sub(r"[\(\[{<][^\)\]}>]*[\)\]}>]?", " ", word)
+    behind = re.search(r"\s(?:in |en )?([0-9][0-9./,^eE+-]*\s*[^\W\d_]+)$", bare) if said.nothing else None
+    if behind is not None and not scaled(behind[1]).nothing:
+        said, bare = scaled(behind[1]), bare[: behind.start()]
     if said.nothing and "°" in bare and not re.match(r"\s*[nN]°", bare):
         said = Said(angle=angle_sign(bare))
     return bare, said, words
@@ -205,12 +270,22 @@ def _settle_letters(found: Dict[str, List[int]], doubtful: Dict[str, List[int]])
             take("n", "name")
     if "h" in doubtful and "height" not in found:
         take("h", "height")
+    if "depth" in doubtful and not {"height", "ellipsoidal_height"} & set(found):
+        take("depth", "height")
     whole = ("easting" in found and "northing" in found) or ("x" in doubtful and "y" in doubtful)
     if "p" in doubtful and "name" not in found and whole:
         take("p", "name")
     for sign in ("d", "c"):
         if sign in doubtful and "code" not in found and whole and ("height" in found or "ellipsoidal_height" in found):
             take(sign, "code")
+
+
+def name_rank(word: str) -> int:
+    """Of several columns of names the order in which their words claim to be it: a name or point before a number."""
+    plain = fold(word)
+    if re.search("name|nom|punkt|point|pt|punt|bod|piste|nokta|точк", plain):
+        return 0
+    return 1 if re.search("id|stat", plain) else 2
 
 
 def code_rank(word: str) -> int:

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from typing import List, Optional, Tuple
+from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
 
+from ..features.ground_lines import GroundLine
 from ..files import PathLike, TableWriter, replace_file
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet, make_points
 from ..progress import Progress, silent
 from ..surface.findings import FindingOptions
-from ..surface.locate import heights_at
+from ..surface.locate import heights_at, locate
 from ..surface.spacing import pass_spacing, recorded_spacing
 from ..surface.tin import Tin
 from ..units import heights_to_crs_units, to_crs_units
@@ -89,6 +90,16 @@ LEFT_OUT = Text(
     QT_TRANSLATE_NOOP("core", "{count} places to walk again where flagged stretches were left out of the surface."),
     one=QT_TRANSLATE_NOOP("core", "One place to walk again where a flagged stretch was left out of the surface."),
 )
+IN_DOUBT = Text(
+    "coverage.in_doubt",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} places where one more pass squarely across would settle a line that the points show in doubt.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "One place where one more pass squarely across would settle a line that the points show in doubt."
+    ),
+)
 _NO_LINES = Constraints()
 
 
@@ -120,7 +131,7 @@ class Coverage:
     two shots was meant). ``long_area``, ``area``: theirs and that of the surface. ``circles``: widest first, radius
     over ``max_radius``. ``walk_again``: places for the data collector, in walking order, heights from the
     surface; its extra column ``radius`` tells how far each was from everything measured, ``line`` which line is to be
-    walked again there.
+    walked again, or crossed once more, there.
     """
 
     along: float
@@ -143,11 +154,12 @@ class Coverage:
 
 def coverage(
     tin: Tin, points: PointSet, options: CoverageOptions = CoverageOptions(), progress: Progress = silent,
-    constraints: Constraints = _NO_LINES,
+    constraints: Constraints = _NO_LINES, found: Sequence[GroundLine] = (),
 ) -> Coverage:  # fmt: skip
     """Spacing, long triangles, empty circles and places to walk again. Raises SurveyError for limits not above 0.
 
-    ``constraints``: the lines of the surface; where they are carried across rejected points is to be walked again.
+    ``constraints``: the lines of the surface; where they are carried across rejected points is to be walked again, and
+    where one more pass across would settle one of ``found``, the lines that the points show.
     """
     options.check()
     length = _edge_lengths(tin)
@@ -157,19 +169,22 @@ def coverage(
     max_radius = options.max_radius or max_edge / 2
     area = _areas(tin)
     long = _longest_free(tin, length) > max_edge
-    openings = Openings(tin, max_radius, progress)
+    openings = Openings(tin, max_radius, progress, _beside_vertices(tin, points))
     flagged = places_left_out(points, openings.least)
-    circles, again = openings.circles(options.most_circles), places_to_walk(openings, constraints, flagged)
+    circles, again = openings.circles(options.most_circles), places_to_walk(openings, constraints, found, flagged)
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
     said.append(message(LONG_SHARE, share=share, area=long_area, limit=max_edge))
-    on_lines = int(np.count_nonzero(again.extra["line"] != ""))
-    said += _about_gaps(circles, len(again) - on_lines - len(flagged), max_radius)
+    doubtful = sum(line.asks_for_a_pass for line in found)
+    on_lines = int(np.count_nonzero(again.extra["line"] != "")) - doubtful
+    said += _about_gaps(circles, len(again) - on_lines - doubtful - len(flagged), max_radius)
     if len(flagged):
         said.append(message(LEFT_OUT, count=len(flagged)))
     if on_lines:
         said.append(message(ON_LINES, count=on_lines, stretches=sum(len(line.bridges) for line in constraints.lines)))
+    if doubtful:
+        said.append(message(IN_DOUBT, count=doubtful))
     if openings.skipped:
         said.append(message(SKIPPED, area=openings.skipped))
     return Coverage(
@@ -196,19 +211,26 @@ def places_left_out(points: PointSet, limit: float) -> np.ndarray:
 
 
 def places_to_walk(
-    openings: Openings, constraints: Constraints = _NO_LINES, flagged: Optional[np.ndarray] = None
+    openings: Openings,
+    constraints: Constraints = _NO_LINES,
+    found: Sequence[GroundLine] = (),
+    flagged: Optional[np.ndarray] = None,
 ) -> PointSet:
     """Places that leave nothing farther than the limit of ``openings`` from a measured point, those of the lines of
-    ``constraints`` that were rejected, and those of :func:`places_left_out`, in walking order from the westernmost,
-    named W001 and so on.
+    ``constraints`` that were rejected, where a pass across settles one of ``found``, and those of
+    :func:`places_left_out`, in walking order from the westernmost, named W001 and so on.
 
     Heights from the surface; extra columns ``radius`` (m), how far anything measured is, and ``line``, the label of the
-    line to be walked again there, "" for others.
+    line to be walked again or crossed there, "" for others.
     """
     tin = openings.tin
     xy, radius = openings.cover()
     on_lines, away, label = _places_on_lines(constraints, openings.least)
     more = np.empty((0, 3)) if flagged is None else flagged
+    asking = [(f"{line.kind.value} {number}", line) for number, line in enumerate(found, 1) if line.asks_for_a_pass]
+    across = np.array([line.cross_at for _, line in asking]).reshape(-1, 2)
+    on_lines, away = np.vstack([on_lines, across]), np.append(away, openings.away(across))
+    label = np.append(label, np.array([name for name, _ in asking], object))
     xy, radius = np.vstack([xy.reshape(-1, 2), more[:, :2], on_lines]), np.concatenate([radius, more[:, 2], away])
     line = np.append(np.full(len(radius) - len(label), "", object), label)
     order = _walking_order(xy)
@@ -253,6 +275,14 @@ def write_places(places: PointSet, path: PathLike) -> None:
         words = places.name.tolist(), places.extra["line"].tolist()
         for name, line, *numbers in zip(*words, *(column.tolist() for column in columns)):
             writer.writerow((name, *("" if number != number else f"{number:.3f}" for number in numbers), line))
+
+
+def _beside_vertices(tin: Tin, points: PointSet) -> np.ndarray:
+    """Places (k, 2) of used points on the surface that are no vertices of it, as those for which a line stands."""
+    rest = points.used & ~points.alone & np.isfinite(points.easting + points.northing)
+    rest[tin.vertex_source[tin.vertex_source >= 0]] = False
+    xy = np.column_stack([points.easting[rest], points.northing[rest]])
+    return xy[locate(tin, xy) >= 0] if len(xy) else xy
 
 
 def _edge_lengths(tin: Tin) -> np.ndarray:

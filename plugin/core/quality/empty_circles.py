@@ -49,16 +49,25 @@ class Openings:
     ``centre``: (k, 2) candidate places on the surface, metres from its origin, those farthest from measured points
     first; ``radius``: (k,) how far. Places inside are exact; on the rim they are found to an eighth of ``least``, or of
     the median edge there if that is longer. ``skipped``: square metres of the widest triangles that are not looked
-    at, where few far points would make more places than there is ground measured.
+    at, where few far points would make more places than there is ground measured. ``more``: (k, 2) measured
+    places, metres in the CRS, that are no vertices of ``tin``.
     """
 
-    def __init__(self, tin: Tin, least: float, progress: Progress = silent) -> None:
+    def __init__(
+        self, tin: Tin, least: float, progress: Progress = silent, more: np.ndarray = np.empty((0, 2))  # noqa: B008
+    ) -> None:  # fmt: skip
         self.tin, self.least, self.progress = tin, least, progress
         self.skipped = 0.0
         self.site = _measured(tin)
+        if len(more):
+            self.site = np.unique(np.vstack([self.site, np.rint((more - tin.origin) / GRID).astype(np.int64)]), axis=0)
         centre, radius = _candidates(tin, self.site, least)
         inside = locate(tin, centre + tin.origin) >= 0 if len(centre) else np.empty(0, bool)
         self.centre, self.radius = centre[inside], radius[inside]
+
+    def away(self, places: np.ndarray) -> np.ndarray:
+        """Distance (k,) from places (k, 2), metres in the CRS, to the nearest measured point."""
+        return np.asarray(cKDTree(self.site * GRID).query(places - self.tin.origin)[0]) if len(places) else np.empty(0)
 
     def circles(self, most: int = 50) -> EmptyCircles:
         """The ``most`` widest circles, each the widest that overlaps none before it."""

@@ -10,13 +10,12 @@ import numpy as np
 from ..progress import Progress, part, silent
 from ..surface.delaunay import triangulate
 from ..surface.insert import insert_segments
-from ..surface.mesh import Mesh, following, preceding
+from ..surface.locate import locate, weights_in
+from ..surface.mesh import Mesh, preceding
 from ..surface.parts import connected_parts
 from ..surface.remove import holes_without, without_vertices
 from ..surface.tin import GRID
 from .walk import Walk, plain_tree
-
-_MOST_STEPS = 400
 
 
 @dataclass(frozen=True)
@@ -108,7 +107,7 @@ class GroundNet:
         holes = holes_without(self.mesh, around, np.unique(spokes // 3), part(progress, 0.2, 0.7))
         progress(0.7, "quality")
         if holes.mesh.triangle_count:
-            said = _Located(holes.mesh, self._height(holes.vertex, taken)).at(xy[inside] - self._low * GRID)
+            said = _predict(holes.mesh, self._height(holes.vertex, taken), xy[inside] - self._low * GRID)
             for name in ("height", "gain", "reach"):
                 getattr(prediction, name)[inside] = getattr(said, name)
         return prediction
@@ -189,61 +188,19 @@ def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int, progre
         insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8), progress)
 
 
-class _Located:
-    """Heights at the vertices of a mesh, interpolated at places."""
-
-    def __init__(self, mesh: Mesh, height: np.ndarray) -> None:
-        self.mesh, self.x, self.y, self.z = mesh, mesh.x, mesh.y, height
-        self._start = np.full(len(mesh.x), -1, np.int64)
-        self._start[mesh.vertex] = np.arange(len(mesh.vertex))
-
-    def at(self, xy: np.ndarray) -> Prediction:
-        """Predict at places ``xy`` (k, 2) in the same local metres."""
-        q = np.asarray(xy, float) / GRID
-        height, gain, reach = (np.full(len(q), np.nan) for _ in range(3))
-        triangle = self._locate(q)
-        on = np.flatnonzero(triangle >= 0)
-        corner = self.mesh.vertex.reshape(-1, 3)[triangle[on]]
-        px, py = self.x[corner] - q[on, :1], self.y[corner] - q[on, 1:]
-        weight = np.column_stack([_cross(px, py, a, b) for a, b in ((1, 2), (2, 0), (0, 1))])
-        weight /= weight.sum(axis=1, keepdims=True)
-        weight = np.clip(weight, 0, 1)
-        height[on] = np.sum(weight * self.z[corner], axis=1)
-        gain[on] = np.sum(weight**2, axis=1)
-        reach[on] = np.sqrt(np.sum(weight * (px**2 + py**2), axis=1)) * GRID
-        return Prediction(height, gain, reach)
-
-    def _locate(self, q: np.ndarray) -> np.ndarray:
-        """Triangle of each place, -1 outside: from the nearest vertex across the edges that face the place."""
-        near = plain_tree(np.column_stack([self.x, self.y]).astype(float)).query(q)[1]
-        edge = self._start[near]
-        found = np.full(len(q), -1, np.int64)
-        going = np.flatnonzero(edge >= 0)
-        triangle = edge[going] // 3
-        for _ in range(_MOST_STEPS):
-            if not len(going):
-                break
-            side = np.column_stack([self._side(3 * triangle + k, q[going]) for k in range(3)])
-            worst = np.argmin(side, axis=1)
-            inside = side[np.arange(len(going)), worst] >= 0
-            found[going[inside]] = triangle[inside]
-            beyond = self.mesh.twin[3 * triangle + worst]
-            on = ~inside & (beyond >= 0)
-            going, triangle = going[on], beyond[on] // 3
-        return found
-
-    def _side(self, h: np.ndarray, q: np.ndarray) -> np.ndarray:
-        """How far each place is to the left of each half-edge (twice the area over the edge's length)."""
-        a, b = self.mesh.vertex[h], self.mesh.vertex[following(h)]
-        ux, uy = (self.x[b] - self.x[a]).astype(float), (self.y[b] - self.y[a]).astype(float)
-        area = ux * (q[:, 1] - self.y[a]) - uy * (q[:, 0] - self.x[a])
-        result: np.ndarray = area / np.hypot(ux, uy)
-        return result
-
-
-def _cross(px: np.ndarray, py: np.ndarray, a: int, b: int) -> np.ndarray:
-    result: np.ndarray = px[:, a] * py[:, b] - px[:, b] * py[:, a]
-    return result
+def _predict(mesh: Mesh, height: np.ndarray, xy: np.ndarray) -> Prediction:
+    """At places ``xy`` (k, 2), local metres, between the ``height`` (n,) of a mesh's vertices."""
+    tin = mesh.tin(height)
+    said = Prediction(*(np.full(len(xy), np.nan) for _ in range(3)))
+    triangle = locate(tin, xy)
+    on = np.flatnonzero(triangle >= 0)
+    weight = weights_in(tin, triangle[on], xy[on])
+    corner = tin.vertices[tin.triangles[triangle[on]]]
+    away = np.sum((corner[:, :, :2] - xy[on, None]) ** 2, axis=2)
+    said.height[on] = np.sum(weight * corner[:, :, 2], axis=1)
+    said.gain[on] = np.sum(weight**2, axis=1)
+    said.reach[on] = np.sqrt(np.sum(weight * away, axis=1))
+    return said
 
 
 def pass_distance(x: np.ndarray, y: np.ndarray, order: np.ndarray, apart: int) -> float:

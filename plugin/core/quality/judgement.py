@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional
+from typing import Optional, Sequence
 
+from ..features.ground_lines import GroundLine
 from ..linework.constraints import Constraints
 from ..messages import SurveyError
 from ..points.pointset import PointSet
@@ -44,16 +45,17 @@ def judge(
     unit: LengthUnit = LengthUnit.METRE,
     progress: Progress = silent,
     constraints: Constraints = Constraints(),  # noqa: B008  frozen
+    found: Sequence[GroundLine] = (),
 ) -> Judgement:
     """Judge the surface ``tin`` made from ``points``, which has their indices as sources.
 
     ``check``: what the automatic checks said of them. ``checks``: independent check points; where None the survey's own
     check shots, if it has any, for an internal check. ``wanted_cm``: vertical class to be met. ``repeat_sigma``:
     standard deviation of one height from repeats, m. ``unit``: of the contour interval. ``constraints``: the lines of
-    the surface. Raises SurveyError for limits out of range and for independent check points of which none is on the
-    surface.
+    the surface; ``found``: the lines that the points show. Raises SurveyError for limits out of range and for
+    independent check points of which none is on the surface.
     """
-    covered = coverage(tin, points, limits, progress, constraints)
+    covered = coverage(tin, points, limits, progress, constraints, found)
     claims = state_claims(points, check, checks)
     if claims.against:
         return Judgement(covered, None, None, claims)

@@ -22,19 +22,20 @@ _LONGEST = 400  # points
 _PARTNERS = 40  # jumps looked at for the way back
 _NEAR = 2.5  # standard deviations within which a crossing fits
 _MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
+_SHARE, _MOST = 0.4, 0.6  # of all crossings that say off, for one in doubt and for one that is sure
+_SURE = 2  # of them, at least
 _EACH = 6  # crossings that say off, for one that says ground
 
 
 @dataclass(frozen=True)
 class LongExcursions:
-    """x stretches: points [start, end) of the walk (x,), ``level`` (x,) they are off by (m), and how many crossings say
-    ``off`` (x,) and ``ground`` (x,)."""
+    """x stretches: points [start, end) of the walk (x,), ``level`` (x,) they are off by (m); ``sure``: (x,) bool, crossings
+    leave no doubt."""
 
     start: np.ndarray
     end: np.ndarray
     level: np.ndarray
-    off: np.ndarray
-    ground: np.ndarray
+    sure: np.ndarray
 
     def __len__(self) -> int:
         return len(self.start)
@@ -45,12 +46,13 @@ def find_long(walk: Walk, edges: Edges, sigma: float) -> LongExcursions:
     (m)."""
     start, end, level = _pairs(walk, edges, sigma)
     if not len(start):
-        return LongExcursions(start, end, level, start, start)
+        return LongExcursions(start, end, level, np.zeros(0, bool))
     met = find_met(walk, np.zeros(len(walk), np.int64))
-    off, ground = _counts(met, start, end, level, _NEAR * _MET_NOISE * sigma)
-    kept = np.flatnonzero((off > 0) & (off >= _EACH * ground))
+    off, ground, total = _counts(met, start, end, level, _NEAR * _MET_NOISE * sigma)
+    kept = np.flatnonzero((off > 0) & (off >= _EACH * ground) & (off >= _SHARE * total))
     kept = kept[np.lexsort((start[kept], end[kept] - start[kept], ground[kept] - off[kept]))]
-    return LongExcursions(start[kept], end[kept], level[kept], off[kept], ground[kept])
+    sure = (off >= _SURE) & (ground == 0) & (off >= _MOST * total)
+    return LongExcursions(start[kept], end[kept], level[kept], sure[kept])
 
 
 def _pairs(walk: Walk, edges: Edges, sigma: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -70,13 +72,13 @@ def _pairs(walk: Walk, edges: Edges, sigma: float) -> Tuple[np.ndarray, np.ndarr
 
 def _counts(
     met: Met, start: np.ndarray, end: np.ndarray, level: np.ndarray, near: float
-) -> Tuple[np.ndarray, np.ndarray]:
-    """Crossings of each stretch (x,) with the rest of the walk that fit its level, and that fit the ground, alone."""
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Crossings of each stretch (x,) with the rest of the walk: that fit its level alone, the ground alone, and all."""
     order = np.argsort(met.point, kind="stable")
     point, other = met.point[order], met.other[order]
     least, most = met.least[order], met.most[order]
     first, last = np.searchsorted(point, start), np.searchsorted(point, end)
-    off, ground = np.zeros(len(start), np.int64), np.zeros(len(start), np.int64)
+    off, ground, total = (np.zeros(len(start), np.int64) for _ in range(3))
     for k in np.flatnonzero(last > first).tolist():
         some = slice(first[k], last[k])
         away = (other[some] < start[k] - 1) | (other[some] > end[k])
@@ -85,4 +87,5 @@ def _counts(
         shifted = (least[some] - level[k] <= limit) & (most[some] - level[k] >= -limit)
         off[k] = np.count_nonzero(away & shifted & ~plain)
         ground[k] = np.count_nonzero(away & plain & ~shifted)
-    return off, ground
+        total[k] = np.count_nonzero(away)
+    return off, ground, total

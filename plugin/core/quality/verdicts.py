@@ -39,12 +39,15 @@ APART = 20
 MET_NOISE = 1.6
 #: Standard deviations of a height from which a stretch counts.
 COUNTS = 4.0
+_CONFIRMED = 3.0  # the same where meetings confirm what the stretch is off by in the mean
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
 _SHARE = 0.4  # of the offset: how close a meeting must come to either height
 _STEEP = 4.0  # standard deviations of a step
 _WINDOW = 6  # points on either side of a step
 _SHORT = 30  # points of a stretch that meetings alone may reject
 _FEW = 5  # points of a stretch that its steps alone may reject: a longer one may be a boulder or a bed
+_EVEN = 0.25  # of the level: how much it differs within a stretch
+_LONGER = 1.5  # times the distance of the passes
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _EXPLAINED = 0.5  # of the points of a stretch
 _MORE = 1.5  # times what a line explains, at most
@@ -107,7 +110,7 @@ def decide(
         ahead = part(progress, turn / (_ROUNDS + 1), (turn + 1) / (_ROUNDS + 1))
         bounds = _bounds(walk, suspects.level, marked, best_apart(pairs, group >= 0), edges)
         parts = _parts(walk, bounds, suspects.off, before, scale, net, beside, ahead)
-        rejected, flagged = _judged(parts, before, explained, scale)
+        rejected, flagged = _judged(parts, before, explained, scale, walk.spacing)
         for k in np.flatnonzero(rejected | flagged).tolist():
             some = slice(parts.start[k], parts.end[k])
             off[some], doubtful[some] = rejected[k], flagged[k]
@@ -129,8 +132,8 @@ def decide(
     for k in range(len(long)):
         some = np.arange(long.start[k], long.end[k])
         some = some[~off[some]]
-        out = long.off[k] >= 2 and not long.ground[k]
-        off[some], doubtful[some], level[some], group[some] = out, not out, long.level[k], len(before) + k
+        off[some], doubtful[some] = long.sure[k], not long.sure[k]
+        level[some], group[some] = long.level[k], len(before) + k
     return Suspects(off, doubtful, level, suspects.sigma, group)
 
 
@@ -162,7 +165,10 @@ def _between(
     kept = kept[np.argsort(parts.start[kept])]
     a, b = kept[:-1], kept[1:]
     size, gap = parts.end - parts.start, parts.start[b] - parts.end[a]
-    low, high = np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])), np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b]))
+    low, high = (
+        np.minimum(np.abs(parts.level[a]), np.abs(parts.level[b])),
+        np.maximum(np.abs(parts.level[a]), np.abs(parts.level[b])),
+    )
     like = (parts.level[a] * parts.level[b] > 0) & (high < 1.35 * low + 2 * scale.total)
     like &= (gap > 0) & (gap <= size[a] + size[b]) & (size[a] + size[b] >= _ENDS)
     like &= walk.piece[parts.end[a] - 1] == walk.piece[parts.start[b]]
@@ -192,10 +198,13 @@ def _others(pairs: Excursions, parts: Parts) -> np.ndarray:
     return np.array([each not in seen for each in zip(pairs.start.tolist(), pairs.end.tolist())], bool)
 
 
-def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+def _judged(
+    parts: Parts, before: Parts, explained: np.ndarray, scale: Scale, spacing: float
+) -> Tuple[np.ndarray, np.ndarray]:
     """Which of the stretches are rejected, and which flagged (p,)."""
     size = parts.end - parts.start
-    large = np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise
+    confirmed = (parts.off >= 2) & (parts.ground == 0)
+    large = np.abs(parts.level) >= np.where(confirmed, _CONFIRMED, COUNTS) * _WANDERS * scale.noise
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
@@ -208,6 +217,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     seen = told_off | once
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
+    # A boulder or a bed that is longer than the passes lie apart would show in those beside it; a heap is not even.
+    even = parts.varies <= _EVEN * np.abs(parts.level) + 2 * scale.total
+    stepped |= (parts.steep == 2) & (parts.beside >= _SURE) & even & (size * spacing > _LONGER * scale.passes)
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
@@ -218,7 +230,9 @@ def _judged(parts: Parts, before: Parts, explained: np.ndarray, scale: Scale) ->
     plain |= (parts.beside > _HINTS) | ((parts.steep >= 1) & (parts.beside > -_HINTS))
     unsure = (sharp & (parts.beside > np.where(huge, -2 * _AGAINST, -_AGAINST))) | parts.searched | plain
     # Where many such things are seen twice the ground is like that.
-    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(before.sharp & (before.shared > 0))
+    seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(
+        before.sharp & (before.shared > 0)
+    )
     common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)

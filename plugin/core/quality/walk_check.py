@@ -12,14 +12,16 @@ from typing import List, Optional, Tuple
 
 import numpy as np
 
-from ..features.breaklines import breaklines
 from ..features.find import Profile, find_features, profile_of
 from ..features.found import Features
+from ..features.ground_lines import ground_lines
 from ..features.jumps import jumps_at_gates
 from ..features.passes import make_passes, noise_at
 from ..features.segments import cut_into_segments
+from ..linework.constraints import Constraints
 from ..points.pointset import PointSet, make_points
 from ..progress import Progress, part
+from ..surface.giving_way import found_breaklines
 from .beside import Beside, look_beside
 from .crossings import breaks, find_level_meetings, find_meetings
 from .excursions import find_edges
@@ -128,7 +130,8 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
     """The coded points and lines, and the strong lines that were found without codes."""
     origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
     xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
-    for line in breaklines(found).lines:
+    held = found_breaklines(ground_lines(found), Constraints(), make_points([], [], []))
+    for line in held.breaklines.lines:
         xyz.append(line.xyz - origin)
         steps = np.arange(start, start + len(line.xyz) - 1)
         pairs.append(np.column_stack([steps, steps + 1]))

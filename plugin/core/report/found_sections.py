@@ -123,7 +123,7 @@ def _crossings(found: GroundLines, unit: LengthUnit, say: Words) -> str:
             northing=number(line.cross_at[1] / unit.metres, 1),
         )
         for i, line in enumerate(found.lines, start=1)
-        if line.status is LineStatus.PROPOSED and np.isfinite(line.cross_at).all()
+        if line.asks_for_a_pass
     ]
     return markup.bullets(told[:_PASSES]) if told else ""
 

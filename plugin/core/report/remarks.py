@@ -29,6 +29,7 @@ REASONS = {
     Reason.OFF_LINE: QT_TRANSLATE_NOOP("core", "off the line it is coded for"),
     Reason.DOUBTFUL_HEIGHT: QT_TRANSLATE_NOOP("core", "height doubtful: look at it"),
     Reason.LEFT_OUT: QT_TRANSLATE_NOOP("core", "flagged stretch, left out of the surface"),
+    Reason.IN_LINE: QT_TRANSLATE_NOOP("core", "stands in a found line, which stands for it in the surface"),
     Reason.LEVEL: QT_TRANSLATE_NOOP("core", "on another level than the rest of the survey"),
     Reason.NO_PLACE: QT_TRANSLATE_NOOP("core", "no finite place or height"),
     Reason.ZERO: QT_TRANSLATE_NOOP("core", "coordinates of zero"),

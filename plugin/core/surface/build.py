@@ -113,9 +113,9 @@ class SurfaceOptions:
 class SurfaceReport:
     """What went into a surface and what was done on the way.
 
-    ``points_used``: survey points that shaped it; ``duplicates``, ``conflicts``: records; ``on_points``: lines that
-    run through survey points at other heights; ``outside``: triangles
-    dropped by boundary and voids; ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
+    ``points_used``: survey points that shaped it by themselves; ``duplicates``, ``conflicts``: records; ``on_points``:
+    lines that run through survey points at other heights; ``outside``: triangles dropped by boundary and voids;
+    ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
     ``unused_vertices``: vertices without a triangle; ``messages`` say the same for people.
     """
 
@@ -204,7 +204,7 @@ def cut_surface(whole: Triangulation, points: PointSet) -> Surface:
     tin = _tin(whole.mesh, whole.network, keep, points)
     unused = len(whole.network.x) - len(tin.vertices)
     report = SurfaceReport(
-        points_used=int(np.count_nonzero(points.used)),
+        points_used=int(np.count_nonzero(points.shaping)),
         points_rejected=int(np.count_nonzero(~points.used)),
         vertices=len(tin.vertices),
         triangles=len(tin.triangles),
@@ -248,11 +248,13 @@ def _with_soft(hard: Network, network: Network) -> Network:
 
 def _triangulate_network(network: Network, lines: np.ndarray, file: str, progress: Progress) -> Mesh:
     """The constrained triangulation of the vertices with heights and the segments of mask ``lines``."""
-    known = np.flatnonzero(np.isfinite(network.z))
-    mesh = triangulate(network.x[known], network.y[known], progress=part(progress, 0.0, 0.7))
+    known = np.isfinite(network.z)
+    x, y = (network.x, network.y) if np.all(known) else (network.x[known], network.y[known])
+    mesh = triangulate(x, y, progress=part(progress, 0.0, 0.7))
     if mesh.triangle_count == 0:
-        raise SurveyError(ALL_ON_A_LINE, file=file, count=len(known))
-    whole = Mesh(network.x, network.y, known.astype(np.int32)[mesh.vertex], mesh.twin)
+        raise SurveyError(ALL_ON_A_LINE, file=file, count=len(x))
+    vertex = mesh.vertex if np.all(known) else np.flatnonzero(known).astype(np.int32)[mesh.vertex]
+    whole = Mesh(network.x, network.y, vertex, mesh.twin)
     crossings = insert_segments(whole, network.segments[lines], network.kind[lines], part(progress, 0.7, 1.0))
     if crossings:  # split_crossings has left none
         raise AssertionError(f"a segment crosses an edge: {crossings[0]}")

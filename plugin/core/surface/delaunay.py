@@ -64,16 +64,30 @@ def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Pr
 
 def _tiles(x: np.ndarray, y: np.ndarray, tile_points: int) -> Tuple[np.ndarray, np.ndarray]:
     """Cut points into columns by x and each column into tiles by y: order (n,) and tile starts (k + 1,)."""
-    n = len(x)
-    columns = max(2, round((n / tile_points) ** 0.5))
-    order = np.argsort((x << 31) | y)
+    columns = max(2, round((len(x) / tile_points) ** 0.5))
+    order = _sorted_by(x, np.arange(len(x)))
     cuts = _cuts(x[order], columns)
+    if np.any(x[order[cuts[1:-1]]] == x[order[cuts[1:-1] - 1]]):  # a string that has to be cut: in order of y
+        order = _sorted_by(x, _sorted_by(y, np.arange(len(x))))
+    column = np.empty(len(x), np.uint16)
+    column[order] = np.repeat(np.arange(columns, dtype=np.uint16), np.diff(cuts))
+    order = _sorted_by(y, order)
+    order = order[np.argsort(column[order], kind="stable")]
     bounds = [np.zeros(1, np.int64)]
     for start, end in zip(cuts[:-1], cuts[1:]):
-        column = order[start:end]
-        order[start:end] = column[np.argsort((y[column] << 31) | x[column])]
         bounds.append(start + _cuts(y[order[start:end]], columns)[1:])
     return order, np.concatenate(bounds)
+
+
+def _sorted_by(value: np.ndarray, order: np.ndarray) -> np.ndarray:
+    """An ``order`` (n,) sorted by ``value`` (n,), in [0, 2**32); what is equal stays in it.
+
+    By halves of 16 bits, which numpy sorts by counting: less than half the time of one sort.
+    """
+    value = value.astype(np.uint32)
+    for half in ((value & 0xFFFF).astype(np.uint16), (value >> 16).astype(np.uint16)):
+        order = order[np.argsort(half[order], kind="stable")]
+    return order
 
 
 def _cuts(value: np.ndarray, parts: int) -> np.ndarray:
@@ -163,7 +177,7 @@ def _close_gaps(tiles: Mesh, alone: np.ndarray, tile_points: Optional[int]) -> T
         tile_points = len(joints)  # tiling again would not make it smaller
     between = triangulate(tiles.x[joints], tiles.y[joints], tile_points)
     a, b = np.searchsorted(joints, start), np.searchsorted(joints, end)
-    insert_segments(between, np.column_stack([a, b]), np.ones(len(a), np.uint8))
+    insert_segments(between, np.column_stack([a, b]), np.ones(len(a), np.uint8), lawful=False)  # the caller sees to it
     inside = _half_edges(between, a, b)
     keep = ~region_of(between, inside)
     number = np.cumsum(keep) - 1 + tiles.triangle_count

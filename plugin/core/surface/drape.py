@@ -8,12 +8,12 @@ from typing import Tuple
 import numpy as np
 
 from .cells import candidate_pairs
-from .locate import heights_at
+from .locate import heights_in, triangles_at
 from .mesh import Mesh, following
 from .network import Network
 from .predicates import orientation
 from .splits import with_splits, with_vertices
-from .tin import GRID, Tin
+from .tin import GRID
 
 #: Bit on edges that have to stay while soft lines are inserted, so that the surface keeps its shape.
 HELD = 128
@@ -27,15 +27,16 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     line crosses them; so do, with the bit ``HELD``, the sides of all triangles that a soft line enters.
     Without these the new vertices would draw other edges through the triangles around and change heights.
     """
-    tin = _plain_tin(network, mesh)
     z = network.z.copy()
     bare = np.flatnonzero(np.isnan(z))
-    z[bare] = heights_at(tin, np.column_stack([network.x[bare], network.y[bare]]) * GRID)
+    tin, place = mesh.tin(z), np.column_stack([network.x[bare], network.y[bare]]) * GRID
+    which, triangle = triangles_at(tin, place)  # none just beside the rim: vertices there would change the surface
+    z[bare[which]] = heights_in(tin, triangle, place[which])
     network, half_edge = _with_edges(replace(network, z=z), mesh)
     edge_start = len(network.segments) - len(half_edge)
     cell = _cell(network, edge_start)
     segment, edge = _segments_over_edges(network, edge_start, cell)
-    entered = np.concatenate([_beside(mesh, half_edge[edge - edge_start]), _triangles_at(network, mesh, bare, cell)])
+    entered = np.concatenate([_beside(mesh, half_edge[edge - edge_start]), triangle])
     network = _hold(network, mesh, half_edge, entered)
     at_segment, at_vertex, at_along = _vertices_on_segments(network, mesh, edge_start, cell)
     along, along_edge = _parameters(network, segment, edge)
@@ -71,18 +72,6 @@ def _hold(network: Network, mesh: Mesh, half_edge: np.ndarray, triangles: np.nda
     return replace(network, kind=kind)
 
 
-def _triangles_at(network: Network, mesh: Mesh, vertices: np.ndarray, cell: float) -> np.ndarray:
-    """The triangles in or on whose edge ``vertices`` lie."""
-    x, y = network.x, network.y
-    corner = mesh.vertex.reshape(-1, 3)
-    found = [np.empty(0, np.int64)]
-    for i, t in candidate_pairs(x[vertices][:, None], y[vertices][:, None], x[corner], y[corner], cell):
-        a, b, c = corner[t].T
-        sides = [orientation(x, y, *v, vertices[i]) >= 0 for v in ((a, b), (b, c), (c, a))]
-        found.append(t[sides[0] & sides[1] & sides[2]])
-    return np.concatenate(found)
-
-
 def _vertices_on_segments(
     network: Network, mesh: Mesh, edge_start: int, cell: float
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -101,15 +90,6 @@ def _vertices_on_segments(
     along = ((x[vertex] - x[a]) * ux + (y[vertex] - y[a]) * uy) / (ux * ux + uy * uy)
     between = (along > 0) & (along < 1)
     return segment[between], vertex[between], along[between]
-
-
-def _plain_tin(network: Network, mesh: Mesh) -> Tin:
-    triangles = mesh.vertex.reshape(-1, 3)
-    grid = np.column_stack([network.x, network.y])
-    nothing = np.zeros(triangles.shape, np.uint8)
-    return Tin(
-        np.column_stack([grid * GRID, network.z]), triangles, nothing, nothing, grid, np.zeros(2), network.source
-    )
 
 
 def _with_edges(network: Network, mesh: Mesh) -> Tuple[Network, np.ndarray]:

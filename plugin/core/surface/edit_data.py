@@ -10,7 +10,7 @@ import numpy as np
 
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..messages import QT_TRANSLATE_NOOP, Text
-from ..points.pointset import PointSet
+from ..points.pointset import MARKS, PointSet
 from .edit_log import REACH, EditLog, PlaceIndex
 from .edits import AddPoint, Edit, ForceEdge, MovePoint, Place
 from .predicates import LIMIT
@@ -181,13 +181,14 @@ class _Replay:
         self.log.done(number)
 
     def points(self) -> PointSet:
-        """The survey with the moved heights."""
+        """The survey with the moved heights; a moved point shapes the surface even where a found line stands for it."""
         changed = self.moved & (self.point >= 0)
         if not np.any(changed):
             return self.given
-        height = self.given.height.copy()
+        height, reasons = self.given.height.copy(), self.given.reasons.copy()
         height[self.point[changed]] = self.height[changed]
-        return replace(self.given, height=height)
+        reasons[self.point[changed]] &= ~np.uint32(MARKS)  # who moves a point wants it
+        return replace(self.given, height=height, reasons=reasons)
 
     def constraints(self) -> Constraints:
         """The lines with the moved heights, then the added points and forced edges."""

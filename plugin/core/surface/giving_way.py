@@ -7,6 +7,7 @@ from typing import Iterator, List, Sequence, Tuple
 
 import numpy as np
 
+from ..features.found import FoundKind
 from ..features.ground_lines import GroundLine, LineStatus
 from ..linework.constraints import ConstraintLine, Constraints, LineKind, make_line
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
@@ -38,9 +39,18 @@ class _Stretch:
     at: int
 
 
-def found_breaklines(
-    lines: Sequence[GroundLine], known: Constraints, points: PointSet
-) -> Tuple[Constraints, Tuple[Message, ...]]:
+@dataclass(frozen=True)
+class Held:
+    """``breaklines``: what a surface holds to of found lines. ``steps``: the courses (k, 3) among them that are foot or
+    top of a step. ``messages``: what gave way.
+    """
+
+    breaklines: Constraints = Constraints()  # noqa: RUF009  frozen
+    steps: Tuple[np.ndarray, ...] = ()
+    messages: Tuple[Message, ...] = ()
+
+
+def found_breaklines(lines: Sequence[GroundLine], known: Constraints, points: PointSet) -> Held:
     """The used ones of ``lines`` as breaklines that cross neither ``known`` lines nor each other, and what gave way.
 
     The label of each is its kind and its number from 1. Those decided by hand go before the others, which keep their
@@ -51,18 +61,21 @@ def found_breaklines(
     used.sort(key=lambda number: not lines[number].by_hand)
     stretches = [each for number in used for each in _stretches(number, lines[number])]
     if not stretches:
-        return Constraints(), ()
+        return Held()
     own = [make_line(LineKind.BREAKLINE, lines[s.line].parts[s.part][s.at : s.at + 2]) for s in stretches]
     network, _ = build_network(points, Constraints((*known.lines, *own)))
     hard = network.part(~network.soft)
     dropped = _dropped(stretches, lines, hard.line - len(known), *crossing_pairs(hard))
     result: List[ConstraintLine] = []
+    steps: List[np.ndarray] = []
     for number in used:
         label = f"{lines[number].kind.value} {number + 1}"
         for part, xyz in enumerate(lines[number].parts):
             held = np.array([_Stretch(number, part, at) not in dropped for at in range(len(xyz) - 1)], bool)
-            result += [make_line(LineKind.BREAKLINE, xyz[a:b], label) for a, b in _runs(held)]
-    return Constraints(tuple(result)), _told([s for s in stretches if s in dropped], lines)
+            courses = [xyz[a:b] for a, b in _runs(held)]
+            result += [make_line(LineKind.BREAKLINE, course, label) for course in courses]
+            steps += courses if lines[number].kind is FoundKind.STEP else []
+    return Held(Constraints(tuple(result)), tuple(steps), _told([s for s in stretches if s in dropped], lines))
 
 
 def _stretches(number: int, line: GroundLine) -> Iterator[_Stretch]:

@@ -54,11 +54,13 @@ class _Corridors:
     triangle: np.ndarray
 
 
-def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent) -> List[Crossing]:
+def insert_segments(
+    mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress: Progress = silent, lawful: bool = True
+) -> List[Crossing]:
     """Make ``segments`` (k, 2) edges of ``mesh`` (a triangulated convex hull) and mark them with ``kind`` (k,) bits.
 
-    The mesh must be Delaunay but for marked edges, and is so again afterwards. A segment that
-    crosses a marked edge is left out and returned.
+    ``lawful``: the mesh must be Delaunay but for marked edges, and is so again afterwards; else any triangulation
+    will do, and what is flipped stays as it comes. A segment that crosses a marked edge is left out and returned.
     """
     distinct = segments[:, 0] != segments[:, 1]
     if not np.any(distinct):
@@ -74,7 +76,9 @@ def insert_segments(mesh: Mesh, segments: np.ndarray, kind: np.ndarray, progress
         crossings += blocked
         chosen = _disjoint(mesh, corridors, len(waiting))
         mesh.touched = []
-        mesh.legalise(_carve(mesh, waiting, corridors, chosen))
+        changed = _carve(mesh, waiting, corridors, chosen)
+        if lawful:
+            mesh.legalise(changed)
         fan.refresh(mesh.touched)
         mesh.touched = None
         waiting = _joined(waiting.take(~chosen), rest)
@@ -89,18 +93,18 @@ class _Fan:
         self.mesh = mesh
         self.at = np.full(len(mesh.x), -1, np.int32)  # any half-edge that starts at the vertex
         self.rim = np.full(len(mesh.x), -1, np.int32)  # the rim's half-edge that starts there, where there is one
-        self._note(np.arange(len(mesh.vertex), dtype=np.int32))
-
-    def _note(self, h: np.ndarray) -> None:
-        self.at[self.mesh.vertex[h]] = h
-        outer = h[self.mesh.twin[h] < 0]
-        self.rim[self.mesh.vertex[outer]] = outer
+        self.at[mesh.vertex] = np.arange(len(mesh.vertex), dtype=np.int32)
+        outer = np.flatnonzero(mesh.twin < 0)
+        self.rim[mesh.vertex[outer]] = outer
 
     def refresh(self, touched: List[np.ndarray]) -> None:
         """Take up the flips that changed the triangles of half-edges ``touched``."""
         if touched:
             h = np.concatenate(touched)
-            self._note(np.concatenate([h, following(h), preceding(h)]))
+            h = np.concatenate([h, following(h), preceding(h)])
+            self.at[self.mesh.vertex[h]] = h
+            outer = h[self.mesh.twin[h] < 0]
+            self.rim[self.mesh.vertex[outer]] = outer
 
     def turn(self, h: np.ndarray) -> np.ndarray:
         """The next half-edge counter-clockwise around the vertex where ``h`` starts."""
@@ -202,13 +206,7 @@ def _carve(mesh: Mesh, waiting: _Segments, corridors: _Corridors, chosen: np.nda
     segment, triangle = corridors.segment[mine], corridors.triangle[mine].astype(np.int64)
     changed = (3 * triangle[:, None] + np.arange(3)).ravel()
     while len(triangle):
-        half_edges = 3 * triangle[:, None] + np.arange(3)
-        a, b = waiting.a[segment][:, None], waiting.b[segment][:, None]
-        side = np.sign(orientation(mesh.x, mesh.y, a, b, mesh.vertex[half_edges]))
-        side_end = side[:, [1, 2, 0]]
-        active = np.any(side * side_end < 0, axis=1)
-        upward = (side < 0) & (side_end > 0)  # one of the two half-edges of each crossed edge
-        crossed, of = half_edges[upward], segment[np.nonzero(upward)[0]]
+        crossed, of, active = _crossed_edges(mesh, waiting, segment, triangle)
         h, of_h = _edges_to_flip(mesh, waiting, crossed, of)
         mesh.flip(h)
         diagonal = preceding(h)
@@ -219,22 +217,57 @@ def _carve(mesh: Mesh, waiting: _Segments, corridors: _Corridors, chosen: np.nda
     return changed
 
 
-def _edges_to_flip(
-    mesh: Mesh, waiting: _Segments, crossed: np.ndarray, of: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray]:
+@dataclass
+class _Crossed:
+    """Edges crossed by segments, by their half-edge ``h`` (k,) that runs to the segment's left.
+
+    ``ends``: (4, k) its start and end, its apex and that of its twin; ``offset``: (4, k) how far these are to the
+    left of the segment, that of the twin's apex not yet known.
+    """
+
+    h: np.ndarray
+    ends: np.ndarray
+    offset: np.ndarray
+
+    def take(self, which: np.ndarray) -> _Crossed:
+        return _Crossed(self.h[which], self.ends[:, which], self.offset[:, which])
+
+
+def _crossed_edges(
+    mesh: Mesh, waiting: _Segments, segment: np.ndarray, triangle: np.ndarray
+) -> Tuple[_Crossed, np.ndarray, np.ndarray]:
+    """The edges of ``triangle`` (c,) that its ``segment`` (c,) crosses, each once, their segments, and a mask (c,) of
+    the triangles that still are crossed."""
+    corner = mesh.vertex[3 * triangle + np.arange(3)[:, None]]
+    offset = orientation(mesh.x, mesh.y, waiting.a[segment], waiting.b[segment], corner)
+    right, left = offset < 0, offset > 0
+    found = [np.flatnonzero(right[i] & left[(i + 1) % 3]) for i in range(3)]
+    ends, known = (
+        np.concatenate([rows[[i, (i + 1) % 3, (i + 2) % 3, 0]][:, found[i]] for i in range(3)], axis=1)
+        for rows in (corner, offset)
+    )
+    h = np.concatenate([3 * triangle[found[i]] + i for i in range(3)])
+    ends[3] = mesh.apex(mesh.twin[h])
+    active = (right[0] | right[1] | right[2]) & (left[0] | left[1] | left[2])
+    return _Crossed(h, ends, known), segment[np.concatenate(found)], active
+
+
+def _edges_to_flip(mesh: Mesh, waiting: _Segments, crossed: _Crossed, of: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Of the edges ``crossed`` by segments ``of``, independent ones whose flip is progress; with their segments."""
-    convex = mesh.convex(crossed)
-    h, of = crossed[convex], of[convex]
-    ends = np.stack([mesh.vertex[h], mesh.end(h), mesh.apex(h), mesh.apex(mesh.twin[h])])
-    offset = orientation(mesh.x, mesh.y, waiting.a[of], waiting.b[of], ends)
+    x, y = mesh.x, mesh.y
+    start, end, apex, beyond = crossed.ends
+    convex = np.flatnonzero((orientation(x, y, beyond, end, apex) > 0) & (orientation(x, y, apex, start, beyond) > 0))
+    crossed, of = crossed.take(convex), of[convex]
+    offset = crossed.offset
+    offset[3] = orientation(x, y, waiting.a[of], waiting.b[of], crossed.ends[3])
     far = np.abs(offset)
     now, then = np.maximum(far[0], far[1]), np.maximum(far[2], far[3])
     chosen = (np.sign(offset[2]) * np.sign(offset[3]) >= 0) | (then < now)
     tie = np.flatnonzero((then == now) & ~chosen)
     if len(tie):
-        farthest = _farthest_along(mesh, waiting, ends[:, tie], of[tie], far[:, tie] == now[tie])
+        farthest = _farthest_along(mesh, waiting, crossed.ends[:, tie], of[tie], far[:, tie] == now[tie])
         chosen[tie] = farthest[0] > farthest[1]
-    h, of = h[chosen], of[chosen]
+    h, of = crossed.h[chosen], of[chosen]
     free = mesh.independent(h)
     return h[free], of[free]
 

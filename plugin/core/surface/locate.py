@@ -8,7 +8,7 @@ in slivers. Beside the surface the nearest place of the rim answers, up to ``RIM
 
 from __future__ import annotations
 
-from typing import NamedTuple, Tuple
+from typing import Iterator, NamedTuple, Tuple
 
 import numpy as np
 
@@ -43,18 +43,39 @@ def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
     """
     local = np.asarray(xy, float) - tin.origin
     found = np.full(len(local), len(tin.triangles), np.int64)
+    near = _about(tin, local)
+    for i, t in _holding(tin, local, near):
+        np.minimum.at(found, i, t)
+    lost = near[found[near] == len(tin.triangles)]
+    found[lost] = _beside_rim(tin, local[lost])
+    found[found == len(tin.triangles)] = -1
+    return found
+
+
+def triangles_at(tin: Tin, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Every triangle that has one of the places ``xy`` (q, 2), metres of the CRS, in it or on its edge: pairs (place,
+    triangle), (k,) each; some pairs come more than once."""
+    local = np.asarray(xy, float) - tin.origin
+    pairs = [(np.empty(0, np.int64), np.empty(0, np.int64)), *_holding(tin, local, _about(tin, local))]
+    place, triangle = (np.concatenate(column) for column in zip(*pairs))
+    return place, triangle
+
+
+def _about(tin: Tin, local: np.ndarray) -> np.ndarray:
+    """Numbers of the local places (q, 2) that are not far from the surface."""
     low, high = tin.vertices[:, :2].min(axis=0), tin.vertices[:, :2].max(axis=0)
-    near = np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
+    return np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
+
+
+def _holding(tin: Tin, local: np.ndarray, near: np.ndarray) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """Pairs (place, triangle) as of :func:`triangles_at`, of the places with numbers ``near``, in parts."""
+    low, high = tin.vertices[:, :2].min(axis=0), tin.vertices[:, :2].max(axis=0)
     corner = tin.vertices[tin.triangles][:, :, :2] - low
     place, whole = np.maximum(local[near] - low, 0.0), _whole(local[near])
     cell = _cell(corner, float(np.prod(high - low)), len(place))
     for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
         within = np.all([side >= 0 for side, _ in _sides(tin, t, whole.take(i))], axis=0)
-        np.minimum.at(found, near[i[within]], t[within])
-    lost = near[found[near] == len(tin.triangles)]
-    found[lost] = _beside_rim(tin, local[lost])
-    found[found == len(tin.triangles)] = -1
-    return found
+        yield near[i[within]], t[within]
 
 
 def _cell(corner: np.ndarray, whole: float, places: int) -> float:
@@ -96,14 +117,6 @@ def weights_in(tin: Tin, triangle: np.ndarray, local: np.ndarray) -> np.ndarray:
     weight = np.column_stack([side + fraction / (_FRACTION + 1) for side, fraction in sides])[:, [1, 2, 0]]
     beside = np.flatnonzero(np.any([side < 0 for side, _ in sides], axis=0))
     weight[beside] = _nearest_weights(tin, triangle[beside], places.take(beside))
-    result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
-    return result
-
-
-def barycentric(corner: np.ndarray, place: np.ndarray) -> np.ndarray:
-    """Barycentric coordinates (k, 3) of places (k, 2) in triangles with corners (k, 3, 2), in floating point."""
-    a, b, c = (corner[:, i] - place for i in range(3))
-    weight = np.column_stack([p[:, 0] * q[:, 1] - p[:, 1] * q[:, 0] for p, q in ((b, c), (c, a), (a, b))])
     result: np.ndarray = weight / weight.sum(axis=1, keepdims=True)
     return result
 

@@ -14,6 +14,7 @@ from scipy.sparse import coo_matrix
 
 from ..progress import Progress, silent
 from .predicates import in_circle, orientation
+from .tin import GRID, Tin
 
 _CHUNK = 1 << 18
 
@@ -77,7 +78,7 @@ class Mesh:
         self.twin = twin
         self.kind = np.zeros(len(vertex), np.uint8) if kind is None else kind
         self.touched: Optional[List[np.ndarray]] = None  # half-edges of flipped triangles, when somebody asks
-        self._place = np.arange(len(vertex), dtype=np.int32)  # where a half-edge moves in a flip; identity between
+        self._place: Optional[np.ndarray] = None  # where a half-edge moves in a flip; identity between, made when asked
         self.triangle_scratch = np.zeros(len(vertex) // 3, np.int32)  # holds nothing between calls
 
     @property
@@ -110,7 +111,10 @@ class Mesh:
         Each quadrilateral must be strictly convex. Returns the outer half-edges (4 k,) of the quadrilaterals.
         After it, ``preceding(h)`` and its twin are the new diagonal.
         """
-        vertex, twin, kind, place = self.vertex, self.twin, self.kind, self._place
+        vertex, twin, kind = self.vertex, self.twin, self.kind
+        if self._place is None:
+            self._place = np.arange(len(vertex), dtype=np.int32)
+        place = self._place
         g = twin[h]
         h_previous, g_previous = preceding(h), preceding(g)
         apex_h, apex_g = vertex[h_previous], vertex[g_previous]
@@ -199,6 +203,19 @@ class Mesh:
         a, b, c, d = self.vertex[h], self.vertex[g], self.apex(h), self.apex(g)
         mask: np.ndarray = (orientation(self.x, self.y, d, b, c) > 0) & (orientation(self.x, self.y, c, a, d) > 0)
         return mask
+
+    def tin(self, height: np.ndarray) -> Tin:
+        """Its triangles and vertices with ``height`` (n,), metres, as a surface that can be asked for heights."""
+        grid = np.column_stack([self.x, self.y])
+        return Tin(
+            vertices=np.column_stack([grid * GRID, height]),
+            triangles=self.vertex.reshape(-1, 3),
+            neighbours=np.where(self.twin >= 0, self.twin // 3, np.int32(-1)).reshape(-1, 3),
+            edge_kind=self.kind.reshape(-1, 3),
+            grid=grid,
+            origin=np.zeros(2),
+            vertex_source=np.full(len(grid), -1, np.int64),
+        )
 
     def double_areas(self) -> np.ndarray:
         """Twice the area of each triangle, exact int64 in units of ``GRID`` squared."""

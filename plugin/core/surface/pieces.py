@@ -13,8 +13,6 @@ import re
 from typing import List, Tuple
 
 import numpy as np
-from scipy.sparse import csr_matrix
-from scipy.sparse.csgraph import breadth_first_order
 from scipy.spatial import Delaunay, QhullError
 
 from .mesh import following, twins_of
@@ -60,7 +58,8 @@ def on_one_line(x: np.ndarray, y: np.ndarray) -> bool:
 
 
 def _by_qhull(x: np.ndarray, y: np.ndarray, way: str) -> Tuple[np.ndarray, np.ndarray]:
-    points = np.column_stack([x - x.min(), y - y.min()]).astype(np.float64)
+    # From the middle, where squares are small: Qhull rounds least there, and fails on fewer curves.
+    points = np.column_stack([v - (v.min() + v.max()) // 2 for v in (x, y)]).astype(np.float64)
     found = Delaunay(points, qhull_options=way)
     corner, opposite = found.simplices, found.neighbors
     area = orientation(x, y, corner[:, 0], corner[:, 1], corner[:, 2])
@@ -75,10 +74,10 @@ def _by_qhull(x: np.ndarray, y: np.ndarray, way: str) -> Tuple[np.ndarray, np.nd
 def _twins_from_neighbours(corner: np.ndarray, opposite: np.ndarray) -> np.ndarray:
     """Twins from Qhull's neighbours, which are numbered by the corner opposite to the edge."""
     beyond = opposite[:, [2, 0, 1]].ravel()  # across the edge that starts at corner 0, 1, 2
-    end = corner[:, [1, 2, 0]].ravel()
-    starts_there = corner[beyond] == end[:, None]
-    slot = starts_there[:, 1] + np.int32(2) * starts_there[:, 2]
-    return np.where(beyond >= 0, 3 * beyond + slot, np.int32(-1))
+    start, end = corner.ravel(), corner[:, [1, 2, 0]].ravel()
+    first = np.int32(3) * beyond
+    slot = (start[first + 1] == end) + np.int32(2) * (start[first + 2] == end)
+    return np.where(beyond >= 0, first + slot, np.int32(-1))
 
 
 def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.ndarray) -> bool:
@@ -107,22 +106,22 @@ def is_triangulation(x: np.ndarray, y: np.ndarray, vertex: np.ndarray, twin: np.
 
 def _cycle(start: np.ndarray, end: np.ndarray) -> np.ndarray:
     """Order edges start -> end into one closed walk; its vertices. Raises ValueError if they are not one."""
-    if len(start) == 0:
-        raise ValueError("there is no rim")
-    vertex = np.sort(start)
-    if np.any(vertex[1:] == vertex[:-1]):
-        raise ValueError("the rim touches itself")
-    after = np.empty(len(start), np.int32)
-    place = np.searchsorted(vertex, end).clip(max=len(vertex) - 1)
-    if np.any(vertex[place] != end):
-        raise ValueError("the rim is not closed")
-    after[np.searchsorted(vertex, start)] = place
-    steps = csr_matrix((np.ones(len(after), np.int8), after, np.arange(len(after) + 1)), shape=(len(after),) * 2)
-    walk = breadth_first_order(steps, 0, return_predecessors=False)
-    if len(walk) != len(vertex) or after[walk[-1]] != 0:
+    after = dict(zip(start.tolist(), end.tolist()))
+    if len(after) < len(start) or len(after) == 0:
+        raise ValueError("the rim touches itself, or there is none")
+    first = vertex = int(start[0])
+    walk = []
+    while True:
+        walk.append(vertex)
+        onward = after.pop(vertex, None)
+        if onward is None:
+            raise ValueError("the rim is not closed")
+        vertex = onward
+        if vertex == first:
+            break
+    if after:
         raise ValueError("the rim has several parts")
-    cycle: np.ndarray = vertex[walk]
-    return cycle
+    return np.array(walk)
 
 
 def _is_convex(x: np.ndarray, y: np.ndarray) -> bool:

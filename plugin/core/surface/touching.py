@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from typing import Tuple
+from typing import Iterator, Tuple
 
 import numpy as np
 
-from .cells import candidate_pairs, runs
+from .boxes import box_pairs
+from .cells import runs
 from .predicates import orientation
 
 _MARKS = 1 << 24  # cells are marked by a number within this
@@ -19,10 +20,12 @@ def passing(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertices: np.nda
     ``x, y``: (n,) int64. The cell of a vertex is the square of one grid unit about it with its west and south sides,
     so each place is in one cell. Ends of the segment itself don't count. Exact; each pair once, sorted.
     """
-    i, v = _candidates(x, y, segments, x[vertices], y[vertices])
-    v = vertices[v]
-    some = _runs_through(x, y, segments[i], v)
-    pairs = np.unique(i[some] * len(x) + v[some])
+    found = [np.empty(0, np.int64)]
+    for i, v in _candidates(x, y, segments, x[vertices], y[vertices]):
+        v = vertices[v]
+        some = _runs_through(x, y, segments[i], v)
+        found.append(i[some] * len(x) + v[some])
+    pairs = np.unique(np.concatenate(found))
     return pairs // len(x), pairs % len(x)
 
 
@@ -34,15 +37,17 @@ def met(
     That is within half a grid unit. ``given``: (p, 2) float places in grid units and ``vertex`` (p,) what became of
     each. ``ends``: (k, 2) the places where each of ``segments`` (k, 2) begins and ends. Each pair once, sorted.
     """
-    i, p = _candidates(x, y, segments, x[vertex], y[vertex])
-    start = given[ends[i, 0]]
-    u, w = given[ends[i, 1]] - start, given[p] - start
-    square, along = np.sum(u * u, axis=1), np.sum(u * w, axis=1)
-    beside = u[:, 0] * w[:, 1] - u[:, 1] * w[:, 0]
-    near = (4 * beside * beside <= square) & (along > 0) & (along < square)
-    near &= (vertex[p] != segments[i, 0]) & (vertex[p] != segments[i, 1])
-    near |= _runs_through(x, y, segments[i], vertex[p])
-    pairs = np.unique(i[near] * len(x) + vertex[p[near]])
+    found = [np.empty(0, np.int64)]
+    for i, p in _candidates(x, y, segments, x[vertex], y[vertex]):
+        start = given[ends[i, 0]]
+        u, w = given[ends[i, 1]] - start, given[p] - start
+        square, along = np.sum(u * u, axis=1), np.sum(u * w, axis=1)
+        beside = u[:, 0] * w[:, 1] - u[:, 1] * w[:, 0]
+        near = (4 * beside * beside <= square) & (along > 0) & (along < square)
+        near &= (vertex[p] != segments[i, 0]) & (vertex[p] != segments[i, 1])
+        near |= _runs_through(x, y, segments[i], vertex[p])
+        found.append(np.unique(i[near] * len(x) + vertex[p[near]]))
+    pairs = np.unique(np.concatenate(found))
     return np.column_stack([pairs // len(x), pairs % len(x)])
 
 
@@ -70,21 +75,18 @@ def share_along(x: np.ndarray, y: np.ndarray, segments: np.ndarray, vertex: np.n
 
 def _candidates(
     x: np.ndarray, y: np.ndarray, segments: np.ndarray, px: np.ndarray, py: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray]:
-    """Pairs (segment, place) that may be as near as ``_REACH``; ``px, py`` (p,) int64. Some come more than once."""
-    none = np.empty(0, np.int64)
+) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """Pairs (segment, place) that may be as near as ``_REACH``, each once, in parts; ``px, py`` (p,) int64."""
     if len(segments) == 0 or len(px) == 0:
-        return none, none
+        return
     ends_x, ends_y = x[segments], y[segments]
     length = np.hypot(ends_x[:, 1] - ends_x[:, 0], ends_y[:, 1] - ends_y[:, 0])
-    near = np.flatnonzero(_marked(ends_x, ends_y, _power(max(length.mean() / 4, length.sum() / 1e6)), px, py))
-    cell, shift = float(_power(length.mean())), 2 * _REACH  # no place below 0
-    around_x = px[near][:, None] + shift + np.array([-2, 2, 0]) * _REACH  # a triangle about each place
-    around_y = py[near][:, None] + shift + np.array([-1, -1, 3]) * _REACH
-    found = [(none, none)]
-    found += list(candidate_pairs(ends_x + shift, ends_y + shift, around_x, around_y, cell))
-    i, j = (np.concatenate(column) for column in zip(*found))
-    return i, near[j]
+    near = np.flatnonzero(_marked(ends_x, ends_y, _power(max(length.mean() / 8, length.sum() / 1e6)), px, py))
+    low = np.column_stack([ends.min(axis=1) for ends in (ends_x, ends_y)]) - _REACH
+    high = np.column_stack([ends.max(axis=1) for ends in (ends_x, ends_y)]) + _REACH
+    place = np.column_stack([px[near], py[near]])
+    for i, j in box_pairs(low, high, place, place):
+        yield i, near[j]
 
 
 def _power(length: float) -> int:
