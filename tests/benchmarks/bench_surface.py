@@ -22,14 +22,14 @@ from plugin.core.linework.constraints import ConstraintLine, Constraints, LineKi
 from plugin.core.points.pointset import PointSet, make_points
 from plugin.core.surface.build import build_surface
 from plugin.core.surface.crossings import crossing_pairs
-from plugin.core.surface.delaunay import triangulate
 from plugin.core.surface.network import Network
 from plugin.core.surface.tin import GRID
 
 from .bench_contours import rolling_ground
 
-BAR_PLAIN = 0.4
-BARS_CONSTRAINED = {20_000: 0.8, 100_000: 1.5}
+BAR_PLAIN, BAR_FLOOR = 0.27, 2.2  # of scipy, of the compiled ``triangle`` package
+BARS_CONSTRAINED = {20_000: 0.8, 100_000: 1.5}  # of scipy without segments
+BARS_CONSTRAINED_FLOOR = {20_000: 3.0}  # of ``triangle`` with the same segments
 BAR_EXPONENT = 1.1
 BAR_ARRANGED = 0.6
 BAR_HOST = 50.0  # at 1,000,000 points
@@ -52,36 +52,38 @@ def local(points: PointSet) -> np.ndarray:
     return np.column_stack([points.easting, points.northing]) - SITE
 
 
-def scipy_seconds(points: PointSet) -> float:
-    xy = local(points)
-    begin = time.perf_counter()
-    Delaunay(xy)
-    return time.perf_counter() - begin
+def seconds(work: Callable[[], object]) -> np.ndarray:
+    """Seconds that pass, and of processor time, (2,)."""
+    begin = np.array([time.perf_counter(), time.process_time()])
+    work()
+    return np.array([time.perf_counter(), time.process_time()]) - begin
+
+
+def best_of(works: Sequence[Callable[[], object]], times: int) -> np.ndarray:
+    """The least of both kinds of :func:`seconds` of each of the works, (w, 2), which take turns: a busy machine slows
+    all of them."""
+    found: np.ndarray = np.min([[seconds(work) for work in works] for _ in range(times)], axis=0)
+    return found
 
 
 def run_delaunay(n: int = 1_000_000) -> Dict[str, float]:
-    """Points to a finished TIN (snapping, duplicates, neighbours and all), and the triangulation alone.
-
-    Ours and scipy's turn about, the better of two each: a busy machine troubles both.
-    """
-    points = random_survey(n)
-    whole, alone, theirs = [], [], []
-    for _ in range(2):
-        begin = time.perf_counter()
-        tin = build_surface(points).tin
-        whole.append(time.perf_counter() - begin)
-        theirs.append(scipy_seconds(points))
-        x, y = tin.grid.T.copy()
-        begin = time.perf_counter()
-        mesh = triangulate(x, y)
-        alone.append(time.perf_counter() - begin)
-        assert len(tin.triangles) == mesh.triangle_count
-    ours, reference = min(whole), min(theirs)
-    print(
-        f"surface of {n:,} points: ours {ours:.2f} s (the triangulation alone {min(alone):.2f} s), "
-        f"scipy Delaunay {reference:.2f} s, ratio {ours / reference:.3f} (bar {BAR_PLAIN})"
-    )
-    return {"ours": ours, "alone": min(alone), "reference": reference, "ratio": ours / reference}
+    """Points to a finished TIN (snapping, duplicates, neighbours and all); scipy and ``triangle`` triangulate alone."""
+    found = {}
+    for name, points in (("uniform", random_survey(n)), ("in passes", pass_survey(n))):
+        xy = local(points)
+        works = (
+            lambda points=points: build_surface(points),
+            lambda xy=xy: Delaunay(xy),
+            lambda xy=xy: triangle.triangulate({"vertices": xy}),
+        )
+        ours, theirs, floor = best_of(works, 2)
+        (ratio, cpu), (times, cpu_times) = ours / theirs, ours / floor
+        print(
+            f"surface of {n:,} points {name}: ours {ours[0]:.2f} s; {ratio:.3f} of scipy's time (bar {BAR_PLAIN}), "
+            f"{times:.2f} times triangle's (bar {BAR_FLOOR}); of processor time {cpu:.3f} and {cpu_times:.2f}"
+        )
+        found[name] = {"ours": ours[0], "reference": theirs[0], "ratio": ratio, "floor": times}
+    return found["uniform"]
 
 
 def run_constrained(n: int = 1_000_000, segments: int = 20_000, theirs: float = 0.0) -> Dict[str, float]:
@@ -90,19 +92,24 @@ def run_constrained(n: int = 1_000_000, segments: int = 20_000, theirs: float = 
     walks = random_walks(local(points), segments)
     xyz = np.column_stack([points.easting, points.northing, points.height])
     constraints = Constraints(tuple(ConstraintLine(LineKind.BREAKLINE, xyz[walk], walk) for walk in walks))
-    begin = time.perf_counter()
     surface = build_surface(points, constraints)
-    ours = time.perf_counter() - begin
-    theirs = theirs or scipy_seconds(points)
     marked = surface.report.edges[LineKind.BREAKLINE]
     assert marked >= segments
     assert surface.report.conflicts == ()
-    bar = BARS_CONSTRAINED.get(segments)
+    given = {
+        "vertices": local(points),
+        "segments": np.concatenate([np.column_stack([walk[:-1], walk[1:]]) for walk in walks]),
+    }
+    ours, floor = best_of((lambda: build_surface(points, constraints), lambda: triangle.triangulate(given, "p")), 2)
+    theirs = theirs or float(seconds(lambda: Delaunay(given["vertices"]))[0])
+    bar, bar_floor = BARS_CONSTRAINED.get(segments), BARS_CONSTRAINED_FLOOR.get(segments)
+    times, cpu_times = ours / floor
     print(
-        f"surface of {n:,} points and {segments:,} breakline segments: ours {ours:.2f} s, scipy Delaunay without them "
-        f"{theirs:.2f} s, ratio {ours / theirs:.3f} (bar {bar})"
+        f"surface of {n:,} points and {segments:,} breakline segments: ours {ours[0]:.2f} s; {ours[0] / theirs:.3f} of "
+        f"scipy's time without them (bar {bar}), {times:.2f} times triangle's with them (bar {bar_floor}), "
+        f"{cpu_times:.2f} of processor time"
     )
-    return {"ours": ours, "reference": theirs, "ratio": ours / theirs, "marked": marked}
+    return {"ours": ours[0], "reference": theirs, "ratio": ours[0] / theirs, "floor": times, "marked": marked}
 
 
 def run_scaling(sizes: Sequence[int] = SIZES, known: Dict[int, float] = {}) -> float:  # noqa: B006  only read
@@ -174,20 +181,13 @@ def run_arrangements(n: int = 100_000) -> Dict[str, float]:
             lambda xy=xy: Delaunay(xy),
             lambda xy=xy: triangle.triangulate({"vertices": xy}),
         )
-        # turn about, the best of five each: a busy machine slows all of them
-        ours, theirs, floor = np.min([[_processor_seconds(work) for work in works] for _ in range(5)], axis=0)
+        ours, theirs, floor = best_of(works, 5)[:, 1]
         print(
             f"{name}, {len(xy):,} points: ours {ours:.3f} s of processor time, {ours / theirs:.2f} of scipy's "
             f"(bar {bar}; {ours - theirs:+.3f} s), {ours / floor:.1f} times triangle's"
         )
         found[name] = ours / theirs
     return found
-
-
-def _processor_seconds(work: Callable[[], object]) -> float:
-    begin = time.process_time()
-    work()
-    return time.process_time() - begin
 
 
 def random_walks(xy: np.ndarray, segments: int, seed: int = 2) -> List[np.ndarray]:

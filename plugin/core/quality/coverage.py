@@ -85,11 +85,6 @@ ON_LINES = Text(
         "One place to walk again on a line, where it is carried across rejected points or ends short of them.",
     ),
 )
-LEFT_OUT = Text(
-    "coverage.left_out",
-    QT_TRANSLATE_NOOP("core", "{count} places to walk again where flagged stretches were left out of the surface."),
-    one=QT_TRANSLATE_NOOP("core", "One place to walk again where a flagged stretch was left out of the surface."),
-)
 IN_DOUBT = Text(
     "coverage.in_doubt",
     QT_TRANSLATE_NOOP(
@@ -99,6 +94,11 @@ IN_DOUBT = Text(
     one=QT_TRANSLATE_NOOP(
         "core", "One place where one more pass squarely across would settle a line that the points show in doubt."
     ),
+)
+LEFT_OUT = Text(
+    "coverage.left_out",
+    QT_TRANSLATE_NOOP("core", "{count} places to walk again where flagged stretches were left out of the surface."),
+    one=QT_TRANSLATE_NOOP("core", "One place to walk again where a flagged stretch was left out of the surface."),
 )
 _NO_LINES = Constraints()
 
@@ -171,7 +171,8 @@ def coverage(
     long = _longest_free(tin, length) > max_edge
     openings = Openings(tin, max_radius, progress, _beside_vertices(tin, points))
     flagged = places_left_out(points, openings.least)
-    circles, again = openings.circles(options.most_circles), places_to_walk(openings, constraints, found, flagged)
+    circles = openings.circles(options.most_circles)
+    again = places_to_walk(openings, constraints, found, flagged)
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
@@ -211,11 +212,9 @@ def places_left_out(points: PointSet, limit: float) -> np.ndarray:
 
 
 def places_to_walk(
-    openings: Openings,
-    constraints: Constraints = _NO_LINES,
-    found: Sequence[GroundLine] = (),
+    openings: Openings, constraints: Constraints = _NO_LINES, found: Sequence[GroundLine] = (),
     flagged: Optional[np.ndarray] = None,
-) -> PointSet:
+) -> PointSet:  # fmt: skip
     """Places that leave nothing farther than the limit of ``openings`` from a measured point, those of the lines of
     ``constraints`` that were rejected, where a pass across settles one of ``found``, and those of
     :func:`places_left_out`, in walking order from the westernmost, named W001 and so on.
@@ -226,11 +225,11 @@ def places_to_walk(
     tin = openings.tin
     xy, radius = openings.cover()
     on_lines, away, label = _places_on_lines(constraints, openings.least)
-    more = np.empty((0, 3)) if flagged is None else flagged
     asking = [(f"{line.kind.value} {number}", line) for number, line in enumerate(found, 1) if line.asks_for_a_pass]
     across = np.array([line.cross_at for _, line in asking]).reshape(-1, 2)
     on_lines, away = np.vstack([on_lines, across]), np.append(away, openings.away(across))
     label = np.append(label, np.array([name for name, _ in asking], object))
+    more = np.empty((0, 3)) if flagged is None else flagged
     xy, radius = np.vstack([xy.reshape(-1, 2), more[:, :2], on_lines]), np.concatenate([radius, more[:, 2], away])
     line = np.append(np.full(len(radius) - len(label), "", object), label)
     order = _walking_order(xy)

@@ -82,9 +82,7 @@ class GroundNet:
         on_line = bool(np.any(dead[self.mesh.vertex] & (self.mesh.kind > 0)))
         return without_vertices(self.mesh, dead, progress), on_line
 
-    def ask(
-        self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray, progress: Progress = silent
-    ) -> Prediction:
+    def ask(self, trusted: np.ndarray, asked: np.ndarray, xy: np.ndarray, progress: Progress = silent) -> Prediction:
         """Heights at points ``asked`` (k,) of the walk, at ``xy`` (k, 2), from the ``trusted`` (q,) and coded ones.
 
         No point asked may be trusted itself. ``xy``: local metres.

@@ -15,10 +15,10 @@ from typing import Tuple
 
 import numpy as np
 
-from .meeting_points import find_met
+from .meeting_points import MET_NOISE, find_met
+from .stretch_evidence import count_meetings
 from .stretches import Scale
 from .suspects import Suspects
-from .verdicts import MET_NOISE, count_meetings
 from .walk import Walk
 
 #: Metres along the walk from which on a stretch is long.

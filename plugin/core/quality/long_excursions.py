@@ -1,7 +1,7 @@
 """Long stretches of the walk between two jumps of one size, up and down, which other visits say are off by it.
 
-A pole of another height, or a fix regained wrongly, begins and ends with a jump. Kerbs, walls and terraces jump as well,
-so the jumps alone say nothing: at least one crossing must fit the height that the jumps give, and none the ground's.
+A pole of another height, or a fix regained wrongly, begins and ends with a jump. Kerbs, walls and terraces jump as
+well, so the jumps alone say nothing: crossings must fit the height that the jumps give, and hardly any the ground's.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from typing import Tuple
 import numpy as np
 
 from .excursions import Edges
-from .meeting_points import Met, find_met
+from .meeting_points import MET_NOISE, Met, find_met
 from .walk import Walk
 
 _CLEAR = 3.0  # standard deviations of either jump
@@ -21,7 +21,6 @@ _SAME = 0.15  # of the larger jump: how well both agree
 _LONGEST = 400  # points
 _PARTNERS = 40  # jumps looked at for the way back
 _NEAR = 2.5  # standard deviations within which a crossing fits
-_MET_NOISE = 1.6  # of a height's noise: what two visits differ by at a crossing
 _SHARE, _MOST = 0.4, 0.6  # of all crossings that say off, for one in doubt and for one that is sure
 _SURE = 2  # of them, at least
 _EACH = 6  # crossings that say off, for one that says ground
@@ -29,8 +28,10 @@ _EACH = 6  # crossings that say off, for one that says ground
 
 @dataclass(frozen=True)
 class LongExcursions:
-    """x stretches: points [start, end) of the walk (x,), ``level`` (x,) they are off by (m); ``sure``: (x,) bool, crossings
-    leave no doubt."""
+    """x stretches: points [start, end) of the walk (x,), and the ``level`` (x,) they are off by (m).
+
+    ``sure``: (x,) bool, crossings leave no doubt.
+    """
 
     start: np.ndarray
     end: np.ndarray
@@ -48,7 +49,7 @@ def find_long(walk: Walk, edges: Edges, sigma: float) -> LongExcursions:
     if not len(start):
         return LongExcursions(start, end, level, np.zeros(0, bool))
     met = find_met(walk, np.zeros(len(walk), np.int64))
-    off, ground, total = _counts(met, start, end, level, _NEAR * _MET_NOISE * sigma)
+    off, ground, total = _counts(met, start, end, level, _NEAR * MET_NOISE * sigma)
     kept = np.flatnonzero((off > 0) & (off >= _EACH * ground) & (off >= _SHARE * total))
     kept = kept[np.lexsort((start[kept], end[kept] - start[kept], ground[kept] - off[kept]))]
     sure = (off >= _SURE) & (ground == 0) & (off >= _MOST * total)

@@ -14,6 +14,8 @@ import numpy as np
 from .crossings import crossing_steps, range_at
 from .walk import Walk
 
+#: Of a height's noise: what two visits differ by at a crossing.
+MET_NOISE = 1.6
 _BESIDE = 0.5  # of a step: how far from a group's last point tracks may cross
 
 

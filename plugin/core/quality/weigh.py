@@ -72,15 +72,11 @@ def _evidence(
     return ratio, uneven
 
 
-def _beside_all(
-    walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale, progress: Progress
-) -> np.ndarray:
+def _beside_all(walk: Walk, stretches: Stretches, off: np.ndarray, scale: Scale, progress: Progress) -> np.ndarray:
     """The same from the ground with every other stretch in it: a ditch is known by the crossings of its neighbours."""
     number, count = _groups(walk, stretches, off)
     every = np.ones(len(walk), bool)
-    said = depart(
-        walk, number[stretches.of], count, every, stretches.net, scale, stretches.beside, progress=progress
-    )
+    said = depart(walk, number[stretches.of], count, every, stretches.net, scale, stretches.beside, progress=progress)
     at = np.maximum(number, 0)
     if not count:
         return np.zeros(len(stretches))
