@@ -108,7 +108,7 @@ def test_a_pit_is_told_with_its_interval():
     found = score(Pairs("rolling", 45.0, pit=True), count, first=100)
     assert np.all(found.inside[[0, 2]] >= likely(count))
     assert np.all(found.width[[0, 2]] < 2.0)
-    assert np.abs(found.errors[:, 0]).max() < 0.05 * Pairs(pit=True).truth[0]
+    assert np.abs(found.errors[:, 0]).max() < 0.05 * Pairs(pit=True).truth(0)[0]
 
 
 def test_the_offset_is_found_taken_off_and_said():

@@ -14,6 +14,7 @@ import pytest
 
 from plugin.core.features import find
 from plugin.core.features.banded import make_layout, solve
+from plugin.core.features.courses import Course, listed
 from plugin.core.features.find import find_features
 from plugin.core.features.found import FoundKind
 from plugin.core.features.ground_lines import ground_lines, told_of_walk
@@ -21,6 +22,7 @@ from plugin.core.features.groups import group_median, group_quantile
 from plugin.core.features.jumps import side_line
 from plugin.core.features.passes import make_passes, noise_at
 from plugin.core.features.placing import Places, place_lines
+from plugin.core.features.readings import _with_nodes
 from plugin.core.features.segments import PRICE, SLOPE_PRICE, cut_into_segments
 from plugin.core.linework.constraints import Constraints
 from plugin.core.points.pointset import Status, make_points
@@ -431,3 +433,14 @@ def test_it_is_one_result_and_can_be_stopped(kerbs):
 
     with pytest.raises(Cancelled):
         find_features(kerbs.points, progress=stop)
+
+
+def test_what_is_met_beyond_two_ends_stays_with_its_own_line() -> None:
+    """One line goes on far beyond its end, the next begins a little before its start: keys of both are in one range."""
+    courses = [Course(np.array([0, 1])), Course(np.array([2, 3]))]
+    every = listed(courses)
+    of, key = np.array([0, 1]), np.array([1 + 0.25 + 0.4, 2 - 0.75 + 0.1])
+    assert key[0] > key[1]
+    first, second = _with_nodes(courses, every, of, key, 4)
+    assert first.nodes.tolist() == [0, 1, 4]
+    assert second.nodes.tolist() == [5, 2, 3]

@@ -29,6 +29,7 @@ from .side import NoiseModel, SurfaceDoubt
 from .small_depths import Settling, settle
 from .surveys import NOISE_OFF, said_of_surveys
 from .volume import Volume
+from .wide_triangles import said_of_wide
 from .zero_line import lines_of_no_depth
 
 SMALL_DEPTHS = Text(
@@ -330,6 +331,13 @@ def _regions(
     return volumes, tuple(found)
 
 
+def _surveyed(found: Study) -> List[Tuple[str, Tin]]:
+    """The surfaces that were measured, each with its name."""
+    surfaces, certain = found.comparison, (found.options.existing, found.options.design)
+    both = zip(surfaces.names, (surfaces.existing, surfaces.design_tin), certain)
+    return [(name, tin) for name, tin, how in both if tin is not None and how.is_survey and how.ground]
+
+
 def _messages(found: Study) -> Tuple[Message, ...]:
     said: List[Message] = []
     volume, excess = found.volume, found.doubt.noise_excess
@@ -339,6 +347,7 @@ def _messages(found: Study) -> Tuple[Message, ...]:
         said += said_of_surveys(found.comparison.names, found.settling, options.offset, options.offset_sigma)
     if max(volume.existing_only, volume.design_only) > 0.05 and found.comparison.design_tin is not None:
         said.append(message(NOT_ALL_COMPARED, existing=volume.existing_only, design=volume.design_only, **names))
+    said += said_of_wide(_surveyed(found), volume.common_area)
     if found.two_surveys and abs(excess) > 0.05:
         said.append(message(NOISE_OFF, excess=excess))
     elif excess > _SMALLEST_EXCESS * min(volume.cut + 1e-9, volume.fill + 1e-9) and excess > 0.05:

@@ -66,7 +66,9 @@ class Profile:
 
 
 def profile_of(points: PointSet, progress: Progress = silent) -> Optional[Profile]:
-    """The profile along the points that are not rejected, in the order of recording; None where they are too few."""
+    """The profile along the points that are not rejected, in the order of recording; None where they are too few to
+    tell, or do not follow each other as on a walk.
+    """
     passes = make_passes(points)
     if len(passes) < FEWEST:
         return None
@@ -87,8 +89,8 @@ def find_features(
 ) -> Features:
     """The lines that the points show which are not rejected, taken in the order of recording.
 
-    No code and no time is asked for. Nothing is found where the points are too few to tell. ``profile``: of these
-    points, where it is known.
+    No code and no time is asked for. Nothing is found, and no noise told, where the points are too few to tell, or do
+    not follow each other as on a walk. ``profile``: of these points, where it is known.
     """
     profile = profile_of(points, progress) if profile is None else profile
     if profile is None:

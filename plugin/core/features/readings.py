@@ -85,7 +85,8 @@ def read_courses(
 
 def _with_nodes(courses: List[Course], every: Listed, of: np.ndarray, key: np.ndarray, number: int) -> List[Course]:
     """The courses with nodes ``number`` and following put in by their keys."""
-    order = np.argsort(np.append(np.arange(len(every.k)), key), kind="stable")
+    # By course first: what is met beyond the end of one and before the start of the next has keys in one range.
+    order = np.lexsort((np.append(np.arange(len(every.k)), key), np.append(every.of, of)))
     k = np.append(every.k, number + np.arange(len(of)))[order]
     counts = every.counts + np.bincount(of, minlength=len(courses))
     end = np.cumsum(counts)
