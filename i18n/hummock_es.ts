@@ -130,8 +130,8 @@
     </message>
     <message>
       <location filename="../plugin/core/job/landmarks.py" />
-      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
-      <translation>--near debe ser un lugar como 51.45N,9.0E, o un archivo GeoJSON con coordenadas comprensibles; no '{value}'.</translation>
+      <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1329,8 +1329,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
-      <translation>La evidencia es el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada; a partir de 6, y donde los tamaños son constantes a lo largo de ella, una línea es línea de rotura.</translation>
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along another at an even distance, as the two kerbs of a street do, is told by both together.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1816,6 +1816,11 @@
       <translation>Cómo se leyó {file}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_crs.py" />
+      <source>If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is drawn now. Check which of them it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>In words</source>
       <translation>En palabras</translation>
@@ -1926,6 +1931,11 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation>Redundancia mínima</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2329,6 +2339,11 @@
       <translation>No se rechazó ninguna línea.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order in which they were recorded.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
       <translation>Ninguna pasada cabe en la zona: ninguna mediría {step:g} m, la distancia a la que se guardan puntos. Haga recorrer también el perímetro o indique una zona mayor.</translation>
@@ -2504,6 +2519,11 @@
       <translation>De ello, {bend:.3f} m procede del terreno entre pasadas separadas {spacing:.1f} m (estimado aquí a partir de las curvaturas vistas a lo largo de las pasadas, sin norma alguna); las formas de menos de unos {narrow:.0f} m de ancho no están en los datos.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of {count} places on the surface the water of {rim} leaves over the rim, of {inlets} comes to an inlet, and of {stay} stays in a pond or pit.</source>
       <translation>De {count} lugares de la superficie, el agua de {rim} sale por el borde, la de {inlets} llega a un sumidero y la de {stay} se queda en un charco o punto bajo.</translation>
@@ -2585,8 +2605,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again where a flagged stretch was left out of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>Un lugar que volver a recorrer; con él ningún lugar está a más de {limit:.1f} m de uno medido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place where one more pass squarely across would settle a line that the points show in doubt.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2612,6 +2642,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation>Un punto comparte su nombre «{name}» con otro; se conservan ambos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/standing.py" />
+      <source>One point stands in a found step and agrees with it in height; the line stands for it in the surface. If its status were changed by hand, it would stay.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2805,6 +2840,11 @@
       <translation>Puntos y decisiones</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Points kept out of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>Points kept out of the surface because their code is not ground: {count}, first {point} (line {line}).</source>
       <translation>Puntos excluidos de la superficie porque su código no es terreno: {count}, el primero {point} (línea {line}).</translation>
@@ -2813,11 +2853,6 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Points on a local grid cannot be transformed; say their CRS, or fit them to control points.</source>
       <translation>Los puntos en una cuadrícula local no se pueden transformar; indique su SRC o ajústelos a puntos de apoyo.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/point_sections.py" />
-      <source>Points rejected</source>
-      <translation>Puntos rechazados</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -2833,6 +2868,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
       <translation>Puntos que a mano tienen otro estado que el que dieron las comprobaciones: {changed}. Decisiones que concuerdan con las comprobaciones: {same}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3388,6 +3428,11 @@
       <translation>Superficie «{name}»: {count} de {total} segmentos de sus líneas de rotura y contornos no son aristas de sus caras; se leen solo como líneas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_crs.py" />
+      <source>Survey and control are coordinates of two systems, and the fit hides it. If the control is in {crs}, the survey is in {other}, and lies at {place}: give that as the CRS of the survey instead of a fit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/html.py" />
       <source>Survey report: {file}</source>
       <translation>Informe del levantamiento: {file}</translation>
@@ -3401,6 +3446,11 @@
       <location filename="../plugin/core/handover/setout.py" />
       <source>That would be {count} points to set out, more than {most}; choose a wider spacing.</source>
       <translation>Serían {count} puntos que replantear, más de {most}; elija una separación mayor.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon it. Check which of them the coordinates are in.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -4524,6 +4574,11 @@
       <translation>un archivo de malla</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a line below the points that gives their {word}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
       <translation>una lista de soluciones de 0 a 8, como [4] o [4, 5]</translation>
@@ -4549,6 +4604,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
       <translation>una parte necesita una anchura mayor que 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>a place near the site in place of this example: it tells leading digits that were left out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -4830,6 +4890,11 @@
       <translation>la columna {column} tiene el encabezado '{word}', una unidad que no se lee; indique las longitudes en otra</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', and a line above says {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
       <translation>la columna {column} tiene el encabezado '{word}', pero sus cifras de minutos o segundos pasan de 59 o sus grados se salen de su rango</translation>
@@ -4873,6 +4938,11 @@
       <location filename="../plugin/core/points/reading.py" />
       <source>column {column} is {role}: its header word is '{word}'</source>
       <translation>la columna {column} es {role}: su encabezado es '{word}'</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} says zones {zones}; save the lines of each zone as a file of its own</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -5086,6 +5156,11 @@
       <translation>delimitador</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>depths that count down: the height is 0 less the depth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>design</source>
@@ -5253,6 +5328,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>fixes accepted (numbers of NMEA 0183 GGA)</source>
       <translation>soluciones aceptadas (números de NMEA 0183 GGA)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>flagged stretch, left out of the surface</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5426,6 +5506,11 @@
       <translation>ya son cotas del terreno</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground, counted up, whatever the header says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation>cotas de la superficie en una malla (MDE) de {columns} x {rows} celdas</translation>
@@ -5506,6 +5591,11 @@
       <translation>su sistema de coordenadas</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, or latitudes and longitudes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>sus perfiles transversales a escala</translation>
@@ -5554,6 +5644,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation>mayor diferencia hallada</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area_causes.py" />
+      <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5617,9 +5712,19 @@
       <translation>línea de las secciones</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>line {line} heads {header} columns, but most lines have {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>lines along which there is no cut and no fill</source>
       <translation>líneas sin desmonte ni terraplén</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>lines that are left out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5697,9 +5802,19 @@
       <translation>metros</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>minutes of arc: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>movido más allá de los extremos de la línea, fuera del diagrama</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>names that begin with #, all points</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5791,11 +5906,6 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>northing of the surface</source>
       <translation>coordenada norte de la superficie</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/georeference/control.py" />
-      <source>not UTF-8</source>
-      <translation>no es UTF-8</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -5912,6 +6022,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>one height, both together</source>
       <translation>una cota, ambas juntas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave it out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -6244,6 +6359,11 @@
       <translation>escala {scale}, mayor residuo {largest} m en planta, {height} m en altura</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>seconds of arc: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation>línea de sección</translation>
@@ -6324,6 +6444,11 @@
       <translation>menor y mayor</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>so many parts of a degree: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>spaces</source>
       <translation>espacios</translation>
@@ -6377,6 +6502,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>standard deviation of the height, at most</source>
       <translation>desviación típica de la cota, como máximo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stands in a found line, which stands for it in the surface</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -6525,6 +6655,11 @@
       <translation>el archivo acaba dentro de la línea, en la columna {count} de {width}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>the first column has no word</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the graded pads with their slopes as a mesh</source>
       <translation>las plataformas explanadas con sus taludes, como malla</translation>
@@ -6535,6 +6670,11 @@
       <translation>el encabezado nombra las columnas {first} y {second} como {first_role} y {second_role}, pero leídas así los puntos caen fuera del área de uso del SRC ({area}), e intercambiadas o leídas de otro modo, dentro</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the header says depths, and nothing says whether they count down or are heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation>el encabezado dice que las coordenadas están en {unit}</translation>
@@ -6543,6 +6683,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>the height of your pole in metres, in place of this example</source>
       <translation>la altura de su jalón en metros, en lugar de este ejemplo</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the heights of column {column} would be about {height} m, and no ground is so high</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
@@ -6560,9 +6705,19 @@
       <translation>los puntos conocidos no concuerdan en un mismo desplazamiento, difieren {apart} m: un giro, otra escala o un nombre erróneo</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>the last column has no word</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation>la letra O de la columna {column} puede ser este (Ost) u oeste (Ouest, Oeste); escriba E o W en su lugar</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>the line counts the columns</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
@@ -7048,6 +7203,11 @@
       <translation>{area:.0f} m² de la superficie están en triángulos tan anchos que en ellos no se enumeran lugares por recorrer: llegan hasta puntos alejados de los demás. Rechace esos puntos, o limite el borde o dibuje un contorno.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/wide_triangles.py" />
+      <source>{area:.0f} m² of {name} lie in triangles with edges over {limit:.1f} m, straight over ground that was not measured: cut and fill there are not known, and not in the intervals. Limit the rim, draw a boundary, or ask by regions that leave this ground out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation>{area:.1f} m² de la plataforma están fuera de la superficie existente; allí no se cuenta ningún volumen.</translation>
@@ -7138,6 +7298,11 @@
       <translation>{count} líneas decididas a mano no se vuelven a hallar donde estaban; quedan tal como se indicaron.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave them out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation>{count} de {all} puntos de comprobación están fuera de la superficie y no se usaron: {names}.</translation>
@@ -7179,8 +7344,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again where flagged stretches were left out of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>{count} lugares que volver a recorrer; con ellos ningún lugar está a más de {limit:.1f} m de uno medido.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places where one more pass squarely across would settle a line that the points show in doubt.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -7279,6 +7454,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it again, or keep all flagged stretches in the surface (--keep-flagged).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground around them: ambiguities fixed wrongly.</source>
       <translation>{count} puntos de la línea {line} a la {last}, junto a una pérdida de la solución, están {size:+.3f} m fuera del terreno que los rodea: ambigüedades mal fijadas.</translation>
     </message>
@@ -7306,6 +7486,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
       <translation>{count} puntos comparten nombre con otro, como «{name}»; se conservan todos.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/standing.py" />
+      <source>{count} points stand in found steps and agree with them in height; the lines stand for them in the surface. A point whose status was changed by hand stays.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -7446,6 +7631,11 @@
       <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation>no se puede leer {field}: '{value}'</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/mesh_noise.py" />
+      <source>{file} does not belong to {mesh} as it is now, or cannot be read: what it says of noise is not used. Write the mesh anew, or say how well its heights repeat.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7732,6 +7922,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation>{file}, línea {line}: elementos dentro de elementos, a más de {most} niveles; esto no es LandXML correcto.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/sections.py" />
+      <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8115,6 +8310,11 @@
       <translation>{file}: las fechas como 03/04/2025 se leen con el día primero; nada indica que sea así.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: depths became heights: 0 less the depth, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
       <translation>{file}: el objeto {number} tiene '{word}' en el campo {field}, que debe ser uno de {words}.</translation>
@@ -8123,6 +8323,11 @@
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
       <translation>{file}: el objeto {number} no es una línea de dos lugares o más; corríjalo o elimínelo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/sections.py" />
+      <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8163,6 +8368,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
       <translation>{file}: las cotas son las de la antena, por encima del terreno en la altura del jalón, según lo indicado.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the ground already, as said.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
@@ -8280,6 +8490,11 @@
       <translation>{file}: sus posiciones están en grados, pero {crs}, indicado como --source-crs, es proyectado; indique un SRC geográfico, como EPSG:4326.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/place.py" />
       <source>{file}: its positions are in degrees; give the projected CRS they are wanted in, not a local grid.</source>
       <translation>{file}: sus posiciones están en grados; indique el SRC proyectado en que se desean, no una cuadrícula local.</translation>
@@ -8288,6 +8503,11 @@
       <location filename="../plugin/core/georeference/place.py" />
       <source>{file}: its positions are taken as {source}, as receivers send them; a correction service may work in another datum, which the file does not tell.</source>
       <translation>{file}: sus posiciones se toman como {source}, tal como las envían los receptores; un servicio de correcciones puede trabajar en otro dátum, que el archivo no indica.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/delimited.py" />
@@ -8461,8 +8681,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{file}: the control file cannot be read ({reason}); check path and encoding (UTF-8).</source>
-      <translation>{file}: no se puede leer el archivo de puntos de apoyo ({reason}); compruebe la ruta y la codificación (UTF-8).</translation>
+      <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
@@ -8488,6 +8708,11 @@
       <location filename="../plugin/core/job/write.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation>{file}: no se puede crear la carpeta ({reason}); elija otra para --out.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: the heights of all control points are 0, and count as not known.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
@@ -8548,6 +8773,11 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file}: no se puede leer la tabla de límites ({reason}). Compruebe la ruta y el archivo.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: the table of {count} lines in it was read as {kind}; lines count as in that table.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8683,6 +8913,11 @@
       <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation>{file}: {question}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/questions.py" />
@@ -8975,6 +9210,11 @@
       <location filename="../plugin/core/job/volumes.py" />
       <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
       <translation>{name} es una malla, que no contiene cómo se midieron sus cotas: se toma por tan buena como este levantamiento, con {sigma:.0f} mm nuevos en cada punto y {drift:.0f} mm de deriva. Indique --other-sigma y --other-drift si los conoce.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/mesh_noise.py" />
+      <source>{name} is taken with the noise of its own survey, as {file} beside it holds it: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9337,13 +9577,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points.</source>
-      <translation>0 para un proyecto, que es exacto; para un segundo levantamiento, el ruido de sus puntos.</translation>
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design.</source>
-      <translation>0 para un proyecto.</translation>
+      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9514,8 +9754,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Da a cada punto un &lt;b&gt;estado&lt;/b&gt;: usado, marcado (usado, pero revíselo) o rechazado (excluido de la superficie), con todos los &lt;b&gt;motivos&lt;/b&gt;. No se borra nada. El aviso del mapa de un punto dice sus motivos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Antes que nada&lt;/b&gt; se apartan los puntos extraviados, con sus líneas y la causa probable: coordenadas intercambiadas, cero o no finitas, y puntos más lejos de lo que pudo llegar el recorrido, según los tiempos o la separación de los puntos. Donde nada distingue un punto extraviado de un punto de apoyo, una base u otra parte de la obra, el punto se conserva y se marca como lejano, y no se dibuja terreno hasta él mientras usted no le dé el estado used (usado).&lt;/p&gt;&lt;p&gt;Los puntos aislados se someten a un &lt;b&gt;conjunto de tolerancias&lt;/b&gt;: soluciones, desviaciones típicas, inclinación, PDOP, edad de la corrección, observaciones. Las cotas se contrastan con el recorrido, las pasadas contiguas, los lugares recorridos dos veces y las líneas codificadas: un jalón levantado, bajado o de otra altura, una solución mal recuperada, puntos guardados estando parado (queda un punto con su media), líneas guardadas dos veces. Cuánto ruido es lo habitual se halla en el propio levantamiento. Lo que confirman pasadas que se cruzan es terreno, por baja o alta que sea su cota, y también lo que explican las líneas del terreno: bordillos, muros, cunetas. Solo se rechaza lo que deciden los encuentros o los escalones bruscos que salen del terreno y vuelven a él; lo demás se marca. De las cotas que cambian de &lt;b&gt;nivel&lt;/b&gt; durante mucho tiempo (jalón, antena, base, solución) se informa con la magnitud y su incertidumbre; donde nada dice qué parte es correcta, no se rechaza ninguna.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La inclinación&lt;/b&gt; solo es un fallo donde el rover no la compensa. Usted lo sabe; si no, lo dicen las cotas: un jalón inclinado sin compensación da cotas demasiado bajas en su longitud por 1 - cos de la inclinación. &lt;b&gt;Un límite que rechazaría más de una décima parte de los puntos&lt;/b&gt; no se aplica salvo que usted haya elegido el conjunto: los puntos se marcan, y el registro dice primero qué límite, cuántos puntos y qué hacer. Los puntos sin solución que el propio archivo muestra como peores se rechazan, y eso también se dice primero.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Usted decide:&lt;/b&gt; cambie el campo status de un punto en la salida y ejecute esto de nuevo sobre ella, o construya la superficie con ella. Su decisión se mantiene: check_status y check_reason conservan lo que dijeron las comprobaciones, y el registro informa de dónde las desestimó.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, como la salida de «Importar los puntos del levantamiento», en un SRC proyectado. Los estados que los puntos traigan sin check_status cuentan como decisiones a mano.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cómo se repiten las cotas:&lt;/b&gt; donde las pasadas se cruzan o discurren juntas, el registro da la desviación típica de una cota hallada allí, con sus grados de libertad, y lo que declara el receptor.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; lo que ninguna otra pasada ni línea ha visto puede ser un fallo o una forma del terreno: esos puntos se marcan. Los errores que comparte todo el levantamiento (estación base, geoide, altura del jalón) no se pueden ver aquí: use puntos de comprobación. Las tolerancias son práctica común, no una norma.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Flagged points are in the surface&lt;/b&gt;, but for one kind of stretch: 5 m or longer, met by at least two passes along at least half of it, which all say that it is off, by more than its doubt (twice the standard deviation of what they say). It is left out, told in the log and a place to walk again. &lt;i&gt;Keep flagged stretches in the surface&lt;/i&gt; puts all of them back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
@@ -9529,8 +9769,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Coloca una sección tipo a lo largo de una línea: carriles y arcenes con sus pendientes transversales, cunetas donde el terreno está por encima, y taludes hasta el terreno. Las cotas del eje proceden de la Z de la línea o de una tabla de estaciones y cotas, con acuerdos verticales (parábolas) donde la tabla da su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Las tablas están en metros. Entre estaciones la franja es recta; las curvas se forman con cuerdas, así que fije allí una distancia corta entre estaciones. Ambos lados tienen los mismos taludes. En las esquinas los bordes de la franja llegan hasta donde se encuentran; las salientes se redondean o se hacen a inglete, como se elija para los taludes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Diagrama de masas:&lt;/b&gt; desmonte y terraplén exactos de estación a estación, desmonte aprovechable menos terraplén acumulado a lo largo de la línea, y a qué distancia se transportan las tierras entre los lugares donde se compensan: en la capa y en la página.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La compensación&lt;/b&gt; desplaza todo el perfil longitudinal. &lt;b&gt;Cuán seguros&lt;/b&gt; son los volúmenes depende de lo que usted diga de los puntos; la página los compara con las áreas medias y la fórmula prismoidal a lo largo de la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde una curva no deja sitio al borde de la franja, y donde la franja se superpone a sí misma, se rechaza, indicando el lugar. Los extremos sin taludes quedan como caras empinadas. Esto no es un proyecto de construcción: el trazado, la visibilidad, el drenaje, la estabilidad de los taludes y el tráfico requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes, but mitred where a jog leaves a rounded one no room, and rounded where the line turns so far that a mitre would run far out.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9544,8 +9784,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto). &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto). Entre pasadas la posición de una línea se estima por su trazado. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9657,6 +9897,11 @@
       <location filename="../plugin/processing/buildedits.py" />
       <source>A file of edits as this algorithm writes it; they come before those of the layers.</source>
       <translation>Un archivo de ediciones tal como lo escribe este algoritmo; van antes que las de las capas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/flaggedoption.py" />
+      <source>A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at least half of it, all of them say that it is off by its size, and the size is more than its doubt. Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single points by giving them the status used.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -11863,8 +12108,8 @@
     <message>
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
-      <source>Flagged (used)</source>
-      <translation>Marcado (usado)</translation>
+      <source>Flagged</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -12758,6 +13003,11 @@
       <translation>K ({unit} por cada uno por ciento)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/flaggedoption.py" />
+      <source>Keep flagged stretches in the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Kerbs and walls (lines with heights)</source>
       <translation>Bordillos y muros (líneas con cotas)</translation>
@@ -13110,6 +13360,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of the ground</source>
       <translation>Líneas del terreno</translation>
@@ -13521,8 +13772,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma)</source>
-      <translation>Ruido de una cota levantada (m, 1 sigma)</translation>
+      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14289,6 +14540,11 @@
       <translation>Puntos marcados</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Points for which a found line stands</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Points of lines were placed on purpose: they are held against their line only.</source>
       <translation>Los puntos de líneas se situaron a propósito: solo se contrastan con su línea.</translation>
@@ -14401,8 +14657,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
-      <translation>Puntos con nombre, en orden de recorrido; radius_m es a qué distancia quedaba lo más próximo que se midió, line la línea que volver a recorrer allí.</translation>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again, or crossed once more, there.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -15335,8 +15591,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. A mesh file does not hold it, so it is asked for.</source>
-      <translation>Desviación típica de la cota de un punto de la superficie existente, según lo indiquen puntos repetidos o puntos de comprobación. Un archivo de malla no la contiene, por eso se pide.</translation>
+      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16020,8 +16276,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
-      <translation>La salida de «Buscar líneas del terreno»: las de estado used son líneas de rotura con sus cotas, y ceden donde cruzan otras líneas.</translation>
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines. For points that stand in a used step and agree with it in height the line stands in the surface; a point whose status you changed stays.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed line is a place to walk too.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16105,8 +16366,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design)</source>
-      <translation>Lo mismo de la segunda superficie (m; 0: un proyecto)</translation>
+      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -17228,6 +17489,11 @@
       <translation>plano de mejor ajuste de la línea</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>billionths of a degree</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>blank</source>
       <translation>en blanco</translation>
@@ -17347,6 +17613,11 @@
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation>mde,mdt,ráster,malla,cotas,elevación,geotiff,interpolar,sombreado,clough-tocher</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>depths that count down</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -17600,6 +17871,16 @@
       <translation>milímetros (mm)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>millionths of a degree</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>minutes of arc</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation>a inglete</translation>
@@ -17788,6 +18069,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>seconds of arc</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>semicolon</source>
       <translation>punto y coma</translation>
@@ -17877,6 +18163,11 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>take the mean of the heights</source>
       <translation>tomar la media de las cotas</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>ten-millionths of a degree</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />

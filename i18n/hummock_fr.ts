@@ -130,8 +130,8 @@
     </message>
     <message>
       <location filename="../plugin/core/job/landmarks.py" />
-      <source>--near must be a place such as 51.45N,9.0E, or a GeoJSON file whose coordinates can be understood; not '{value}'.</source>
-      <translation>--near doit être un lieu tel que 51.45N,9.0E, ou un fichier GeoJSON dont les coordonnées peuvent être comprises ; et non '{value}'.</translation>
+      <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1329,8 +1329,8 @@
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
-      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline.</source>
-      <translation>L'indice de preuve est le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard ; à partir de 6, et là où les grandeurs sont constantes le long d'elle, une ligne est une ligne de rupture.</translation>
+      <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along another at an even distance, as the two kerbs of a street do, is told by both together.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1816,6 +1816,11 @@
       <translation>Comment {file} a été lu</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_crs.py" />
+      <source>If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is drawn now. Check which of them it is.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>In words</source>
       <translation>En toutes lettres</translation>
@@ -1926,6 +1931,11 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>Least redundancy</source>
       <translation>Redondance minimale</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/summary.py" />
+      <source>Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2329,6 +2339,11 @@
       <translation>Aucune ligne n'a été rejetée.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/features/ground_lines.py" />
+      <source>No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order in which they were recorded.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/plan.py" />
       <source>No pass fits into the area: none would be {step:g} m long, the distance at which points are stored. Have the perimeter walked too, or give a larger area.</source>
       <translation>Aucun passage ne tient dans la zone : aucun n'aurait {step:g} m de long, la distance d'enregistrement des points. Faites aussi parcourir le périmètre, ou donnez une zone plus grande.</translation>
@@ -2504,6 +2519,11 @@
       <translation>De cela, {bend:.3f} m viennent du terrain entre des passages écartés de {spacing:.1f} m (estimé ici d'après les courbures vues le long des passages, sans norme) ; les formes plus étroites qu'environ {narrow:.0f} m ne sont pas dans les données.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/water_sections.py" />
       <source>Of {count} places on the surface the water of {rim} leaves over the rim, of {inlets} comes to an inlet, and of {stay} stays in a pond or pit.</source>
       <translation>Sur {count} endroits de la surface, l'eau de {rim} sort par le pourtour, celle de {inlets} arrive à un avaloir, et celle de {stay} reste dans une mare ou un point bas.</translation>
@@ -2585,8 +2605,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place to walk again where a flagged stretch was left out of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again; with it no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>Un endroit à parcourir de nouveau ; avec lui, aucun endroit n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>One place where one more pass squarely across would settle a line that the points show in doubt.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2612,6 +2642,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>One point shares its name “{name}” with another; both are kept.</source>
       <translation>Un point partage son nom « {name} » avec un autre ; les deux sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/standing.py" />
+      <source>One point stands in a found step and agrees with it in height; the line stands for it in the surface. If its status were changed by hand, it would stay.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2805,6 +2840,11 @@
       <translation>Points et décisions</translation>
     </message>
     <message>
+      <location filename="../plugin/core/report/point_sections.py" />
+      <source>Points kept out of the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/linework/join.py" />
       <source>Points kept out of the surface because their code is not ground: {count}, first {point} (line {line}).</source>
       <translation>Points tenus hors de la surface parce que leur code n'est pas du terrain : {count}, premier {point} (ligne {line}).</translation>
@@ -2813,11 +2853,6 @@
       <location filename="../plugin/core/georeference/transform.py" />
       <source>Points on a local grid cannot be transformed; say their CRS, or fit them to control points.</source>
       <translation>Les points d'un repère local ne peuvent pas être transformés ; indiquez leur SCR, ou ajustez-les sur des points d'appui.</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/report/point_sections.py" />
-      <source>Points rejected</source>
-      <translation>Points rejetés</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -2833,6 +2868,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>Points that have another status by hand than the checks gave them: {changed}. Decisions that agree with the checks: {same}.</source>
       <translation>Points dont le statut à la main diffère de celui des contrôles : {changed}. Décisions qui concordent avec les contrôles : {same}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/found_sections.py" />
+      <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3388,6 +3428,11 @@
       <translation>Surface « {name} » : {count} des {total} segments de ses lignes de rupture et limites ne sont pas des arêtes de ses faces ; ils viennent seulement comme lignes.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control_crs.py" />
+      <source>Survey and control are coordinates of two systems, and the fit hides it. If the control is in {crs}, the survey is in {other}, and lies at {place}: give that as the CRS of the survey instead of a fit.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/html.py" />
       <source>Survey report: {file}</source>
       <translation>Rapport de levé : {file}</translation>
@@ -3401,6 +3446,11 @@
       <location filename="../plugin/core/handover/setout.py" />
       <source>That would be {count} points to set out, more than {most}; choose a wider spacing.</source>
       <translation>Cela ferait {count} points à implanter, plus de {most} ; choisissez un espacement plus large.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/crs_doubt.py" />
+      <source>The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon it. Check which of them the coordinates are in.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -4524,6 +4574,11 @@
       <translation>un fichier de grille</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>a line below the points that gives their {word}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/tolerances.py" />
       <source>a list of fixes from 0 to 8, such as [4] or [4, 5]</source>
       <translation>une liste de fixations de 0 à 8, telle que [4] ou [4, 5]</translation>
@@ -4549,6 +4604,11 @@
       <location filename="../plugin/core/earthwork/section_table.py" />
       <source>a part needs a width above 0.</source>
       <translation>un élément demande une largeur supérieure à 0.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/correction.py" />
+      <source>a place near the site in place of this example: it tells leading digits that were left out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -4830,6 +4890,11 @@
       <translation>la colonne {column} a l'en-tête '{word}', une unité qui n'est pas lue ; donnez les longueurs dans une autre</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>column {column} is headed '{word}', and a line above says {unit}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>column {column} is headed '{word}', but its digits of minutes or seconds go beyond 59 or its degrees beyond their range</source>
       <translation>la colonne {column} a l'en-tête '{word}', mais ses chiffres de minutes ou de secondes dépassent 59 ou ses degrés sortent de leur plage</translation>
@@ -4873,6 +4938,11 @@
       <location filename="../plugin/core/points/reading.py" />
       <source>column {column} is {role}: its header word is '{word}'</source>
       <translation>la colonne {column} est {role} : son mot d'en-tête est '{word}'</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>column {column} says zones {zones}; save the lines of each zone as a file of its own</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -5086,6 +5156,11 @@
       <translation>séparateur</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>depths that count down: the height is 0 less the depth</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>design</source>
@@ -5253,6 +5328,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>fixes accepted (numbers of NMEA 0183 GGA)</source>
       <translation>fixations acceptées (numéros de NMEA 0183 GGA)</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>flagged stretch, left out of the surface</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5426,6 +5506,11 @@
       <translation>déjà des altitudes du sol</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>heights of the ground, counted up, whatever the header says</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>heights of the surface on a grid (DEM) of {columns} x {rows} cells</source>
       <translation>altitudes de la surface sur une grille (MNT) de {columns} x {rows} cellules</translation>
@@ -5506,6 +5591,11 @@
       <translation>son système de coordonnées</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/recognise.py" />
+      <source>its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, or latitudes and longitudes</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>its cross-sections to scale</source>
       <translation>ses profils en travers à l'échelle</translation>
@@ -5554,6 +5644,11 @@
       <location filename="../plugin/core/report/surface_sections.py" />
       <source>largest difference found</source>
       <translation>plus grande différence trouvée</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/area_causes.py" />
+      <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5617,9 +5712,19 @@
       <translation>ligne des profils</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>line {line} heads {header} columns, but most lines have {count}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>lines along which there is no cut and no fill</source>
       <translation>lignes sans déblai ni remblai</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>lines that are left out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5697,9 +5802,19 @@
       <translation>mètres</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>minutes of arc: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/haul_section.py" />
       <source>moved beyond the ends of the line, not in the diagram</source>
       <translation>déplacé au-delà des extrémités de la ligne, hors du diagramme</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>names that begin with #, all points</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5791,11 +5906,6 @@
       <location filename="../plugin/core/report/input_sections.py" />
       <source>northing of the surface</source>
       <translation>coordonnée nord de la surface</translation>
-    </message>
-    <message>
-      <location filename="../plugin/core/georeference/control.py" />
-      <source>not UTF-8</source>
-      <translation>pas de l'UTF-8</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -5912,6 +6022,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>one height, both together</source>
       <translation>une altitude, les deux ensemble</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave it out</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -6244,6 +6359,11 @@
       <translation>échelle {scale}, plus grand résidu {largest} m en plan, {height} m en altitude</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>seconds of arc: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/grading_figures.py" />
       <source>section line</source>
       <translation>ligne de coupe</translation>
@@ -6324,6 +6444,11 @@
       <translation>plus petit et plus grand</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/angle_forms.py" />
+      <source>so many parts of a degree: {shown}</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/input_sections.py" />
       <source>spaces</source>
       <translation>espaces</translation>
@@ -6377,6 +6502,11 @@
       <location filename="../plugin/core/report/check_sections.py" />
       <source>standard deviation of the height, at most</source>
       <translation>écart-type de l'altitude, au plus</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/report/remarks.py" />
+      <source>stands in a found line, which stands for it in the surface</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -6525,6 +6655,11 @@
       <translation>le fichier se termine au milieu de la ligne, à la colonne {count} sur {width}</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>the first column has no word</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/report/output_sections.py" />
       <source>the graded pads with their slopes as a mesh</source>
       <translation>les plateformes terrassées avec leurs talus, en maillage</translation>
@@ -6535,6 +6670,11 @@
       <translation>l'en-tête nomme les colonnes {first} et {second} comme {first_role} et {second_role}, mais lus ainsi les points sont hors de la zone d'utilisation du SCR ({area}), et échangés ou lus autrement, à l'intérieur</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>the header says depths, and nothing says whether they count down or are heights</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the header says that coordinates are in {unit}</source>
       <translation>l'en-tête dit que les coordonnées sont en {unit}</translation>
@@ -6543,6 +6683,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>the height of your pole in metres, in place of this example</source>
       <translation>la hauteur de votre canne en mètres, à la place de cet exemple</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/length_units.py" />
+      <source>the heights of column {column} would be about {height} m, and no ground is so high</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
@@ -6560,9 +6705,19 @@
       <translation>les points connus ne s'accordent pas sur un seul décalage, ils diffèrent de {apart} m : une rotation, une autre échelle ou un nom faux</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/layout.py" />
+      <source>the last column has no word</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/points/plan_columns.py" />
       <source>the letter O in column {column} may be east (Ost) or west (Ouest, Oeste); write E or W in its place</source>
       <translation>la lettre O dans la colonne {column} peut être est (Ost) ou ouest (Ouest, Oeste) ; écrivez E ou W à sa place</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/rejects.py" />
+      <source>the line counts the columns</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
@@ -7048,6 +7203,11 @@
       <translation>{area:.0f} m² de la surface sont dans des triangles si larges qu'aucun endroit à parcourir n'y est indiqué : ils vont jusqu'à des points loin des autres. Rejetez ces points, ou limitez le pourtour ou tracez une limite.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/earthwork/wide_triangles.py" />
+      <source>{area:.0f} m² of {name} lie in triangles with edges over {limit:.1f} m, straight over ground that was not measured: cut and fill there are not known, and not in the intervals. Limit the rim, draw a boundary, or ask by regions that leave this ground out.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/earthwork/grading.py" />
       <source>{area:.1f} m² of the platform are outside the existing surface; no volume is counted there.</source>
       <translation>{area:.1f} m² de la plateforme sont hors de la surface existante ; aucun volume n'y est compté.</translation>
@@ -7138,6 +7298,11 @@
       <translation>{count} lignes décidées à la main ne sont pas retrouvées là où elles étaient ; elles restent telles qu'elles ont été données.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/detect.py" />
+      <source>{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave them out</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/quality/accuracy.py" />
       <source>{count} of {all} check points lie outside the surface and were not used: {names}.</source>
       <translation>{count} points de contrôle sur {all} sont hors de la surface et n'ont pas été utilisés : {names}.</translation>
@@ -7179,8 +7344,18 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places to walk again where flagged stretches were left out of the surface.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again; with them no place is farther than {limit:.1f} m from a measured one.</source>
       <translation>{count} endroits à parcourir de nouveau ; avec eux, aucun endroit n'est à plus de {limit:.1f} m d'un endroit mesuré.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/coverage.py" />
+      <source>{count} places where one more pass squarely across would settle a line that the points show in doubt.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -7279,6 +7454,11 @@
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
+      <source>{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it again, or keep all flagged stretches in the surface (--keep-flagged).</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last}, next to a loss of the fix, lie {size:+.3f} m off the ground around them: ambiguities fixed wrongly.</source>
       <translation>{count} points de la ligne {line} à {last}, à côté d'une perte de fixation, sont à {size:+.3f} m du terrain alentour : ambiguïtés mal fixées.</translation>
     </message>
@@ -7306,6 +7486,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{count} points share a name with another, such as “{name}”; all are kept.</source>
       <translation>{count} points partagent leur nom avec un autre, par exemple « {name} » ; tous sont gardés.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/standing.py" />
+      <source>{count} points stand in found steps and agree with them in height; the lines stand for them in the surface. A point whose status was changed by hand stays.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -7446,6 +7631,11 @@
       <location filename="../plugin/core/points/nmea_sentences.py" />
       <source>{field} cannot be read: '{value}'</source>
       <translation>{field} ne peut pas être lu : '{value}'</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/mesh_noise.py" />
+      <source>{file} does not belong to {mesh} as it is now, or cannot be read: what it says of noise is not used. Write the mesh anew, or say how well its heights repeat.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7732,6 +7922,11 @@
       <location filename="../plugin/core/handover/landxml_texts.py" />
       <source>{file}, line {line}: elements within elements, over {most} deep; this is no sound LandXML.</source>
       <translation>{file}, ligne {line} : éléments imbriqués sur plus de {most} niveaux ; ce n'est pas un LandXML correct.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/sections.py" />
+      <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8115,6 +8310,11 @@
       <translation>{file} : les dates telles que 03/04/2025 sont lues avec le jour en premier ; rien ne le dit.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: depths became heights: 0 less the depth, as said.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} has '{word}' in the field {field}, which must be one of {words}.</source>
       <translation>{file} : l'entité {number} a '{word}' dans le champ {field}, qui doit être l'un de {words}.</translation>
@@ -8123,6 +8323,11 @@
       <location filename="../plugin/core/handover/found_lines.py" />
       <source>{file}: feature {number} is no line of two places or more; mend or remove it.</source>
       <translation>{file} : l'entité {number} n'est pas une ligne de deux endroits ou plus ; corrigez-la ou supprimez-la.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/sections.py" />
+      <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8163,6 +8368,11 @@
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: heights are those of the antenna, above the ground by the pole height, as said.</source>
       <translation>{file} : les altitudes sont celles de l'antenne, au-dessus du sol de la hauteur de canne, comme indiqué.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/antenna.py" />
+      <source>{file}: heights are those of the ground already, as said.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
@@ -8280,6 +8490,11 @@
       <translation>{file} : ses positions sont en degrés, mais {crs}, donné comme --source-crs, est projeté ; donnez un SCR géographique, tel que EPSG:4326.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/georeference/place.py" />
       <source>{file}: its positions are in degrees; give the projected CRS they are wanted in, not a local grid.</source>
       <translation>{file} : ses positions sont en degrés ; donnez le SCR projeté où elles sont voulues, non un repère local.</translation>
@@ -8288,6 +8503,11 @@
       <location filename="../plugin/core/georeference/place.py" />
       <source>{file}: its positions are taken as {source}, as receivers send them; a correction service may work in another datum, which the file does not tell.</source>
       <translation>{file} : ses positions sont prises comme {source}, comme les récepteurs les transmettent ; un service de correction peut travailler dans une autre référence, ce que le fichier ne dit pas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/delimited.py" />
@@ -8461,8 +8681,8 @@
     </message>
     <message>
       <location filename="../plugin/core/georeference/control.py" />
-      <source>{file}: the control file cannot be read ({reason}); check path and encoding (UTF-8).</source>
-      <translation>{file} : le fichier de points d'appui ne peut pas être lu ({reason}) ; vérifiez le chemin et l'encodage (UTF-8).</translation>
+      <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
@@ -8488,6 +8708,11 @@
       <location filename="../plugin/core/job/write.py" />
       <source>{file}: the folder cannot be made ({reason}); choose another one for --out.</source>
       <translation>{file} : le dossier ne peut pas être créé ({reason}) ; choisissez-en un autre pour --out.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: the heights of all control points are 0, and count as not known.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
@@ -8548,6 +8773,11 @@
       <location filename="../plugin/core/alignment/texts.py" />
       <source>{file}: the table of limits cannot be read ({reason}). Check the path and the file.</source>
       <translation>{file} : la table des limites ne peut pas être lue ({reason}). Vérifiez le chemin et le fichier.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/points/source.py" />
+      <source>{file}: the table of {count} lines in it was read as {kind}; lines count as in that table.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8683,6 +8913,11 @@
       <location filename="../plugin/core/points/questions.py" />
       <source>{file}: {question}.</source>
       <translation>{file} : {question}.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/georeference/control.py" />
+      <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/points/questions.py" />
@@ -8975,6 +9210,11 @@
       <location filename="../plugin/core/job/volumes.py" />
       <source>{name} is a mesh, which does not hold how its heights were measured: it is taken to be as good as this survey, with {sigma:.0f} mm new at every point and {drift:.0f} mm of drift. Give --other-sigma and --other-drift if you know them.</source>
       <translation>{name} est un maillage, qui ne retient pas comment ses altitudes ont été mesurées : il est pris pour aussi bon que ce levé, avec {sigma:.0f} mm nouveaux à chaque point et {drift:.0f} mm de dérive. Donnez --other-sigma et --other-drift si vous les connaissez.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/handover/mesh_noise.py" />
+      <source>{name} is taken with the noise of its own survey, as {file} beside it holds it: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9337,13 +9577,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design, which is exact; for a second survey the noise of its points.</source>
-      <translation>0 pour un projet, qui est exact ; pour un second levé, le bruit de ses points.</translation>
+      <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>0 for a design.</source>
-      <translation>0 pour un projet.</translation>
+      <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9514,8 +9754,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
-      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (used, but look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Donne à chaque point un &lt;b&gt;statut&lt;/b&gt; : used (utilisé), flagged (signalé : utilisé, mais à examiner) ou rejected (rejeté : tenu hors de la surface), avec chaque &lt;b&gt;raison&lt;/b&gt;. Rien n'est supprimé. L'info-bulle d'un point dit ses raisons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Avant tout le reste&lt;/b&gt;, les points aberrants sont mis de côté, avec leurs lignes et la cause probable : coordonnées permutées, nulles ou non finies, et points plus loin que le parcours n'a pu aller, d'après les heures ou l'espacement des points. Là où rien ne distingue un point aberrant d'un point d'appui, d'une base ou d'une autre partie du site, le point est gardé et signalé comme éloigné, et aucun terrain n'est tracé jusqu'à lui tant que vous ne lui donnez pas le statut used.&lt;/p&gt;&lt;p&gt;Les points isolés sont tenus à un &lt;b&gt;jeu de tolérances&lt;/b&gt; : fixations, écarts-types, inclinaison, PDOP, âge de la correction, observations. Les altitudes sont confrontées au parcours, aux passages voisins, aux endroits parcourus deux fois et aux lignes codées : une canne soulevée, abaissée ou d'une autre hauteur, une fixation mal reprise, des points enregistrés à l'arrêt (un point reste, avec leur moyenne), des lignes enregistrées deux fois. Le bruit habituel est trouvé dans le levé lui-même. Ce que des passages qui se croisent confirment est du terrain, si bas ou si haut que ce soit, de même que ce qu'expliquent des lignes du terrain : bordures, murs, fossés. N'est rejeté que ce que tranchent des rencontres ou des ressauts nets, du terrain et retour ; le reste est signalé. Les altitudes qui changent de &lt;b&gt;niveau&lt;/b&gt; durablement (canne, antenne, base, fixation) sont indiquées avec la valeur et son incertitude ; là où rien ne dit quelle partie est juste, rien n'est rejeté.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'inclinaison&lt;/b&gt; n'est une faute que si le mobile ne la compense pas. Vous le savez ; sinon les altitudes le disent : une canne penchée sans compensation donne des altitudes trop basses de sa longueur fois 1 - cos de l'inclinaison. &lt;b&gt;Une limite qui rejetterait plus d'un dixième des points&lt;/b&gt; n'est pas appliquée, sauf si vous avez choisi le jeu : les points sont signalés, et le journal dit d'abord quelle limite, combien de points, et que faire. Les points sans fixation que le fichier lui-même montre moins bons sont rejetés, et cela aussi est dit en premier.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vous décidez :&lt;/b&gt; changez le champ status d'un point dans la sortie, et relancez sur cette sortie, ou construisez la surface à partir d'elle. Votre décision reste : check_status et check_reason gardent ce que disaient les contrôles, et le journal rapporte où vous avez passé outre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, tels que la sortie de « Importer les points du levé », dans un SCR projeté. Les statuts que les points apportent sans check_status comptent comme décisions à la main.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Répétition des altitudes :&lt;/b&gt; là où des passages se croisent ou se longent, le journal donne l'écart-type d'une altitude qui y est trouvé, avec ses degrés de liberté, et ce qu'annonce le récepteur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; ce qu'aucun autre passage ni aucune ligne n'a vu peut être une faute ou une forme du terrain : de tels points sont signalés. Les erreurs partagées par tout le levé (station de base, géoïde, hauteur de canne) ne peuvent pas apparaître ici : utilisez des points de contrôle. Les tolérances sont de pratique courante, non une norme.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Flagged points are in the surface&lt;/b&gt;, but for one kind of stretch: 5 m or longer, met by at least two passes along at least half of it, which all say that it is off, by more than its doubt (twice the standard deviation of what they say). It is left out, told in the log and a place to walk again. &lt;i&gt;Keep flagged stretches in the surface&lt;/i&gt; puts all of them back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
@@ -9529,8 +9769,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
-      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Pose un profil type le long d'une ligne : voies et accotements avec leurs pentes transversales, fossés là où le terrain est au-dessus, et talus jusqu'à l'entrée en terre. Les altitudes de l'axe viennent du Z de la ligne ou d'une table d'abscisses et d'altitudes, avec des raccordements verticaux (paraboles) là où la table donne leur longueur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les tables sont en mètres. Entre les abscisses la bande est droite ; les courbes sont faites de cordes, prenez-y donc une courte distance entre abscisses. Les deux côtés ont les mêmes talus. Aux angles, les bords de la bande vont jusqu'à leur rencontre ; les angles saillants sont arrondis ou à onglet, comme choisi pour les talus.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Épure de Lalanne :&lt;/b&gt; déblai et remblai exacts d'abscisse en abscisse, déblai utilisable moins remblai cumulé le long de la ligne, et la distance de transport des terres entre les endroits où elles s'équilibrent : dans la couche et sur la page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'équilibre&lt;/b&gt; décale tout le profil en long. &lt;b&gt;La fiabilité&lt;/b&gt; des volumes repose sur ce que vous dites des points ; la page les compare aux aires extrêmes moyennes et à la formule prismoïdale le long de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où une courbe ne laisse pas de place au bord de la bande, et là où la bande passe sur elle-même, cela est refusé, avec l'endroit. Des extrémités sans talus restent des faces raides. Ceci n'est pas un projet d'exécution : tracé, visibilité, drainage, tenue des talus et circulation demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes, but mitred where a jog leaves a rounded one no room, and rounded where the line turns so far that a mitre would run far out.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9544,8 +9784,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/findlines.py" />
-      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer. The others are &lt;b&gt;proposed&lt;/b&gt;. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche. Les autres sont &lt;b&gt;proposed&lt;/b&gt; (proposé). &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien). Entre les passages, la position d'une ligne est supposée d'après son tracé. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
+      <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9657,6 +9897,11 @@
       <location filename="../plugin/processing/buildedits.py" />
       <source>A file of edits as this algorithm writes it; they come before those of the layers.</source>
       <translation>Un fichier de modifications tel que l'écrit cet algorithme ; elles passent avant celles des couches.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/flaggedoption.py" />
+      <source>A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at least half of it, all of them say that it is off by its size, and the size is more than its doubt. Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single points by giving them the status used.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -11863,8 +12108,8 @@
     <message>
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
-      <source>Flagged (used)</source>
-      <translation>Signalé (utilisé)</translation>
+      <source>Flagged</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -12758,6 +13003,11 @@
       <translation>K ({unit} par pour cent)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/flaggedoption.py" />
+      <source>Keep flagged stretches in the surface</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/buildfaces.py" />
       <source>Kerbs and walls (lines with heights)</source>
       <translation>Bordures et murs (lignes avec altitudes)</translation>
@@ -13110,6 +13360,7 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
+      <location filename="../plugin/processing/coverage.py" />
       <location filename="../plugin/processing/findlines.py" />
       <source>Lines of the ground</source>
       <translation>Lignes du terrain</translation>
@@ -13521,8 +13772,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>Noise of a surveyed height (m, 1 sigma)</source>
-      <translation>Bruit d'une altitude levée (m, 1 sigma)</translation>
+      <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14289,6 +14540,11 @@
       <translation>Points signalés</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/buildsurface.py" />
+      <source>Points for which a found line stands</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>Points of lines were placed on purpose: they are held against their line only.</source>
       <translation>Les points de lignes ont été placés à dessein : ils ne sont comparés qu'à leur ligne.</translation>
@@ -14401,8 +14657,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
-      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again there.</source>
-      <translation>Points avec un nom, dans l'ordre de marche ; radius_m est la distance à laquelle se trouvait la mesure la plus proche, line la ligne à y parcourir de nouveau.</translation>
+      <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again, or crossed once more, there.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -15335,8 +15591,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. A mesh file does not hold it, so it is asked for.</source>
-      <translation>Écart-type de l'altitude d'un point de la surface existante, tel que l'indiquent des points répétés ou des points de contrôle. Un fichier de maillage ne le contient pas, il est donc demandé.</translation>
+      <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16020,8 +16276,13 @@
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
-      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines.</source>
-      <translation>La sortie de « Trouver les lignes du terrain » : celles au statut used sont des lignes de rupture avec leurs altitudes, et cèdent là où elles croisent d'autres lignes.</translation>
+      <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines. For points that stand in a used step and agree with it in height the line stands in the surface; a point whose status you changed stays.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/coverage.py" />
+      <source>The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed line is a place to walk too.</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16105,8 +16366,8 @@
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
-      <source>The same of the second surface (m; 0: a design)</source>
-      <translation>Idem pour la seconde surface (m ; 0 : un projet)</translation>
+      <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -17228,6 +17489,11 @@
       <translation>plan le mieux ajusté à la ligne</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>billionths of a degree</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>blank</source>
       <translation>espace</translation>
@@ -17347,6 +17613,11 @@
       <location filename="../plugin/processing/surfaceraster.py" />
       <source>dem,dtm,raster,grid,heights,elevation,geotiff,interpolate,hillshade,clough-tocher</source>
       <translation>mne,mnt,raster,grille,altitudes,élévation,geotiff,interpoler,ombrage,clough-tocher</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>depths that count down</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -17600,6 +17871,16 @@
       <translation>millimètres (mm)</translation>
     </message>
     <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>millionths of a degree</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>minutes of arc</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/processing/padinput.py" />
       <source>mitred</source>
       <translation>à onglet</translation>
@@ -17788,6 +18069,11 @@
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
+      <source>seconds of arc</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
       <location filename="../plugin/processing/setoutoptions.py" />
       <source>semicolon</source>
       <translation>point-virgule</translation>
@@ -17877,6 +18163,11 @@
       <location filename="../plugin/processing/buildsurface.py" />
       <source>take the mean of the heights</source>
       <translation>prendre la moyenne des altitudes</translation>
+    </message>
+    <message>
+      <location filename="../plugin/processing/importoptions.py" />
+      <source>ten-millionths of a degree</source>
+      <translation type="unfinished" />
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
