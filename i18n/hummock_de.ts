@@ -131,7 +131,7 @@
     <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
-      <translation type="unfinished" />
+      <translation>--near muss ein Ort wie 51.45N,9.0E sein, ein Ost- und Nordwert in --crs oder eine Datei mit Punkten oder GeoJSON, deren Koordinaten verständlich sind; nicht '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1330,7 +1330,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along another at an even distance, as the two kerbs of a street do, is told by both together.</source>
-      <translation type="unfinished" />
+      <translation>Die Evidenz ist der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist; ab 6, und wo die Größen entlang der Linie stetig sind, ist sie eine Bruchkante. Eine Stufe, die in gleichmäßigem Abstand neben einer anderen verläuft, wie die beiden Bordsteine einer Straße, wird an beiden zusammen erkannt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1818,7 +1818,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is drawn now. Check which of them it is.</source>
-      <translation type="unfinished" />
+      <translation>Ist die Vermessung in {crs}, so sind die Passpunkte in {other}, und das Gelände liegt bei {place}, {distance} von dort entfernt, wo es jetzt gezeichnet ist. Prüfen Sie, welches von beiden zutrifft.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1935,7 +1935,7 @@
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back</source>
-      <translation type="unfinished" />
+      <translation>Entfällt  {count} der markierten Punkte, in Abschnitten, die laut Bahnen danebenliegen; --keep-flagged nimmt sie wieder auf</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2341,7 +2341,7 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order in which they were recorded.</source>
-      <translation type="unfinished" />
+      <translation>Linien des Geländes wurden nicht gesucht: Die Punkte folgen einander nicht wie auf einem Weg. Die Suche braucht die Reihenfolge, in der sie aufgezeichnet wurden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2521,7 +2521,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation type="unfinished" />
+      <translation>Von den markierten Punkten bleiben {count} aus der Oberfläche: Abschnitte von 5 m oder mehr, die mindestens zwei Bahnen auf mindestens der Hälfte der Länge treffen und die nach allen diesen Bahnen um mehr als ihre Unsicherheit danebenliegen. Alle anderen markierten Punkte sind in der Oberfläche. Wer das Gelände kennt, nimmt diese Abschnitte mit --keep-flagged wieder auf oder einzelne Punkte mit dem Status used; sonst sind es Stellen, die nochmals zu begehen sind.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2606,7 +2606,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again where a flagged stretch was left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>Eine Stelle nochmals zu begehen, wo ein markierter Abschnitt aus der Oberfläche weggelassen wurde.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2616,7 +2616,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>Eine Stelle, an der eine weitere, rechtwinklig querende Bahn eine Linie klären würde, die die Punkte nur zweifelhaft zeigen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2646,7 +2646,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>One point stands in a found step and agrees with it in height; the line stands for it in the surface. If its status were changed by hand, it would stay.</source>
-      <translation type="unfinished" />
+      <translation>Ein Punkt steht in einer gefundenen Stufe und stimmt in der Höhe mit ihr überein; in der Oberfläche steht die Linie für ihn. Wäre sein Status von Hand geändert, bliebe er.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2842,7 +2842,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points kept out of the surface</source>
-      <translation type="unfinished" />
+      <translation>Punkte nicht in der Oberfläche</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/join.py" />
@@ -2872,7 +2872,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation type="unfinished" />
+      <translation>Punkte, die innerhalb von {beside:.2f} m einer verwendeten Stufe stehen und mit ihren Höhen übereinstimmen, sind keine Eckpunkte der Oberfläche: Die Linie steht für sie. Sie sind nicht verworfen und haben in points.csv den Grund in_line.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3430,7 +3430,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>Survey and control are coordinates of two systems, and the fit hides it. If the control is in {crs}, the survey is in {other}, and lies at {place}: give that as the CRS of the survey instead of a fit.</source>
-      <translation type="unfinished" />
+      <translation>Vermessung und Passpunkte sind Koordinaten zweier Systeme, und die Einpassung verdeckt es. Sind die Passpunkte in {crs}, so ist die Vermessung in {other} und liegt bei {place}: Geben Sie dies als KBS der Vermessung an, statt sie einzupassen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/html.py" />
@@ -3450,7 +3450,7 @@
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
       <source>The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon it. Check which of them the coordinates are in.</source>
-      <translation type="unfinished" />
+      <translation>Das KBS ist zweifelhaft: In {crs} liegen die Punkte {distance} neben {name}; in {other} liegen dieselben Koordinaten darauf. Prüfen Sie, in welchem von beiden die Koordinaten sind.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -4576,7 +4576,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
-      <translation type="unfinished" />
+      <translation>eine Zeile unter den Punkten, die deren {word} angibt</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4608,7 +4608,7 @@
     <message>
       <location filename="../plugin/core/georeference/correction.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
-      <translation type="unfinished" />
+      <translation>ein Ort nahe dem Gelände, anstelle dieses Beispiels: Er zeigt führende Ziffern, die weggelassen wurden</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -4892,7 +4892,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation type="unfinished" />
+      <translation>Spalte {column} trägt die Überschrift '{word}', und eine Zeile darüber sagt {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4942,7 +4942,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>column {column} says zones {zones}; save the lines of each zone as a file of its own</source>
-      <translation type="unfinished" />
+      <translation>Spalte {column} nennt die Zonen {zones}; speichern Sie die Zeilen jeder Zone als eigene Datei</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -5158,7 +5158,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>depths that count down: the height is 0 less the depth</source>
-      <translation type="unfinished" />
+      <translation>Tiefen, die nach unten zählen: Die Höhe ist 0 minus Tiefe</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -5332,7 +5332,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>flagged stretch, left out of the surface</source>
-      <translation type="unfinished" />
+      <translation>markierter Abschnitt, aus der Oberfläche weggelassen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5508,7 +5508,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>heights of the ground, counted up, whatever the header says</source>
-      <translation type="unfinished" />
+      <translation>Höhen des Geländes, nach oben gezählt, was auch die Kopfzeile sagt</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5593,7 +5593,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, or latitudes and longitudes</source>
-      <translation type="unfinished" />
+      <translation>ihre Koordinaten sind geozentrisch (X, Y und Z vom Erdmittelpunkt aus); exportieren Sie Ost- und Nordwerte und Höhen oder Breiten und Längen</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5648,7 +5648,7 @@
     <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
-      <translation type="unfinished" />
+      <translation>führende Ziffern fehlen in den Koordinaten (Ost {easting} m, Nord {northing} m), wie das zeigt, was in der Nähe liegt</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5714,7 +5714,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
-      <translation type="unfinished" />
+      <translation>die Kopfzeile in Zeile {line} hat {header} Spalten, die meisten Zeilen aber {count}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5724,7 +5724,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>lines that are left out</source>
-      <translation type="unfinished" />
+      <translation>Zeilen, die weggelassen werden</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5804,7 +5804,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>minutes of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>Bogenminuten: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5814,7 +5814,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>names that begin with #, all points</source>
-      <translation type="unfinished" />
+      <translation>Namen, die mit # beginnen, alles Punkte</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6026,7 +6026,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave it out</source>
-      <translation type="unfinished" />
+      <translation>eine ihrer ersten Zeilen enthält Zahlen wie ein Punkt, beginnt aber mit #, das zum Namen gehören oder die Zeile zum Kommentar machen kann</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -6361,7 +6361,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>seconds of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>Bogensekunden: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6446,7 +6446,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>so many parts of a degree: {shown}</source>
-      <translation type="unfinished" />
+      <translation>Bruchteile eines Grads: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6506,7 +6506,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>stands in a found line, which stands for it in the surface</source>
-      <translation type="unfinished" />
+      <translation>steht in einer gefundenen Linie, die in der Oberfläche für ihn steht</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -6657,7 +6657,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the first column has no word</source>
-      <translation type="unfinished" />
+      <translation>die erste Spalte hat kein Kopfwort</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6672,7 +6672,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation type="unfinished" />
+      <translation>die Kopfzeile sagt Tiefen, und nichts sagt, ob sie nach unten zählen oder Höhen sind</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -6687,7 +6687,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the heights of column {column} would be about {height} m, and no ground is so high</source>
-      <translation type="unfinished" />
+      <translation>die Höhen der Spalte {column} lägen bei etwa {height} m, und so hoch ist kein Gelände</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
@@ -6707,7 +6707,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the last column has no word</source>
-      <translation type="unfinished" />
+      <translation>die letzte Spalte hat kein Kopfwort</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
@@ -6717,7 +6717,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the line counts the columns</source>
-      <translation type="unfinished" />
+      <translation>die Zeile nummeriert die Spalten</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
@@ -7205,7 +7205,7 @@
     <message>
       <location filename="../plugin/core/earthwork/wide_triangles.py" />
       <source>{area:.0f} m² of {name} lie in triangles with edges over {limit:.1f} m, straight over ground that was not measured: cut and fill there are not known, and not in the intervals. Limit the rim, draw a boundary, or ask by regions that leave this ground out.</source>
-      <translation type="unfinished" />
+      <translation>{area:.0f} m² von {name} liegen in Dreiecken mit Kanten über {limit:.1f} m, gerade über Gelände, das nicht gemessen wurde: Abtrag und Auftrag sind dort nicht bekannt und nicht in den Intervallen. Begrenzen Sie den Rand, zeichnen Sie eine Grenze, oder rechnen Sie nach Gebieten, die dieses Gelände auslassen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -7300,7 +7300,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave them out</source>
-      <translation type="unfinished" />
+      <translation>{count} ihrer ersten Zeilen enthalten Zahlen wie Punkte, beginnen aber mit #, das zu ihren Namen gehören oder sie zu Kommentaren machen kann</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7345,7 +7345,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again where flagged stretches were left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>{count} Stellen nochmals zu begehen, wo markierte Abschnitte aus der Oberfläche weggelassen wurden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>{count} Stellen, an denen eine weitere, rechtwinklig querende Bahn eine Linie klären würde, die die Punkte nur zweifelhaft zeigen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -7455,7 +7455,7 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it again, or keep all flagged stretches in the surface (--keep-flagged).</source>
-      <translation type="unfinished" />
+      <translation>{count} Punkte von Zeile {line} bis {last} liegen anscheinend {size:+.3f} m daneben, wie Bahnen sagen, die sie treffen: markiert und, als Abschnitt von {length:.0f} m, aus der Oberfläche weggelassen. Sehen Sie ihn an und entscheiden Sie von Hand, begehen Sie ihn nochmals, oder behalten Sie alle markierten Abschnitte in der Oberfläche (--keep-flagged).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -7490,7 +7490,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>{count} points stand in found steps and agree with them in height; the lines stand for them in the surface. A point whose status was changed by hand stays.</source>
-      <translation type="unfinished" />
+      <translation>{count} Punkte stehen in gefundenen Stufen und stimmen in der Höhe mit ihnen überein; in der Oberfläche stehen die Linien für sie. Ein Punkt, dessen Status von Hand geändert wurde, bleibt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -7635,7 +7635,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{file} does not belong to {mesh} as it is now, or cannot be read: what it says of noise is not used. Write the mesh anew, or say how well its heights repeat.</source>
-      <translation type="unfinished" />
+      <translation>{file} gehört nicht zu {mesh}, wie es jetzt ist, oder ist nicht lesbar: Was die Datei über das Rauschen sagt, wird nicht verwendet. Schreiben Sie das Mesh neu, oder geben Sie an, wie gut sich seine Höhen wiederholen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7926,7 +7926,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
-      <translation type="unfinished" />
+      <translation>{file}, Zeile {line}: Ab hier enthält die Datei Positionen anderer Art, in Grad oder in Längenmaßen; speichern Sie ihre Teile als eigene Dateien und geben Sie beide an.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8312,7 +8312,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: depths became heights: 0 less the depth, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Aus Tiefen wurden Höhen: 0 minus Tiefe, wie angegeben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
@@ -8327,7 +8327,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Ab Zeile {line} sind andere Spalten oder Einheiten angegeben; die Zeilen danach werden so gelesen.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8372,7 +8372,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: heights are those of the ground already, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Die Höhen sind schon die des Geländes, wie angegeben.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
@@ -8492,7 +8492,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Die Positionen sind in Grad; geben Sie mit --crs ein projiziertes KBS an, in das sie gebracht werden.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/place.py" />
@@ -8507,7 +8507,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Breiten und Längen von Passpunkten gelten als solche in {datum}, dem Bezugssystem des KBS.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/delimited.py" />
@@ -8682,7 +8682,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Die Passpunktdatei ist nicht lesbar ({reason}); prüfen Sie Pfad und Rechte.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
@@ -8712,7 +8712,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Die Höhen aller Passpunkte sind 0 und gelten als nicht bekannt.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
@@ -8777,7 +8777,7 @@
     <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: the table of {count} lines in it was read as {kind}; lines count as in that table.</source>
-      <translation type="unfinished" />
+      <translation>{file}: Die Tabelle von {count} Zeilen darin wurde als {kind} gelesen; Zeilen zählen wie in dieser Tabelle.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8917,7 +8917,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
-      <translation type="unfinished" />
+      <translation>{file}: {question}; geben Sie den Spalten der Passpunkte die Überschriften name, easting, northing und height, mit der Einheit in Klammern.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/questions.py" />
@@ -9214,7 +9214,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{name} is taken with the noise of its own survey, as {file} beside it holds it: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
-      <translation type="unfinished" />
+      <translation>{name} wird mit dem Rauschen der eigenen Vermessung genommen, wie {file} daneben es enthält: {sigma:.0f} mm neu an jedem Punkt und {drift:.0f} mm Drift.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9578,12 +9578,12 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 für eine Planung, die exakt ist; für eine zweite Vermessung das Rauschen ihrer Punkte. Leer: was die Datei .noise.json neben dem Mesh sagt, sonst 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 für eine Planung. Leer: was neben ihrem Mesh steht, sonst 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9755,7 +9755,7 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Flagged points are in the surface&lt;/b&gt;, but for one kind of stretch: 5 m or longer, met by at least two passes along at least half of it, which all say that it is off, by more than its doubt (twice the standard deviation of what they say). It is left out, told in the log and a place to walk again. &lt;i&gt;Keep flagged stretches in the surface&lt;/i&gt; puts all of them back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Gibt jedem Punkt einen &lt;b&gt;Status&lt;/b&gt;: used (verwendet), flagged (markiert: anzusehen) oder rejected (verworfen: nicht in der Oberfläche), mit jedem &lt;b&gt;Grund&lt;/b&gt;. Nichts wird gelöscht. Der Kartentipp eines Punkts nennt seine Gründe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vor allem anderen&lt;/b&gt; werden Ausreißer beiseitegelegt, mit ihren Zeilen und der wahrscheinlichen Ursache: Koordinaten vertauscht, null oder nicht endlich, und Punkte weiter entfernt, als der Weg nach den Zeiten oder dem Abstand der Punkte führen konnte. Wo nichts einen Ausreißer von einem Passpunkt, einer Basis oder einem anderen Teil des Geländes unterscheidet, bleibt der Punkt und wird als weit entfernt markiert, und zu ihm wird kein Gelände gezeichnet, bis Sie ihm den Status used (verwendet) geben.&lt;/p&gt;&lt;p&gt;Einzelne Punkte werden an einem &lt;b&gt;Toleranzsatz&lt;/b&gt; gemessen: Lösungen, Standardabweichungen, Neigung des Stabs, PDOP, Alter der Korrektur, Beobachtungen. Höhen werden mit dem Weg, den Nachbarbahnen, zweimal begangenen Orten und codierten Linien verglichen: ein angehobener, abgesenkter oder verschieden hoher Stab, eine falsch wiedergewonnene Lösung, im Stillstand gespeicherte Punkte (ein Punkt mit ihrem Mittel bleibt), doppelt gespeicherte Linien. Wie viel Rauschen üblich ist, wird in der Vermessung selbst gefunden. Was kreuzende Bahnen bestätigen, ist Gelände, wie tief oder hoch es auch liegt, ebenso was Geländelinien erklären: Borde, Mauern, Gräben. Verworfen wird nur, was Treffen oder scharfe Stufen vom Gelände weg und zurück entscheiden; das Übrige wird markiert. Höhen, die ihr &lt;b&gt;Niveau&lt;/b&gt; für lange Zeit ändern (Stab, Antenne, Basis, Lösung), werden mit dem Betrag und seiner Unsicherheit gemeldet; wo nichts sagt, welcher Teil richtig ist, wird keiner verworfen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Neigung&lt;/b&gt; ist nur ein Fehler, wo der Rover sie nicht ausgleicht. Sie wissen es; sonst zeigen es die Höhen: Ein geneigter Stab ohne Ausgleich gibt Höhen, die um seine Länge mal 1 - cos der Neigung zu tief sind. &lt;b&gt;Eine Grenze, die mehr als ein Zehntel der Punkte verwerfen würde,&lt;/b&gt; wird nicht angewandt, außer Sie haben den Satz gewählt: Die Punkte werden markiert, und das Protokoll sagt zuerst, welche Grenze, wie viele Punkte und was zu tun ist. Punkte ohne Lösung, die die Datei selbst als schlechter ausweist, werden verworfen, und auch das steht zuerst.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Markierte Punkte sind in der Oberfläche&lt;/b&gt;, bis auf eine Art von Abschnitt: 5 m oder länger, von mindestens zwei Bahnen auf mindestens der Hälfte der Länge getroffen, die alle sagen, dass er um mehr als seine Unsicherheit danebenliegt (das Zweifache der Standardabweichung dessen, was sie sagen). Er wird weggelassen, im Protokoll gemeldet und ist eine Stelle, die nochmals zu begehen ist. &lt;i&gt;Markierte Abschnitte in der Oberfläche behalten&lt;/i&gt; nimmt sie alle wieder auf.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie das Feld status eines Punkts in der Ausgabe und führen Sie dies mit dieser Ausgabe erneut aus, oder bilden Sie die Oberfläche daraus. Ihre Entscheidung bleibt: check_status und check_reason behalten, was die Prüfungen sagten, und das Protokoll berichtet, wo Sie sie überstimmt haben.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, etwa die Ausgabe von „Vermessungspunkte importieren“, in einem projizierten KBS. Status, die Punkte ohne check_status mitbringen, zählen als Entscheidungen von Hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Wie sich Höhen wiederholen:&lt;/b&gt; Wo Bahnen sich kreuzen oder nebeneinander verlaufen, nennt das Protokoll die dort gefundene Standardabweichung einer Höhe, mit ihren Freiheitsgraden, und was der Empfänger angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Was keine andere Bahn und keine Linie gesehen hat, kann ein Fehler oder eine Geländeform sein: Solche Punkte werden markiert. Fehler, die die ganze Vermessung gemeinsam hat (Basisstation, Geoid, Stabhöhe), können sich hier nicht zeigen: Verwenden Sie Kontrollpunkte. Die Toleranzen sind gängige Praxis, kein Standard.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
@@ -9770,7 +9770,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes, but mitred where a jog leaves a rounded one no room, and rounded where the line turns so far that a mitre would run far out.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Legt einen Regelquerschnitt entlang einer Linie: Fahrstreifen und Bankette mit ihren Querneigungen, Gräben, wo das Gelände höher liegt, und Böschungen bis zum Gelände. Höhen der Achse kommen aus dem Z der Linie oder aus einer Tabelle von Stationen und Höhen, mit Ausrundungen (Parabeln), wo die Tabelle deren Länge angibt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt wird&lt;/b&gt; ein 2DM-Mesh, wie „Oberfläche bilden“ es schreibt. Tabellen sind in Metern. Zwischen Stationen ist der Streifen gerade; Kurven bestehen aus Sehnen, setzen Sie dort also einen kurzen Abstand der Stationen. Beide Seiten haben dieselben Böschungen. An Ecken laufen die Ränder des Streifens bis dorthin, wo sie sich treffen; äußere sind rund oder auf Gehrung, wie für die Böschungen gewählt, jedoch auf Gehrung, wo ein Versprung einer runden keinen Platz lässt, und rund, wo die Linie so weit abbiegt, dass eine Gehrung weit hinausliefe.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Massenlinie:&lt;/b&gt; genauer Abtrag und Auftrag von Station zu Station, brauchbarer Abtrag minus Auftrag entlang der Linie summiert, und wie weit Erde zwischen Stellen des Ausgleichs transportiert wird: im Layer und auf der Seite.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Der Ausgleich&lt;/b&gt; verschiebt das ganze Längsprofil. &lt;b&gt;Wie sicher&lt;/b&gt; die Volumen sind, beruht auf dem, was Sie über die Punkte angeben; die Seite vergleicht sie mit der Querprofilmethode (gemittelte Endflächen) und der Prismatoidformel entlang der Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Wo eine Kurve dem Rand des Streifens keinen Platz lässt und wo der Streifen über sich selbst läuft, wird er abgelehnt, mit Angabe der Stelle. Enden ohne Böschung stehen als steile Wände. Dies ist keine Ausführungsplanung: Linienführung, Sicht, Entwässerung, standfeste Böschungen und Verkehr brauchen zugelassene Fachleute und die örtlichen Vorschriften. Orten Sie Leitungen im Boden, bevor jemand gräbt.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9785,7 +9785,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Sucht, was Bahnen gemeinsam haben: &lt;b&gt;Stufen&lt;/b&gt; (Bordstein, Mauer, Belagsrand), jede mit Fuß und Oberkante, und &lt;b&gt;Neigungswechsel&lt;/b&gt; (Oberkante und Fuß einer Böschung, Grabensohle, Rinne, Scheitel). Jede Linie hat ihre Stufenhöhe oder ihren Neigungswechsel, ihre Unsicherheit in Lage und Höhe, wie viele Bahnen sie zeigen, und ihre Evidenz: der Zehnerlogarithmus davon, wievielmal seltener als einmal eine so geordnete Linie durch Zufall zu erwarten ist.&lt;/p&gt;&lt;p&gt;Linien mit starker Evidenz erhalten den Status &lt;b&gt;used&lt;/b&gt; (verwendet): „Oberfläche bilden“ hält sich an sie, wenn Sie ihm diesen Layer geben, und eine verwendete Stufe steht dort für die Punkte in ihr, die mit ihren Höhen übereinstimmen. Eine Stufe, die in gleichmäßigem Abstand neben einer anderen verläuft, wie die beiden Bordsteine einer Straße, braucht weniger eigene Evidenz. Die übrigen sind &lt;b&gt;proposed&lt;/b&gt; (vorgeschlagen); geben Sie den Layer an „Abdeckung prüfen“, und die Stellen, an denen eine weitere Bahn sie klären würde, sind unter den zu begehenden Stellen. &lt;b&gt;Sie entscheiden:&lt;/b&gt; Ändern Sie den Status auf used, proposed oder rejected (verworfen), oder verschieben und zeichnen Sie Stützpunkte mit den Werkzeugen von QGIS; läuft dies erneut in dieselbe Datei, oder mit dem Layer als „Linien mit Ihren Entscheidungen“, bleiben Ihre Entscheidungen für die Linien erhalten, die liegen, wo sie lagen.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vorausgesetzt werden&lt;/b&gt; Punkte in der Reihenfolge der Aufzeichnung, in einem projizierten KBS, am besten die Ausgabe von „Vermessung prüfen“; verworfene Punkte zählen nicht mit. Linien aus den Feldcodes haben Vorrang: Eine gefundene Linie, die über den größten Teil ihrer Länge innerhalb von 0.3 m einer solchen liegt, entfällt.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was es braucht:&lt;/b&gt; Punkte jeden halben Meter; vier oder mehr Bahnen quer zur Linie, am besten rechtwinklig und alle 3 m; Stufen von etwa 60 mm oder mehr, oder weniger Rauschen. Auch das Gehen an Fuß und Oberkante oder auf der Grabensohle zeigt eine Linie.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Was schiefgehen kann:&lt;/b&gt; Ein abgesenkter Bordstein oder eine Lücke, die keine Bahn quert, wird geradlinig überbrückt (bridged_m sagt, wie viel). Zwischen den Bahnen ist die Lage einer Linie aus ihrem Verlauf geschätzt. Ein Stab, dessen Höhe sich auf mehreren Bahnen ändert, kann wie eine Stufe aussehen. Sehen Sie sich die Karte an, bevor Sie darauf aufbauen.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9901,7 +9901,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at least half of it, all of them say that it is off by its size, and the size is more than its doubt. Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single points by giving them the status used.</source>
-      <translation type="unfinished" />
+      <translation>Ein markierter Abschnitt von 5 m oder mehr bleibt aus der Oberfläche, wo mindestens zwei Bahnen ihn auf mindestens der Hälfte der Länge treffen, alle sagen, dass er um seinen Betrag danebenliegt, und der Betrag größer ist als seine Unsicherheit. Wer das Gelände kennt, nimmt sie hier alle wieder auf, auf der Befehlszeile mit --keep-flagged, oder einzelne Punkte, indem er ihnen den Status used gibt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -12109,7 +12109,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Flagged</source>
-      <translation type="unfinished" />
+      <translation>Markiert</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -13005,7 +13005,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>Keep flagged stretches in the surface</source>
-      <translation type="unfinished" />
+      <translation>Markierte Abschnitte in der Oberfläche behalten</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -13773,7 +13773,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Rauschen einer gemessenen Höhe (m, 1 Sigma; leer: das ihrer Vermessung)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14542,7 +14542,7 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Points for which a found line stands</source>
-      <translation type="unfinished" />
+      <translation>Punkte, für die eine gefundene Linie steht</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -14658,7 +14658,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again, or crossed once more, there.</source>
-      <translation type="unfinished" />
+      <translation>Punkte mit Namen, in der Reihenfolge der Begehung; radius_m sagt, wie weit der nächste Messpunkt entfernt war, line die Linie, die dort nochmals zu begehen oder noch einmal zu queren ist.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -15592,7 +15592,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation type="unfinished" />
+      <translation>Standardabweichung der Höhe eines Punkts der vorhandenen Oberfläche, wie wiederholte Punkte oder Kontrollpunkte sie zeigen. Leer: Sie und die Drift sind, was die Vermessung selbst gemessen hat, wenn die Datei .noise.json, die „Bericht der Vermessung“ schreibt, neben dem Mesh liegt; sonst 0.015.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16277,12 +16277,12 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines. For points that stand in a used step and agree with it in height the line stands in the surface; a point whose status you changed stays.</source>
-      <translation type="unfinished" />
+      <translation>Die Ausgabe von „Linien des Geländes finden“: Die mit dem Status used sind Bruchkanten mit ihren Höhen und weichen, wo sie andere Linien kreuzen. Für Punkte, die in einer verwendeten Stufe stehen und in der Höhe mit ihr übereinstimmen, steht in der Oberfläche die Linie; ein Punkt, dessen Status Sie geändert haben, bleibt.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed line is a place to walk too.</source>
-      <translation type="unfinished" />
+      <translation>Die Ausgabe von „Linien des Geländes finden“: Wo eine weitere, rechtwinklig querende Bahn eine vorgeschlagene Linie klären würde, ist auch eine zu begehende Stelle.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16367,7 +16367,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Dasselbe für die zweite Oberfläche (m; 0: eine Planung; leer: das ihrer Vermessung)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -17491,7 +17491,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>billionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>Milliardstel Grad</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -17617,7 +17617,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>depths that count down</source>
-      <translation type="unfinished" />
+      <translation>Tiefen, die nach unten zählen</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -17873,12 +17873,12 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>Millionstel Grad</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>minutes of arc</source>
-      <translation type="unfinished" />
+      <translation>Bogenminuten</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -18070,7 +18070,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>seconds of arc</source>
-      <translation type="unfinished" />
+      <translation>Bogensekunden</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -18167,7 +18167,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>ten-millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>Zehnmillionstel Grad</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />

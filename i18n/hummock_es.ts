@@ -131,7 +131,7 @@
     <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
-      <translation type="unfinished" />
+      <translation>--near debe ser un lugar como 51.45N,9.0E, unas coordenadas este y norte en --crs, o un archivo de puntos o GeoJSON con coordenadas comprensibles; no '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1330,7 +1330,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along another at an even distance, as the two kerbs of a street do, is told by both together.</source>
-      <translation type="unfinished" />
+      <translation>La evidencia es el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada; a partir de 6, y donde los tamaños son constantes a lo largo de ella, una línea es línea de rotura. Un escalón que discurre junto a otro a distancia constante, como los dos bordillos de una calle, se reconoce por ambos en conjunto.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1818,7 +1818,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is drawn now. Check which of them it is.</source>
-      <translation type="unfinished" />
+      <translation>Si el levantamiento está en {crs}, el apoyo está en {other} y la obra se sitúa en {place}, a {distance} de donde se dibuja ahora. Compruebe cuál de las dos cosas es.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1935,7 +1935,7 @@
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back</source>
-      <translation type="unfinished" />
+      <translation>Omitidos  {count} de los puntos marcados, en tramos que según las pasadas se desvían; --keep-flagged los repone</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2341,7 +2341,7 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order in which they were recorded.</source>
-      <translation type="unfinished" />
+      <translation>No se buscaron líneas del terreno: los puntos no se suceden como en un recorrido. Hace falta el orden en que se registraron.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2521,7 +2521,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation type="unfinished" />
+      <translation>De los puntos marcados, {count} se dejan fuera de la superficie: tramos de 5 m o más con los que se encuentran al menos dos pasadas, a lo largo de al menos la mitad de ellos, y todas dicen que se desvían, en más de su incertidumbre. Todos los demás puntos marcados están en la superficie. Quien conozca la obra repone estos tramos con --keep-flagged, o puntos sueltos con el estado used (usado); si no, son lugares que volver a recorrer.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2606,7 +2606,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again where a flagged stretch was left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>Un lugar que volver a recorrer donde un tramo marcado se dejó fuera de la superficie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2616,7 +2616,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>Un lugar donde una pasada más en perpendicular resolvería una línea que los puntos muestran con dudas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2646,7 +2646,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>One point stands in a found step and agrees with it in height; the line stands for it in the surface. If its status were changed by hand, it would stay.</source>
-      <translation type="unfinished" />
+      <translation>Un punto está en un escalón hallado y concuerda con él en cota; la línea lo representa en la superficie. Si su estado se cambiara a mano, se quedaría.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2842,7 +2842,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points kept out of the surface</source>
-      <translation type="unfinished" />
+      <translation>Puntos excluidos de la superficie</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/join.py" />
@@ -2872,7 +2872,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation type="unfinished" />
+      <translation>Los puntos que están a menos de {beside:.2f} m de un escalón usado y concuerdan con sus cotas no son vértices de la superficie: la línea los representa. No están rechazados, y llevan el motivo in_line en points.csv.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3430,7 +3430,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>Survey and control are coordinates of two systems, and the fit hides it. If the control is in {crs}, the survey is in {other}, and lies at {place}: give that as the CRS of the survey instead of a fit.</source>
-      <translation type="unfinished" />
+      <translation>El levantamiento y el apoyo son coordenadas de dos sistemas, y el ajuste lo oculta. Si el apoyo está en {crs}, el levantamiento está en {other} y se sitúa en {place}: indique ese como SRC del levantamiento en lugar de un ajuste.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/html.py" />
@@ -3450,7 +3450,7 @@
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
       <source>The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon it. Check which of them the coordinates are in.</source>
-      <translation type="unfinished" />
+      <translation>El SRC es dudoso: en {crs} los puntos están a {distance} de {name}, a un lado; en {other} las mismas coordenadas quedan encima. Compruebe en cuál de los dos están las coordenadas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -4576,7 +4576,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
-      <translation type="unfinished" />
+      <translation>una línea bajo los puntos que da su {word}</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4608,7 +4608,7 @@
     <message>
       <location filename="../plugin/core/georeference/correction.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
-      <translation type="unfinished" />
+      <translation>un lugar próximo a la obra, en lugar de este ejemplo: revela las primeras cifras que se omitieron</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -4892,7 +4892,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation type="unfinished" />
+      <translation>la columna {column} tiene el encabezado '{word}', y una línea más arriba dice {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4942,7 +4942,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>column {column} says zones {zones}; save the lines of each zone as a file of its own</source>
-      <translation type="unfinished" />
+      <translation>la columna {column} indica los husos {zones}; guarde las líneas de cada huso en un archivo propio</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -5158,7 +5158,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>depths that count down: the height is 0 less the depth</source>
-      <translation type="unfinished" />
+      <translation>profundidades que cuentan hacia abajo: la cota es 0 menos la profundidad</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -5332,7 +5332,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>flagged stretch, left out of the surface</source>
-      <translation type="unfinished" />
+      <translation>tramo marcado, dejado fuera de la superficie</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5508,7 +5508,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>heights of the ground, counted up, whatever the header says</source>
-      <translation type="unfinished" />
+      <translation>cotas del terreno, contadas hacia arriba, diga lo que diga el encabezado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5593,7 +5593,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, or latitudes and longitudes</source>
-      <translation type="unfinished" />
+      <translation>sus coordenadas son geocéntricas (X, Y y Z desde el centro de la Tierra); exporte coordenadas este y norte y cotas, o latitudes y longitudes</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5648,7 +5648,7 @@
     <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
-      <translation type="unfinished" />
+      <translation>las primeras cifras se omiten en las coordenadas (este {easting} m, norte {northing} m), según indica lo que hay cerca</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5714,7 +5714,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
-      <translation type="unfinished" />
+      <translation>la línea {line} da encabezado a {header} columnas, pero la mayoría de las líneas tienen {count}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5724,7 +5724,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>lines that are left out</source>
-      <translation type="unfinished" />
+      <translation>líneas que se omiten</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5804,7 +5804,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>minutes of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>minutos de arco: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5814,7 +5814,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>names that begin with #, all points</source>
-      <translation type="unfinished" />
+      <translation>nombres que empiezan por #: todas las líneas son puntos</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6026,7 +6026,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave it out</source>
-      <translation type="unfinished" />
+      <translation>una de sus primeras líneas contiene números como un punto, pero empieza por #, que puede ser parte de su nombre o indicar que se omite</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -6361,7 +6361,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>seconds of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>segundos de arco: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6446,7 +6446,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>so many parts of a degree: {shown}</source>
-      <translation type="unfinished" />
+      <translation>fracciones de grado: {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6506,7 +6506,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>stands in a found line, which stands for it in the surface</source>
-      <translation type="unfinished" />
+      <translation>está en una línea hallada, que lo representa en la superficie</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -6657,7 +6657,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the first column has no word</source>
-      <translation type="unfinished" />
+      <translation>la primera columna no tiene encabezado</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6672,7 +6672,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation type="unfinished" />
+      <translation>el encabezado dice profundidades, y nada dice si cuentan hacia abajo o son cotas</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -6687,7 +6687,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the heights of column {column} would be about {height} m, and no ground is so high</source>
-      <translation type="unfinished" />
+      <translation>las cotas de la columna {column} serían de unos {height} m, y ningún terreno es tan alto</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
@@ -6707,7 +6707,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the last column has no word</source>
-      <translation type="unfinished" />
+      <translation>la última columna no tiene encabezado</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
@@ -6717,7 +6717,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the line counts the columns</source>
-      <translation type="unfinished" />
+      <translation>la línea numera las columnas</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
@@ -7205,7 +7205,7 @@
     <message>
       <location filename="../plugin/core/earthwork/wide_triangles.py" />
       <source>{area:.0f} m² of {name} lie in triangles with edges over {limit:.1f} m, straight over ground that was not measured: cut and fill there are not known, and not in the intervals. Limit the rim, draw a boundary, or ask by regions that leave this ground out.</source>
-      <translation type="unfinished" />
+      <translation>{area:.0f} m² de {name} están en triángulos con aristas de más de {limit:.1f} m, rectos sobre terreno que no se midió: allí no se conocen desmonte ni terraplén, y no entran en los intervalos. Limite el borde, dibuje un contorno o pida el cálculo por regiones que dejen fuera ese terreno.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -7300,7 +7300,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave them out</source>
-      <translation type="unfinished" />
+      <translation>{count} de sus primeras líneas contienen números como los puntos, pero empiezan por #, que puede ser parte de sus nombres o indicar que se omiten</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7345,7 +7345,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again where flagged stretches were left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>{count} lugares que volver a recorrer donde tramos marcados se dejaron fuera de la superficie.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>{count} lugares donde una pasada más en perpendicular resolvería una línea que los puntos muestran con dudas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -7455,7 +7455,7 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it again, or keep all flagged stretches in the surface (--keep-flagged).</source>
-      <translation type="unfinished" />
+      <translation>{count} puntos de la línea {line} a la {last} parecen estar {size:+.3f} m fuera, según las pasadas que se encuentran con ellos: marcados y, como tramo de {length:.0f} m, dejados fuera de la superficie. Revíselo y decida a mano, recórralo de nuevo o conserve todos los tramos marcados en la superficie (--keep-flagged).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -7490,7 +7490,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>{count} points stand in found steps and agree with them in height; the lines stand for them in the surface. A point whose status was changed by hand stays.</source>
-      <translation type="unfinished" />
+      <translation>{count} puntos están en escalones hallados y concuerdan con ellos en cota; las líneas los representan en la superficie. Un punto cuyo estado se cambió a mano se queda.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -7635,7 +7635,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{file} does not belong to {mesh} as it is now, or cannot be read: what it says of noise is not used. Write the mesh anew, or say how well its heights repeat.</source>
-      <translation type="unfinished" />
+      <translation>{file} no corresponde a {mesh} tal como está ahora, o no se puede leer: lo que dice del ruido no se usa. Escriba la malla de nuevo o indique con qué precisión se repiten sus cotas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7926,7 +7926,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
-      <translation type="unfinished" />
+      <translation>{file}, línea {line}: a partir de aquí el archivo contiene posiciones de otro tipo, grados o unidades de longitud; guarde sus partes en archivos propios e indique ambos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8312,7 +8312,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: depths became heights: 0 less the depth, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file}: las profundidades se convirtieron en cotas: 0 menos la profundidad, según lo indicado.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
@@ -8327,7 +8327,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
-      <translation type="unfinished" />
+      <translation>{file}: a partir de la línea {line} se indican otras columnas o unidades; las líneas que siguen se leen según ellas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8372,7 +8372,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: heights are those of the ground already, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file}: las cotas ya son las del terreno, según lo indicado.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
@@ -8492,7 +8492,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
-      <translation type="unfinished" />
+      <translation>{file}: sus posiciones están en grados; indique como --crs un SRC proyectado al que llevarlas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/place.py" />
@@ -8507,7 +8507,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
-      <translation type="unfinished" />
+      <translation>{file}: las latitudes y longitudes de los puntos de apoyo se toman como las de {datum}, el dátum del SRC.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/delimited.py" />
@@ -8682,7 +8682,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
-      <translation type="unfinished" />
+      <translation>{file}: no se puede leer el archivo de puntos de apoyo ({reason}); compruebe la ruta y los permisos.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
@@ -8712,7 +8712,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
-      <translation type="unfinished" />
+      <translation>{file}: las cotas de todos los puntos de apoyo son 0, y cuentan como desconocidas.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
@@ -8777,7 +8777,7 @@
     <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: the table of {count} lines in it was read as {kind}; lines count as in that table.</source>
-      <translation type="unfinished" />
+      <translation>{file}: la tabla de {count} líneas que contiene se leyó como {kind}; las líneas se cuentan como en esa tabla.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8917,7 +8917,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
-      <translation type="unfinished" />
+      <translation>{file}: {question}; dé a las columnas de los puntos de apoyo los encabezados name, easting, northing y height, con la unidad entre paréntesis.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/questions.py" />
@@ -9214,7 +9214,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{name} is taken with the noise of its own survey, as {file} beside it holds it: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
-      <translation type="unfinished" />
+      <translation>{name} se toma con el ruido de su propio levantamiento, tal como lo guarda {file}, que está al lado: {sigma:.0f} mm nuevos en cada punto y {drift:.0f} mm de deriva.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9578,12 +9578,12 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 para un proyecto, que es exacto; para un segundo levantamiento, el ruido de sus puntos. Si se deja vacío, lo que diga el archivo .noise.json que está junto a la malla; si no, 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 para un proyecto. Si se deja vacío, lo que haya junto a su malla; si no, 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9755,7 +9755,7 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Flagged points are in the surface&lt;/b&gt;, but for one kind of stretch: 5 m or longer, met by at least two passes along at least half of it, which all say that it is off, by more than its doubt (twice the standard deviation of what they say). It is left out, told in the log and a place to walk again. &lt;i&gt;Keep flagged stretches in the surface&lt;/i&gt; puts all of them back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Da a cada punto un &lt;b&gt;estado&lt;/b&gt;: usado, marcado (revíselo) o rechazado (excluido de la superficie), con todos los &lt;b&gt;motivos&lt;/b&gt;. No se borra nada. El aviso del mapa de un punto dice sus motivos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Antes que nada&lt;/b&gt; se apartan los puntos extraviados, con sus líneas y la causa probable: coordenadas intercambiadas, cero o no finitas, y puntos más lejos de lo que pudo llegar el recorrido, según los tiempos o la separación de los puntos. Donde nada distingue un punto extraviado de un punto de apoyo, una base u otra parte de la obra, el punto se conserva y se marca como lejano, y no se dibuja terreno hasta él mientras usted no le dé el estado used (usado).&lt;/p&gt;&lt;p&gt;Los puntos aislados se someten a un &lt;b&gt;conjunto de tolerancias&lt;/b&gt;: soluciones, desviaciones típicas, inclinación, PDOP, edad de la corrección, observaciones. Las cotas se contrastan con el recorrido, las pasadas contiguas, los lugares recorridos dos veces y las líneas codificadas: un jalón levantado, bajado o de otra altura, una solución mal recuperada, puntos guardados estando parado (queda un punto con su media), líneas guardadas dos veces. Cuánto ruido es lo habitual se halla en el propio levantamiento. Lo que confirman pasadas que se cruzan es terreno, por baja o alta que sea su cota, y también lo que explican las líneas del terreno: bordillos, muros, cunetas. Solo se rechaza lo que deciden los encuentros o los escalones bruscos que salen del terreno y vuelven a él; lo demás se marca. De las cotas que cambian de &lt;b&gt;nivel&lt;/b&gt; durante mucho tiempo (jalón, antena, base, solución) se informa con la magnitud y su incertidumbre; donde nada dice qué parte es correcta, no se rechaza ninguna.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La inclinación&lt;/b&gt; solo es un fallo donde el rover no la compensa. Usted lo sabe; si no, lo dicen las cotas: un jalón inclinado sin compensación da cotas demasiado bajas en su longitud por 1 - cos de la inclinación. &lt;b&gt;Un límite que rechazaría más de una décima parte de los puntos&lt;/b&gt; no se aplica salvo que usted haya elegido el conjunto: los puntos se marcan, y el registro dice primero qué límite, cuántos puntos y qué hacer. Los puntos sin solución que el propio archivo muestra como peores se rechazan, y eso también se dice primero.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Los puntos marcados están en la superficie&lt;/b&gt;, salvo un tipo de tramo: de 5 m o más, con el que se encuentran al menos dos pasadas a lo largo de al menos la mitad, y todas dicen que se desvía, en más de su incertidumbre (el doble de la desviación típica de lo que dicen). Se deja fuera, se indica en el registro y es un lugar que volver a recorrer. &lt;i&gt;Conservar los tramos marcados en la superficie&lt;/i&gt; los repone todos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Usted decide:&lt;/b&gt; cambie el campo status de un punto en la salida y ejecute esto de nuevo sobre ella, o construya la superficie con ella. Su decisión se mantiene: check_status y check_reason conservan lo que dijeron las comprobaciones, y el registro informa de dónde las desestimó.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, como la salida de «Importar los puntos del levantamiento», en un SRC proyectado. Los estados que los puntos traigan sin check_status cuentan como decisiones a mano.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Cómo se repiten las cotas:&lt;/b&gt; donde las pasadas se cruzan o discurren juntas, el registro da la desviación típica de una cota hallada allí, con sus grados de libertad, y lo que declara el receptor.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; lo que ninguna otra pasada ni línea ha visto puede ser un fallo o una forma del terreno: esos puntos se marcan. Los errores que comparte todo el levantamiento (estación base, geoide, altura del jalón) no se pueden ver aquí: use puntos de comprobación. Las tolerancias son práctica común, no una norma.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
@@ -9770,7 +9770,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes, but mitred where a jog leaves a rounded one no room, and rounded where the line turns so far that a mitre would run far out.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Coloca una sección tipo a lo largo de una línea: carriles y arcenes con sus pendientes transversales, cunetas donde el terreno está por encima, y taludes hasta el terreno. Las cotas del eje proceden de la Z de la línea o de una tabla de estaciones y cotas, con acuerdos verticales (parábolas) donde la tabla da su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; una malla 2DM tal como la escribe «Construir la superficie». Las tablas están en metros. Entre estaciones la franja es recta; las curvas se forman con cuerdas, así que fije allí una distancia corta entre estaciones. Ambos lados tienen los mismos taludes. En las esquinas los bordes de la franja llegan hasta donde se encuentran; las salientes se redondean o se hacen a inglete, como se elija para los taludes, pero a inglete donde un quiebro no deja sitio a una redondeada, y redondeadas donde la línea gira tanto que un inglete llegaría muy lejos.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Diagrama de masas:&lt;/b&gt; desmonte y terraplén exactos de estación a estación, desmonte aprovechable menos terraplén acumulado a lo largo de la línea, y a qué distancia se transportan las tierras entre los lugares donde se compensan: en la capa y en la página.&lt;/p&gt;&lt;p&gt;&lt;b&gt;La compensación&lt;/b&gt; desplaza todo el perfil longitudinal. &lt;b&gt;Cuán seguros&lt;/b&gt; son los volúmenes depende de lo que usted diga de los puntos; la página los compara con las áreas medias y la fórmula prismoidal a lo largo de la línea.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; donde una curva no deja sitio al borde de la franja, y donde la franja se superpone a sí misma, se rechaza, indicando el lugar. Los extremos sin taludes quedan como caras empinadas. Esto no es un proyecto de construcción: el trazado, la visibilidad, el drenaje, la estabilidad de los taludes y el tráfico requieren ejercicio profesional habilitado y la normativa local. Localice los servicios enterrados antes de que nadie excave.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9785,7 +9785,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Busca lo que comparten las pasadas: &lt;b&gt;escalones&lt;/b&gt; (bordillo, muro, borde de pavimento), cada uno con pie y cabeza, y &lt;b&gt;cambios de pendiente&lt;/b&gt; (cabeza y pie de un talud, fondo de una cuneta, rigola, coronación). Cada línea lleva la altura de su escalón o su cambio de pendiente, su incertidumbre en planta y en cota, cuántas pasadas la muestran, y su evidencia: el logaritmo decimal de cuántas veces menos que una se espera por azar una línea tan ordenada.&lt;/p&gt;&lt;p&gt;Las líneas de evidencia fuerte reciben el estado &lt;b&gt;used&lt;/b&gt; (usado): «Construir la superficie» se atiene a ellas cuando le da esta capa, y un escalón usado representa allí a los puntos que están en él y concuerdan con sus cotas. Un escalón que discurre junto a otro a distancia constante, como los dos bordillos de una calle, necesita menos evidencia propia. Las demás son &lt;b&gt;proposed&lt;/b&gt; (propuesto); dé la capa a «Comprobar la cobertura», y los lugares donde una pasada más las resolvería están entre los lugares por recorrer. &lt;b&gt;Usted decide:&lt;/b&gt; cambie el estado a used, proposed o rejected (rechazado), o mueva y dibuje vértices con la edición de QGIS; cuando esto se ejecuta de nuevo sobre el mismo archivo, o con la capa como «Líneas con sus decisiones», sus decisiones se conservan para las líneas que siguen donde estaban.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Supone&lt;/b&gt; puntos en el orden de registro, en un SRC proyectado, mejor la salida de «Comprobar el levantamiento»; los puntos rechazados no intervienen. Las líneas de los códigos de campo tienen prioridad: se descarta una línea hallada que está a menos de 0.3 m de una de ellas en la mayor parte de su longitud.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué necesita:&lt;/b&gt; puntos cada medio metro; cuatro pasadas o más a través de la línea, mejor en perpendicular y cada 3 m; escalones de unos 60 mm o más, o menos ruido. También muestra una línea caminar por el pie y la cabeza, o por el fondo de una cuneta.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Qué puede fallar:&lt;/b&gt; un bordillo rebajado o un hueco que ninguna pasada cruza se salva en línea recta (bridged_m dice cuánto). Entre pasadas la posición de una línea se estima por su trazado. Un jalón cuya altura cambia en varias pasadas puede parecer un escalón. Mire el mapa antes de construir sobre él.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9901,7 +9901,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at least half of it, all of them say that it is off by its size, and the size is more than its doubt. Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single points by giving them the status used.</source>
-      <translation type="unfinished" />
+      <translation>Un tramo marcado de 5 m o más se deja fuera de la superficie donde al menos dos pasadas se encuentran con él, a lo largo de al menos la mitad, todas ellas dicen que se desvía en su magnitud, y la magnitud es mayor que su incertidumbre. Quien conozca la obra los repone todos aquí, en la línea de órdenes con --keep-flagged, o puntos sueltos dándoles el estado used (usado).</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -12109,7 +12109,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Flagged</source>
-      <translation type="unfinished" />
+      <translation>Marcado</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -13005,7 +13005,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>Keep flagged stretches in the surface</source>
-      <translation type="unfinished" />
+      <translation>Conservar los tramos marcados en la superficie</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -13773,7 +13773,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Ruido de una cota levantada (m, 1 sigma; vacío: el de su levantamiento)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14542,7 +14542,7 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Points for which a found line stands</source>
-      <translation type="unfinished" />
+      <translation>Puntos a los que representa una línea hallada</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -14658,7 +14658,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again, or crossed once more, there.</source>
-      <translation type="unfinished" />
+      <translation>Puntos con nombre, en orden de recorrido; radius_m es a qué distancia quedaba lo más próximo que se midió, line la línea que volver a recorrer, o cruzar una vez más, allí.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -15592,7 +15592,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation type="unfinished" />
+      <translation>Desviación típica de la cota de un punto de la superficie existente, según lo indiquen puntos repetidos o puntos de comprobación. Si se deja vacío, esta y la deriva son las que midió el propio levantamiento, si junto a la malla está el archivo .noise.json que escribe «Informe del levantamiento»; si no, 0.015.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16277,12 +16277,12 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines. For points that stand in a used step and agree with it in height the line stands in the surface; a point whose status you changed stays.</source>
-      <translation type="unfinished" />
+      <translation>La salida de «Buscar líneas del terreno»: las de estado used son líneas de rotura con sus cotas, y ceden donde cruzan otras líneas. A los puntos que están en un escalón usado y concuerdan con él en cota los representa la línea en la superficie; un punto cuyo estado usted cambió se queda.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed line is a place to walk too.</source>
-      <translation type="unfinished" />
+      <translation>La salida de «Buscar líneas del terreno»: donde una pasada más en perpendicular resolvería una línea propuesta también es un lugar por recorrer.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16367,7 +16367,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Lo mismo de la segunda superficie (m; 0: un proyecto; vacío: el de su levantamiento)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -17491,7 +17491,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>billionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>milmillonésimas de grado</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -17617,7 +17617,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>depths that count down</source>
-      <translation type="unfinished" />
+      <translation>profundidades que cuentan hacia abajo</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -17873,12 +17873,12 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>millonésimas de grado</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>minutes of arc</source>
-      <translation type="unfinished" />
+      <translation>minutos de arco</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -18070,7 +18070,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>seconds of arc</source>
-      <translation type="unfinished" />
+      <translation>segundos de arco</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -18167,7 +18167,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>ten-millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>diezmillonésimas de grado</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />

@@ -131,7 +131,7 @@
     <message>
       <location filename="../plugin/core/job/landmarks.py" />
       <source>--near must be a place such as 51.45N,9.0E, an easting and northing in --crs, or a file of points or GeoJSON whose coordinates can be understood; not '{value}'.</source>
-      <translation type="unfinished" />
+      <translation>--near doit être un lieu tel que 51.45N,9.0E, des coordonnées est et nord dans --crs, ou un fichier de points ou GeoJSON dont les coordonnées peuvent être comprises ; et non '{value}'.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -1330,7 +1330,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Evidence is the decimal logarithm of how many times less than once so orderly a line is expected by chance; from 6 on, and where sizes are steady along it, a line is a breakline. A step that runs along another at an even distance, as the two kerbs of a street do, is told by both together.</source>
-      <translation type="unfinished" />
+      <translation>L'indice de preuve est le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard ; à partir de 6, et là où les grandeurs sont constantes le long d'elle, une ligne est une ligne de rupture. Un ressaut qui en longe un autre à distance constante, comme les deux bordures d'une rue, est jugé d'après les deux ensemble.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/volume_sections.py" />
@@ -1818,7 +1818,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>If the survey is in {crs}, the control is in {other}, and the site lies at {place}, {distance} from where it is drawn now. Check which of them it is.</source>
-      <translation type="unfinished" />
+      <translation>Si le levé est en {crs}, l'appui est en {other}, et le site se trouve à {place}, à {distance} de l'endroit où il est dessiné maintenant. Vérifiez lequel des deux cas est le bon.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/surface_sections.py" />
@@ -1935,7 +1935,7 @@
     <message>
       <location filename="../plugin/core/report/summary.py" />
       <source>Left out  {count} of the flagged points, in stretches that passes say are off; --keep-flagged puts back</source>
-      <translation type="unfinished" />
+      <translation>Écartés   {count} des points signalés, sur des tronçons que des passages disent décalés ; --keep-flagged les remet</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
@@ -2341,7 +2341,7 @@
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />
       <source>No lines of the ground were looked for: the points do not follow each other as on a walk. They need the order in which they were recorded.</source>
-      <translation type="unfinished" />
+      <translation>Aucune ligne du terrain n'a été cherchée : les points ne se suivent pas comme sur un parcours. Il leur faut l'ordre dans lequel ils ont été enregistrés.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/plan.py" />
@@ -2521,7 +2521,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or single points by the status used; else they are places to walk again.</source>
-      <translation type="unfinished" />
+      <translation>Parmi les points signalés, {count} sont laissés hors de la surface : des tronçons de 5 m ou plus qu'au moins deux passages rencontrent, sur au moins la moitié de leur longueur, et que tous ces passages disent décalés, de plus que leur incertitude. Tous les autres points signalés sont dans la surface. Qui connaît le site remet ces tronçons avec --keep-flagged, ou des points isolés par le statut used ; sinon, ce sont des endroits à parcourir de nouveau.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/water_sections.py" />
@@ -2606,7 +2606,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place to walk again where a flagged stretch was left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>Un endroit à parcourir de nouveau, là où un tronçon signalé a été laissé hors de la surface.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -2616,7 +2616,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>One place where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>Un endroit où un passage de plus, en travers à angle droit, trancherait une ligne que les points montrent de façon incertaine.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout.py" />
@@ -2646,7 +2646,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>One point stands in a found step and agrees with it in height; the line stands for it in the surface. If its status were changed by hand, it would stay.</source>
-      <translation type="unfinished" />
+      <translation>Un point se trouve dans un ressaut trouvé et concorde avec lui en altitude ; la ligne le remplace dans la surface. Si son statut était changé à la main, il resterait.</translation>
     </message>
     <message>
       <location filename="../plugin/core/surface/build.py" />
@@ -2842,7 +2842,7 @@
     <message>
       <location filename="../plugin/core/report/point_sections.py" />
       <source>Points kept out of the surface</source>
-      <translation type="unfinished" />
+      <translation>Points tenus hors de la surface</translation>
     </message>
     <message>
       <location filename="../plugin/core/linework/join.py" />
@@ -2872,7 +2872,7 @@
     <message>
       <location filename="../plugin/core/report/found_sections.py" />
       <source>Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.</source>
-      <translation type="unfinished" />
+      <translation>Les points qui se trouvent à moins de {beside:.2f} m d'un ressaut utilisé et concordent avec ses altitudes ne sont pas des sommets de la surface : la ligne les remplace. Ils ne sont pas rejetés, et ont la raison in_line dans points.csv.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/setout_table.py" />
@@ -3430,7 +3430,7 @@
     <message>
       <location filename="../plugin/core/georeference/control_crs.py" />
       <source>Survey and control are coordinates of two systems, and the fit hides it. If the control is in {crs}, the survey is in {other}, and lies at {place}: give that as the CRS of the survey instead of a fit.</source>
-      <translation type="unfinished" />
+      <translation>Le levé et l'appui sont des coordonnées de deux systèmes, et l'ajustement le cache. Si l'appui est en {crs}, le levé est en {other}, et se trouve à {place} : donnez celui-ci comme SCR du levé au lieu d'un ajustement.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/html.py" />
@@ -3450,7 +3450,7 @@
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
       <source>The CRS is doubtful: in {crs} the points lie {distance} beside {name}; in {other} the same coordinates lie upon it. Check which of them the coordinates are in.</source>
-      <translation type="unfinished" />
+      <translation>Le SCR est douteux : dans {crs}, les points sont à {distance} à côté de {name} ; dans {other}, les mêmes coordonnées tombent dessus. Vérifiez dans lequel des deux sont les coordonnées.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/crs_doubt.py" />
@@ -4576,7 +4576,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>a line below the points that gives their {word}</source>
-      <translation type="unfinished" />
+      <translation>une ligne sous les points qui donne leur {word}</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -4608,7 +4608,7 @@
     <message>
       <location filename="../plugin/core/georeference/correction.py" />
       <source>a place near the site in place of this example: it tells leading digits that were left out</source>
-      <translation type="unfinished" />
+      <translation>un lieu proche du site à la place de cet exemple : il indique les premiers chiffres qui ont été omis</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/antenna.py" />
@@ -4892,7 +4892,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>column {column} is headed '{word}', and a line above says {unit}</source>
-      <translation type="unfinished" />
+      <translation>la colonne {column} a l'en-tête '{word}', et une ligne au-dessus indique {unit}</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
@@ -4942,7 +4942,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>column {column} says zones {zones}; save the lines of each zone as a file of its own</source>
-      <translation type="unfinished" />
+      <translation>la colonne {column} indique les fuseaux {zones} ; enregistrez les lignes de chaque fuseau dans un fichier à part</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -5158,7 +5158,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>depths that count down: the height is 0 less the depth</source>
-      <translation type="unfinished" />
+      <translation>profondeurs comptées vers le bas : l'altitude est 0 moins la profondeur</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -5332,7 +5332,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>flagged stretch, left out of the surface</source>
-      <translation type="unfinished" />
+      <translation>tronçon signalé, laissé hors de la surface</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/figures.py" />
@@ -5508,7 +5508,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>heights of the ground, counted up, whatever the header says</source>
-      <translation type="unfinished" />
+      <translation>altitudes du sol, comptées vers le haut, quoi que dise l'en-tête</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5593,7 +5593,7 @@
     <message>
       <location filename="../plugin/core/points/recognise.py" />
       <source>its coordinates are geocentric (X, Y and Z from the middle of the Earth); export eastings, northings and heights, or latitudes and longitudes</source>
-      <translation type="unfinished" />
+      <translation>ses coordonnées sont géocentriques (X, Y et Z depuis le centre de la Terre) ; exportez des coordonnées est et nord et des altitudes, ou des latitudes et longitudes</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5648,7 +5648,7 @@
     <message>
       <location filename="../plugin/core/georeference/area_causes.py" />
       <source>leading digits are left out of the coordinates (east {easting} m, north {northing} m), as what lies near says</source>
-      <translation type="unfinished" />
+      <translation>les premiers chiffres sont omis des coordonnées (est {easting} m, nord {northing} m), d'après ce qui se trouve à proximité</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -5714,7 +5714,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>line {line} heads {header} columns, but most lines have {count}</source>
-      <translation type="unfinished" />
+      <translation>la ligne {line} donne des en-têtes à {header} colonnes, mais la plupart des lignes en ont {count}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5724,7 +5724,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>lines that are left out</source>
-      <translation type="unfinished" />
+      <translation>lignes qui sont omises</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -5804,7 +5804,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>minutes of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>minutes d'arc : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/haul_section.py" />
@@ -5814,7 +5814,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>names that begin with #, all points</source>
-      <translation type="unfinished" />
+      <translation>noms qui commencent par #, tous des points</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6026,7 +6026,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>one of its first lines holds numbers as a point does but begins with #, which may belong to its name or leave it out</source>
-      <translation type="unfinished" />
+      <translation>une de ses premières lignes contient des nombres comme un point mais commence par #, qui peut faire partie de son nom ou l'omettre</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/intake_heights.py" />
@@ -6361,7 +6361,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>seconds of arc: {shown}</source>
-      <translation type="unfinished" />
+      <translation>secondes d'arc : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/grading_figures.py" />
@@ -6446,7 +6446,7 @@
     <message>
       <location filename="../plugin/core/points/angle_forms.py" />
       <source>so many parts of a degree: {shown}</source>
-      <translation type="unfinished" />
+      <translation>fractions d'un degré : {shown}</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/input_sections.py" />
@@ -6506,7 +6506,7 @@
     <message>
       <location filename="../plugin/core/report/remarks.py" />
       <source>stands in a found line, which stands for it in the surface</source>
-      <translation type="unfinished" />
+      <translation>se trouve dans une ligne trouvée, qui le remplace dans la surface</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading_study.py" />
@@ -6657,7 +6657,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the first column has no word</source>
-      <translation type="unfinished" />
+      <translation>la première colonne n'a pas de mot d'en-tête</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/output_sections.py" />
@@ -6672,7 +6672,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>the header says depths, and nothing says whether they count down or are heights</source>
-      <translation type="unfinished" />
+      <translation>l'en-tête indique des profondeurs, et rien ne dit si elles sont comptées vers le bas ou sont des altitudes</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/length_units.py" />
@@ -6687,7 +6687,7 @@
     <message>
       <location filename="../plugin/core/points/length_units.py" />
       <source>the heights of column {column} would be about {height} m, and no ground is so high</source>
-      <translation type="unfinished" />
+      <translation>les altitudes de la colonne {column} seraient d'environ {height} m, et aucun terrain n'est si haut</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/fit_readings.py" />
@@ -6707,7 +6707,7 @@
     <message>
       <location filename="../plugin/core/points/layout.py" />
       <source>the last column has no word</source>
-      <translation type="unfinished" />
+      <translation>la dernière colonne n'a pas de mot d'en-tête</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/plan_columns.py" />
@@ -6717,7 +6717,7 @@
     <message>
       <location filename="../plugin/core/points/rejects.py" />
       <source>the line counts the columns</source>
-      <translation type="unfinished" />
+      <translation>la ligne numérote les colonnes</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/rejects.py" />
@@ -7205,7 +7205,7 @@
     <message>
       <location filename="../plugin/core/earthwork/wide_triangles.py" />
       <source>{area:.0f} m² of {name} lie in triangles with edges over {limit:.1f} m, straight over ground that was not measured: cut and fill there are not known, and not in the intervals. Limit the rim, draw a boundary, or ask by regions that leave this ground out.</source>
-      <translation type="unfinished" />
+      <translation>{area:.0f} m² de {name} sont dans des triangles ayant des arêtes de plus de {limit:.1f} m, tout droit au-dessus d'un terrain qui n'a pas été mesuré : déblai et remblai n'y sont pas connus, et ne sont pas dans les intervalles. Limitez le pourtour, tracez une limite, ou demandez les volumes par régions qui laissent ce terrain de côté.</translation>
     </message>
     <message>
       <location filename="../plugin/core/earthwork/grading.py" />
@@ -7300,7 +7300,7 @@
     <message>
       <location filename="../plugin/core/points/detect.py" />
       <source>{count} of its first lines hold numbers as points do but begin with #, which may belong to their names or leave them out</source>
-      <translation type="unfinished" />
+      <translation>{count} de ses premières lignes contiennent des nombres comme des points mais commencent par #, qui peut faire partie de leurs noms ou les omettre</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/accuracy.py" />
@@ -7345,7 +7345,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places to walk again where flagged stretches were left out of the surface.</source>
-      <translation type="unfinished" />
+      <translation>{count} endroits à parcourir de nouveau, là où des tronçons signalés ont été laissés hors de la surface.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
@@ -7355,7 +7355,7 @@
     <message>
       <location filename="../plugin/core/quality/coverage.py" />
       <source>{count} places where one more pass squarely across would settle a line that the points show in doubt.</source>
-      <translation type="unfinished" />
+      <translation>{count} endroits où un passage de plus, en travers à angle droit, trancherait une ligne que les points montrent de façon incertaine.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/merge.py" />
@@ -7455,7 +7455,7 @@
     <message>
       <location filename="../plugin/core/quality/check.py" />
       <source>{count} points from line {line} to {last} seem to lie {size:+.3f} m off, as passes say that meet them: flagged and, as a stretch of {length:.0f} m, left out of the surface. Look at it and decide by hand, walk it again, or keep all flagged stretches in the surface (--keep-flagged).</source>
-      <translation type="unfinished" />
+      <translation>{count} points de la ligne {line} à {last} semblent décalés de {size:+.3f} m, d'après les passages qui les rencontrent : signalés et, comme tronçon de {length:.0f} m, laissés hors de la surface. Examinez-le et décidez à la main, parcourez-le de nouveau, ou gardez tous les tronçons signalés dans la surface (--keep-flagged).</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/check.py" />
@@ -7490,7 +7490,7 @@
     <message>
       <location filename="../plugin/core/surface/standing.py" />
       <source>{count} points stand in found steps and agree with them in height; the lines stand for them in the surface. A point whose status was changed by hand stays.</source>
-      <translation type="unfinished" />
+      <translation>{count} points se trouvent dans des ressauts trouvés et concordent avec eux en altitude ; les lignes les remplacent dans la surface. Un point dont le statut a été changé à la main reste.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/held_back.py" />
@@ -7635,7 +7635,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{file} does not belong to {mesh} as it is now, or cannot be read: what it says of noise is not used. Write the mesh anew, or say how well its heights repeat.</source>
-      <translation type="unfinished" />
+      <translation>{file} ne correspond pas à {mesh} dans son état actuel, ou ne peut pas être lu : ce qu'il dit du bruit n'est pas utilisé. Réécrivez le maillage, ou indiquez à combien ses altitudes se répètent.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -7926,7 +7926,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}, line {line}: from here on the file holds positions of another kind, degrees or lengths; save its parts as files of their own and give both.</source>
-      <translation type="unfinished" />
+      <translation>{file}, ligne {line} : à partir d'ici, le fichier contient des positions d'un autre genre, degrés ou longueurs ; enregistrez ses parties dans des fichiers à part et donnez les deux.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/texts.py" />
@@ -8312,7 +8312,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: depths became heights: 0 less the depth, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file} : les profondeurs sont devenues des altitudes : 0 moins la profondeur, comme indiqué.</translation>
     </message>
     <message>
       <location filename="../plugin/core/handover/found_lines.py" />
@@ -8327,7 +8327,7 @@
     <message>
       <location filename="../plugin/core/points/sections.py" />
       <source>{file}: from line {line} on other columns or units are said; the lines behind it are read so.</source>
-      <translation type="unfinished" />
+      <translation>{file} : à partir de la ligne {line}, d'autres colonnes ou unités sont indiquées ; les lignes qui la suivent sont lues ainsi.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/lines_of_text.py" />
@@ -8372,7 +8372,7 @@
     <message>
       <location filename="../plugin/core/points/antenna.py" />
       <source>{file}: heights are those of the ground already, as said.</source>
-      <translation type="unfinished" />
+      <translation>{file} : les altitudes sont déjà celles du sol, comme indiqué.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/level_shift.py" />
@@ -8492,7 +8492,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: its positions are in degrees; give a projected CRS as --crs to bring them to.</source>
-      <translation type="unfinished" />
+      <translation>{file} : ses positions sont en degrés ; donnez comme --crs un SCR projeté dans lequel les amener.</translation>
     </message>
     <message>
       <location filename="../plugin/core/georeference/place.py" />
@@ -8507,7 +8507,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: latitudes and longitudes of control points are taken as those of {datum}, the datum of the CRS.</source>
-      <translation type="unfinished" />
+      <translation>{file} : les latitudes et longitudes des points d'appui sont prises comme celles de {datum}, la référence géodésique du SCR.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/delimited.py" />
@@ -8682,7 +8682,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the control file cannot be read ({reason}); check path and permissions.</source>
-      <translation type="unfinished" />
+      <translation>{file} : le fichier de points d'appui ne peut pas être lu ({reason}) ; vérifiez le chemin et les droits.</translation>
     </message>
     <message>
       <location filename="../plugin/core/alignment/line_file.py" />
@@ -8712,7 +8712,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: the heights of all control points are 0, and count as not known.</source>
-      <translation type="unfinished" />
+      <translation>{file} : les altitudes de tous les points d'appui sont 0, et comptent comme inconnues.</translation>
     </message>
     <message>
       <location filename="../plugin/core/drainage/inlet_list.py" />
@@ -8777,7 +8777,7 @@
     <message>
       <location filename="../plugin/core/points/source.py" />
       <source>{file}: the table of {count} lines in it was read as {kind}; lines count as in that table.</source>
-      <translation type="unfinished" />
+      <translation>{file} : la table de {count} lignes qu'il contient a été lue comme {kind} ; les lignes se comptent comme dans cette table.</translation>
     </message>
     <message>
       <location filename="../plugin/core/quality/tolerances.py" />
@@ -8917,7 +8917,7 @@
     <message>
       <location filename="../plugin/core/georeference/control.py" />
       <source>{file}: {question}; head the columns of control points name, easting, northing and height, with the unit in brackets.</source>
-      <translation type="unfinished" />
+      <translation>{file} : {question} ; donnez aux colonnes des points d'appui les en-têtes name, easting, northing et height, avec l'unité entre crochets.</translation>
     </message>
     <message>
       <location filename="../plugin/core/points/questions.py" />
@@ -9214,7 +9214,7 @@
     <message>
       <location filename="../plugin/core/handover/mesh_noise.py" />
       <source>{name} is taken with the noise of its own survey, as {file} beside it holds it: {sigma:.0f} mm new at every point and {drift:.0f} mm of drift.</source>
-      <translation type="unfinished" />
+      <translation>{name} est pris avec le bruit de son propre levé, tel que {file} à côté le contient : {sigma:.0f} mm nouveaux à chaque point et {drift:.0f} mm de dérive.</translation>
     </message>
     <message>
       <location filename="../plugin/core/report/road_sections.py" />
@@ -9578,12 +9578,12 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design, which is exact; for a second survey the noise of its points. Left empty, what the file .noise.json beside the mesh says, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 pour un projet, qui est exact ; pour un second levé, le bruit de ses points. Laissé vide, ce que dit le fichier .noise.json à côté du maillage, sinon 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>0 for a design. Left empty, what is beside its mesh, else 0.</source>
-      <translation type="unfinished" />
+      <translation>0 pour un projet. Laissé vide, ce qui est à côté de son maillage, sinon 0.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -9755,7 +9755,7 @@
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
       <source>&lt;p&gt;Gives every point a &lt;b&gt;status&lt;/b&gt;: used, flagged (look at it) or rejected (kept out of the surface), with every &lt;b&gt;reason&lt;/b&gt;. Nothing is deleted. The map tip of a point tells its reasons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Before all else&lt;/b&gt; stray points are put aside, with their lines and the likely cause: coordinates swapped, zero or not finite, and points farther off than the walk could have gone, by the times or by the spacing of the points. Where nothing tells a stray from a control point, a base or another part of the site, the point is kept and flagged as far off, and no ground is drawn to it until you give it the status used.&lt;/p&gt;&lt;p&gt;Single points are held to a &lt;b&gt;tolerance set&lt;/b&gt;: fixes, standard deviations, tilt, PDOP, age of the correction, observations. Heights are held against the walk, the passes beside it, places walked twice and coded lines: a pole lifted, dropped or of another height, a fix regained wrongly, points stored while standing still (one point with their mean stays), lines stored twice. How much noise is usual is found in the survey itself. What crossing passes confirm is ground, however low or high it lies, and so is what lines of the ground explain: kerbs, walls, ditches. Rejected is only what meetings or sharp steps off the ground and back decide; the rest is flagged. Heights that change their &lt;b&gt;level&lt;/b&gt; for long (pole, antenna, base, fix) are told with the size and its doubt; where nothing says which part is right, none is rejected.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Tilt&lt;/b&gt; is a fault only where the rover does not compensate it. You know; else the heights tell: a leaning pole without compensation gives heights that are too low by its length times 1 - cos of the tilt. &lt;b&gt;A limit that would reject more than a tenth of the points&lt;/b&gt; is not applied unless you chose the set: the points are flagged, and the log says first which limit, how many points, and what to do. Points without a fix that the file itself shows to be worse are rejected, and that is said first too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Flagged points are in the surface&lt;/b&gt;, but for one kind of stretch: 5 m or longer, met by at least two passes along at least half of it, which all say that it is off, by more than its doubt (twice the standard deviation of what they say). It is left out, told in the log and a place to walk again. &lt;i&gt;Keep flagged stretches in the surface&lt;/i&gt; puts all of them back.&lt;/p&gt;&lt;p&gt;&lt;b&gt;You decide:&lt;/b&gt; change the field status of a point in the output, and run this on that output again, or build the surface from it. Your decision stays: check_status and check_reason keep what the checks said, and the log reports where you overruled them.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, such as the output of “Import survey points”, in a projected CRS. Statuses that points bring along without check_status count as decisions by hand.&lt;/p&gt;&lt;p&gt;&lt;b&gt;How heights repeat:&lt;/b&gt; where passes cross or run side by side, the log gives the standard deviation of a height found there, with its degrees of freedom, and what the receiver claims.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; what no other pass and no line has seen can be a fault or a form of the ground: such points are flagged. Errors shared by the whole survey (base station, geoid, pole height) cannot show here: use check points. The tolerances are common practice, no standard.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Donne à chaque point un &lt;b&gt;statut&lt;/b&gt; : used (utilisé), flagged (signalé : à examiner) ou rejected (rejeté : tenu hors de la surface), avec chaque &lt;b&gt;raison&lt;/b&gt;. Rien n'est supprimé. L'info-bulle d'un point dit ses raisons.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Avant tout le reste&lt;/b&gt;, les points aberrants sont mis de côté, avec leurs lignes et la cause probable : coordonnées permutées, nulles ou non finies, et points plus loin que le parcours n'a pu aller, d'après les heures ou l'espacement des points. Là où rien ne distingue un point aberrant d'un point d'appui, d'une base ou d'une autre partie du site, le point est gardé et signalé comme éloigné, et aucun terrain n'est tracé jusqu'à lui tant que vous ne lui donnez pas le statut used.&lt;/p&gt;&lt;p&gt;Les points isolés sont tenus à un &lt;b&gt;jeu de tolérances&lt;/b&gt; : fixations, écarts-types, inclinaison, PDOP, âge de la correction, observations. Les altitudes sont confrontées au parcours, aux passages voisins, aux endroits parcourus deux fois et aux lignes codées : une canne soulevée, abaissée ou d'une autre hauteur, une fixation mal reprise, des points enregistrés à l'arrêt (un point reste, avec leur moyenne), des lignes enregistrées deux fois. Le bruit habituel est trouvé dans le levé lui-même. Ce que des passages qui se croisent confirment est du terrain, si bas ou si haut que ce soit, de même que ce qu'expliquent des lignes du terrain : bordures, murs, fossés. N'est rejeté que ce que tranchent des rencontres ou des ressauts nets, du terrain et retour ; le reste est signalé. Les altitudes qui changent de &lt;b&gt;niveau&lt;/b&gt; durablement (canne, antenne, base, fixation) sont indiquées avec la valeur et son incertitude ; là où rien ne dit quelle partie est juste, rien n'est rejeté.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'inclinaison&lt;/b&gt; n'est une faute que si le mobile ne la compense pas. Vous le savez ; sinon les altitudes le disent : une canne penchée sans compensation donne des altitudes trop basses de sa longueur fois 1 - cos de l'inclinaison. &lt;b&gt;Une limite qui rejetterait plus d'un dixième des points&lt;/b&gt; n'est pas appliquée, sauf si vous avez choisi le jeu : les points sont signalés, et le journal dit d'abord quelle limite, combien de points, et que faire. Les points sans fixation que le fichier lui-même montre moins bons sont rejetés, et cela aussi est dit en premier.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Les points signalés sont dans la surface&lt;/b&gt;, sauf un seul genre de tronçon : de 5 m ou plus, rencontré par au moins deux passages sur au moins la moitié de sa longueur, qui tous disent qu'il est décalé, de plus que son incertitude (deux fois l'écart-type de ce qu'ils disent). Il est laissé de côté, indiqué dans le journal, et c'est un endroit à parcourir de nouveau. &lt;i&gt;Garder les tronçons signalés dans la surface&lt;/i&gt; les remet tous.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Vous décidez :&lt;/b&gt; changez le champ status d'un point dans la sortie, et relancez sur cette sortie, ou construisez la surface à partir d'elle. Votre décision reste : check_status et check_reason gardent ce que disaient les contrôles, et le journal rapporte où vous avez passé outre.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, tels que la sortie de « Importer les points du levé », dans un SCR projeté. Les statuts que les points apportent sans check_status comptent comme décisions à la main.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Répétition des altitudes :&lt;/b&gt; là où des passages se croisent ou se longent, le journal donne l'écart-type d'une altitude qui y est trouvé, avec ses degrés de liberté, et ce qu'annonce le récepteur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; ce qu'aucun autre passage ni aucune ligne n'a vu peut être une faute ou une forme du terrain : de tels points sont signalés. Les erreurs partagées par tout le levé (station de base, géoïde, hauteur de canne) ne peuvent pas apparaître ici : utilisez des points de contrôle. Les tolérances sont de pratique courante, non une norme.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padgrading.py" />
@@ -9770,7 +9770,7 @@
     <message>
       <location filename="../plugin/processing/stripgrading.py" />
       <source>&lt;p&gt;Lays a typical section along a line: lanes and shoulders with their crossfalls, ditches where the ground is above, and slopes to daylight. Heights of the centreline come from the Z of the line or from a table of stations and heights, with vertical curves (parabolas) where the table gives their length.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; a 2DM mesh as “Build the surface” writes it. Tables are in metres. Between stations the strip is straight; bends are made of chords, so set a short distance of stations there. Both sides have the same slopes. At corners the edges of the strip run to where they meet; outer ones are rounded or mitred as chosen for the slopes, but mitred where a jog leaves a rounded one no room, and rounded where the line turns so far that a mitre would run far out.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Mass diagram:&lt;/b&gt; exact cut and fill from station to station, usable cut less fill summed along the line, and how far earth is hauled between places where they balance: in the layer and on the page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Balance&lt;/b&gt; shifts the whole profile. &lt;b&gt;How sure&lt;/b&gt; the volumes are rests on what you say of the points; the page compares them with average end areas and the prismoidal formula along the line.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; where a bend leaves the strip's edge no room, and where the strip runs over itself, it is refused, with the place. Ends without slopes stand as steep faces. This is no design for construction: alignment, sight, drainage, slopes that stand and traffic need licensed practice and the local codes. Locate buried services before anyone digs.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Pose un profil type le long d'une ligne : voies et accotements avec leurs pentes transversales, fossés là où le terrain est au-dessus, et talus jusqu'à l'entrée en terre. Les altitudes de l'axe viennent du Z de la ligne ou d'une table d'abscisses et d'altitudes, avec des raccordements verticaux (paraboles) là où la table donne leur longueur.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; un maillage 2DM tel que « Construire la surface » l'écrit. Les tables sont en mètres. Entre les abscisses la bande est droite ; les courbes sont faites de cordes, prenez-y donc une courte distance entre abscisses. Les deux côtés ont les mêmes talus. Aux angles, les bords de la bande vont jusqu'à leur rencontre ; les angles saillants sont arrondis ou à onglet, comme choisi pour les talus, mais à onglet là où un décrochement ne laisse pas de place à un arrondi, et arrondis là où la ligne tourne tant qu'un onglet irait loin au-dehors.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Épure de Lalanne :&lt;/b&gt; déblai et remblai exacts d'abscisse en abscisse, déblai utilisable moins remblai cumulé le long de la ligne, et la distance de transport des terres entre les endroits où elles s'équilibrent : dans la couche et sur la page.&lt;/p&gt;&lt;p&gt;&lt;b&gt;L'équilibre&lt;/b&gt; décale tout le profil en long. &lt;b&gt;La fiabilité&lt;/b&gt; des volumes repose sur ce que vous dites des points ; la page les compare aux aires extrêmes moyennes et à la formule prismoïdale le long de la ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; là où une courbe ne laisse pas de place au bord de la bande, et là où la bande passe sur elle-même, cela est refusé, avec l'endroit. Des extrémités sans talus restent des faces raides. Ceci n'est pas un projet d'exécution : tracé, visibilité, drainage, tenue des talus et circulation demandent des professionnels agréés et les règlements locaux. Repérez les réseaux enterrés avant que quiconque ne creuse.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/drapelines.py" />
@@ -9785,7 +9785,7 @@
     <message>
       <location filename="../plugin/processing/findlines.py" />
       <source>&lt;p&gt;Looks for what passes share: &lt;b&gt;steps&lt;/b&gt; (kerb, wall, edge of paving), each with a foot and a top, and &lt;b&gt;changes of slope&lt;/b&gt; (top and toe of a bank, bottom of a ditch, gutter, crown). Each line has its height of step or change of slope, its doubt in plan and height, how many passes show it, and its evidence: the decimal logarithm of how many times less than once so orderly a line is expected by chance.&lt;/p&gt;&lt;p&gt;Lines with strong evidence get the status &lt;b&gt;used&lt;/b&gt;: “Build the surface” holds to them when you give it this layer, and a used step stands there for the points in it that agree with its heights. A step that runs along another at an even distance, as the two kerbs of a street do, needs less evidence of its own. The others are &lt;b&gt;proposed&lt;/b&gt;; give the layer to “Check the coverage”, and the places where one more pass would settle them are among the places to walk. &lt;b&gt;You decide:&lt;/b&gt; change the status to used, proposed or rejected, or move and draw vertices in QGIS’s own editing; when this runs again into the same file, or with the layer as “Lines with your decisions”, your decisions are kept for the lines that lie where they lay.&lt;/p&gt;&lt;p&gt;&lt;b&gt;It assumes&lt;/b&gt; points in the order of recording, in a projected CRS, best the output of “Check the survey”; rejected points take no part. Lines of the field codes go first: a found line within 0.3 m of one over most of its length is dropped.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What it needs:&lt;/b&gt; points every half metre; four passes or more across the line, best squarely and every 3 m; steps of about 60 mm or more, or less noise. Walking along foot and top, or along the bottom of a ditch, shows a line too.&lt;/p&gt;&lt;p&gt;&lt;b&gt;What can go wrong:&lt;/b&gt; a lowered kerb or a gap that no pass crosses is bridged in a straight line (bridged_m says how much). Between passes the place of a line is guessed from its course. A pole whose height changes on several passes can look like a step. Look at the map before you build on it.&lt;/p&gt;</source>
-      <translation type="unfinished" />
+      <translation>&lt;p&gt;Cherche ce que des passages ont en commun : des &lt;b&gt;ressauts&lt;/b&gt; (bordure, mur, bord de revêtement), chacun avec un pied et un sommet, et des &lt;b&gt;changements de pente&lt;/b&gt; (sommet et pied de talus, fond de fossé, caniveau, faîte). Chaque ligne a sa hauteur de ressaut ou son changement de pente, son incertitude en plan et en altitude, le nombre de passages qui la montrent, et son indice de preuve : le logarithme décimal du nombre de fois moins qu'une où une ligne aussi régulière est attendue par hasard.&lt;/p&gt;&lt;p&gt;Les lignes à fort indice de preuve reçoivent le statut &lt;b&gt;used&lt;/b&gt; (utilisé) : « Construire la surface » s'y tient quand vous lui donnez cette couche, et un ressaut used y remplace les points qui s'y trouvent et concordent avec ses altitudes. Un ressaut qui en longe un autre à distance constante, comme les deux bordures d'une rue, demande un moindre indice de preuve propre. Les autres lignes sont &lt;b&gt;proposed&lt;/b&gt; (proposé) ; donnez la couche à « Contrôler la couverture », et les endroits où un passage de plus les trancherait sont parmi les endroits à parcourir. &lt;b&gt;C'est vous qui décidez :&lt;/b&gt; changez le statut en used, proposed ou rejected (rejeté), ou déplacez et dessinez des sommets avec l'édition propre à QGIS ; quand ceci est relancé vers le même fichier, ou avec la couche comme « Lignes avec vos décisions », vos décisions sont gardées pour les lignes qui se trouvent là où elles se trouvaient.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Hypothèses :&lt;/b&gt; des points dans l'ordre d'enregistrement, dans un SCR projeté, de préférence la sortie de « Contrôler le levé » ; les points rejetés n'y prennent pas part. Les lignes des codes de terrain priment : une ligne trouvée à moins de 0.3 m de l'une d'elles sur la plus grande part de sa longueur est abandonnée.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qu'il faut :&lt;/b&gt; des points tous les demi-mètres ; quatre passages ou plus en travers de la ligne, de préférence à angle droit et tous les 3 m ; des ressauts d'environ 60 mm ou plus, ou moins de bruit. Marcher le long du pied et du sommet, ou au fond d'un fossé, montre aussi une ligne.&lt;/p&gt;&lt;p&gt;&lt;b&gt;Ce qui peut mal tourner :&lt;/b&gt; une bordure abaissée ou une interruption qu'aucun passage ne traverse est franchie en ligne droite (bridged_m dit de combien). Entre les passages, la position d'une ligne est supposée d'après son tracé. Une canne dont la hauteur change sur plusieurs passages peut ressembler à un ressaut. Regardez la carte avant de construire dessus.&lt;/p&gt;</translation>
     </message>
     <message>
       <location filename="../plugin/processing/thinsurface.py" />
@@ -9901,7 +9901,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>A flagged stretch of 5 m or more is left out of the surface where at least two passes meet it, along at least half of it, all of them say that it is off by its size, and the size is more than its doubt. Whoever knows the site puts all of them back here, on the command line with --keep-flagged, or single points by giving them the status used.</source>
-      <translation type="unfinished" />
+      <translation>Un tronçon signalé de 5 m ou plus est laissé hors de la surface là où au moins deux passages le rencontrent, sur au moins la moitié de sa longueur, où tous disent qu'il est décalé de sa valeur, et où cette valeur dépasse son incertitude. Qui connaît le site les remet tous ici, en ligne de commande avec --keep-flagged, ou remet des points isolés en leur donnant le statut used.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -12109,7 +12109,7 @@
       <location filename="../plugin/processing/maptips.py" />
       <location filename="../plugin/processing/styles.py" />
       <source>Flagged</source>
-      <translation type="unfinished" />
+      <translation>Signalé</translation>
     </message>
     <message>
       <location filename="../plugin/processing/flatareas.py" />
@@ -13005,7 +13005,7 @@
     <message>
       <location filename="../plugin/processing/flaggedoption.py" />
       <source>Keep flagged stretches in the surface</source>
-      <translation type="unfinished" />
+      <translation>Garder les tronçons signalés dans la surface</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildfaces.py" />
@@ -13773,7 +13773,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Noise of a surveyed height (m, 1 sigma; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Bruit d'une altitude levée (m, 1 sigma ; vide : celui de son levé)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -14542,7 +14542,7 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>Points for which a found line stands</source>
-      <translation type="unfinished" />
+      <translation>Points que remplace une ligne trouvée</translation>
     </message>
     <message>
       <location filename="../plugin/processing/checksurvey.py" />
@@ -14658,7 +14658,7 @@
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>Points with a name, in walking order; radius_m is how far anything measured was, line the line to be walked again, or crossed once more, there.</source>
-      <translation type="unfinished" />
+      <translation>Points avec un nom, dans l'ordre de marche ; radius_m est la distance à laquelle se trouvait la mesure la plus proche, line la ligne à y parcourir de nouveau, ou à y traverser une fois de plus.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/surfaceatpoints.py" />
@@ -15592,7 +15592,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>Standard deviation of the height of one point of the existing surface, as repeated points or check points tell it. Left empty, it and the drift are what the survey itself measured, if the file .noise.json that “Report of the survey” writes is beside the mesh; else 0.015.</source>
-      <translation type="unfinished" />
+      <translation>Écart-type de l'altitude d'un point de la surface existante, tel que l'indiquent des points répétés ou des points de contrôle. Laissé vide, lui et la dérive sont ce que le levé lui-même a mesuré, si le fichier .noise.json qu'écrit « Rapport du levé » est à côté du maillage ; sinon 0.015.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/verticalcurves.py" />
@@ -16277,12 +16277,12 @@
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
       <source>The output of “Find lines of the ground”: those with the status used are breaklines with their heights, and give way where they cross other lines. For points that stand in a used step and agree with it in height the line stands in the surface; a point whose status you changed stays.</source>
-      <translation type="unfinished" />
+      <translation>La sortie de « Trouver les lignes du terrain » : celles au statut used sont des lignes de rupture avec leurs altitudes, et cèdent là où elles croisent d'autres lignes. La ligne remplace dans la surface les points qui se trouvent dans un ressaut au statut used et concordent avec lui en altitude ; un point dont vous avez changé le statut reste.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/coverage.py" />
       <source>The output of “Find lines of the ground”: where one more pass squarely across would settle a proposed line is a place to walk too.</source>
-      <translation type="unfinished" />
+      <translation>La sortie de « Trouver les lignes du terrain » : là où un passage de plus, en travers à angle droit, trancherait une ligne proposée, c'est aussi un endroit à parcourir.</translation>
     </message>
     <message>
       <location filename="../plugin/processing/roadinput.py" />
@@ -16367,7 +16367,7 @@
     <message>
       <location filename="../plugin/processing/certainty.py" />
       <source>The same of the second surface (m; 0: a design; empty: its survey's)</source>
-      <translation type="unfinished" />
+      <translation>Idem pour la seconde surface (m ; 0 : un projet ; vide : celui de son levé)</translation>
     </message>
     <message>
       <location filename="../plugin/processing/buildsurface.py" />
@@ -17491,7 +17491,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>billionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>milliardièmes de degré</translation>
     </message>
     <message>
       <location filename="../plugin/processing/setoutoptions.py" />
@@ -17617,7 +17617,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>depths that count down</source>
-      <translation type="unfinished" />
+      <translation>profondeurs comptées vers le bas</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -17873,12 +17873,12 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>millionièmes de degré</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>minutes of arc</source>
-      <translation type="unfinished" />
+      <translation>minutes d'arc</translation>
     </message>
     <message>
       <location filename="../plugin/processing/padinput.py" />
@@ -18070,7 +18070,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>seconds of arc</source>
-      <translation type="unfinished" />
+      <translation>secondes d'arc</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
@@ -18167,7 +18167,7 @@
     <message>
       <location filename="../plugin/processing/importoptions.py" />
       <source>ten-millionths of a degree</source>
-      <translation type="unfinished" />
+      <translation>dix-millionièmes de degré</translation>
     </message>
     <message>
       <location filename="../plugin/processing/importoptions.py" />
