@@ -43,8 +43,9 @@ _HUGE = 8.0  # standard deviations of a height: a jump of that size needs no ste
 _SHORT = 30  # points of a stretch that meetings alone may reject
 _FEW = 5  # points of a stretch that its steps alone may reject: a longer one may be a boulder or a bed
 _ENDS = 4  # points of a stretch that has two ends
-_EVEN = 0.25  # of the level: how much it differs within a stretch
-_LONGER = 1.5  # times the distance of the passes
+#: Of the level: how much it differs within a stretch; and within one that both the search and the jumps found.
+_EVEN, _EVEN_ENOUGH = 0.25, 0.72
+_LONGER = 1.4  # times the distance of the passes
 _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _OTHERS = 2.0  # meetings that say off for each stretch alike, and one more, where the like is there
 _EXPLAINED = 0.5  # of the points of a stretch
@@ -177,7 +178,8 @@ def _judged(
     denied = (parts.ground > 0) & (parts.off <= _DENIES * parts.ground)
     stepped = (sharp | (parts.searched & (parts.steep == 2))) & (size <= _FEW)
     # A boulder or a bed that is longer than the passes lie apart would show in those beside it; a heap is not even.
-    even = parts.varies <= _EVEN * np.abs(parts.level) + 2 * scale.total
+    share = np.where(parts.sharp & parts.searched, _EVEN_ENOUGH, _EVEN)
+    even = parts.varies <= share * np.abs(parts.level) + 2 * scale.total
     stepped |= (parts.steep == 2) & (parts.beside >= _SURE) & even & (size * spacing > _LONGER * scale.passes)
     rejected = large & ~denied & (seen | (stepped & ~told & (parts.shared == 0) & (parts.beside > _TELLS)))
     # One meeting against all else is not enough to let it be.
