@@ -160,6 +160,14 @@ def check_tolerances(found, result):
     assert {"name", "sigma_h", "sigma_v"} <= set(told)
 
 
+@of("surface.noise.json")
+def check_noise(found, result):
+    told, noise = found["content"], result.check.noise
+    assert told["mesh"] == "surface.2dm"
+    assert told["drift_m"] == pytest.approx(noise.drift, abs=1e-5)
+    assert np.hypot(told["sigma_m"], told["drift_m"]) == pytest.approx(noise.total, abs=1e-5)
+
+
 @of("places_to_walk.csv")
 def check_places(found, result):
     places = result.quality.coverage.walk_again
