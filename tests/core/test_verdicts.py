@@ -13,7 +13,12 @@ import pytest
 
 from plugin.core.points.pointset import Status, make_points
 from plugin.core.quality.check import check_survey
-from plugin.core.quality.meeting_points import find_met
+from plugin.core.quality.excursions import Edges
+from plugin.core.quality.long_excursions import find_long
+from plugin.core.quality.meeting_points import Met, find_met
+from plugin.core.quality.noise import Roughness
+from plugin.core.quality.stretch_evidence import count_meetings
+from plugin.core.quality.stretches import Scale
 from plugin.core.quality.walk import make_walk
 from tests.core.simulated import simulate
 
@@ -41,8 +46,8 @@ def shares(family: str) -> Tuple[float, float, float, float]:
 @pytest.mark.parametrize("family", ["street", "heaps", "beds", "walls", "boulders", "terraces", "field", "tilt"])
 def test_ground_stays(family: str) -> None:
     rejected, flagged, _, _ = shares(family)
-    assert rejected <= 0.012
-    assert flagged <= 0.06 or family == "tilt"  # where the file cannot tell what the tilt does, the user is asked
+    assert rejected <= 0.006
+    assert flagged <= 0.04 or family == "tilt"  # where the file cannot tell what the tilt does, the user is asked
 
 
 @pytest.mark.parametrize("family", ["mixed", "vehicle-changed"])
@@ -50,7 +55,7 @@ def test_faults_are_found(family: str) -> None:
     rejected, flagged, missed, _ = shares(family)
     assert rejected <= 0.02
     assert flagged <= 0.08 if family == "mixed" else True
-    assert missed <= 0.2
+    assert missed <= 0.1
 
 
 def cross(step: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
@@ -115,3 +120,73 @@ def test_a_ditch_walked_along_and_crossed_is_ground() -> None:
     points = make_points(5e5 + px, 5.7e6 + py, z, source_line=np.arange(len(px)) + 2)
     status = check_survey(points).points.status
     assert np.count_nonzero(status == Status.REJECTED) == 0
+
+
+def lanes(height: np.ndarray) -> np.ndarray:
+    """Statuses of a walk to and fro over 40 m, eleven passes 2 m apart, a point every half metre, on even ground."""
+    x, y = np.meshgrid(np.arange(0, 40.1, 0.5), np.arange(0, 20.1, 2.0))
+    x[1::2] = x[1::2, ::-1]
+    noise = np.random.default_rng(11).normal(0, 0.01, x.size)
+    z = np.asarray(height, float).copy()
+    z[1::2] = z[1::2, ::-1]
+    points = make_points(500000 + x.ravel(), 5700000 + y.ravel(), 100 + z.ravel() + noise, source="walk.csv")
+    status = check_survey(points).points.status.reshape(x.shape).copy()
+    status[1::2] = status[1::2, ::-1]
+    return status
+
+
+def test_a_lift_on_a_bed_is_found_within_it() -> None:
+    height = np.zeros((11, 81))
+    height[3:8, 30:55] = 0.4  # a bed that five passes cross
+    height[5, 40:44] += 0.5  # and on it four points with the pole in the air
+    status = lanes(height)
+    assert np.all(status[5, 40:44] != Status.USED)
+    assert np.all(status[[4, 6], 32:53] == Status.USED)
+    assert not np.any(status[[3, 7]] == Status.REJECTED)
+
+
+def test_a_heap_seen_by_one_pass_is_no_lift() -> None:
+    height = np.zeros((11, 81))
+    height[5, 30:51] = 0.6 * (1 - (np.arange(-10, 11) / 10.5) ** 2)
+    status = lanes(height)
+    assert np.all(status != Status.REJECTED)
+    assert np.count_nonzero(status == Status.FLAGGED) <= 4
+
+
+def test_an_even_stretch_longer_than_the_passes_lie_apart_is_rejected() -> None:
+    height = np.zeros((11, 81))
+    height[5, 30:42] = 0.4
+    status = lanes(height)
+    assert np.all(status[5, 30:42] == Status.REJECTED)
+    assert np.count_nonzero(status != Status.USED) <= 14
+
+
+def test_what_two_heights_may_both_be_says_nothing() -> None:
+    """At a kerb the other visit may be on either side: neither the ground nor the level is told."""
+    met = Met(np.array([3]), np.array([90]), np.array([-0.13]), np.array([0.01]))
+    group = np.full(100, -1)
+    group[:10] = 0
+    scale = Scale(0.01, 0.0, 2.0, Roughness(np.array([1.0, 2.0]), np.array([0.01, 0.01])))
+    off, ground = count_meetings(np.array([-0.12]), group, met, scale)
+    assert off.tolist() == [0] and ground.tolist() == [0]
+    even = Met(np.array([3]), np.array([90]), np.array([-0.12]), np.array([-0.12]))
+    off, ground = count_meetings(np.array([-0.12]), group, even, scale)
+    assert off.tolist() == [1] and ground.tolist() == [0]
+
+
+def test_a_long_part_on_another_height_needs_a_crossing() -> None:
+    """A hundred points 0.2 m high between two jumps: with passes across them they are off, without they may be ground."""
+    along = np.arange(0, 100.1, 0.5)
+    row = np.zeros(len(along))
+    row[50:150] = 0.2
+    x, y, z = [along], [np.zeros(len(along))], [row]
+    for at in (35.1, 45.1, 55.1, 65.1):
+        x.append(np.full(21, at))
+        y.append(np.arange(-5, 5.1, 0.5) + 0.2)
+        z.append(np.zeros(21))
+    jumps = Edges(np.array([49, 149]), np.array([50, 150]), np.array([0.2, -0.2]), np.array([15.0, 15.0]))
+    for rows, found in ((5, 1), (1, 0)):
+        px, py, pz = (np.concatenate(each[:rows]) for each in (x, y, z))
+        walk = make_walk(np.arange(len(px)), px, py, pz)
+        long = find_long(walk, jumps, 0.01)
+        assert len(long) == found

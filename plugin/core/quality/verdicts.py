@@ -50,6 +50,7 @@ _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _OTHERS = 2.0  # meetings that say off for each stretch alike, and one more, where the like is there
 _EXPLAINED = 0.5  # of the points of a stretch
 _MORE = 1.5  # times what a line explains, at most
+_MANY = 2  # other visits that have the like: it is ground
 _COMMON = 6  # sharp stretches of a survey that other visits share
 #: Logarithms of the likelihood that the ground beside gives the level, over that it gives none: from which it does not
 #: deny, which is no more than a hint, which counts as evidence, which settles it.
@@ -194,7 +195,7 @@ def _judged(
     seen_twice = np.count_nonzero(large & sharp & (parts.shared > 0)) + np.count_nonzero(
         before.sharp & (before.shared > 0)
     )
-    common = (parts.shared > 0) & (seen_twice > _COMMON) & (parts.off <= parts.ground)
+    common = (parts.shared > 0) & ((seen_twice > _COMMON) | (parts.shared >= _MANY)) & (parts.off <= parts.ground)
     common &= (parts.shared > 1) | (parts.beside < _SURE)
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
