@@ -47,7 +47,7 @@ def shares(family: str) -> Tuple[float, float, float, float]:
 def test_ground_stays(family: str) -> None:
     rejected, flagged, _, _ = shares(family)
     assert rejected <= 0.006
-    assert flagged <= 0.04 or family == "tilt"  # where the file cannot tell what the tilt does, the user is asked
+    assert flagged <= 0.05 or family == "tilt"  # where the file cannot tell what the tilt does, the user is asked
 
 
 @pytest.mark.parametrize("family", ["mixed", "vehicle-changed"])
@@ -168,14 +168,16 @@ def test_what_two_heights_may_both_be_says_nothing() -> None:
     group[:10] = 0
     scale = Scale(0.01, 0.0, 2.0, Roughness(np.array([1.0, 2.0]), np.array([0.01, 0.01])))
     off, ground = count_meetings(np.array([-0.12]), group, met, scale)
-    assert off.tolist() == [0] and ground.tolist() == [0]
+    assert off.tolist() == [0]
+    assert ground.tolist() == [0]
     even = Met(np.array([3]), np.array([90]), np.array([-0.12]), np.array([-0.12]))
     off, ground = count_meetings(np.array([-0.12]), group, even, scale)
-    assert off.tolist() == [1] and ground.tolist() == [0]
+    assert off.tolist() == [1]
+    assert ground.tolist() == [0]
 
 
 def test_a_long_part_on_another_height_needs_a_crossing() -> None:
-    """A hundred points 0.2 m high between two jumps: with passes across them they are off, without they may be ground."""
+    """A hundred points 0.2 m high between two jumps: passes across say that they are off; else they may be ground."""
     along = np.arange(0, 100.1, 0.5)
     row = np.zeros(len(along))
     row[50:150] = 0.2
