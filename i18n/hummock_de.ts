@@ -289,6 +289,11 @@
       <translation>Eine Linie hat durchweg die Höhe 0, während die Punkte in ihrer Nähe auf {low:.3f} m bis {high:.3f} m liegen: {labels}. Die Oberfläche fällt (oder steigt) dort auf 0. Hat die Zeichnung keine Höhen, geben Sie diese Linie als Linie ohne Höhen an oder geben Sie ihr Höhen.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>Eine Linie hat an einigen ihrer Stützpunkte die Höhe 0, während die nächsten Punkte dort auf {low:.3f} m bis {high:.3f} m liegen: {labels}. So entstehen Löcher oder Spitzen. Heißt 0, dass dort keine Höhe gemessen wurde, lassen Sie sie leer.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation>Eine Linie läuft in anderer Höhe durch einen Vermessungspunkt; der Punkt behält seine eigene. Unterschied {spread:.3f} m, bei E {easting:.3f} N {northing:.3f}: {first} auf {first_height:.3f} m und der Punkt {second} auf {second_height:.3f} m.</translation>
@@ -7286,6 +7291,11 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
       <translation>{count} Linien haben durchweg die Höhe 0, während die Punkte in ihrer Nähe auf {low:.3f} m bis {high:.3f} m liegen: {labels}. Die Oberfläche fällt (oder steigt) dort auf 0. Hat die Zeichnung keine Höhen, geben Sie diese Linien als Linien ohne Höhen an oder geben Sie ihnen Höhen.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 at some of their vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>{count} Linien haben an einigen ihrer Stützpunkte die Höhe 0, während die nächsten Punkte dort auf {low:.3f} m bis {high:.3f} m liegen: {labels}. So entstehen Löcher oder Spitzen. Heißt 0, dass dort keine Höhe gemessen wurde, lassen Sie sie leer.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />

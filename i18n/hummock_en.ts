@@ -289,6 +289,11 @@
       <translation type="unfinished" />
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation type="unfinished" />
@@ -7285,6 +7290,11 @@
     <message>
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
+      <translation type="unfinished" />
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 at some of their vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
       <translation type="unfinished" />
     </message>
     <message>

@@ -289,6 +289,11 @@
       <translation>Una línea tiene cota 0 en todo su recorrido, mientras que los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. La superficie baja (o sube) allí hasta 0. Si el dibujo no tiene cotas, indique esta línea como línea sin cotas, o póngale cotas.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>Una línea tiene cota 0 en algunos de sus vértices, donde los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. Eso crea hoyos o picos. Si 0 significa que nadie midió allí la cota, déjela vacía.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation>Una línea pasa por un punto del levantamiento a otra cota; el punto conserva la suya. Diferencia {spread:.3f} m, en E {easting:.3f} N {northing:.3f}: {first} a {first_height:.3f} m y el punto {second} a {second_height:.3f} m.</translation>
@@ -7286,6 +7291,11 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
       <translation>{count} líneas tienen cota 0 en todo su recorrido, mientras que los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. La superficie baja (o sube) allí hasta 0. Si el dibujo no tiene cotas, indique estas líneas como líneas sin cotas, o póngales cotas.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 at some of their vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>{count} líneas tienen cota 0 en algunos de sus vértices, donde los puntos más cercanos están entre {low:.3f} m y {high:.3f} m: {labels}. Eso crea hoyos o picos. Si 0 significa que nadie midió allí la cota, déjela vacía.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />

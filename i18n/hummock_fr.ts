@@ -289,6 +289,11 @@
       <translation>Une ligne a l'altitude 0 sur toute sa longueur, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. La surface y descend (ou y monte) à 0. Si le dessin n'a pas d'altitudes, donnez cette ligne comme ligne sans altitudes, ou donnez-lui des altitudes.</translation>
     </message>
     <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>Une ligne a l'altitude 0 à certains de ses sommets, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. Cela crée des trous ou des pics. Si 0 veut dire que personne n'y a mesuré d'altitude, laissez-la vide.</translation>
+    </message>
+    <message>
       <location filename="../plugin/core/surface/build.py" />
       <source>A line runs through a survey point at another height; the point keeps its own. Difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} at {second_height:.3f} m.</source>
       <translation>Une ligne passe par un point du levé à une autre altitude ; le point garde la sienne. Différence {spread:.3f} m, à E {easting:.3f} N {northing:.3f} : {first} à {first_height:.3f} m et le point {second} à {second_height:.3f} m.</translation>
@@ -7286,6 +7291,11 @@
       <location filename="../plugin/core/surface/line_heights.py" />
       <source>{count} lines have the height 0 all along, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. The surface goes down (or up) to 0 there. If the drawing has no heights, give these lines as lines without heights, or give them heights.</source>
       <translation>{count} lignes ont l'altitude 0 sur toute leur longueur, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. La surface y descend (ou y monte) à 0. Si le dessin n'a pas d'altitudes, donnez ces lignes comme lignes sans altitudes, ou donnez-leur des altitudes.</translation>
+    </message>
+    <message>
+      <location filename="../plugin/core/surface/line_heights.py" />
+      <source>{count} lines have the height 0 at some of their vertices, where the points nearest to them lie at {low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it empty.</source>
+      <translation>{count} lignes ont l'altitude 0 à certains de leurs sommets, là où les points les plus proches sont de {low:.3f} m à {high:.3f} m : {labels}. Cela crée des trous ou des pics. Si 0 veut dire que personne n'y a mesuré d'altitude, laissez-la vide.</translation>
     </message>
     <message>
       <location filename="../plugin/core/features/ground_lines.py" />

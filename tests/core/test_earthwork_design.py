@@ -18,7 +18,10 @@ from plugin.core.earthwork.section_table import read_section
 from plugin.core.earthwork.side_slopes import Corner, SideSlopes
 from plugin.core.earthwork.strip import Ditch, HalfSection, TypicalSection, grade_strip, strip_lines
 from plugin.core.earthwork.volume import volume_between
+from plugin.core.linework.constraints import Constraints
 from plugin.core.messages import SurveyError
+from plugin.core.points.pointset import make_points
+from plugin.core.surface.build import build_surface
 from plugin.core.surface.locate import heights_at
 from plugin.core.surface.mesh import twins_of
 from tests.core.earthworks import balanced_pad, square, surface
@@ -412,3 +415,43 @@ def test_tables_without_what_they_need(tmp_path):
             read_section(table, SideSlopes())
     with pytest.raises(SurveyError, match="cannot be read"):
         read_profile(tmp_path / "missing.csv")
+
+
+def _combined(ground, design, base):
+    """Two surfaces from columns of easting, northing and height beside ``base``, as one."""
+    first, second = (
+        build_surface(make_points(e + base[0], n + base[1], z), Constraints()).tin
+        for e, n, z in (np.asarray(each, float) for each in (ground, design))
+    )
+    return first, second, combine(first, second)
+
+
+@pytest.mark.parametrize(
+    ("ground", "design", "base"),
+    [
+        (
+            [[0.2854, 2.5171, 2.7345, 3.7354], [1.3695, 1.1502, 0.1088, 1.934], [0.2, 0.1, 0.1, 0.2]],
+            [[0.3575, 2.1072, 4.8563], [0.625, 4.0424, 4.4517], [0.0, 0.0, 0.0]],
+            (0.0, 0.0),
+        ),
+        (
+            [[3.466, 3.8024, 4.3437], [3.9118, 4.6348, 1.1188], [100.31, 100.31, 100.31]],
+            [[1.2311, 4.1533, 4.1872], [3.5761, 2.2973, 3.6306], [100.312311, 100.341533, 100.341872]],
+            (500000.0, 0.0),
+        ),
+    ],
+)
+def test_a_vertex_between_both_rims_has_a_height(ground, design, base):
+    """A design that hangs over the rim of the ground: where both rims cross, rounding may leave a vertex in neither."""
+    _, _, whole = _combined(ground, design, base)
+    heights = np.append(ground[2], design[2])
+    used = whole.vertices[np.unique(whole.triangles), 2]
+    assert np.all((used >= heights.min() - 1e-9) & (used <= heights.max() + 1e-9))
+
+
+def test_a_design_wholly_beside_the_ground_stands_beside_it():
+    first, second, whole = _combined(
+        [[0, 10, 0, 10], [0, 0, 10, 10], [1, 1, 1, 1]], [[20, 30, 20], [20, 20, 30], [2, 2, 2]], (0.0, 0.0)
+    )
+    assert whole.plan_area == pytest.approx(first.plan_area + second.plan_area)
+    assert heights_at(whole, np.array([[22.0, 22.0], [5.0, 5.0], [15.0, 15.0]]))[:2].tolist() == [2.0, 1.0]

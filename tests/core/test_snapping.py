@@ -177,8 +177,10 @@ def test_a_line_at_0_beside_points_far_from_0_is_told() -> None:
         points = make_points(*xy.T, np.full(5, height))
         codes = [m.text.code for m in build_surface(points, Constraints((zero,))).report.messages]
         assert codes == (["lines_at_zero"] if told else [])
-    level = make_line(LineKind.BREAKLINE, np.column_stack([np.array([[10, 10], [40, 41]]) + SITE, [0, 3]]), "path")
-    assert build_surface(make_points(*xy.T, np.full(5, 3.0)), Constraints((level,))).report.messages == ()
+    for heights, ground, codes in (([0, 3], 3.0, ["lines_partly_at_zero"]), ([0, 0.4], 0.4, []), ([3, 3], 3.0, [])):
+        line = make_line(LineKind.BREAKLINE, np.column_stack([np.array([[10, 10], [40, 41]]) + SITE, heights]), "path")
+        said = build_surface(make_points(*xy.T, np.full(5, ground)), Constraints((line,))).report.messages
+        assert [m.text.code for m in said] == codes
 
 
 def test_a_breakline_without_heights_through_points_is_told() -> None:

@@ -35,10 +35,13 @@ def combine(existing: Tin, design: Tin) -> Tin:
     """``design`` and, outside it, ``existing``: one surface over all the ground that either covers.
 
     Away from the design's outline all triangles stay as they are; those that the outline cuts are cut there. Where the
-    design ends above or below the ground (an end without slopes), the step leans outward by 2 cm.
+    design ends above or below the ground (an end without slopes), the step leans outward by 2 cm. At the outline, where
+    both differ by 5 mm or less, the ground's height counts. A design wholly beside the ground stands beside it.
     Edge kinds of both stay.
     """
     near = _near(existing, design)
+    if not np.any(near):
+        return _stitched(existing, near, design)
     ground = existing.part(near)
     rings = [_met(ground, ring[:-1]) for ring in _outline(design)]
     return _stitched(existing, near, _joined(ground, design, rings))
@@ -192,6 +195,27 @@ def _heights(tin: Tin, near: Tin, design: Tin, outline: np.ndarray) -> np.ndarra
     with np.errstate(invalid="ignore"):
         meets = rim & (np.abs(height - ground) <= _STEP)
     result: np.ndarray = np.where(np.isnan(height) | meets, ground, height)
+    lost = np.isnan(result)
+    if np.any(lost):  # between both rims, where one of them was moved to the grid
+        result[lost] = _beside([design, near], place[lost])
+    return result
+
+
+def _beside(surfaces: Sequence[Tin], place: np.ndarray) -> np.ndarray:
+    """Heights (q,) of the nearest place on a rim of one of the surfaces, for few places (q, 2) in the CRS."""
+    ends = []
+    for tin in surfaces:
+        triangle, side = np.nonzero(tin.neighbours < 0)
+        corners = tin.triangles[triangle, side], tin.triangles[triangle, (side + 1) % 3]
+        ends.append(np.stack([tin.vertices[corner] + [*tin.origin, 0.0] for corner in corners], axis=1))
+    a, b = np.moveaxis(np.concatenate(ends), 1, 0)
+    step = b - a
+    to = place[:, None] - a[:, :2]
+    share = np.clip(np.sum(to * step[:, :2], axis=2) / np.sum(step[:, :2] ** 2, axis=1), 0, 1)
+    away = np.hypot(*np.moveaxis(to - share[:, :, None] * step[:, :2], 2, 0))
+    nearest = np.argmin(away, axis=1)
+    rows = np.arange(len(place))
+    result: np.ndarray = a[nearest, 2] + share[rows, nearest] * step[nearest, 2]
     return result
 
 

@@ -27,6 +27,21 @@ AT_ZERO = Text(
         "line as a line without heights, or give it heights.",
     ),
 )
+PARTLY_AT_ZERO = Text(
+    "lines_partly_at_zero",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{count} lines have the height 0 at some of their vertices, where the points nearest to them lie at "
+        "{low:.3f} m to {high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height "
+        "there, leave it empty.",
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core",
+        "A line has the height 0 at some of its vertices, where the points nearest to them lie at {low:.3f} m to "
+        "{high:.3f} m: {labels}. That makes pits or spikes. If 0 means that nobody measured a height there, leave it "
+        "empty.",
+    ),
+)
 WITHOUT_HEIGHTS = Text(
     "lines_without_heights",
     QT_TRANSLATE_NOOP(
@@ -48,7 +63,7 @@ def doubtful_heights(points: PointSet, constraints: Constraints) -> Tuple[Messag
     """What is to be told of the heights of lines. ``points``: those used and others."""
     used = np.flatnonzero(points.used)
     lines = [(f"#{i + 1}" if not line.label else line.label, line) for i, line in enumerate(constraints.lines)]
-    zero = [(label, line) for label, line in lines if len(line.xyz) and np.all(line.xyz[:, 2] == 0)]
+    zero = [(label, line) for label, line in lines if np.any(line.xyz[:, 2] == 0)]
     bare = [(label, line) for label, line in lines if _is_bare(line)]
     if len(used) == 0 or not (zero or bare):
         return ()
@@ -56,12 +71,14 @@ def doubtful_heights(points: PointSet, constraints: Constraints) -> Tuple[Messag
     tree = cKDTree(place)
     height = points.height[used]
     said: List[Message] = []
-    around = [(label, height[tree.query(line.xyz[:, :2])[1]]) for label, line in zero]
-    far = [(label, z) for label, z in around if np.nanmin(z) > _FAR or np.nanmax(z) < -_FAR]
-    if far:
-        low, high = min(np.nanmin(z) for _, z in far), max(np.nanmax(z) for _, z in far)
-        labels = _labels([label for label, _ in far])
-        said.append(message(AT_ZERO, count=len(far), low=float(low), high=float(high), labels=labels))
+    for whole, text in ((True, AT_ZERO), (False, PARTLY_AT_ZERO)):
+        some = [(label, line.xyz) for label, line in zero if bool(np.all(line.xyz[:, 2] == 0)) == whole]
+        around = [(label, height[tree.query(xyz[xyz[:, 2] == 0, :2])[1]]) for label, xyz in some]
+        far = [(label, z) for label, z in around if np.nanmin(z) > _FAR or np.nanmax(z) < -_FAR]
+        if far:
+            low, high = min(np.nanmin(z) for _, z in far), max(np.nanmax(z) for _, z in far)
+            labels = _labels([label for label, _ in far])
+            said.append(message(text, count=len(far), low=float(low), high=float(high), labels=labels))
     through = [label for label, line in bare if np.any(tree.query(line.xyz[:, :2])[0] <= GRID / 2)]
     if through:
         said.append(message(WITHOUT_HEIGHTS, count=len(through), labels=_labels(through)))
