@@ -317,6 +317,6 @@ def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, 
         last = max(0, int(np.searchsorted(distance, reach, "right")) - 1)
         rise, fall = top[last] - ring[:, 2].min(), ring[:, 2].max() - bottom[last]
         needed = max(slopes.cut_run * rise, slopes.fill_run * fall) * 1.01 + 0.5
-        if not needed > reach or reach >= most:
+        if needed <= reach or reach >= most:
             return min(reach, most)
         reach = needed

@@ -31,14 +31,12 @@ LEAST_SHARE = 0.005
 
 def wide_area(tin: Tin) -> Tuple[float, float]:
     """Square metres in wide triangles, and the length of an edge (m) that makes one wide; edges of lines do not."""
-    corner = tin.vertices[tin.triangles]
-    step = np.roll(corner[:, :, :2], -1, axis=1) - corner[:, :, :2]
+    corner = tin.corners()[:, :, :2]
+    step = np.roll(corner, -1, axis=1) - corner
     length = np.where(tin.edge_kind != 0, 0.0, np.hypot(step[:, :, 0], step[:, :, 1])).max(axis=1)
-    u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
-    area = np.abs(u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / 2
     some = length > 0
     limit = FACTOR * float(np.median(length[some])) if np.any(some) else float("inf")
-    return float(area[length > limit].sum()), limit
+    return float(tin.plan_areas()[length > limit].sum()), limit
 
 
 def said_of_wide(surfaces: Sequence[Tuple[str, Tin]], compared: float) -> Tuple[Message, ...]:

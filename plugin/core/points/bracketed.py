@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from typing import List, Optional, Tuple
+from typing import Optional, Tuple
 
 from .number_marks import is_number
 from .source import TextSource
@@ -28,12 +28,7 @@ def without_brackets(source: TextSource, comment: str) -> TextSource:
     """
     if not re.search(rb"[({\[]", source.data[:8192]):
         return source
-    some: List[str] = []
-    for _, text in source.each_line():
-        if text.strip() and not (comment and text.lstrip().startswith(comment)):
-            some.append(text)
-        if len(some) >= _LOOKED_AT:
-            break
+    some = source.first_lines(comment, _LOOKED_AT)
     found = [_PLACE.search(text) for text in some]
     good = [match for match, text in zip(found, some) if match is not None and not _has_columns(text)]
     if len(good) < _MOST * (len(some) - 1) or not good:

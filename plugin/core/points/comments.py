@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from typing import FrozenSet, List, NamedTuple, Optional, Tuple
+from typing import FrozenSet, Iterator, List, NamedTuple, Optional, Tuple
 
 from .number_marks import is_number
 from .said_units import said_by
@@ -54,20 +54,26 @@ def find_comment(source: TextSource, given: Optional[str]) -> CommentSign:
     return CommentSign("#", len(signed), sum(re.match("#[^#\\s]", line) is not None for line in signed))
 
 
+def _lines_above(source: TextSource, mark: str, header: int, first: int) -> Iterator[str]:
+    """Comments among the first lines, and what else stands above the data but the header; arguments as of
+    :func:`units_said`."""
+    seen = 0
+    for number, text in source.each_line():
+        seen += bool(text.strip())
+        if seen > _ABOVE:
+            return
+        comment = bool(mark) and text.strip().startswith(mark)
+        if number != header and (comment or number < first):
+            yield text
+
+
 def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[Word, Word]:
     """The units of coordinates and of heights that comments and other lines above the data say, as header words would.
 
     ``header``: the line of the header, 0 for none; ``first``: the first line of data.
     """
     plan, heights = Word(), Word()
-    seen = 0
-    for number, text in source.each_line():
-        seen += bool(text.strip())
-        if seen > _ABOVE:
-            break
-        comment = bool(mark) and text.strip().startswith(mark)
-        if number == header or not (comment or number < first):
-            continue
+    for text in _lines_above(source, mark, header, first):
         said = units_of_line(text)
         plan = said[0] if said[0].unit is not None else plan
         heights = said[1] if said[1].unit is not None else heights
@@ -76,15 +82,8 @@ def units_said(source: TextSource, mark: str, header: int, first: int) -> Tuple[
 
 def heights_ellipsoidal(source: TextSource, mark: str, header: int, first: int) -> bool:
     """Whether comments and other lines above the data say that heights are above the ellipsoid, and nothing else."""
-    seen = 0
     said = False
-    for number, text in source.each_line():
-        seen += bool(text.strip())
-        if seen > _ABOVE:
-            break
-        comment = bool(mark) and text.strip().startswith(mark)
-        if number == header or not (comment or number < first):
-            continue
+    for text in _lines_above(source, mark, header, first):
         tokens = set(fold(text).split())
         if _HEIGHTS & tokens and any(re.match("ell?ips", token) for token in tokens):
             said = not tokens & _OTHER_LEVELS

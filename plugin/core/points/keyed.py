@@ -39,12 +39,7 @@ def without_keys(source: TextSource, comment: str) -> Optional[Keyed]:
 
     A line that names none stays as it is; a value that a line lacks is empty.
     """
-    some = []
-    for _, text in source.each_line():
-        if text.strip() and not (comment and text.lstrip().startswith(comment)):
-            some.append(text)
-        if len(some) >= _LOOKED_AT:
-            break
+    some = source.first_lines(comment, _LOOKED_AT)
     way = next((way for way in _ways() if _is_keyed(some, way)), None)
     if way is None:
         return None

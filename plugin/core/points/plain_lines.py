@@ -6,7 +6,6 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from typing import List
 
 from .number_marks import is_number
 from .source import TextSource
@@ -18,7 +17,7 @@ _REMARK = re.compile(r"[ \t]+(//|[#!%;])[ \t]+(?=\S)")
 
 def made_plain(source: TextSource, comment: str) -> TextSource:
     """The file with quotes in place of ="..." and '...', and remarks as a column, where most lines have such."""
-    some = _first_lines(source, comment)
+    some = source.first_lines(comment, _LOOKED_AT)
     data = source.data
     if sum(text.count('="') >= 3 for text in some) >= _MOST * len(some):
         data = data.replace(b'="', b'"')
@@ -27,16 +26,6 @@ def made_plain(source: TextSource, comment: str) -> TextSource:
     elif sum(_has_remark(text) for text in some) >= _MOST * (len(some) - 1) and len(some) > 2:
         data = "\n".join(map(_with_remark, data.decode().split("\n"))).encode()
     return source if data is source.data else replace(source, data=data, stood=source.stood or source.data)
-
-
-def _first_lines(source: TextSource, comment: str) -> List[str]:
-    some: List[str] = []
-    for _, text in source.each_line():
-        if text.strip() and not (comment and text.lstrip().startswith(comment)):
-            some.append(text)
-        if len(some) >= _LOOKED_AT:
-            break
-    return some
 
 
 def _has_remark(text: str) -> bool:

@@ -6,6 +6,7 @@ import codecs
 import os
 import re
 from dataclasses import dataclass, replace
+from itertools import islice
 from typing import Iterator, List, Optional, Sequence, Tuple
 
 import numpy as np
@@ -107,6 +108,11 @@ class TextSource:
         ends = np.flatnonzero(np.frombuffer(data, np.uint8) == 10)
         starts = np.concatenate([[0], ends[:-1] + 1])
         return [data[starts[i - 1] : ends[i - 1]].decode() for i in numbers]
+
+    def first_lines(self, comment: str, most: int) -> List[str]:
+        """At most so many of its first lines that are neither blank nor comments."""
+        lines = (text for _, text in self.each_line() if text.strip())
+        return list(islice((text for text in lines if not (comment and text.lstrip().startswith(comment))), most))
 
     def each_line(self) -> Iterator[Tuple[int, str]]:
         """Line number from 1 and text of each line."""

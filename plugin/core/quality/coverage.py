@@ -167,7 +167,7 @@ def coverage(
     usual = float(np.fmax(along, across))
     max_edge = options.max_edge or FindingOptions().long_factor * usual
     max_radius = options.max_radius or max_edge / 2
-    area = _areas(tin)
+    area = tin.plan_areas()
     long = _longest_free(tin, length) > max_edge
     openings = Openings(tin, max_radius, progress, _beside_vertices(tin, points))
     flagged = places_left_out(points, openings.least)
@@ -296,13 +296,6 @@ def _longest_free(tin: Tin, length: np.ndarray) -> np.ndarray:
     """Longest edge (m,) of each triangle that no line holds, metres; 0 if lines hold all three."""
     longest: np.ndarray = np.where(tin.edge_kind != 0, 0.0, length).max(axis=1)
     return longest
-
-
-def _areas(tin: Tin) -> np.ndarray:
-    corner = tin.vertices[tin.triangles]
-    u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
-    area: np.ndarray = (u[:, 0] * v[:, 1] - u[:, 1] * v[:, 0]) / 2
-    return area
 
 
 def _step_percentile(points: PointSet, percent: float) -> float:

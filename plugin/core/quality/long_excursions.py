@@ -75,17 +75,14 @@ def _counts(
     met: Met, start: np.ndarray, end: np.ndarray, level: np.ndarray, near: float
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Crossings of each stretch (x,) with the rest of the walk: that fit its level alone, the ground alone, and all."""
-    order = np.argsort(met.point, kind="stable")
-    point, other = met.point[order], met.other[order]
-    least, most = met.least[order], met.most[order]
-    first, last = np.searchsorted(point, start), np.searchsorted(point, end)
+    met = met.take(np.argsort(met.point, kind="stable"))
+    first, last = np.searchsorted(met.point, start), np.searchsorted(met.point, end)
     off, ground, total = (np.zeros(len(start), np.int64) for _ in range(3))
     for k in np.flatnonzero(last > first).tolist():
-        some = slice(first[k], last[k])
-        away = (other[some] < start[k] - 1) | (other[some] > end[k])
+        some = met.take(slice(first[k], last[k]))
+        away = (some.other < start[k] - 1) | (some.other > end[k])
         limit = min(near, 0.5 * abs(level[k]))
-        plain = (least[some] <= limit) & (most[some] >= -limit)
-        shifted = (least[some] - level[k] <= limit) & (most[some] - level[k] >= -limit)
+        plain, shifted = np.abs(some.beyond()) <= limit, np.abs(some.beyond(level[k])) <= limit
         off[k] = np.count_nonzero(away & shifted & ~plain)
         ground[k] = np.count_nonzero(away & plain & ~shifted)
         total[k] = np.count_nonzero(away)

@@ -34,6 +34,9 @@ class Met:
     def __len__(self) -> int:
         return len(self.point)
 
+    def take(self, which: Union[slice, np.ndarray]) -> Met:
+        return Met(self.point[which], self.other[which], self.least[which], self.most[which])
+
     @property
     def width(self) -> np.ndarray:
         """What both visits may have there, together (m)."""

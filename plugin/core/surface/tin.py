@@ -51,9 +51,14 @@ class Tin:
     @property
     def plan_area(self) -> float:
         """Area in plan, square metres."""
+        return float(self.plan_areas().sum())
+
+    def plan_areas(self) -> np.ndarray:
+        """Area (m,) of each triangle in plan, square metres."""
         corner = self.vertices[:, :2].T[:, self.triangles.T]  # coordinate, corner, triangle: long rows are fast
         u, v = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
-        return float(0.5 * np.sum(u[0] * v[1] - u[1] * v[0]))
+        area: np.ndarray = 0.5 * (u[0] * v[1] - u[1] * v[0])
+        return area
 
     def corners(self) -> np.ndarray:
         """Corner coordinates (m, 3, 3): triangle, corner, local x, y and height."""
