@@ -6,16 +6,15 @@ from dataclasses import dataclass
 from typing import Tuple
 
 import numpy as np
-from scipy.spatial import cKDTree
 
 from ..points.pointset import PointSet
+from .nearest import usual_distance
 from .order import FEW, Order, order_of
 from .parts import parts_of
 from .places import Places
 
 #: Points farther from all others than both lie alone: metres, usual distances of points.
 _APART, _APART_STEPS = 100.0, 20.0
-_SAMPLE = 2000
 
 
 @dataclass(frozen=True)
@@ -43,23 +42,10 @@ def look_at(points: PointSet, places: Places, index: np.ndarray) -> Site:
     """The site of the points ``index`` (q,), all of them with a place."""
     xy = places.plan(places.first[index], places.second[index])
     order = order_of(xy, points.time[index], points.name[index])
-    usual = order.usual if order.walk else _nearest(xy)
+    usual = order.usual if order.walk else usual_distance(xy)
     apart = max(_APART, _APART_STEPS * usual)
     part, main = _parts(xy, apart)
     return Site(index, xy, order, usual, apart, part, main)
-
-
-def _nearest(xy: np.ndarray) -> float:
-    """Median distance (m) of a point to the nearest other one at another place."""
-    places = np.unique(xy[:: max(1, len(xy) // _SAMPLE)], axis=0)
-    if len(places) < 2:
-        return 0.0
-    tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
-    near = tree.query(places, k=min(4, len(xy)))[0]
-    near[near <= 0] = np.nan
-    least = np.nanmin(np.where(np.isnan(near), np.inf, near), axis=1)
-    least = least[np.isfinite(least)]
-    return float(np.median(least)) if len(least) else 0.0
 
 
 def _parts(xy: np.ndarray, apart: float) -> Tuple[np.ndarray, np.ndarray]:

@@ -42,6 +42,9 @@ OR_CONTROL = Text(
 )
 #: Without a fit the two differ by more than this, and by less than that share of it in the other CRS (m).
 APART, LEFT, SHARE = 20.0, 40.0, 0.15
+#: The same for datums some metres apart. A base at a place of its own shifts a survey as far, so that the whole shift
+#: must be explained.
+NEAR_APART, NEAR_LEFT, NEAR_SHARE = 1.0, 0.5, 0.05
 #: A register has hundreds of systems at a place; those nearest in kind are tried.
 MOST_TRIED = 400
 #: Datums put a place within so many degrees.
@@ -62,7 +65,7 @@ def two_systems(match: ControlMatch, crs: Optional[Any]) -> Tuple[Message, ...]:
     plan = flat(crs)
     survey, control = match.survey[:, :2], match.control[:, :2]
     now = _apart(survey, control)
-    if now < APART:
+    if now < NEAR_APART:
         return ()
     other = _other(plan, survey, control, now)
     if other is None:
@@ -70,7 +73,7 @@ def two_systems(match: ControlMatch, crs: Optional[Any]) -> Tuple[Message, ...]:
     said = [message(TWO_SYSTEMS, crs=crs_name(crs), other=crs_name(other.crs), place=place_said(plan, *control.T))]
     turned = _other(plan, control, survey, now)
     away = _metres_between(plan, survey, control)
-    if turned is not None and away > APART:
+    if turned is not None and away > NEAR_APART:
         there = place_said(plan, *survey.T)
         said.append(
             message(
@@ -82,11 +85,12 @@ def two_systems(match: ControlMatch, crs: Optional[Any]) -> Tuple[Message, ...]:
 
 def _other(plan: Any, moved: np.ndarray, fixed: np.ndarray, now: float) -> Optional[_Other]:
     """The CRS in which ``moved`` (n, 2) lies at ``fixed`` (n, 2) of ``plan``."""
+    most = min(LEFT, SHARE * now) if now >= APART else min(NEAR_LEFT, NEAR_SHARE * now)
     best: Optional[_Other] = None
     for crs in _candidates(plan, moved, fixed):
         there = _brought(crs, plan, moved)
         apart = _apart(there, fixed) if there is not None else np.inf
-        if apart < min(LEFT, SHARE * now) and (best is None or apart < best.apart):
+        if apart < most and (best is None or apart < best.apart):
             best = _Other(crs, apart)
     return best
 

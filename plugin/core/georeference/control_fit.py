@@ -25,6 +25,14 @@ TOO_FEW = Text(
     "control_fit.too_few",
     QT_TRANSLATE_NOOP("core", "{model} needs {needed} control points or more; {count} can be used: {names}."),
 )
+NO_HEIGHTS = Text(
+    "control_fit.no_heights",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{model} needs {needed} control points with heights or more; {count} can be used: {names}. Without them "
+        "heights stay as they are: type --control-heights keep.",
+    ),
+)
 UNDETERMINED = Text(
     "control_fit.undetermined",
     QT_TRANSLATE_NOOP(
@@ -150,7 +158,8 @@ def _names(match: ControlMatch, rows: np.ndarray) -> str:
 
 def _enough(match: ControlMatch, rows: np.ndarray, needed: int, model: Text) -> None:
     if len(rows) < needed:
-        raise SurveyError(TOO_FEW, model=model, needed=needed, count=len(rows), names=_names(match, rows) or "-")
+        text = NO_HEIGHTS if model in (SHIFT, PLANE) else TOO_FEW
+        raise SurveyError(text, model=model, needed=needed, count=len(rows), names=_names(match, rows) or "-")
 
 
 def _reduced(places: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:

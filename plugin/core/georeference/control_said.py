@@ -37,6 +37,7 @@ PLANE_SAID = Text(
         "Height: shifted by {shift} m at the middle of {count} control points, with a plane that rises {east} mm a "
         "kilometre eastward and {north} mm northward; redundancy {freedom}, standard deviation of a height {sigma}.",
     ),
+    metric=True,  # a plane rises by millimetres a kilometre
 )
 SPACE_SAID = Text(
     "control_fit.space_said",

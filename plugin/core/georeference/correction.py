@@ -12,12 +12,26 @@ from typing import Any, List, NamedTuple, Optional, Sequence, Tuple
 import numpy as np
 from pyproj.crs import CompoundCRS
 
-from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
+from ..messages import Figure, Message, message
 from ..points.pointset import PointSet
 from ..points.questions import Answer, Question, QuestionError, Topic
 from .area import AreaCheck, check_area, suggestion_names
 from .area_causes import Cause, Suggestion, landing
 from .axes import flat, to_lonlat
+from .correction_said import (
+    AND,
+    AS_THEY_ARE,
+    AWAY,
+    FARTHER,
+    GIVE_NEAR,
+    HEIGHTS_AS_READ,
+    HEIGHTS_TOO,
+    KEPT,
+    NOT_EXPLAINED,
+    RELABELLED,
+    UNLIKE_A_WALK,
+    WHICH,
+)
 from .neighbours import area_box
 from .position import Landmark, area_name, distance_text, place_said, site_of
 from .record import Georeference, Step, crs_name
@@ -26,78 +40,6 @@ from .transform import transform_points
 #: The word for: as they are, though outside the area of use.
 AS_READ = "as-read"
 
-RELABELLED = Text(
-    "area.relabelled",
-    QT_TRANSLATE_NOOP("core", "On the user's word {count} of {total} points were read otherwise: {cause}."),
-    one=QT_TRANSLATE_NOOP("core", "On the user's word one of {total} points was read otherwise: {cause}."),
-)
-HEIGHTS_TOO = Text(
-    "correction.heights_too", QT_TRANSLATE_NOOP("core", "Their heights were in the same unit, and were changed alike.")
-)
-HEIGHTS_AS_READ = Text(
-    "area.heights_as_read", QT_TRANSLATE_NOOP("core", "The unit of the heights was left as it was read.")
-)
-KEPT = Text(
-    "correction.kept",
-    QT_TRANSLATE_NOOP("core", "{count} points lie well as they are and stay so."),
-    one=QT_TRANSLATE_NOOP("core", "One point lies well as it is and stays so."),
-)
-NOT_EXPLAINED = Text(
-    "correction.not_explained",
-    QT_TRANSLATE_NOOP(
-        "core", "{count} points are not explained by it and stay as they are; the first is in line {line}."
-    ),
-    one=QT_TRANSLATE_NOOP("core", "The point of line {line} is not explained by it and stays as it is."),
-    weight=2,
-)
-STAY_OUTSIDE = Text(
-    "correction.stay_outside",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: on the user's word the points stay where they are, though {count} of them lie outside the area of "
-        "use.",
-    ),
-    one=QT_TRANSLATE_NOOP("core", "{file}: on the user's word the point outside the area of use stays where it is."),
-    weight=3,
-)
-AWAY = Text(
-    "correction.away",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "'{name}' would put the {count} points it explains {distance} from the {others} that lie well as they are; it "
-        "is not applied",
-    ),
-    one=QT_TRANSLATE_NOOP(
-        "core",
-        "'{name}' would put the point it explains {distance} from the {others} that lie well as they are; it is not "
-        "applied",
-    ),
-)
-FARTHER = Text(
-    "correction.farther",
-    QT_TRANSLATE_NOOP("core", "'{name}' would put the site {distance} from what is known of it; it is not applied"),
-)
-UNLIKE_A_WALK = Text(
-    "correction.unlike_a_walk",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "'{name}' would make the {step} m from point to point {after} m, and another cause leaves them; it is not "
-        "applied",
-    ),
-)
-WHICH = Text(
-    "correction.which",
-    QT_TRANSLATE_NOOP("core", "{count} of {total} points lie far outside the area of use of {crs} ({area})"),
-    one=QT_TRANSLATE_NOOP("core", "the only point lies far outside the area of use of {crs} ({area})"),
-)
-AS_THEY_ARE = Text("correction.as_they_are", QT_TRANSLATE_NOOP("core", "as they are"))
-GIVE_NEAR = Text(
-    "correction.give_near",
-    QT_TRANSLATE_NOOP(
-        "core", "a place near the site in place of this example: it tells leading digits that were left out"
-    ),
-)
-AND = Text("correction.and", QT_TRANSLATE_NOOP("core", "{one}, and {more}"))
 
 #: Causes that leave the numbers as they are.
 _OF_ANOTHER_CRS = (Cause.ZONE, Cause.OTHER_SYSTEM)
@@ -108,6 +50,8 @@ WALK = (0.4, 2.2)
 #: Of two causes the one that is so many times farther from what is known is refused.
 FARTHER_TIMES = 10.0
 ASK_KM = 100.0
+#: So many points far outside, and such a share of all, are asked about though most lie well.
+ASK_COUNT, ASK_SHARE = 10, 0.05
 
 
 class Corrected(NamedTuple):
@@ -172,13 +116,18 @@ def correct_lines(
 
 
 def ask_where(points: PointSet, area: AreaCheck, landmarks: Sequence[Landmark] = ()) -> Optional[QuestionError]:
-    """The question what the coordinates are, where most points lie far outside the area of use; None where not."""
+    """The question what the coordinates are, where most points lie far outside the area of use, or a good part does and
+    a cause explains where they belong; None where not."""
     used = points.used & np.isfinite(points.easting) & np.isfinite(points.northing)
     count, total = int((area.outside & used).sum()), int(used.sum())
-    if 2 * count <= total or area.farthest_km < ASK_KM:
+    if count < max(ASK_COUNT, ASK_SHARE * total) and 2 * count <= total:
+        return None
+    if area.farthest_km < ASK_KM:
         return None
     text = message(WHICH, count=count, total=total, crs=crs_name(area.crs), area=area_name(area.crs))
     names = [one for one in suggestion_names(area) if _of(area, one).reading is not None]
+    if 2 * count <= total and not any(_explained(points, area.outside, _of(area, one))[0].any() for one in names):
+        return None
     question = _question(points, area, text, names, landmarks)
     if not landmarks and all(_of(area, name).causes[-1] in _OF_ANOTHER_CRS for name in names):
         place = Answer("--near", "51.45N,9.0E", message(GIVE_NEAR), fill_in=True)

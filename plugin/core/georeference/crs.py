@@ -18,6 +18,7 @@ from ..units import LengthUnit, axis_unit, heights_to_crs_units, metres_per_unit
 __all__ = [
     "LOCAL",
     "geographic_crs",
+    "height_datum",
     "height_unit",
     "heights_to_crs_units",
     "local_grid",
@@ -141,6 +142,11 @@ def plan_unit(crs: Optional[Any]) -> LengthUnit:
 def height_unit(crs: Optional[Any]) -> LengthUnit:
     """Unit of the heights of ``crs``: of its height axis where it has one, else of its plan axes."""
     return LengthUnit.METRE if crs is None else _unit(crs, 2 if len(crs.axis_info) > 2 else 0)
+
+
+def height_datum(crs: Optional[Any]) -> Optional[str]:
+    """The name of what heights of a compound ``crs`` are counted from, None where nothing tells."""
+    return next((str(part.name) for part in ([] if crs is None else crs.sub_crs_list) if part.is_vertical), None)
 
 
 def _unit(crs: Any, axis: int) -> LengthUnit:

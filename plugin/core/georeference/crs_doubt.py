@@ -6,18 +6,16 @@ too. What else is known of the site tells them apart.
 
 from __future__ import annotations
 
-import re
-from pathlib import Path
 from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
-from pyproj import CRS, Geod, Transformer
-from pyproj.exceptions import CRSError, ProjError
+from pyproj import Geod, Transformer
+from pyproj.exceptions import ProjError
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import metres_per_unit
 from .axes import flat, same_plan, to_lonlat
-from .neighbours import area_box, family, opened, registered, zone_number
+from .neighbours import area_box, family, opened, registered
 from .position import QUOTED, Kind, Landmark, Nearness, Site, distance_text, site_of
 from .record import crs_name
 from .whereabouts import Box
@@ -36,13 +34,6 @@ FAR = Text(
     QT_TRANSLATE_NOOP(
         "core",
         "The CRS is doubtful: in {crs} the points lie {distance} from {name}. Check the CRS and the coordinates.",
-    ),
-    weight=3,
-)
-SAID = Text(
-    "crs_doubt.said",
-    QT_TRANSLATE_NOOP(
-        "core", "The CRS is doubtful: {file} itself says “{words}”, and {crs} was chosen. Check which of them it is."
     ),
     weight=3,
 )
@@ -77,12 +68,6 @@ CLOSER = 0.1
 #: degrees, and another datum moves them by no more.
 BESIDE, UPON, LEAST, NEAR_DEGREES = 0.5, 0.8, 2e-4, 0.03
 _EARTH = Geod(ellps="WGS84")
-HEAD_BYTES = 65536
-_ZONE = re.compile(
-    r"(?<![A-Za-z])(?:UTM|GK|MGA|zone|fuseau|Streifen|huso)[ _/:=-]*(?:zone[ _:=-]*)?"
-    r"(\d{1,2})(?!\d) ?[NSU]?(?![A-Za-z])",
-    re.IGNORECASE,
-)
 
 
 class Found(NamedTuple):
@@ -247,74 +232,6 @@ def _within(site: Site, crs: Any) -> bool:
     west, south, east, north = box
     along = (site.lon - west + 1.0) % 360.0
     return along <= (east - west) % 360.0 + 2.0 and south - 1.0 <= site.lat <= north + 1.0
-
-
-# What the file says itself
-
-
-def said_in_file(path: str, crs: Optional[Any]) -> Tuple[Message, ...]:
-    """What to say where the first lines of a file name another CRS, or a zone, than ``crs``."""
-    if crs is None or not Path(path).is_file():
-        return ()
-    with open(path, "rb") as stream:
-        head = stream.read(HEAD_BYTES)
-    text = head.decode("utf-8", "replace").replace("\x00", "")
-    for datum in _DATUMS.findall("\n".join(line for line in text.splitlines()[:40] if re.search(r"[A-Za-z]{3}", line))):
-        own = re.sub(
-            r"\W", "", f"{crs.name} {flat(crs).geodetic_crs.datum.name if flat(crs).geodetic_crs.datum else ''}"
-        )
-        if not any(re.search(one, own, re.IGNORECASE) for one in _DATUM_WORDS.get(_plain(datum), (_plain(datum),))):
-            return (message(SAID, file=Path(path).name, words=datum, crs=crs_name(crs)),)
-    for words, other in _named(text):
-        if other is not None and not same_plan(other, crs):
-            return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
-        if other is None and zone_number(crs.name) not in (None, _number(words)):
-            return (message(SAID, file=Path(path).name, words=words, crs=crs_name(crs)),)
-    return ()
-
-
-#: Datums that files name, whose coordinates lie elsewhere than those of another; those that differ by less than a
-#: metre or two are not among them.
-_DATUMS = re.compile(
-    r"(?<![A-Za-z])(NAD[ -]?27|ED[ -]?50|DHDN|Pulkovo(?:[ -]?19)?[ -]?(?:42|95)|OSGB[ -]?36|SAD[ -]?69"
-    r"|Arc[ -]?(?:1950|1960)|AGD[ -]?(?:66|84)|NZGD[ -]?49|Cape Datum"
-    r"|S-?JTSK|Corrego Alegre|PSAD[ -]?56|Tokyo Datum)(?![A-Za-z0-9])",
-    re.IGNORECASE,
-)
-_DATUM_WORDS = {
-    "dhdn": ("dhdn", "hauptdreiecksnetz"), "osgb36": ("osgb", "ordnancesurvey"), "sjtsk": ("jtsk", "jednotne"),
-    "nzgd49": ("nzgd49", "nzgd1949", "geodeticdatum1949"), "sad69": ("sad69", "southamericandatum1969", "sad1969"),
-    "psad56": ("psad56", "provisionalsouthamericandatum1956"), "ed50": ("ed50", "europeandatum1950"),
-    "nad27": ("nad27", "northamericandatum1927"), "pulkovo42": ("pulkovo194", "pulkovo42"),
-    "pulkovo95": ("pulkovo1995", "pulkovo95"), "pulkovo1942": ("pulkovo194",), "pulkovo1995": ("pulkovo1995",),
-    "agd66": ("agd66", "australiangeodeticdatum1966"), "agd84": ("agd84", "australiangeodeticdatum1984"),
-    "capedatum": ("cape",), "tokyodatum": ("tokyo",),
-}  # fmt: skip
-
-
-def _plain(name: str) -> str:
-    return re.sub(r"\W", "", name).lower()
-
-
-def _named(text: str) -> Iterator[Tuple[str, Optional[Any]]]:
-    """Words of the first lines that name a CRS, with that CRS; None where only a zone is named."""
-    lines = [line for line in text.splitlines()[:40] if re.search(r"[A-Za-z]{3}", line)]
-    for line in lines:
-        for found in re.finditer(r"\bEPSG\s*[:=]{0,2}\s*(\d{4,6})\b", line, re.IGNORECASE):
-            try:
-                other = CRS.from_epsg(int(found.group(1)))
-            except CRSError:
-                continue
-            if other.is_projected:
-                yield found.group(0), other
-        zone = _ZONE.search(line)
-        if zone and 1 <= int(zone.group(1)) <= 60:
-            yield zone.group(0), None
-
-
-def _number(words: str) -> int:
-    found = re.search(r"\d+", words)
-    return int(found.group(0)) if found else 0
 
 
 def project_doubt(site: Optional[Site], project: Optional[Any]) -> Tuple[Message, ...]:

@@ -65,7 +65,10 @@ def judge_fit(places: Places, terms: Terms, space: bool = False) -> FitJudgement
     as_read = judge_reading(levelled(places) if space else places, terms, FitReading())
     every = [one for one in _other_readings(places, terms) if one.fits and one.reading != FitReading()]
     if not as_read.fits:
-        return FitJudgement(as_read, _best(every, places, terms), _left_out(places, terms), ())
+        better = _best(every, places, terms)
+        # What explains all points goes before what explains some; a scale that is wrong throughout is of none of them.
+        off = as_read.fit.largest > as_read.limit or not as_read.height_ok
+        return FitJudgement(as_read, better, () if better or not off else _left_out(places, terms), ())
     sure = [one for one in every if far_better(as_read, one)]
     level = None if sure else _level_tells(places, terms)
     if level is not None:
@@ -173,6 +176,7 @@ def _other_heights(terms: Terms, reading: FitReading) -> Iterator[FitReading]:
     for side, now in (("survey_heights", reading.survey), ("control_heights", reading.control)):
         for unit in _units_like(terms.metres[1], [own[side] if now is None else now.metres]):
             yield replace(reading, **{side: unit})  # type: ignore[arg-type]
+    yield replace(reading, sunk=True)
 
 
 def _level_tells(places: Places, terms: Terms) -> Optional[Judged]:
@@ -189,7 +193,7 @@ def _level_tells(places: Places, terms: Terms) -> Optional[Judged]:
 
 def _best(found: Sequence[Judged], places: Places, terms: Terms) -> Tuple[Judged, ...]:
     """Those that put the control into the area of use of its CRS, with the fewest changes, the best first."""
-    every = [both for one in found for both in _either_exchanged(one)]
+    every = [each for one in found for both in _either_exchanged(one) for each in _either_foot(both, terms)]
     at_home = [one for one in every if _at_home(places, terms, one.reading)]
     every = at_home or every
     fewest = min((one.reading.changes for one in every), default=0)
@@ -210,6 +214,14 @@ def _either_exchanged(one: Judged) -> Tuple[Judged, ...]:
     if not one.reading.mirrored:
         return (one,)
     return one, replace(one, reading=replace(one.reading, mirrored=False, exchanged=True))
+
+
+def _either_foot(one: Judged, terms: Terms) -> Tuple[Judged, ...]:
+    """Control in the one foot fits as well as in the other, some metres away, unless the CRS counts in one of them."""
+    feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
+    if one.reading.control not in feet or any(abs(terms.metres[0] / foot.metres - 1.0) < 1e-7 for foot in feet):
+        return (one,)
+    return tuple(replace(one, reading=replace(one.reading, control=foot)) for foot in feet)
 
 
 def _at_home(places: Places, terms: Terms, reading: FitReading) -> bool:
@@ -236,9 +248,11 @@ def _left_out(places: Places, terms: Terms) -> Tuple[Tuple[str, ...], ...]:
         for out in combinations(range(n), count):
             judged = _without(places, terms, out)
             if judged.fits:
-                found.append((judged.fit.squares, tuple(places.names[i] for i in out)))
+                found.append((judged.misfit, tuple(places.names[i] for i in out)))
         if found:
-            return tuple(names for _, names in sorted(found)[:MOST_ANSWERS])
+            # Where one of them stands out, the others fit no better without any other point.
+            best = min(found)[0]
+            return tuple(names for misfit, names in sorted(found)[:MOST_ANSWERS] if misfit < 4.0 * best + 10.0)
     p, q = as_complex(places.survey), as_complex(places.matched)
     stay = agreeing(p, q, plan_limit(terms, plan_fit(p, q).reach))
     off = np.flatnonzero(~stay).tolist()

@@ -22,7 +22,7 @@ from .similarity import HeightFit
 #: Standard deviations (m) of a coordinate and of a height, survey and control together, where none are given.
 USUAL_PLAN, USUAL_HEIGHT = 0.02, 0.03
 #: The largest residual that a fit may have (m), and what is added for each metre of the control's reach.
-MOST_PLAN, MOST_HEIGHT = 0.3, 0.3
+MOST_PLAN, MOST_HEIGHT = 0.3, 0.15
 PLAN_BENDS, HEIGHT_BENDS = 5e-5, 1e-4
 #: How far the scale may be from that of the projection.
 SCALE_OFF = 0.003

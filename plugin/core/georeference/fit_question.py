@@ -37,6 +37,10 @@ NOTHING_FITS = Text(
     ),
 )
 NO_HEIGHT = Text("fit_question.no_height", QT_TRANSLATE_NOOP("core", "–"))
+KEEP_HEIGHTS = Text(
+    "fit_question.keep_heights",
+    QT_TRANSLATE_NOOP("core", "heights stay as they are, and only the plan is fitted"),
+)
 LEAVE_OUT = Text("fit_question.leave_out", QT_TRANSLATE_NOOP("core", "without {names} the others fit"))
 FITS_SO = Text(
     "fit_question.fits_so",
@@ -85,6 +89,8 @@ def question(
     here = place(FitReading())
     answers = [_answer(one, before, place(one.reading)) for one in judgement.better]
     answers += [_leave(names, here) for names in judgement.left_out]
+    if as_read.plan_ok and not as_read.height_ok:
+        answers.append(Answer("--control-heights", "keep", message(KEEP_HEIGHTS), place=here))
     if before == FitReading():
         answers.append(Answer("--control-as", AS_READ, FitReading().told, place=here))
     if not answers:

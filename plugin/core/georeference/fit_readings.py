@@ -23,8 +23,9 @@ BAD_READING = Text(
     "fit_reading.bad",
     QT_TRANSLATE_NOOP(
         "core",
-        "'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, survey:ft, "
-        "survey-heights:m, control:ft, control-heights:m, names:A=B, several with + between them.",
+        "'{word}' is no way to read control; such are as-read, mirrored, control-exchanged, control-prefix, "
+        "survey:ft, survey-heights:m, survey-depths, control:ft, control-heights:m, names:A=B, several with + between "
+        "them.",
     ),
 )
 MIRRORED = Text(
@@ -32,6 +33,14 @@ MIRRORED = Text(
 )
 EXCHANGED = Text(
     "fit_reading.exchanged", QT_TRANSLATE_NOOP("core", "easting and northing of the control points are exchanged")
+)
+PREFIXED = Text(
+    "fit_reading.prefixed",
+    QT_TRANSLATE_NOOP("core", "the eastings of the control points have the number of a zone before them"),
+)
+SUNK = Text(
+    "fit_reading.sunk",
+    QT_TRANSLATE_NOOP("core", "the heights of the survey count down: each is 0 less what stands there"),
 )
 NAMES = Text("fit_reading.names", QT_TRANSLATE_NOOP("core", "the points have other names: {names}"))
 SURVEY_UNIT = Text("fit_reading.survey", QT_TRANSLATE_NOOP("core", "the survey is in {unit}, heights too"))
@@ -51,9 +60,12 @@ TOO_OFTEN = Text(
 )
 IS_REALLY = Text("fit_reading.is_really", QT_TRANSLATE_NOOP("core", "{surveyed} in the survey is {known}"))
 
-_FLAGS = ("mirrored", "exchanged")
+_FLAGS = ("mirrored", "exchanged", "prefixed", "sunk")
 _UNITS = ("survey", "survey_heights", "control", "control_heights")
-_WORDS = {"exchanged": "control-exchanged", "survey_heights": "survey-heights", "control_heights": "control-heights"}
+_WORDS = {
+    "exchanged": "control-exchanged", "prefixed": "control-prefix", "sunk": "survey-depths",
+    "survey_heights": "survey-heights", "control_heights": "control-heights",
+}  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -82,13 +94,17 @@ Unit = Union[LengthUnit, TooOften]
 class FitReading:
     """How survey and control are read.
 
-    ``mirrored``: easting and northing of the survey exchanged, ``exchanged``: those of the control. ``survey`` and
-    ``control``: their unit, None for the one they were read in; heights follow plan unless ``survey_heights`` or
-    ``control_heights`` says otherwise. ``names``: pairs of a name in the survey and that of the control point it is.
+    ``mirrored``: easting and northing of the survey exchanged, ``exchanged``: those of the control. ``prefixed``:
+    eastings of the control have the number of a zone before them; ``sunk``: heights of the survey count down.
+    ``survey`` and ``control``: their unit, None for the one they were read in; heights follow plan unless
+    ``survey_heights`` or ``control_heights`` says otherwise. ``names``: pairs of a name in the survey and that of the
+    control point it is.
     """
 
     mirrored: bool = False
     exchanged: bool = False
+    prefixed: bool = False
+    sunk: bool = False
     survey: Optional[Unit] = None
     survey_heights: Optional[Unit] = None
     control: Optional[Unit] = None
@@ -122,6 +138,10 @@ class FitReading:
             said.append(message(MIRRORED))
         if self.exchanged:
             said.append(message(EXCHANGED))
+        if self.prefixed:
+            said.append(message(PREFIXED))
+        if self.sunk:
+            said.append(message(SUNK))
         for plan, heights, texts in (
             ("survey", "survey_heights", (SURVEY_UNIT, SURVEY_PLAN, SURVEY_HEIGHTS)),
             ("control", "control_heights", (CONTROL_UNIT, CONTROL_PLAN, CONTROL_HEIGHTS)),
@@ -149,12 +169,15 @@ class FitReading:
             if getattr(self, plan) is not None and getattr(self, f"{plan}_heights") is None:
                 units[f"{plan}_heights"] = None
         return FitReading(
-            self.mirrored != before.mirrored, self.exchanged != before.exchanged, names=tuple(names.items()), **units
+            names=tuple(names.items()),
+            **{flag: getattr(self, flag) != getattr(before, flag) for flag in _FLAGS},
+            **units,
         )
 
     def survey_factors(self, unit: Unit, height_unit: Unit) -> Tuple[float, float]:
         """What plan and heights of the survey, read in these units, are multiplied by."""
-        return _factors(self.survey, self.survey_heights, unit.metres, height_unit.metres)
+        plan, rise = _factors(self.survey, self.survey_heights, unit.metres, height_unit.metres)
+        return plan, -rise if self.sunk else rise
 
     def control_factors(self, metres: Tuple[float, float]) -> Tuple[float, float]:
         """The same for control, read with so many metres to a unit of plan and of height."""
@@ -166,7 +189,7 @@ class FitReading:
         east, north = (points.northing, points.easting) if self.mirrored else (points.easting, points.northing)
         return replace(
             points, easting=east * plan, northing=north * plan, height=points.height * rise,
-            sigma_h=points.sigma_h * plan, sigma_v=points.sigma_v * rise,
+            sigma_h=points.sigma_h * plan, sigma_v=points.sigma_v * abs(rise),
         )  # fmt: skip
 
     def of_control(self, control: ControlPoints) -> ControlPoints:
@@ -175,6 +198,8 @@ class FitReading:
         east, north = control.easting, control.northing
         if self.exchanged:
             east, north = north, east
+        if self.prefixed:
+            east = np.mod(east, 1e6)
         return replace(
             control, easting=east * plan, northing=north * plan, height=control.height * rise,
             metres=(control.metres[0] * plan, control.metres[1] * rise),

@@ -26,25 +26,19 @@ from ..points.survey import read_survey
 from ..progress import Progress, part, silent
 from .answer_places import places_of_answers
 from .area import AreaCheck, check_area
-from .axes import axes_said, flat, has_heights
-from .crs_doubt import doubts, project_doubt, said_in_file
+from .axes import axes_said
+from .crs_doubt import doubts, project_doubt
+from .crs_said import ask_which_crs, said_in_file
 from .intake_area import MANY_SWAPPED, area_said, checked_file, corrected_file, swapped_aside
-from .intake_heights import kind_of_heights, sent_separations, which_datum, with_heights
+from .intake_heights import check_kinds, kind_of_heights, with_heights
 from .intake_options import IntakeOptions
+from .intake_place import placed, transformed
 from .level_shift import shift_levels
-from .place import place_survey
 from .position import Kind, Landmark, landmark_of, place_said, site_of
 from .record import Georeference, Step, crs_name
-from .transform import transform_points
 from .upright import check_upright
 
 NOTHING = Text("intake.nothing", QT_TRANSLATE_NOOP("core", "There is no survey to read; give at least one file."))
-NO_TARGET = Text(
-    "intake.no_target",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}: its coordinates cannot be transformed to a local grid; give a projected CRS as --crs."
-    ),
-)
 OTHER_CRS = Text(
     "intake.other_crs",
     QT_TRANSLATE_NOOP(
@@ -67,13 +61,6 @@ NOT_LENGTHS = Text(
         "core",
         "{file}: its positions are in degrees, but {crs}, given as --source-crs, is projected; give a geographic CRS, "
         "such as EPSG:4326.",
-    ),
-)
-AGAINST_CRS = Text(
-    "intake.against_crs",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "Ellipsoidal heights are wanted, but {crs} counts heights from another level; give a CRS without heights.",
     ),
 )
 NOTHING_TO_CORRECT = Text(
@@ -182,6 +169,9 @@ def _take_file(path: PathLike, options: IntakeOptions, progress: Progress) -> _O
         if options.source_crs not in (None, own):
             raise SurveyError(OTHER_CRS, file=str(path), own=crs_name(own), given=crs_name(options.source_crs))
         options = replace(options, source_crs=own)
+    question = ask_which_crs(read, options) if options.ask else None
+    if question is not None:
+        raise question
     return _take_one(read, read.log, options)
 
 
@@ -258,56 +248,16 @@ def _bring(read: PointFile, log: bool, options: IntakeOptions) -> _One:
             raise SurveyError(NOT_DEGREES, file=file, crs=crs_name(source))
         area = check_area(read.points, read.format.unit, options.near)
         corrected, said = checked_file(read, area, options)
-        now = _transformed(now, options, records)
+        now = transformed(now, options, records)
     else:
         if source is not None and not source.is_geographic:
             raise SurveyError(NOT_LENGTHS, file=file, crs=crs_name(source))
-        now, kind = _placed(read, kind, log, options, records)
+        now, kind = placed(read, kind, log, options, records)
         area = check_area(now.points)
         said = area_said(area)
     now, kind = with_heights(now, kind, log, options, records)
     gate = Gate(read.points, (), ())
     return _One(now, read, kind, tuple(records), area, area, (*notes, *said), corrected, gate)
-
-
-def _transformed(read: PointFile, options: IntakeOptions, records: List[Georeference]) -> PointFile:
-    """Plan coordinates in the CRS wanted. A correction by the user's word may have changed the CRS of the file."""
-    points = read.points
-    if points.crs is None or (options.source_crs is None and options.crs is None) or points.crs == options.crs:
-        return read
-    if options.crs is None:
-        raise SurveyError(NO_TARGET, file=points.source)
-    done = transform_points(points, options.crs, options.accept)
-    records.append(done.record)
-    return replace(read, points=done.points)
-
-
-def _placed(
-    read: PointFile, kind: HeightKind, log: bool, options: IntakeOptions, records: List[Georeference]
-) -> Tuple[PointFile, HeightKind]:
-    """Degrees in the CRS wanted, and the kind of their heights then."""
-    assert read.geographic is not None
-    levelled = options.crs is not None and has_heights(options.crs)
-    by_proj = kind is HeightKind.ELLIPSOIDAL and levelled and options.separation is None
-    above = levelled and len(options.crs.sub_crs_list) > 1  # type: ignore[union-attr]
-    if above and options.wanted is HeightKind.ELLIPSOIDAL:
-        raise SurveyError(AGAINST_CRS, crs=crs_name(options.crs))
-    if above and kind is HeightKind.UNKNOWN and options.separation is None and not log:
-        raise QuestionError(read.points.source, [which_datum(options.crs)])
-    # Those that a separation of the user's is for must not be changed by PROJ as well.
-    told = HeightKind.UNKNOWN if levelled and not by_proj else kind
-    positions = replace(read.geographic, heights=told)
-    ready = replace(read, geographic=positions, messages=read.messages)
-    source = None if options.source_crs is None else flat(options.source_crs)
-    placed, record = place_survey(ready, options.crs, source, options.accept)
-    assert record is not None
-    if log and kind is HeightKind.ELLIPSOIDAL:
-        records.append(sent_separations(read))
-    records.append(record)
-    said = {str(one) for one in record.statements}
-    messages = tuple(one for one in placed.messages if str(one) not in said)
-    after = HeightKind.ORTHOMETRIC if by_proj and above else kind
-    return replace(placed, messages=messages), after
 
 
 # All files
@@ -316,6 +266,7 @@ def _placed(
 def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
     if options.correct and not any(one.corrected for one in each):
         raise SurveyError(NOTHING_TO_CORRECT, name=options.correct)
+    check_kinds([(one.read.points.source, one.kind) for one in each], options)
     merged = merge_files([one.now for one in each]) if len(each) > 1 else None
     survey = each[0].now
     if merged is not None:
@@ -334,7 +285,7 @@ def _together(each: Sequence[_One], options: IntakeOptions) -> Intake:
 def _doubted(each: Sequence[_One], options: IntakeOptions) -> List[Message]:
     """What speaks against the CRS of a file: the other files, what is known beside them, the words of the file."""
     said: List[Message] = []
-    sites = [_landmark(one) for one in each]
+    sites = [_landmark(one) for one in each] if len(each) > 1 else []
     for i, one in enumerate(each):
         if one.read.geographic is not None or one.read.points.crs is None:
             continue
@@ -345,7 +296,7 @@ def _doubted(each: Sequence[_One], options: IntakeOptions) -> List[Message]:
         firm = [site for k, site in enumerate(sites) if k != i and site and each[k].read.geographic is not None]
         marks = (*options.landmarks, *(firm or logs))
         doubt = doubts(points.crs, points.easting, points.northing, marks)
-        said += doubt or said_in_file(one.read.points.source, points.crs)
+        said += doubt or (() if options.source_crs is not None else said_in_file(one.read, points.crs))
         if not doubt and not options.landmarks:
             said += project_doubt(site_of(points.crs, points.easting, points.northing), options.project)
     return said

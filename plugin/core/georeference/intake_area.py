@@ -8,7 +8,8 @@ from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.delimited import PointFile
 from .area import AreaCheck, check_area, suggestion_names
 from .area_causes import Cause
-from .correction import AS_READ, STAY_OUTSIDE, Corrected, ask_where, correct_lines
+from .correction import AS_READ, Corrected, ask_where, correct_lines
+from .correction_said import STAY_OUTSIDE
 from .intake_options import IntakeOptions
 
 NO_SUGGESTION = Text(

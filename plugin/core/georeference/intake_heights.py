@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import Any, List, Tuple
+from typing import Any, List, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.delimited import PointFile
 from ..points.geographic import HeightKind
-from ..points.questions import Answer, Question, Topic
+from ..points.questions import Answer, Question, QuestionError, Topic
 from .heights import ReceiverSeparation, ellipsoidal_heights, orthometric_heights
 from .intake_options import IntakeOptions
 from .record import Georeference, Step, crs_name
@@ -53,6 +53,17 @@ FROM_ELLIPSOID = Text(
     "intake.from_ellipsoid", QT_TRANSLATE_NOOP("core", "heights above the ellipsoid, brought to those of {crs}")
 )
 
+OTHER_KINDS = Text(
+    "intake.other_kinds",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "its heights are ellipsoidal and those of {other} are {heights}; bring the heights of one file to the other "
+        "kind first, or say what all are",
+    ),
+)
+ALL_ORTHOMETRIC = Text("intake.all_orthometric", QT_TRANSLATE_NOOP("core", "all heights above one geoid"))
+ALL_ELLIPSOIDAL = Text("intake.all_ellipsoidal", QT_TRANSLATE_NOOP("core", "all heights above one ellipsoid"))
+
 _KINDS = {HeightKind.ORTHOMETRIC: ORTHOMETRIC, HeightKind.ELLIPSOIDAL: ELLIPSOIDAL, HeightKind.UNKNOWN: NOT_KNOWN}
 
 
@@ -70,6 +81,20 @@ def kind_of_heights(read: PointFile, log: bool, options: IntakeOptions) -> Tuple
     if found not in (said, HeightKind.UNKNOWN):
         return said, (message(AGAINST_HEADER, found=_KINDS[found], **where),)
     return said, (message(TAKEN_AS, **where),)
+
+
+def check_kinds(files: Sequence[Tuple[str, HeightKind]], options: IntakeOptions) -> None:
+    """Raises QuestionError where some of several ``files`` have ellipsoidal heights, and others not."""
+    high = [file for file, kind in files if kind is HeightKind.ELLIPSOIDAL]
+    rest = [(file, kind) for file, kind in files if kind is not HeightKind.ELLIPSOIDAL]
+    if not high or not rest:
+        return
+    answers = (
+        Answer("--heights-are", HeightKind.ORTHOMETRIC.value, message(ALL_ORTHOMETRIC)),
+        Answer("--heights-are", HeightKind.ELLIPSOIDAL.value, message(ALL_ELLIPSOIDAL)),
+    )
+    text = message(OTHER_KINDS, other=rest[0][0], heights=_KINDS[rest[0][1]])
+    raise QuestionError(high[0], [Question(Topic.HEIGHT_KIND, text, () if options.heights_are else answers)])
 
 
 def sent_separations(read: PointFile) -> Georeference:

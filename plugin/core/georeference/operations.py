@@ -7,6 +7,7 @@ Nothing is fetched from the network.
 
 from __future__ import annotations
 
+import shlex
 import warnings
 from contextlib import contextmanager
 from dataclasses import dataclass, field
@@ -16,6 +17,7 @@ import numpy as np
 from pyproj import network
 from pyproj.transformer import AreaOfInterest, TransformerGroup
 
+from ..files import NOT_KEPT
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.geographic import HeightKind
 from ..units import metres_per_height_unit, metres_per_unit
@@ -31,8 +33,8 @@ BALLPARK = Text(
     "transform.ballpark",
     QT_TRANSLATE_NOOP(
         "core",
-        "From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. Accept "
-        "it by its name if that will do: '{name}'.",
+        "From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres. If "
+        "that will do, accept it by its name: {typed}.",
     ),
 )
 BALLPARK_LACKING = Text(
@@ -41,7 +43,7 @@ BALLPARK_LACKING = Text(
         "core",
         "From {source} to {target} PROJ has only a ballpark operation here, which may be wrong by many metres: "
         "'{best}' needs {grids}, not installed here. Install the file, or accept the ballpark operation by its name: "
-        "'{name}'.",
+        "{typed}.",
     ),
 )
 MISSING_GRID = Text(
@@ -50,7 +52,7 @@ MISSING_GRID = Text(
         "core",
         "From {source} to {target} the best operation needs {grids}, not installed here: '{best}' "
         "(accuracy {best_accuracy}). Install the file, or accept by its name the operation that can be used "
-        "(accuracy {accuracy}): '{name}'.",
+        "(accuracy {accuracy}): {typed}.",
     ),
 )
 ONLY_MISSING = Text(
@@ -105,7 +107,7 @@ class Operation:
     ballpark: bool
     missing_grids: Tuple[str, ...]
     definition: str
-    transformer: Optional[Any] = field(default=None, repr=False, compare=False)
+    transformer: Optional[Any] = field(default=None, repr=False, compare=False, metadata=NOT_KEPT)
 
     @property
     def accuracy_text(self) -> Union[str, Text]:
@@ -285,6 +287,7 @@ def _is_better(operation: Operation, than: Operation) -> bool:
 
 
 def _refusal(best: Operation, better: List[Operation], names: Any) -> SurveyError:
+    names = {"typed": f"--accept {shlex.quote(best.name)}", **names}
     if best.ballpark:
         if not better:
             return SurveyError(BALLPARK, name=best.name, **names)

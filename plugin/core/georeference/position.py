@@ -100,11 +100,11 @@ class Site:
 
 def site_of(crs: Optional[Any], easting: np.ndarray, northing: np.ndarray) -> Optional[Site]:
     """The site of plan coordinates (n,) in metres; None on a local grid, and where there are none on the Earth."""
-    good = np.isfinite(easting) & np.isfinite(northing)
-    if crs is None or not good.any():
+    good = np.flatnonzero(np.isfinite(easting) & np.isfinite(northing))
+    if crs is None or not len(good):
         return None
-    thin = max(1, int(good.sum()) // _MANY)
-    east, north = easting[good][::thin], northing[good][::thin]
+    good = good[:: max(1, len(good) // _MANY)]
+    east, north = easting[good], northing[good]
     corners = np.array([np.quantile(values, [0.02, 0.5, 0.98]) for values in (east, north)])
     # Medians of each coordinate, the middle, and the corners of what is around it.
     x = np.array([corners[0, 1], *corners[0, [0, 0, 2, 2]]])

@@ -7,6 +7,7 @@ from typing import Any, List
 import numpy as np
 
 from ..files import PathLike, TableWriter, replace_file
+from ..site_columns import rows_in_site_units
 from .site import Fitted
 
 COLUMNS = (
@@ -23,12 +24,13 @@ def write_residuals(fitted: Fitted, path: PathLike) -> None:
     fit = fitted.fit
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = TableWriter(stream)
-        writer.writerow(COLUMNS)
+        rows = []
         for i, name in enumerate(fit.names):
             row: List[Any] = [name, int(fit.used[i]), int(name in fit.suspects), int(fitted.match.times[i])]
             row += _rounded(1000.0 * fit.residuals[i], 2)
             row += _rounded(fit.redundancy[i], 4) + _rounded(fit.normalised[i], 3)
-            writer.writerow(row)
+            rows.append(row)
+        writer.writerows(rows_in_site_units(COLUMNS, rows, fitted.points.crs))
 
 
 def _rounded(values: np.ndarray, decimals: int) -> List[Any]:

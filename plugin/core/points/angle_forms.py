@@ -84,6 +84,8 @@ def settle_angles(case: Case, pair: Optional[Pair]) -> SettledAngles:
     if not able:
         return SettledAngles(AngleForm.DEGREES)
     near = [form for form in able if _lands(case, form, columns)[0]]
+    if len(near) == 1 and case.landing.known:
+        return SettledAngles(near[0])
     text = message(PACKED_OR_NOT, **where)
     return SettledAngles(AngleForm.DEGREES, (_question(text, near or able, columns),))
 

@@ -6,26 +6,29 @@ offset (from the mount to that point, the antenna's phase centre).
 
 from __future__ import annotations
 
-import re
-import unicodedata
 from dataclasses import dataclass
 from typing import List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Figure, Message, Text, message
-from ..units import LengthUnit
 from .given import Given
 from .questions import Answer, Question, Topic
-from .said_units import UNITS
-from .words import fold
 
 COLUMN_OPEN = Text(
     "antenna.column_open",
     QT_TRANSLATE_NOOP(
         "core",
-        "it has a column of pole heights, and nothing says whether its heights are those of the ground or of the "
-        "antenna",
+        "its column '{word}' seems to hold pole heights, and nothing says whether its heights are those of the ground "
+        "or of the antenna",
+    ),
+)
+LINE_OPEN = Text(
+    "antenna.line_open",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "a line of it says a pole height, and nothing says whether its heights are those of the ground or "
+        "of the antenna",
     ),
 )
 OPTION_OPEN = Text(
@@ -70,6 +73,7 @@ DONE = Text(
         "{file}: heights of the antenna were lowered to the ground by {least} m, the pole height {said}, and an "
         "antenna offset of {offset} m.",
     ),
+    metric=True,  # as the options are
 )
 DONE_RANGE = Text(
     "antenna.done_range",
@@ -78,6 +82,7 @@ DONE_RANGE = Text(
         "{file}: heights of the antenna were lowered to the ground by {least} to {most} m, the pole heights {said}, "
         "and an antenna offset of {offset} m.",
     ),
+    metric=True,
 )
 STAY = Text(
     "antenna.stay",
@@ -99,25 +104,23 @@ LACKING = Text(
 )
 BY_OPTION = Text("antenna.by_option", QT_TRANSLATE_NOOP("core", "as given"))
 BY_COLUMN = Text("antenna.by_column", QT_TRANSLATE_NOOP("core", "of the file's column"))
+BY_LINE = Text("antenna.by_line", QT_TRANSLATE_NOOP("core", "of a line of the file"))
 BY_SENTENCE = Text("antenna.by_sentence", QT_TRANSLATE_NOOP("core", "of the log's own lines"))
 
 _EXAMPLE = "2.000"
 #: A change of the pole, metres, that tells whether heights follow it; how many are needed, and how clearly.
 _CHANGE, _CHANGES, _CLEARLY = 0.1, 3, 4.0
-_STATEMENT = re.compile(
-    r"\b(?:pole|rod|antenna|ant|target|instrument|canne|antenne|jalon|antena|baston|(?:lot)?stab|antennen)"
-    r"[ _-]*(?P<of>height|length|hgt|ht|offset|hohe|hoehe|lange|laenge)?\s*[:=,]?\s*"
-    r"(?P<value>[0-9]{1,4}(?:[.,][0-9]+)?)\s*(?P<unit>mm|cm|m|ft|usft|sft)?\b",
-    re.IGNORECASE,
-)
 
 
 @dataclass(frozen=True)
 class PoleHeights:
-    """Pole heights (n,) in metres of the points of a file, nan where not said, and who says them (a Text)."""
+    """Pole heights (n,) in metres of the points of a file, nan where not said, who says them (a Text), and the header
+    word or number of their column.
+    """
 
     metres: np.ndarray
     said: Text
+    word: str = ""
 
 
 @dataclass(frozen=True)
@@ -154,7 +157,10 @@ def to_ground(
     if not of:
         if not option and poles is not None and _follows_ground(height, poles.metres, plan):
             return Ground(height)
-        return Ground(height, question=_ground_or_antenna(COLUMN_OPEN if poles is not None else OPTION_OPEN))
+        if poles is not None and not option and poles.said is not BY_LINE:
+            return Ground(height, question=_ground_or_antenna(message(COLUMN_OPEN, word=poles.word)))
+        open_ = OPTION_OPEN if poles is None or option else LINE_OPEN
+        return Ground(height, question=_ground_or_antenna(message(open_)))
     if given.pole_height is not None:
         poles = PoleHeights(np.full(len(height), given.pole_height), BY_OPTION)
     elif given.antenna_offset is not None and (poles is None or not np.isfinite(poles.metres).any()):
@@ -184,12 +190,12 @@ def _which_pole(text: Text) -> Question:
     return Question(Topic.ANTENNA, message(text), answers)
 
 
-def _ground_or_antenna(text: Text) -> Question:
+def _ground_or_antenna(text: Message) -> Question:
     answers = (
         Answer("--heights-of", "ground", message(GROUND)),
         Answer("--heights-of", "antenna", message(LOWERED)),
     )
-    return Question(Topic.ANTENNA, message(text), answers)
+    return Question(Topic.ANTENNA, text, answers)
 
 
 def _follows_ground(height: np.ndarray, pole: np.ndarray, plan: Optional[Tuple[np.ndarray, np.ndarray]]) -> bool:
@@ -225,19 +231,6 @@ def _filled(metres: np.ndarray) -> Tuple[np.ndarray, int]:
     at = np.maximum.accumulate(np.where(known, np.arange(len(metres)), -1))
     at = np.where(at < 0, int(np.argmax(known)), at)
     return metres[at], int((~known).sum())
-
-
-def pole_said(text: str) -> Optional[float]:
-    """Metres of the pole that a sentence or comment such as "pole height 2.000 m" states, None where it states none."""
-    words = unicodedata.normalize("NFKD", " ".join(text.split())[:200])
-    match = _STATEMENT.search("".join(sign for sign in words if not unicodedata.combining(sign)))
-    if match is None or (match["of"] or "").lower() == "offset":
-        return None
-    if not match["of"] and not match["unit"]:
-        return None
-    unit = UNITS.get(fold(match["unit"] or "m"), LengthUnit.METRE)
-    value = float(match["value"].replace(",", ".")) * unit.metres
-    return value if 0.0 <= value <= 50.0 else None
 
 
 def poles_by_line(said: Sequence[Tuple[int, float]], lines: np.ndarray) -> Optional[PoleHeights]:

@@ -8,7 +8,7 @@ import numpy as np
 
 from ..messages import Message, message
 from . import rejects as reject
-from .antenna import BY_COLUMN, PoleHeights, to_ground
+from .antenna import BY_COLUMN, BY_LINE, PoleHeights, to_ground
 from .blocks import Block
 from .columns import ROLES, Kind
 from .convert import Plan
@@ -20,12 +20,16 @@ from .pointfile import FileFormat, PointFile
 from .pointset import COLUMNS, make_points
 from .questions import Question, QuestionError
 from .rejects import LineAccount, make_rejects
+from .said_above import Above
 from .source import TextSource
+from .summary_rows import summary_rows
 from .vocabulary import each
 from .words import fold
 
 #: Roles that have no column of their own in a PointSet.
-_KEPT_BESIDE = tuple(role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height", "date"})
+_KEPT_BESIDE = tuple(
+    role for role in ROLES if role not in {*COLUMNS, "easting", "northing", "height", "date", "sigma_e", "sigma_n"}
+)
 _DAY = 86400.0
 #: Days from 1899-12-30 to 1970-01-01.
 _SERIAL_1970 = 25_569.0
@@ -54,17 +58,19 @@ class _Columns(NamedTuple):
 
 
 def gather(
-    source: TextSource, blocks: List[Block], used: FileFormat, crs: Optional[Any], plan: Plan, given: Given, of: str
-) -> PointFile:
+    source: TextSource, blocks: List[Block], used: FileFormat, crs: Optional[Any], plan: Plan, given: Given, of: str,
+    above: Above,
+) -> PointFile:  # fmt: skip
     """The points of ``blocks`` without the lines whose numbers stand for no value, and heights of the ground.
 
-    ``of``: what the header says that heights are of. The messages of the result are those of this step. Raises
+    ``of``: what the file says that heights are of; ``above``: what stands above its points. The messages of the result
+    are those of this step. Raises
     :class:`.questions.QuestionError` where a number may stand for no value, or heights may be of the antenna.
     """
     every = _joined(blocks)
     coordinates = plan.layout.coordinates
     refused = [(line, reason) for block in blocks for line, reason in block.rejects]
-    every, totals = _without_totals(every, coordinates)
+    every, totals = _without_totals(every, coordinates, plan)
     every, more, notes = _without_markers(source.file, every, coordinates, plan, given)
     refused = sorted(refused + totals + more, key=lambda item: item[0])
     if not len(every.line):
@@ -73,12 +79,20 @@ def gather(
     east, north, height = (roles.pop(role) for role in coordinates)
     pole = roles.get("pole_height")
     degrees = coordinates[0] == "longitude"
-    poles = None if pole is None or not (np.nan_to_num(pole) > 0).any() else PoleHeights(pole, BY_COLUMN)
+    named = used.columns.get("pole_height", 0)
+    word = str(named) if used.header is None or named > len(used.header.words) else used.header.words[named - 1].strip()
+    poles = None if pole is None or not (np.nan_to_num(pole) > 0).any() else PoleHeights(pole, BY_COLUMN, word)
+    if poles is None and above.poles:
+        only = above.poles[0] if len(above.poles) == 1 else np.nan
+        poles = PoleHeights(np.full(len(every.line), only), BY_LINE)
     ground = to_ground(source.file, height, given, poles, of, False, None if degrees else (east, north))
     if ground.question is not None:
         raise QuestionError(source.file, [ground.question])
     if ground.lowered is not None and "ellipsoidal_height" in roles:
         roles["ellipsoidal_height"] = roles["ellipsoidal_height"] - ground.lowered
+    across = [roles.pop(role) for role in ("sigma_e", "sigma_n") if role in roles]
+    if len(across) == 2 and "sigma_h" not in roles:
+        roles["sigma_h"] = np.hypot(*across)
     if "time" in roles:
         roles["time"] = _of_serial_days(roles["time"])
     if "date" in roles:
@@ -103,7 +117,7 @@ def gather(
         *(sum(getattr(block, what) for block in blocks) for what in ("comments", "blanks", "header")),
     )  # fmt: skip
     told = (*notes, *ground.notes, *(() if ground.statement is None else (ground.statement,)))
-    return PointFile(points, rejects, account, used, told, positions, ground=ground.statement)
+    return PointFile(points, rejects, account, used, told, positions, ground=ground.statement, above=above.lines)
 
 
 def _joined(blocks: Sequence[Block]) -> _Columns:
@@ -143,7 +157,9 @@ _TOTALS = frozenset(
 )
 
 
-def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Columns, List[Tuple[int, Message]]]:
+def _without_totals(
+    every: _Columns, coordinates: Sequence[str], plan: Plan
+) -> Tuple[_Columns, List[Tuple[int, Message]]]:
     """The points without lines at the end that give means, limits or sums, and without a first line that counts the
     columns; the refusal of each.
     """
@@ -153,6 +169,9 @@ def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Colum
         said = [str(values[i]) for values in words if values.dtype.kind == "O"]
         if any(fold(word) in _TOTALS for word in said if word):
             refused[i] = message(reject.TOTALS, word=next(word for word in said if fold(word) in _TOTALS))
+    end = min(refused, default=len(every.line))
+    for i in summary_rows([_as_written(every, role, plan)[:end] for role in coordinates]):
+        refused[i] = message(reject.SUMS_UP)
     first = [every.roles[role][0] for role in coordinates] if len(every.line) > 3 else []
     ordered = sorted(float(value) for value in first)
     if (
@@ -165,6 +184,16 @@ def _without_totals(every: _Columns, coordinates: Sequence[str]) -> Tuple[_Colum
     if not refused:
         return every, []
     return every.without(np.array(sorted(refused))), [(int(every.line[i]), why) for i, why in refused.items()]
+
+
+def _factor(role: str, plan: Plan) -> float:
+    return plan.factors.get(role, 1.0) if ROLES[role] is not Kind.ANGLE else 1.0
+
+
+def _as_written(every: _Columns, role: str, plan: Plan) -> np.ndarray:
+    """Numbers (n,) of a column in the unit of the file."""
+    factor = _factor(role, plan)
+    return every.roles[role] if factor == 1.0 else np.round(every.roles[role] / factor, 9)
 
 
 def _among(value: float, others: np.ndarray) -> bool:
@@ -186,8 +215,8 @@ def _without_markers(
     sure: List[Tuple[str, Marker]] = []
     questions: List[Question] = []
     for role in coordinates:
-        factor = plan.factors.get(role, 1.0) if ROLES[role] is not Kind.ANGLE else 1.0
-        raw = every.roles[role] if factor == 1.0 else np.round(every.roles[role] / factor, 9)
+        factor = _factor(role, plan)
+        raw = _as_written(every, role, plan)
         if given.no_value is not None:
             sure += [(role, marker) for marker in given_markers(raw, given.no_value)]
             continue

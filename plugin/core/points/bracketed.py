@@ -57,7 +57,7 @@ def _has_columns(text: str) -> bool:
 def _between(text: str, place: str) -> str:
     """What parts the columns beside the brackets; where nothing stands beside them a semicolon."""
     rest = text.replace(place, "")
-    return next((sign for sign in "\t;|," if sign in rest.strip(" ,;")), ";" if "," in place else ",")
+    return next((sign for sign in "\t;|," if sign in rest), ";" if "," in place else ",")
 
 
 def _joined(text: str, span: Tuple[int, int], numbers: str, sign: str) -> str:

@@ -32,6 +32,8 @@ ROLES: Dict[str, Kind] = {
     "code": Kind.TEXT,
     "sigma_h": Kind.NUMBER,
     "sigma_v": Kind.NUMBER,
+    "sigma_e": Kind.NUMBER,
+    "sigma_n": Kind.NUMBER,
     "fix": Kind.FIX,
     "satellites": Kind.NUMBER,
     "pdop": Kind.NUMBER,

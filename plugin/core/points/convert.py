@@ -15,7 +15,7 @@ from .layout import Layout
 from .rows import UNIT_SEPARATOR, Rows, bytes_of, trim
 from .said_units import AngleForm
 from .times import parse_times
-from .values import State, parse_fixes, parse_numbers, parse_texts, parse_words
+from .values import NumberForm, State, Written, parse_fixes, parse_numbers, parse_texts, parse_words, read_numbers
 
 #: Metres; no projected coordinate is larger (an easting that starts with its zone number is below 7e7).
 LARGEST = 1e8
@@ -36,10 +36,10 @@ class Plan:
 
     ``usual``: fields of most lines; ``header_line``, ``cut_off_line``: line numbers, 0 for none;
     ``factors``: metres in the unit of each coordinate and sigma. ``o_means``: E or W, what the letter O behind a
-    longitude stands for, "" where that is not known. ``thousands``, ``no_value``: see :func:`.values.parse_numbers`.
+    longitude stands for, "" where that is not known. ``thousands``, ``no_value``: see :class:`.values.NumberForm`.
     ``angles``: how degrees are written; ``sides``: role of an angle to the place of its letter N, S, E or W, where
-    that is a column of its own. ``month_first``: what dates such as 03/04/2025 are. ``suffixes``: role to the
-    unit right behind its numbers.
+    that is a column of its own. ``month_first``: what dates such as 03/04/2025 are. ``written``: role to how its
+    numbers stand.
     """
 
     layout: Layout
@@ -56,7 +56,17 @@ class Plan:
     angles: AngleForm = AngleForm.DEGREES
     sides: Mapping[str, int] = field(default_factory=dict)
     month_first: bool = False
-    suffixes: Mapping[str, str] = field(default_factory=dict)
+    written: Mapping[str, Written] = field(default_factory=dict)
+
+    def numbers(self, role: str) -> NumberForm:
+        """How the numbers of a role are read."""
+        one = self.written.get(role, Written())
+        mark = one.mark or self.decimal
+        return NumberForm(
+            mark, self.thousands if mark == self.decimal else "", self.no_value, one.suffix,
+            one.decimals, self.factors.get(role, 0.0) if one.suffix else 0.0,
+            role in ("easting", "northing"),
+        )  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -118,16 +128,15 @@ def _read_coordinate(rows: Rows, role: str, plan: Plan) -> Tuple[np.ndarray, np.
     start, end = rows.column(plan.layout.roles[role])
     if ROLES[role] is Kind.ANGLE:
         return _read_angle(rows, role, start, end, plan)
-    numbers, found = parse_numbers(
-        rows.text, start, end, plan.decimal, plan.thousands, plan.no_value, plan.suffixes.get(role, "")
-    )
+    numbers, found = read_numbers(rows.text, start, end, plan.numbers(role))
     numbers *= plan.factors[role]
     return numbers, found
 
 
 def _read_angle(rows: Rows, role: str, start: np.ndarray, end: np.ndarray, plan: Plan) -> Tuple[np.ndarray, np.ndarray]:
     """Degrees, on the side that a letter in a column of its own says."""
-    values, state = parse_angles(rows.text, start, end, plan.decimal, role, plan.o_means, plan.angles, plan.no_value)
+    mark = plan.numbers(role).decimal
+    values, state = parse_angles(rows.text, start, end, mark, role, plan.o_means, plan.angles, plan.no_value)
     if role in plan.sides:
         words = parse_words(rows.text, *rows.column(plan.sides[role]))
         letters = np.array([str(word).strip().upper()[:1] for word in words], object)
@@ -230,9 +239,7 @@ def _read_column(
         values, state = _read_angle(rows, role, start, end, plan)
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE)
     else:
-        values, state = parse_numbers(
-            rows.text, start, end, plan.decimal, plan.thousands, plan.no_value, plan.suffixes.get(role, "")
-        )
+        values, state = read_numbers(rows.text, start, end, plan.numbers(role))
         values *= plan.factors.get(role, 1.0)
         negative = (values < 0) & (role not in ("tilt", "ellipsoidal_height"))
         bad = (state == State.NOT_A_NUMBER) | (state == State.NOT_FINITE) | negative

@@ -1,7 +1,7 @@
 """Decisions that someone took on points by hand, kept beside the survey.
 
 A point is named by its line in the survey file; in a survey of several files also by its file, as that stands in the
-column ``source`` of merged points.
+column ``source`` of merged points. Where its name is told too, the point of that line must have it.
 """
 
 from __future__ import annotations
@@ -10,104 +10,43 @@ import csv
 import os
 from dataclasses import dataclass
 from functools import lru_cache
-from typing import Dict, List, NamedTuple, Optional, Sequence, Tuple
+from typing import Dict, List, NamedTuple, Optional, Sequence, Set, Tuple
 
 import numpy as np
 
 from ..files import PathLike
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import Message, SurveyError, message
+from .decisions_said import (
+    BAD_LINE,
+    BAD_QUOTES,
+    BAD_REASON,
+    BAD_STATUS,
+    DECIDED_TWICE,
+    NO_COLUMN,
+    NO_FILE,
+    NO_POINT,
+    NO_POINT_OF,
+    WHICH_FILE,
+    WHICH_POINT,
+    WHICH_SOURCE,
+    WITHOUT_FILE,
+)
+from .named import ANY, NO_SUCH_FILE, by_names
 from .pointset import MARKS, SOURCE, PointSet, Reason, Status
 from .source import load_text
 
-NO_COLUMN = Text(
-    "decisions.no_column",
-    QT_TRANSLATE_NOOP("core", "{file}, line {line}: the header lacks {column}; it needs line, status and reason."),
-)
-BAD_LINE = Text(
-    "decisions.bad_line",
-    QT_TRANSLATE_NOOP("core", "{file}, line {line}: '{word}' is no line number of a survey; use 1, 2, ..."),
-)
-BAD_STATUS = Text(
-    "decisions.bad_status", QT_TRANSLATE_NOOP("core", "{file}, line {line}: '{word}' is no status; use {words}.")
-)
-BAD_REASON = Text(
-    "decisions.bad_reason",
-    QT_TRANSLATE_NOOP("core", "{file}, line {line}: '{word}' is no reason; use {words}, several joined by '+'."),
-)
-BAD_QUOTES = Text(
-    "decisions.bad_quotes", QT_TRANSLATE_NOOP("core", "{file}, line {line}: a quote is not closed; mend the line.")
-)
-DECIDED_TWICE = Text(
-    "decisions.decided_twice",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}, line {line}: survey line {survey_line} is decided in line {before} already; keep one."
-    ),
-)
-NO_POINT = Text(
-    "decisions.no_point",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}, line {line}: survey line {survey_line} holds no point; the decision has no effect."
-    ),
-)
-
-NO_POINT_OF = Text(
-    "decisions.no_point_of",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}, line {line}: line {survey_line} of {source} holds no point; the decision has no effect."
-    ),
-)
-NO_FILE = Text(
-    "decisions.no_file",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: '{source}' is none of the files of this survey ({sources}); the decision has no effect.",
-    ),
-)
-WHICH_FILE = Text(
-    "decisions.which_file",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: survey line {survey_line} is a point in several files ({sources}); say which file is "
-        "meant in a column 'source' of the decisions.",
-    ),
-)
-WHICH_SOURCE = Text(
-    "decisions.which_source",
-    QT_TRANSLATE_NOOP(
-        "core", "{file}, line {line}: '{source}' may be any of {sources}; write the name as it stands there."
-    ),
-)
-WHICH_POINT = Text(
-    "decisions.which_point",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}, line {line}: {count} points are of survey line {survey_line}, and it cannot be told which is meant; "
-        "decide on them in the layer, or import the points again.",
-    ),
-)
-WITHOUT_FILE = Text(
-    "decisions.without_file",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: {count} decisions name no file of the survey, the first in line {line}; each is taken for the only "
-        "point of its line. A column 'source' says which file is meant.",
-    ),
-    one=QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: the decision in line {line} names no file of the survey; it is taken for the only point of "
-        "its line. A column 'source' says which file is meant.",
-    ),
-)
 _FILES_SHOWN = 6
 
 #: Columns of checked points: what the checks said before a hand changed status or reason.
 CHECK_STATUS = "check_status"
 CHECK_REASON = "check_reason"
+NAME = "name"
 _DELIMITERS = ",;\t"
 #: What the code of a point says after the checks; no hand.
-_BY_CODE = {"check_shot", "not_ground"}
+BY_CODE = {"check_shot", "not_ground"}
 
 STATUS_WORDS: Dict[str, Status] = {status.name.lower(): status for status in Status}
+WORD_OF_STATUS: Dict[int, str] = {int(status): word for word, status in STATUS_WORDS.items()}
 #: Single reasons by their word; :func:`words_of_reasons` and :func:`reasons_of_words` go between both.
 REASON_WORDS: Dict[str, Reason] = {str(reason.name).lower(): reason for reason in Reason if reason}
 
@@ -116,7 +55,8 @@ REASON_WORDS: Dict[str, Reason] = {str(reason.name).lower(): reason for reason i
 class Decisions:
     """What was decided, d entries in file order. ``line``: (d,) int64 line of the survey file; ``status``: (d,)
     uint8; ``reasons``: (d,) uint32 bits; ``at``: (d,) int64 line of the file of decisions. ``file``: (d,) object, name
-    of the survey file, "" where none is named; None where no decision names one.
+    of the survey file, "" where none is named; None where no decision names one. ``name``: (d,) object, name of the
+    point, "" where it is not told; None where no decision tells it.
     """
 
     line: np.ndarray
@@ -125,6 +65,7 @@ class Decisions:
     at: np.ndarray
     source: str = ""
     file: Optional[np.ndarray] = None
+    name: Optional[np.ndarray] = None
 
     def __len__(self) -> int:
         return len(self.line)
@@ -138,8 +79,8 @@ class Located(NamedTuple):
 
 
 def read_decisions(path: PathLike) -> Decisions:
-    """Read a CSV with the columns line, status and reason, and source where there are several survey files (other
-    columns are left alone; # starts a comment).
+    """Read a CSV with the columns line, status and reason, source where there are several survey files, and name
+    where there is one (other columns are left alone; # starts a comment).
 
     Commas, semicolons or tabs part the columns. An empty reason counts as by hand. A table of points that was written
     with its statuses is such a file too; where it has the column check_status, only rows that differ from what the
@@ -153,6 +94,7 @@ def read_decisions(path: PathLike) -> Decisions:
     delimiter = ","
     entries: List[Tuple[int, Status, Reason, int]] = []
     named: List[str] = []
+    names: List[str] = []
     seen: Dict[Tuple[str, int], int] = {}
     for number, text in source.each_line():
         if not text.strip() or text.lstrip().startswith("#"):
@@ -174,13 +116,14 @@ def read_decisions(path: PathLike) -> Decisions:
             raise SurveyError(DECIDED_TWICE, file=file, line=number, survey_line=line, before=seen[of, line])
         seen[of, line] = number
         named.append(of)
+        names.append(cells.get(NAME, ""))
         entries.append((line, _status(file, number, cells["status"]), _reasons(file, number, cells["reason"]), number))
     if not places:
         raise SurveyError(NO_COLUMN, file=file, line=1, column="line")
     table = np.array([tuple(map(int, entry)) for entry in entries], np.int64).reshape(-1, 4)
     return Decisions(
         table[:, 0], table[:, 1].astype(np.uint8), table[:, 2].astype(np.uint32), table[:, 3], file,
-        np.array(named, object) if any(named) else None,
+        np.array(named, object) if any(named) else None, np.array(names, object) if any(names) else None,
     )  # fmt: skip
 
 
@@ -200,7 +143,7 @@ def _by_hand(cells: Dict[str, str]) -> bool:
 
     Neither what the code of a point says nor an empty status is a decision.
     """
-    if not cells["status"] or set(cells["reason"].lower().split("+")) <= _BY_CODE:
+    if not cells["status"] or set(cells["reason"].lower().split("+")) <= BY_CODE:
         return False
     same = cells["status"].lower() == (cells[CHECK_STATUS].lower() or "used")
     theirs = cells["reason"].lower() == cells.get(CHECK_REASON, "").lower()
@@ -222,7 +165,7 @@ def _places(file: str, number: int, header: List[str]) -> Dict[str, int]:
     for column in ("line", "status", "reason"):
         if column not in words:
             raise SurveyError(NO_COLUMN, file=file, line=number, column=column)
-    known = ("line", "status", "reason", SOURCE, CHECK_STATUS, CHECK_REASON)
+    known = ("line", "status", "reason", SOURCE, NAME, CHECK_STATUS, CHECK_REASON)
     return {column: words.index(column) for column in known if column in words}
 
 
@@ -263,12 +206,13 @@ def apply_decisions(points: PointSet, decisions: Decisions) -> Tuple[PointSet, T
 def locate_decisions(points: PointSet, decisions: Decisions) -> Located:
     """The point that each decision means.
 
-    A message for each decision whose line holds no point, or whose file is not of this survey. Raises SurveyError
+    A message for each decision whose line holds no point, or whose file is not of this survey; a decision that tells
+    the name of its point is found by that where the point of its line has another name. Raises SurveyError
     where several points may be meant, and where two decisions mean the same point.
     """
     names, of_point = _sources(points)
     of_decision = _wanted(points, decisions, names)
-    any_file = of_decision == _ANY
+    any_file = of_decision == ANY
     # One key a line and file; lines beyond all of the survey hold no point, whatever they are.
     count = len(names)
     last = int(points.source_line.max()) + 1 if len(points) else 1
@@ -277,17 +221,15 @@ def locate_decisions(points: PointSet, decisions: Decisions) -> Located:
     order = np.argsort(keys, kind="stable")
     left = np.searchsorted(keys[order], line + np.where(any_file, 0, of_decision), "left")
     right = np.searchsorted(keys[order], line + np.where(any_file, count, of_decision + 1), "left")
-    hits = np.where(of_decision == _NONE, 0, right - left)
+    hits = np.where(of_decision == NO_SUCH_FILE, 0, right - left)
     for i in np.flatnonzero(hits > 1)[:1].tolist():
         _refuse_several(decisions, i, [names[of_point[k]] for k in order[left[i] : right[i]]])
     point = np.full(len(decisions), -1)
     point[hits == 1] = order[left[hits == 1]]
+    point, said, done = by_names(points, decisions, point, of_decision, of_point)
     _refuse_twice(decisions, point)
-    return Located(point, (*_unplaced(decisions, point, of_decision, names), *_nameless(points, decisions, any_file)))
-
-
-#: Of which file a decision is, where it names none, and where it names one that is not of the survey.
-_ANY, _NONE = -1, -2
+    said += _unplaced(decisions, point, of_decision, names, done)
+    return Located(point, (*said, *_nameless(points, decisions, any_file)))
 
 
 def _sources(points: PointSet) -> Tuple[List[str], np.ndarray]:
@@ -302,10 +244,10 @@ def _sources(points: PointSet) -> Tuple[List[str], np.ndarray]:
 def _wanted(points: PointSet, decisions: Decisions, names: Sequence[str]) -> np.ndarray:
     """Number of the file that each decision (d,) names."""
     if decisions.file is None:
-        return np.full(len(decisions), _ANY)
-    known: Dict[str, int] = {"": _ANY}
+        return np.full(len(decisions), ANY)
+    known: Dict[str, int] = {"": ANY}
     if " + " not in points.source:  # one file, whose own columns may say otherwise
-        known.update({points.source: _ANY, os.path.basename(points.source): _ANY})
+        known.update({points.source: ANY, os.path.basename(points.source): ANY})
     known.update((name, number) for number, name in enumerate(names) if name)
     for i, word in enumerate(decisions.file.tolist()):
         if word not in known:
@@ -322,7 +264,7 @@ def _named_so(decisions: Decisions, i: int, word: str, names: Sequence[str]) -> 
         raise SurveyError(
             WHICH_SOURCE, file=decisions.source, line=int(decisions.at[i]), source=word, sources=listed
         )  # fmt: skip
-    return fitting[0] if fitting else _NONE
+    return fitting[0] if fitting else NO_SUCH_FILE
 
 
 def _tail(path: str) -> str:
@@ -353,13 +295,15 @@ def _refuse_twice(decisions: Decisions, point: np.ndarray) -> None:
         )  # fmt: skip
 
 
-def _unplaced(decisions: Decisions, point: np.ndarray, of_decision: np.ndarray, names: Sequence[str]) -> List[Message]:
-    """A message for each decision without a point."""
+def _unplaced(
+    decisions: Decisions, point: np.ndarray, of_decision: np.ndarray, names: Sequence[str], done: Set[int]
+) -> List[Message]:
+    """A message for each decision without a point, but for those that are ``done``."""
     said = []
-    for i in np.flatnonzero(point < 0).tolist():
+    for i in sorted(set(np.flatnonzero(point < 0).tolist()) - done):
         where = {"file": decisions.source, "line": int(decisions.at[i])}
         line, of = int(decisions.line[i]), int(of_decision[i])
-        if of == _NONE and decisions.file is not None:
+        if of == NO_SUCH_FILE and decisions.file is not None:
             said.append(message(NO_FILE, source=decisions.file[i], sources=_listed(names), **where))
         elif of >= 0:
             said.append(message(NO_POINT_OF, survey_line=line, source=names[of], **where))

@@ -172,7 +172,8 @@ def _read_part(
     crs = crs if own is None or own.is_geographic else own
     form = settle_form(source, delimiter, comment, header, mapping)
     mapped = None if mapping is None else roles_of_map(source.file, mapping, form.header)
-    found = recognise_look(look_at(form, decimal, crs, given, mapped))
+    look = look_at(form, decimal, crs, given, mapped)
+    found = recognise_look(look)
     _ask(found, form.shape, mapping is not None)
     layout = lay_out(source.file, mapping, form.header, form.shape, _places(found) if mapping is None else None)
     marks = settle_marks(source.file, decimal, form.delimiter, form.sample, form.header, layout)
@@ -186,7 +187,7 @@ def _read_part(
         form.header.line if form.header is not None and not form.header.comment else 0,
         source.lines if source.cut_off else 0, _factors(units, form.header, layout, found.turned), found.o_means,
         marks.thousands,
-        given.no_value or (), found.angles, found.sides, found.month_first, found.suffixes,
+        given.no_value or (), found.angles, found.sides, found.month_first, found.written,
     )  # fmt: skip
     blocks = _read_blocks(form.source, plan, progress)
     _check_columns(source.file, blocks, plan, mapping)
@@ -194,7 +195,7 @@ def _read_part(
         form.delimiter, marks.decimal, source.encoding, form.header,
         {role: place + 1 for role, place in layout.roles.items()}, units["easting"], units["height"],
     )  # fmt: skip
-    read = gather(form.source, blocks, used, crs, plan, given, found.heights_of)
+    read = gather(form.source, blocks, used, crs, plan, given, found.heights_of, look.above)
     notes = [
         *source.messages,
         *form.notes,

@@ -40,8 +40,17 @@ WRONG_DELIMITER = Text(
     ),
 )
 
-#: Whether the header fits, lines with three numbers, whether most are alike, numbers, lines with three fields.
-_Score = Tuple[bool, int, bool, int, int]
+RUN_OF_DIGITS = Text(
+    "points.run_of_digits",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}, line {line}: nothing stands between its columns ('{start}'); export the survey with a delimiter.",
+    ),
+)
+
+#: Whether the header fits (2: and most lines have as many columns), lines with three numbers, whether most are alike,
+#: numbers, lines with three fields.
+_Score = Tuple[int, int, bool, int, int]
 
 
 def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
@@ -59,6 +68,8 @@ def settle_delimiter(file: str, given: Optional[str], sample: Sample) -> str:
     if not best:
         names = ", ".join(DELIMITERS.get(delimiter, delimiter) for delimiter in tried)
         line = sample.lines[0]
+        if given is None and all(one.text.strip().isalnum() for one in sample.lines):
+            raise SurveyError(RUN_OF_DIGITS, file=file, line=line.line, start=line.text.strip()[:40])
         raise SurveyError(WRONG_DELIMITER, file=file, line=line.line, tried=names, start=line.text.strip()[:40])
     return best
 
@@ -72,7 +83,7 @@ def _meant(file: str, given: str) -> str:
 
 
 def _best(tried: Sequence[str], sample: Sample) -> Tuple[str, _Score]:
-    best, best_score = "", (False, 0, False, 0, 0)
+    best, best_score = "", (0, 0, False, 0, 0)
     for delimiter in tried:
         rows = [split_line(line.text, delimiter) or [] for line in sample.lines]
         score = _score(rows, delimiter)
@@ -88,19 +99,22 @@ def _score(rows: List[List[str]], delimiter: str) -> _Score:
     return header_fits(rows), sum(count >= 3 for count in numbers), most >= _STEADY * len(rows), sum(numbers), wide
 
 
-def header_fits(rows: Sequence[Sequence[str]]) -> bool:
-    """Whether a line above the numbers names all three coordinates, and most lines have numbers or angles there."""
+def header_fits(rows: Sequence[Sequence[str]]) -> int:
+    """Whether a line above the numbers names all three coordinates, and most lines have numbers or angles there: 2
+    where most have as many columns too, 1 where not, 0 for no such line.
+    """
     for at, row in enumerate(rows[:HEADER_WITHIN]):
         row = row[:_WORDS]
         if sum(is_value(field) for field in row[:_LOOKED_AT]) >= 2:
-            return False
+            return 0
         roles = roles_of_header(row) if len(row) >= 3 else {}
         places = [roles[role][0] for role in coordinates_of(roles) if role in roles]
         if len(places) == 3:
             below = rows[at + 1 :]
             good = sum(all(place < len(each) and is_value(each[place]) for place in places) for each in below)
-            return good > 0.5 * len(below)
-    return False
+            alike = sum(len(each) == len(rows[at]) for each in below)
+            return (good > 0.5 * len(below)) * (1 + (alike > 0.5 * len(below)))
+    return 0
 
 
 def _weight(field: str, delimiter: str) -> int:

@@ -2,28 +2,31 @@
 
 from __future__ import annotations
 
-import re
-from collections import Counter
 from dataclasses import dataclass
-from typing import List, Optional, Sequence, Tuple
+from typing import Optional, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .bracketed import without_brackets
-from .columns import ColumnMap, coordinates_of, roles_of_header
+from .columns import ColumnMap
 from .comments import CommentSign, find_comment
 from .delimiters import DELIMITERS, FIXED, settle_delimiter
+from .divided_numbers import made_whole
 from .fixed_width import find_cuts, with_tabs
+from .header_line import find_header, header_below, most_common, with_date_and_time, words_joined
 from .keyed import without_keys
-from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape, places_of
-from .lines_of_text import HEADER_WITHIN, Sample, SampleLine, counts_columns, is_value, split_sample, take_sample
-from .number_marks import Marks, is_no_value, is_number, usual_marks
-from .parted_degrees import joined_parts, joined_words, runs_of_parts
+from .layout import MOST_COLUMNS, TOO_MANY_COLUMNS, Header, Layout, Shape
+from .level_words import without_levels
+from .lines_of_text import (
+    Sample,
+    split_sample,
+    take_sample,
+)
+from .number_marks import Marks, is_number, usual_marks
+from .parted_degrees import joined_parts, joined_words, runs_by_values, runs_of_parts
 from .plain_lines import made_plain
 from .questions import Answer, Question, QuestionError, Topic
-from .said_units import said_by
 from .source import TextSource
-from .times import has_date, is_time
-from .words import fold, read_word
+from .unit_rows import with_rows_of_units, with_units_below
 
 BAD_DECIMAL = Text(
     "points.bad_decimal",
@@ -88,10 +91,6 @@ NOT_FIXED = Text(
 )
 
 
-#: So many lines are looked at for a date and a time.
-_TRIED = 20
-
-
 @dataclass(frozen=True)
 class Form:
     """How the text of a file comes apart. ``source``: its text, with tabs in it where columns stand at fixed places;
@@ -119,15 +118,19 @@ def settle_form(
     mark, commented = sign_of_comments.mark, sign_of_comments.points
     if sign_of_comments.names:
         raise QuestionError(source.file, [_names_or_comments(sign_of_comments)])
-    if source.table is None and delimiter is None:
+    notes = [message(COMMENTED_OUT, file=source.file, count=commented)] if commented else []
+    keyed = None
+    if source.table is not None or delimiter is not None:
+        source = without_levels(source, mark) or source
+    else:
         source = made_plain(source, mark)
-    keyed = without_keys(source, mark) if source.table is None and delimiter is None else None
-    if keyed is None and source.table is None and delimiter is None:
-        source = without_brackets(source, mark)
+        keyed = without_keys(source, mark)
+        if keyed is None:
+            source, told = made_whole(without_brackets(source, mark), mark)
+            notes += told
     if keyed is not None:
         source, delimiter = keyed.source, "\t"
     sample = take_sample(source, mark)
-    notes = [message(COMMENTED_OUT, file=source.file, count=commented)] if commented else []
     wanted = delimiter is not None and delimiter.strip().lower() == FIXED
     sign = "\t" if wanted else _delimiter(source.file, delimiter, sample)
     cuts = find_cuts(sample, wanted) if wanted or (delimiter is None and sign in ("", " ")) else None
@@ -141,13 +144,21 @@ def settle_form(
     sign = sign or settle_delimiter(source.file, delimiter, sample)
     sample = split_sample(sample, sign)
     head = Header(0, keyed.keys, comment=True) if keyed is not None else find_header(header, columns, sample)
+    if head is None and header is None:
+        head = header_below(source, mark, sign, columns)
     if head is not None:
-        head = _with_date_and_time(head, sample, sign)
-        head = _with_units_below(_words_joined(head, sample, sign), sample)
+        head = with_date_and_time(head, sample, sign)
+        head = with_units_below(words_joined(head, sample, sign), sample)
+        source = with_rows_of_units(source, head, sample, mark, sign)
         runs = runs_of_parts(head.words) if sign != " " else []
         if runs:
             source = joined_parts(source, sign, runs)
             head = Header(head.line, joined_words(head.words, runs), head.comment)
+            sample = split_sample(take_sample(source, mark), sign)
+    elif not cuts:
+        runs = runs_by_values([line.fields for line in sample.lines])
+        if runs:
+            source = joined_parts(source, sign, runs)
             sample = split_sample(take_sample(source, mark), sign)
     return Form(source, sample, sign, mark, head, shape_of(sample, head, sign, source.file), tuple(notes))
 
@@ -171,144 +182,18 @@ def _delimiter(file: str, given: Optional[str], sample: Sample) -> str:
         return ""
 
 
-def _words_joined(header: Header, sample: Sample, delimiter: str) -> Header:
-    """A header whose words of several parts, such as Point Name, blanks took apart where they part the columns."""
-    counts = [len(line.fields) for line in sample.lines if line.line > header.line]
-    usual = _most_common(counts) if counts else 0
-    words = header.words
-    if delimiter != " " or not 3 <= usual < len(words) <= 60:
-        return header
-    # best[i][k]: the best score of the first i words in k columns, and where the last of these begins.
-    best = {(0, 0): (0.0, 0)}
-    for i in range(1, len(words) + 1):
-        for k in range(1, min(i, usual) + 1):
-            tried = [
-                (best[i - size, k - 1][0] + _fits(words[i - size : i]), i - size)
-                for size in range(1, min(4, i) + 1)
-                if (i - size, k - 1) in best
-            ]
-            if tried:
-                best[i, k] = max(tried)
-    if (len(words), usual) not in best:
-        return header
-    joined: List[str] = []
-    i = len(words)
-    for k in range(usual, 0, -1):
-        begin = best[i, k][1]
-        joined.insert(0, " ".join(words[begin:i]))
-        i = begin
-    return Header(header.line, tuple(joined), header.comment)
-
-
-def _with_date_and_time(header: Header, sample: Sample, delimiter: str) -> Header:
-    """A header with one word for a date and a time that a blank parts, as it parts the columns, has two there."""
-    rows = [line.fields for line in sample.lines if line.line > header.line][:_TRIED]
-    if delimiter != " " or not rows or any(len(row) != len(header.words) + 1 for row in rows[:-1]):
-        return header
-    for place in range(len(header.words)):
-        cells = [row[place : place + 2] for row in rows if len(row) > place + 1]
-        if all(has_date(day) and ":" not in day and is_time(clock) for day, clock in cells):
-            words = (*header.words[:place], "date", "time", *header.words[place + 1 :])
-            return Header(header.line, words, header.comment)
-    return header
-
-
-def _fits(words: Sequence[str]) -> float:
-    """How well words make one header word."""
-    if words[0].startswith(("(", "[")):
-        return -5.0
-    said = read_word(" ".join(words))
-    return (1.0 if said.role else 0.8 if said.doubtful else 0.0) - 0.1 * (len(words) - 1)
-
-
-def _with_units_below(header: Header, sample: Sample) -> Header:
-    """The header with the units that the line below it says of the columns, in brackets."""
-    below = next((line for line in sample.lines if line.line > header.line), None)
-    if below is None or header.comment or sum(is_value(field) and field != "-" for field in below.fields):
-        return header
-    said = [said_by(fold(field.strip("()[]{}")).split(), bracketed=True) for field in below.fields]
-    known = sum(not one.nothing for one in said)
-    if known < 2 or any(one.nothing and field.strip("-[]() ") for one, field in zip(said, below.fields)):
-        return header
-    words = list(header.words)
-    for i, one in enumerate(said[: len(words)]):
-        if not one.nothing:
-            words[i] = f"{words[i]} ({below.fields[i].strip('()[]{}')})"
-    return Header(header.line, tuple(words), header.comment)
-
-
-def find_header(given: Optional[bool], columns: Optional[ColumnMap], sample: Sample) -> Optional[Header]:
-    """The header line; ``given`` says whether there is one.
-
-    Otherwise, of the lines above the first with numbers, the one with most words that name a role or
-    are named in the mapping; or the last of them when each coordinate's column has a word there. Failing
-    that, a comment line right above the data whose words name all coordinates.
-    """
-    if given is True:
-        return Header(sample.lines[0].line, sample.lines[0].fields)
-    if given is False:
-        return None
-    above = _lines_above_numbers(sample, columns)
-    best = max(reversed(above), key=lambda line: _known_words(line, columns), default=None)
-    if best is not None and _known_words(best, columns) >= 3:
-        return Header(best.line, best.fields)
-    line = sample.comment
-    if line is not None and (columns is None or _names_words(columns)) and _known_words(line, columns) >= 3:
-        return Header(line.line, line.fields, comment=True)
-    if above and len(above) < len(sample.lines) and _has_words(above[-1], columns):
-        return Header(above[-1].line, above[-1].fields)
-    return None
-
-
-def _lines_above_numbers(sample: Sample, columns: Optional[ColumnMap]) -> List[SampleLine]:
-    above: List[SampleLine] = []
-    for line in sample.lines[:HEADER_WITHIN]:
-        if sum(is_value(field) for field in line.fields) >= 2 and not counts_columns(line.fields):
-            break
-        above.append(line)
-    return above
-
-
-def _names_words(columns: Optional[ColumnMap]) -> bool:
-    return columns is not None and any(isinstance(column, str) for _, column in columns.chosen)
-
-
-def _known_words(line: SampleLine, columns: Optional[ColumnMap]) -> int:
-    wanted = [column for _, column in columns.chosen if isinstance(column, str)] if columns is not None else []
-    if wanted:
-        return 3 * sum(bool(places_of(word, line.fields)) for word in wanted)
-    roles = roles_of_header(line.fields)
-    return sum(role in roles for role in coordinates_of(roles)) if columns is not None or len(roles) >= 3 else 0
-
-
-def _has_words(line: SampleLine, columns: Optional[ColumnMap]) -> bool:
-    """Whether words stand where the numbers should be."""
-    if columns is not None and columns.ordered is not None:
-        places = [columns.ordered.index(role) for role in coordinates_of(columns.ordered)]
-    else:
-        places = list(range(min(len(line.fields), 3)))
-    words = [line.fields[place] for place in places if place < len(line.fields)]
-    return len(words) == 3 and all(re.search(r"[^\W\d_]", word) and not is_no_value(word) for word in words)
-
-
 def shape_of(sample: Sample, header: Optional[Header], delimiter: str, file: str) -> Shape:
     """How wide the data lines are. Raises SurveyError beyond ``MOST_COLUMNS``."""
     rows = [line.fields for line in sample.lines if header is None or line.line > header.line] or [()]
     counts = tuple(len(row) for row in rows)
-    width = _most_common(counts)
-    filled = _most_common([len(row) - _empty_at_end(row) for row in rows])
+    width = most_common(counts)
+    filled = most_common([len(row) - _empty_at_end(row) for row in rows])
     widest = max(width, len(header.words) if header else 0)
     if widest > MOST_COLUMNS:
         raise SurveyError(
             TOO_MANY_COLUMNS, file=file, most=MOST_COLUMNS, delimiter=DELIMITERS.get(delimiter, delimiter)
         )
     return Shape(width, filled, counts, delimiter == " ", sample.lines[0].text.strip())
-
-
-def _most_common(counts: Sequence[int]) -> int:
-    """The most common count, the larger of two equally common."""
-    tally = Counter(counts)
-    return max(tally, key=lambda count: (tally[count], count))
 
 
 def _empty_at_end(row: Sequence[str]) -> int:

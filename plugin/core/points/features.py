@@ -11,7 +11,7 @@ import numpy as np
 
 from .angles import is_sexagesimal, letter_of, parse_angle
 from .lines_of_text import split_line
-from .number_marks import Marks, is_no_value, ungrouped, without_unit
+from .number_marks import Marks, is_grouped, is_no_value, ungrouped, without_unit
 from .source import TextSource
 from .times import has_date, is_time
 
@@ -20,6 +20,10 @@ _PLAIN = re.compile(r"[+-]?(?:[0-9]+(?:\.([0-9]*))?|\.([0-9]+))(?:[eEdD][+-]?[0-
 MOST_LOOKED_AT = 40
 #: Share of the fields of a column that must be numbers for it to be one of numbers.
 MOST = 0.8
+#: So many numbers with another mark are no slips.
+_SEVERAL = 3
+#: Metres; no ground is higher.
+_HIGHEST = 9_000.0
 #: Places of a file from which lines are taken beside its start, and how many from each.
 CHUNKS, CHUNK_LINES = 4, 50
 
@@ -43,7 +47,8 @@ class Column:
     beside angles; ``decimals``: most common number of decimals; ``distinct``: share of different fields;
     ``filled``: share of fields that hold something, more than a word for no value; ``whole``: whole numbers, but for
     one in twenty; ``only_dates``: share of the clocks and dates that are dates
-    alone; ``suffix``: the unit right behind most of the numbers.
+    alone; ``suffix``: the unit right behind most of the numbers; ``mark``: the decimal mark of most
+    numbers; ``either``: whether several have the other.
     """
 
     place: int
@@ -58,6 +63,8 @@ class Column:
     whole: bool
     only_dates: float = 0.0
     suffix: str = ""
+    mark: str = "."
+    either: bool = False
 
     @property
     def is_number(self) -> bool:
@@ -123,24 +130,30 @@ def gather_rows(
     return Rows(tuple(fields), np.array(part, np.int64))
 
 
-def look_at_columns(rows: Rows, width: int, marks: Marks, no_value: Sequence[str] = ()) -> List[Column]:
-    """The columns of ``rows``, :data:`MOST_LOOKED_AT` at most; ``no_value``: words that stand for none."""
+def look_at_columns(
+    rows: Rows, width: int, marks: Marks, no_value: Sequence[str] = (), other: Optional[Marks] = None
+) -> List[Column]:
+    """The columns of ``rows``, :data:`MOST_LOOKED_AT` at most; ``no_value``: words that stand for none. ``other``:
+    marks of single numbers, or columns, that cannot be read by ``marks``.
+    """
     places = range(min(width, MOST_LOOKED_AT))
-    columns = [_column(rows, place, marks, no_value, False) for place in places]
+    columns = [_column(rows, place, marks, no_value, False, other) for place in places]
     angles = [column for column in columns if column.is_angle]
     # Where one column is of angles with colons, another that may be clocks is too: 51:33:22 and 9:41:24.
     if len(angles) == 1:
-        columns = [_column(rows, place, marks, no_value, columns[place].clock >= MOST) for place in places]
+        columns = [_column(rows, place, marks, no_value, columns[place].clock >= MOST, other) for place in places]
         if sum(column.is_angle for column in columns) != 2:
-            columns = [_column(rows, place, marks, no_value, False) for place in places]
+            columns = [_column(rows, place, marks, no_value, False, other) for place in places]
     return columns
 
 
-def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angles: bool) -> Column:
+def _column(
+    rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angles: bool, other: Optional[Marks]
+) -> Column:
     fields = [row[place] if place < len(row) else "" for row in rows.fields]
     values = np.full(len(fields), np.nan)
     fields = ["" if is_no_value(field) or field in no_value else field for field in fields]
-    tally = dict.fromkeys(("filled", "numeric", "sexagesimal", "clock", "dates"), 0)
+    tally = dict.fromkeys(("filled", "numeric", "sexagesimal", "clock", "dates", "other"), 0)
     decimals: Dict[int, int] = {}
     letters = set()
     suffixes: Dict[str, int] = {}
@@ -149,6 +162,9 @@ def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angle
         field, suffix = without_unit(field)
         suffixes[suffix] = suffixes.get(suffix, 0) + 1
         number = _number(field, marks)
+        if number is None and other is not None and field.count(other.decimal) == 1 and not _thousands(field):
+            number = _number(field, other)
+            tally["other"] += number is not None
         if number is not None:
             values[i], places = number
             tally["numeric"] += 1
@@ -167,7 +183,14 @@ def _column(rows: Rows, place: int, marks: Marks, no_value: Sequence[str], angle
         tally["clock"] / filled, frozenset(letters), max(decimals, key=lambda d: (decimals[d], d), default=0),
         len({field for field in fields if field}) / filled, _whole(decimals),
         tally["dates"] / max(tally["clock"], 1), max(suffixes, key=lambda suffix: suffixes[suffix], default=""),
+        other.decimal if other is not None and tally["other"] * 2 > tally["numeric"] else marks.decimal,
+        _SEVERAL <= tally["other"] < tally["numeric"],
     )  # fmt: skip
+
+
+def _thousands(field: str) -> bool:
+    """Whether a number with the other mark may be one of thousands: 1,234 where others have points, and no 548,240."""
+    return is_grouped(field) and abs(float(re.sub("[.,]", "", field))) < _HIGHEST
 
 
 def _whole(decimals: Dict[int, int]) -> bool:

@@ -129,7 +129,7 @@ def _parts_at_blanks(lines: Sequence[str]) -> bool:
     usual, share = counts.most_common(1)[0]
     if share < 0.98 * (len(rows) - head):
         return False
-    return head == 0 or len(rows[head - 1]) == usual or header_fits(rows)
+    return head == 0 or len(rows[head - 1]) == usual or header_fits(rows) > 0
 
 
 def _characters(lines: Sequence[str]) -> np.ndarray:

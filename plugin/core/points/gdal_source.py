@@ -9,14 +9,13 @@ from __future__ import annotations
 
 import contextlib
 import os
-import re
 import uuid
-from typing import Any, Iterator, List, NamedTuple, Optional, Sequence, Tuple
+from typing import Any, Iterator, List, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .gdal_rows import Layer, cell_of, feature_rows, in_its_crs, sheet_rows
 from .questions import Answer, Question, QuestionError, Topic
 from .source import TableForm, TextSource, text_of_bytes
-from .words import read_word
 
 NO_GDAL = Text(
     "source.no_gdal",
@@ -52,16 +51,7 @@ READ_AS = Text("source.read_as", QT_TRANSLATE_NOOP("core", "{file}: read through
 #: An archive may hold no more than this, bytes; more is no survey.
 _MOST_BYTES = 2_000_000_000
 _SHEETS = ("XLSX", "ODS", "XLS")
-_PLAIN = ("easting", "northing", "longitude", "latitude")
 _MOST_ANSWERS = 12
-
-
-class _Layer(NamedTuple):
-    """A layer and how many features it has; ``member``: the file within an archive."""
-
-    name: str
-    features: int
-    layer: Any
 
 
 def kind_of(file: str, raw: bytes) -> str:
@@ -88,7 +78,7 @@ def kind_of(file: str, raw: bytes) -> str:
     if (
         text.startswith(b"{")
         and b'"type"' in text
-        and (b'"Feature' in text or b'"features"' in text or b'"Point' in text)
+        and any(mark in text for mark in (b'"Feature', b'"features"', b'"Point', b'"LineString', b'"coordinates"'))
     ):
         return "GeoJSON"
     return ""
@@ -187,7 +177,7 @@ def _from_layers(gdal: Any, file: str, path: str, kind: str, layer: str) -> Text
     layers = []
     for i in range(dataset.GetLayerCount()):
         one = dataset.GetLayer(i)
-        layers.append(_Layer(one.GetName(), one.GetFeatureCount(), one))
+        layers.append(Layer(one.GetName(), one.GetFeatureCount(), one))
     if layer:
         chosen = [one for one in layers if one.name == layer] if layer != "*" else layers
         if not chosen:
@@ -195,13 +185,13 @@ def _from_layers(gdal: Any, file: str, path: str, kind: str, layer: str) -> Text
     else:
         chosen = _only_one(file, [one for one in layers if one.features], kind)
     sheet = kind in _SHEETS
-    rows = _sheet_rows(chosen) if sheet else _feature_rows(chosen)
-    text = "".join("\t".join(map(_cell, row)) + "\n" for row in rows).encode("utf-8", "replace")
+    rows = sheet_rows(chosen) if sheet else feature_rows(chosen)
+    text = "".join("\t".join(map(cell_of, row)) + "\n" for row in rows).encode("utf-8", "replace")
     if not text.strip():
         raise SurveyError(NOTHING_IN_IT, file=file)
     source = text_of_bytes(file, text, "utf-8")
     notes: Tuple[Message, ...] = (message(READ_AS, file=file, kind=kind, layer=", ".join(one.name for one in chosen)),)
-    crs = "" if sheet or not _in_its_crs(chosen[0].layer) else _crs_of(chosen[0].layer)
+    crs = "" if sheet or not in_its_crs(chosen[0].layer) else _crs_of(chosen[0].layer)
     return TextSource(file, source.data, source.lines, False, "utf-8", notes, source.stood, TableForm(not sheet, crs))
 
 
@@ -239,7 +229,7 @@ def _settings(gdal: Any) -> Iterator[None]:
         gdal.PopErrorHandler()
 
 
-def _only_one(file: str, layers: List[_Layer], kind: str) -> List[_Layer]:
+def _only_one(file: str, layers: List[Layer], kind: str) -> List[Layer]:
     """The layer with points; a question where there are several."""
     if kind == "GPX":
         layers = [one for one in layers if one.name in ("waypoints", "track_points", "route_points")]
@@ -256,106 +246,3 @@ def _only_one(file: str, layers: List[_Layer], kind: str) -> List[_Layer]:
 def _crs_of(layer: Any) -> str:
     crs = layer.GetSpatialRef()
     return crs.ExportToWkt(["FORMAT=WKT2_2019"]) if crs is not None else ""
-
-
-def _cell(value: str) -> str:
-    value = (
-        " ".join(value.split())
-        if any(sign in value for sign in "\t\r\n\x0b\x0c\x1c\x1d\x1e\x85\u2028\u2029")
-        else value
-    )
-    value = value.replace("\0", " ")
-    return '"' + value.replace('"', '""') + '"' if '"' in value else value
-
-
-def _sheet_rows(layers: Sequence[_Layer]) -> Iterator[List[str]]:
-    for one in layers:
-        definition = one.layer.GetLayerDefn()
-        names = [definition.GetFieldDefn(i).GetName() for i in range(definition.GetFieldCount())]
-        if not all(re.fullmatch("Field[0-9]+", name) for name in names):
-            yield names  # GDAL took the first row for the header all the same
-        for feature in one.layer:
-            yield [_value(feature, i) for i in range(feature.GetFieldCount())]
-
-
-def _value(feature: Any, i: int) -> str:
-    if not feature.IsFieldSetAndNotNull(i):
-        return ""
-    if feature.GetFieldDefnRef(i).GetTypeName().startswith("Real"):
-        return repr(float(feature.GetFieldAsDouble(i)))
-    return str(feature.GetFieldAsString(i))
-
-
-def _feature_rows(layers: Sequence[_Layer]) -> Iterator[List[str]]:
-    """A header, then coordinates and attributes of each feature; of one without a point the coordinates stay empty."""
-    columns: List[str] = []
-    for one in layers:
-        definition = one.layer.GetLayerDefn()
-        for i in range(definition.GetFieldCount()):
-            name = definition.GetFieldDefn(i).GetName()
-            columns += [name] if name not in columns else []
-    levels = [_levels(one.layer) for one in layers]
-    high = any(levels)
-    heights = [name for name in columns if read_word(name).role in ("height", "ellipsoidal_height")]
-    plan = _plan_words([one.layer for one in layers])
-    own = not heights or high
-    yield [*plan, *(["height"] if own else []), *(_header_word(name, own) for name in columns)]
-    for one in layers:
-        one.layer.ResetReading()
-        for feature in one.layer:
-            cells = {feature.GetFieldDefnRef(i).GetName(): _value(feature, i) for i in range(feature.GetFieldCount())}
-            for point in _points(feature.GetGeometryRef()):
-                yield [*(point if own else point[:2]), *(cells.get(name, "") for name in columns)]
-
-
-def _plan_words(layers: Sequence[Any]) -> Tuple[str, str]:
-    """Header words of the coordinates; GDAL gives the one to the east first. Where no CRS says whether they are
-    degrees, their size says that they are not.
-    """
-    crs = layers[0].GetSpatialRef()
-    if crs is not None and _in_its_crs(layers[0]):
-        return ("longitude", "latitude") if crs.IsGeographic() else ("easting", "northing")
-    west, east, south, north = layers[0].GetExtent()
-    small = max(abs(west), abs(east)) <= 180.0 and max(abs(south), abs(north)) <= 90.0
-    return ("x", "y") if small else ("easting", "northing")
-
-
-def _in_its_crs(layer: Any) -> bool:
-    """Whether coordinates can be of the CRS that GDAL takes them to be in; those of a file that says none may be
-    eastings and northings, though the form of the file wants degrees.
-    """
-    crs = layer.GetSpatialRef()
-    if crs is None or not crs.IsGeographic():
-        return True
-    west, east, south, north = layer.GetExtent()
-    return bool(max(abs(west), abs(east)) <= 360.0 and max(abs(south), abs(north)) <= 90.0)
-
-
-def _levels(layer: Any) -> bool:
-    """Whether any point of a layer has a height other than 0."""
-    for feature in layer:
-        if any(point[2] not in ("", "0.0") for point in _points(feature.GetGeometryRef())):
-            layer.ResetReading()
-            return True
-    layer.ResetReading()
-    return False
-
-
-def _header_word(name: str, own: bool) -> str:
-    """The name of an attribute, so that none is taken for what the geometry has."""
-    taken = (*_PLAIN, "height", "ellipsoidal_height") if own else _PLAIN
-    word = read_word(name)
-    return f"attribute {name} kept" if word.role in taken or word.doubtful in ("x", "y", "e", "n", "h", "o") else name
-
-
-def _points(geometry: Any) -> List[List[str]]:
-    """Coordinates of the points of a geometry, empty ones where it is none."""
-    if geometry is None or geometry.IsEmpty():
-        return [["", "", ""]]
-    name = geometry.GetGeometryName()
-    if name == "POINT":
-        high = geometry.Is3D()
-        return [[repr(geometry.GetX()), repr(geometry.GetY()), repr(geometry.GetZ()) if high else ""]]
-    if name == "MULTIPOINT":
-        return [point for i in range(geometry.GetGeometryCount()) for point in _points(geometry.GetGeometryRef(i))]
-    return [["", "", ""]]

@@ -85,6 +85,6 @@ def like_sigma(column: Column) -> bool:
 
 
 def height_kind(case: Case, heights: Sequence[Dict[str, int]]) -> HeightKind:
-    if not heights or ("height" in heights[0] and not case.look.ellipsoidal):
+    if not heights or ("height" in heights[0] and not case.look.above.ellipsoidal):
         return HeightKind.UNKNOWN
     return HeightKind.ELLIPSOIDAL

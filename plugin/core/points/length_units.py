@@ -12,7 +12,7 @@ from ..units import WORKING_UNITS, LengthUnit, axis_unit
 from .features import usual_step
 from .questions import Answer, Question, Topic
 from .reading import EVEN, PLAN, WALK, Case, Pair, word_of
-from .words import Word
+from .words import Word, read_word
 
 UNIT_SAID = Text("recognise.unit_said", QT_TRANSLATE_NOOP("core", "the header says that coordinates are in {unit}"))
 UNIT_LANDS = Text(
@@ -69,7 +69,17 @@ HEIGHTS_OPEN = Text(
 )
 TWO_SAID = Text(
     "recognise.two_units_said",
-    QT_TRANSLATE_NOOP("core", "column {column} is headed '{word}', and a line above says {unit}"),
+    QT_TRANSLATE_NOOP("core", "column {column} is headed '{word}', and another line says {unit}"),
+)
+BESIDE_AND_CRS = Text(
+    "recognise.unit_beside_and_crs",
+    QT_TRANSLATE_NOOP(
+        "core", "the unit beside the values is {said}, but eastings and northings fit the CRS in {unit} alone"
+    ),
+)
+TWO_LINES = Text(
+    "recognise.two_lines_say",
+    QT_TRANSLATE_NOOP("core", "a line above the points says {above}, and a line below them says {below}"),
 )
 TOO_HIGH = Text(
     "recognise.too_high",
@@ -101,6 +111,9 @@ def settle_unit(case: Case, pair: Optional[Pair]) -> Settled:
     if strange is not None and given.unit is None:
         return Settled(LengthUnit.METRE, (), (strange,))
     said = case.said_units
+    rivals = case.look.above.rivals[0]
+    if rivals and given.unit is None and not given.units_from:
+        return Settled(rivals[0], (), (replace(_which_unit(rivals), text=two_lines(rivals)),))
     if said and given.units_from != "options":
         return _of_header(case, pair, said)
     if given.unit is not None:
@@ -127,6 +140,13 @@ def _of_header(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> Settled:
     where = {"column": place + 1, "word": word_of(case, place) or said[0].symbol}
     if given.unit is not None and given.unit in said:
         return Settled(given.unit)
+    if _of_heights_alone(case, pair, said):
+        if given.height_unit in said and given.unit is None:
+            return Settled(own)
+        text = message(BESIDE_AND_CRS, said=", ".join(unit.symbol for unit in said), unit=own.symbol)  # type: ignore[union-attr]
+        answers = (*map(height_unit_answer, said), *map(unit_answer, said))
+        if given.height_unit is None and given.unit is None and not given.units_from:
+            return Settled(own, (), (Question(Topic.HEIGHT_UNIT, text, answers),))
     if len(set(said) - set(_FEET)) and len(said) > 1:  # two units for two columns
         return Settled(said[0], (), (_which_unit(said),))
     if given.unit is not None and given.units_from != "header":
@@ -142,9 +162,19 @@ def _of_header(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> Settled:
             text = message(SAID_AND_CRS, unit=own.symbol, **where)  # type: ignore[union-attr]
             return Settled(unit, (), (_header_or_options(text, own),))  # type: ignore[arg-type]
     vague = any(
-        word.vague for word in (*(case.words[each] for each in places if each < len(case.words)), case.look.above[0])
+        word.vague for word in (*(case.words[each] for each in places if each < len(case.words)), case.look.above.plan)
     )
     return Settled(unit, reasons, _feet_alike(unit) if vague else ())
+
+
+def _of_heights_alone(case: Case, pair: Pair, said: Tuple[LengthUnit, ...]) -> bool:
+    """Whether a unit stands beside the values, not in the header of the plan, and the plan lands in that of the CRS
+    and not in it.
+    """
+    words = [word_of(case, place) for place in (pair.first.place, pair.second.place)]
+    lands = case.landing.known and case.own_unit in pair.units and not set(said) & set(pair.units)
+    above = case.look.above.plan.unit
+    return lands and above is None and all(read_word(word).unit is None for word in words)
 
 
 def _header_or_options(text: Message, unit: LengthUnit, topic: Topic = Topic.UNIT) -> Question:
@@ -194,6 +224,11 @@ def _which_unit(units: Sequence[LengthUnit]) -> Question:
     return Question(Topic.UNIT, text, tuple(unit_answer(unit) for unit in units))
 
 
+def two_lines(units: Sequence[LengthUnit]) -> Message:
+    """That a line above the points and one below say two units."""
+    return message(TWO_LINES, above=units[0].symbol, below=units[1].symbol)
+
+
 def unit_answer(unit: LengthUnit) -> Answer:
     """To read the coordinates in ``unit``."""
     return Answer("--unit", unit.value, message(READ_IN, unit=unit.symbol))
@@ -209,8 +244,13 @@ def unit_of_heights(case: Case, heights: Mapping[str, int], unit: Optional[Lengt
     given = case.look.given
     place = next(iter(heights.values()), len(case.words))
     word = case.words[place] if place < len(case.words) else Word()
-    above = case.look.above[1]
+    above = case.look.above.heights
     differ = None not in (above.unit, word.unit) and above.unit is not word.unit
+    rivals = case.look.above.rivals[1]
+    if rivals and given.height_unit is None and not given.units_from:
+        return Settled(
+            rivals[0], (), (Question(Topic.HEIGHT_UNIT, two_lines(rivals), tuple(map(height_unit_answer, rivals))),)
+        )
     if differ and given.height_unit is None and not given.units_from and not (word.vague and above.unit in _FEET):
         units = [one for one in (above.unit, word.unit) if one is not None]
         twice = message(TWO_SAID, column=place + 1, word=word_of(case, place), unit=units[0].symbol)
@@ -262,10 +302,10 @@ def units_by_role(
     flat = plan if plan in WORKING_UNITS else LengthUnit.METRE
     up = rise if rise in WORKING_UNITS else LengthUnit.METRE
     found = {
-        **dict.fromkeys(PLAN, plan or LengthUnit.METRE), "sigma_h": flat or LengthUnit.METRE, "height": rise,
-        "ellipsoidal_height": rise, "sigma_v": up, "pole_height": up,
+        **dict.fromkeys(PLAN, plan or LengthUnit.METRE), **dict.fromkeys(("height", "ellipsoidal_height"), rise),
+        **dict.fromkeys(("sigma_h", "sigma_e", "sigma_n"), flat), **dict.fromkeys(("sigma_v", "pole_height"), up),
     }  # fmt: skip
-    for role in ("sigma_h", "sigma_v", "pole_height"):
+    for role in ("sigma_h", "sigma_e", "sigma_n", "sigma_v", "pole_height"):
         place = roles.get(role, len(case.words))
         word = case.words[place] if place < len(case.words) else Word()
         said = _foot_of(word, found[role])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 from typing import List, Optional, Pattern, Sequence, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
@@ -18,6 +18,7 @@ SAMPLE = 200
 #: A header stands among the first lines or nowhere.
 HEADER_WITHIN = 20
 _BLANKS = re.compile(r"[ \t]+")
+_LONG = 10_000  # signs of a line that takes long to split
 
 NO_DATA = Text(
     "points.no_data",
@@ -70,10 +71,20 @@ def split_line(text: str, delimiter: str) -> Optional[List[str]]:
     """Fields of one line without blanks around them, quotes taken off; None when the quotes do not pair."""
     text = text.strip(" " if delimiter == "\t" else " \t")
     if '"' in text:
-        return _split_quoted(text, delimiter)
+        if len(text) < _LONG:
+            return _split_quoted(text, delimiter)
+        fields = _split_long(text, delimiter)
+        return None if fields is None else list(fields)
     if delimiter == " ":
         return _BLANKS.split(text)
     return [field.strip(" \t") for field in text.split(delimiter)]
+
+
+@lru_cache(maxsize=16)
+def _split_long(text: str, delimiter: str) -> Optional[Tuple[str, ...]]:
+    """The same, kept: a long line is asked for again and again while the form of its file is settled."""
+    fields = _split_quoted(text, delimiter)
+    return None if fields is None else tuple(fields)
 
 
 def _split_quoted(text: str, delimiter: str) -> Optional[List[str]]:

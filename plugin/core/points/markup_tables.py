@@ -1,10 +1,12 @@
-"""Tables within web pages, and lists of objects in JSON, as text."""
+"""Tables within web pages, lists of objects in JSON, and elements that repeat in XML, as text."""
 
 from __future__ import annotations
 
 import json
+import re
 from html.parser import HTMLParser
 from typing import Any, Dict, Iterator, List, NamedTuple, Optional, Sequence, Tuple
+from xml.etree import ElementTree  # nosec B405
 
 _MOST_DEPTH = 8
 
@@ -26,7 +28,7 @@ def table_in(raw: bytes) -> Optional[MarkupTable]:
         return _of_page(raw)
     if head[:1] in (b"[", b"{"):
         return _of_json(raw)
-    return None
+    return _of_xml(raw) if re.match(rb"<(?:\?xml|[a-z_])", head) else None
 
 
 def _of_page(raw: bytes) -> Optional[MarkupTable]:
@@ -34,6 +36,41 @@ def _of_page(raw: bytes) -> Optional[MarkupTable]:
     reader.feed(raw.decode("utf-8", "replace"))
     rows = max(reader.tables, key=len, default=[])
     return MarkupTable("HTML", _lines(rows), False) if len(rows) > 1 else None
+
+
+def _of_xml(raw: bytes) -> Optional[MarkupTable]:
+    """Of the elements that repeat, with values within or as attributes, those with most values."""
+    if b"<!DOCTYPE" in raw or b"<!ENTITY" in raw or b"\0" in raw[:256]:
+        return None
+    try:
+        root = ElementTree.fromstring(raw)  # nosec B314: without document types and entities
+    except (ElementTree.ParseError, ValueError, LookupError):
+        return None
+    rows: Dict[str, List[Dict[str, Any]]] = {}
+    for one in root.iter():
+        cells = dict(_cells_of(one, "", 0))
+        if len(cells) >= 3:
+            rows.setdefault(one.tag, []).append(cells)
+    best = max(rows.values(), key=lambda each: (len(each) > 1, sum(map(len, each))), default=[])
+    if len(best) < 2:
+        return None
+    keys = list(dict.fromkeys(key for row in best for key in row))
+    return MarkupTable("XML", _lines([keys, *([row.get(key, "") for key in keys] for row in best)]), True)
+
+
+def _cells_of(element: Any, before: str, depth: int) -> Iterator[Tuple[str, str]]:
+    for key, value in element.attrib.items():
+        yield f"{before}{_bare(key)}", value
+    for child in element if depth < 2 else ():
+        name = f"{before}{_bare(child.tag)}"
+        if len(child) or child.attrib:
+            yield from _cells_of(child, f"{name} ", depth + 1)
+        if (child.text or "").strip():
+            yield name, (child.text or "").strip()
+
+
+def _bare(name: str) -> str:
+    return name.rpartition("}")[2]
 
 
 class _Reader(HTMLParser):

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from typing import Any, Iterator, List, Sequence
+from typing import Any, Iterable, Iterator, List, Sequence
 
 from ..files import PathLike, TableWriter, replace_file
+from ..site_columns import rows_in_site_units
 from .merge import Merged
 from .pointset import SOURCE
 
@@ -36,16 +37,15 @@ DIFFERENCE_COLUMNS = (
 
 def write_clashes(merged: Merged, path: PathLike) -> None:
     """Write :func:`clash_rows`. Raises SurveyError when it cannot be written."""
-    _write(path, CLASH_COLUMNS, clash_rows(merged))
+    _write(path, [CLASH_COLUMNS, *clash_rows(merged)])
 
 
 def write_differences(merged: Merged, path: PathLike) -> None:
     """Write :func:`difference_rows`. Raises SurveyError when it cannot be written."""
-    _write(path, DIFFERENCE_COLUMNS, difference_rows(merged))
+    _write(path, rows_in_site_units(DIFFERENCE_COLUMNS, difference_rows(merged), merged.points.crs))
 
 
-def _write(path: PathLike, columns: Sequence[str], rows: Iterator[List[Any]]) -> None:
+def _write(path: PathLike, rows: Iterable[Sequence[Any]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = TableWriter(stream)
-        writer.writerow(columns)
         writer.writerows(rows)

@@ -13,61 +13,35 @@ from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 import numpy as np
 
 from ..files import PathLike
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..messages import Message, SurveyError, message
 from ..progress import Progress, silent
 from ..units import LengthUnit
-from .antenna import pole_said, poles_by_line, to_ground
+from .antenna import poles_by_line, to_ground
 from .delimited import REJECTED
 from .geographic import GeographicPoints, HeightKind
 from .given import Given
 from .nmea_epochs import dated, deviations, positions
+from .nmea_said import (
+    BAD_CHECKSUM,
+    HEIGHTS_SENT,
+    HEIGHTS_SUMMED,
+    NO_ACCURACY,
+    NO_CHECKSUM,
+    NO_DATE,
+    NO_POSITIONS,
+    NO_SENTENCES,
+    NO_SEPARATION,
+    NOT_A_SENTENCE,
+    SAME_EPOCH,
+)
 from .nmea_sentences import READERS, Part, joined
 from .pointfile import FileFormat, PointFile
 from .pointset import make_points
+from .pole_words import pole_said
 from .questions import QuestionError
 from .rejects import LineAccount, make_rejects
 from .rows import Lines, Rows, bytes_of, find_lines, split_rows
 from .source import TextSource, load_text
-
-NO_SENTENCES = Text(
-    "nmea.no_sentences",
-    QT_TRANSLATE_NOOP("core", "{file}: none of its {lines} lines is an NMEA 0183 sentence with a right checksum."),
-)
-NO_POSITIONS = Text(
-    "nmea.no_positions",
-    QT_TRANSLATE_NOOP(
-        "core",
-        "{file}: none of its {sentences} NMEA sentences gives a position; record GGA or GNS sentences with a fix.",
-    ),
-)
-NO_DATE = Text(
-    "nmea.no_date",
-    QT_TRANSLATE_NOOP("core", "{file}: no RMC or ZDA sentence gives a date; times are of the day, as of 1970-01-01."),
-)
-NO_ACCURACY = Text(
-    "nmea.no_accuracy",
-    QT_TRANSLATE_NOOP("core", "{file}: {count} of {total} positions have no GST sentence; their accuracy is unknown."),
-    one=QT_TRANSLATE_NOOP("core", "{file}: one of {total} positions has no GST sentence; its accuracy is unknown."),
-)
-HEIGHTS_SENT = Text(
-    "nmea.heights_sent",
-    QT_TRANSLATE_NOOP("core", "{file}: heights are above mean sea level as the receiver sent them."),
-)
-HEIGHTS_SUMMED = Text(
-    "nmea.heights_summed",
-    QT_TRANSLATE_NOOP("core", "{file}: heights are ellipsoidal: height above mean sea level plus geoid separation."),
-)
-NOT_A_SENTENCE = Text("reject.not_a_sentence", QT_TRANSLATE_NOOP("core", "the line is no NMEA sentence"))
-NO_CHECKSUM = Text("reject.no_checksum", QT_TRANSLATE_NOOP("core", "the sentence has no checksum"))
-BAD_CHECKSUM = Text(
-    "reject.bad_checksum",
-    QT_TRANSLATE_NOOP("core", "the checksum is {found}, but the characters give {right}: damaged on its way"),
-)
-NO_SEPARATION = Text(
-    "reject.no_separation",
-    QT_TRANSLATE_NOOP("core", "no geoid separation was sent, so the ellipsoidal height is unknown"),
-)
-SAME_EPOCH = Text("reject.same_epoch", QT_TRANSLATE_NOOP("core", "the same epoch as line {line}, which is used"))
 
 _DOLLAR, _STAR, _BANG = ord("$"), ord("*"), ord("!")
 _SENTENCE = re.compile(r"[$!][A-Z][A-Z0-9]{2,9},")

@@ -51,6 +51,8 @@ _MOST_INNER = 5
 _MARKS = re.compile(
     r"-?(?:9{2,}(?:\.9+)?|8{4,}(?:\.8+)?|32767|32768|2147483647|2147483648|-?1e\+?\d{2,}|3\.4\d*e\+?38|1\.7\d*e\+?308)"
 )
+#: The ends of number types.
+_ENDS = (32767.0, 32768.0, 2147483647.0, 2147483648.0)
 
 
 class Marker(NamedTuple):
@@ -74,7 +76,8 @@ def find_markers(values: np.ndarray, least: float = _LEAST) -> List[Marker]:
     if len(some) < _FEWEST:
         return []
     kinds, counts = np.unique(some, return_counts=True)
-    usual_ones = np.array([is_usual(kind) for kind in kinds.tolist()])
+    usual_ones = _may_be_usual(kinds)
+    usual_ones[usual_ones] = [is_usual(kind) for kind in kinds[usual_ones].tolist()]
     single = (counts <= 2) & ~usual_ones
     # Heights to the millimetre seldom repeat; of rounded ones each counts once.
     fine = bool(counts[single].sum() >= 0.5 * len(some))
@@ -128,6 +131,15 @@ def is_usual(value: float) -> bool:
     return value == 0.0 or abs(value) >= 1e10 or _MARKS.fullmatch(f"{value:.9g}") is not None or _MARKS.fullmatch(
         repr(value)
     ) is not None  # fmt: skip
+
+
+def _may_be_usual(values: np.ndarray) -> np.ndarray:
+    """Mask (k,) of the values that may be such ones by their first two digits."""
+    size = np.abs(values)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        first = size / 10.0 ** np.floor(np.log10(size) - 1.0)
+    begins = (first < 10.1) | (first > 98.9) | ((first > 87.9) & (first < 89.1)) | (size == 0.0) | (size >= 1e10)
+    return np.asarray(begins | np.isin(size, _ENDS))
 
 
 def _kinds(values: np.ndarray) -> List[Tuple[float, int]]:

@@ -8,12 +8,15 @@ from typing import Counter as Counts
 from typing import Iterable, NamedTuple, Optional, Sequence, Tuple
 
 _NUMBER = re.compile(r"[+-]?(?:[0-9]+(?:[.,][0-9]*)?|[.,][0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
-#: Groups of three digits with one and the same sign between them.
-_GROUPED = re.compile(r"[+-]?[0-9]{1,3}(?P<part>[ .,'’])[0-9]{3}(?:(?P=part)[0-9]{3})*(?:(?P<mark>[.,])[0-9]*)?")
+#: Groups of three digits with one and the same sign between them; with commas also of two before the last three, as in
+#: 5,48,241.221.
+_GROUPED = re.compile(
+    r"[+-]?[0-9]{1,3}(?P<part>[ .,'’])(?:(?<=,)(?:[0-9]{2},)+)?[0-9]{3}(?:(?P=part)[0-9]{3})*(?:(?P<mark>[.,])[0-9]*)?"
+)
 _LONGEST = 40
 #: A unit right behind a number.
 _WITH_UNIT = re.compile(
-    r"(?P<number>[+-]?[0-9][0-9., '’]*?)[ ]?(?P<unit>us-?ft|ftus|ift|ft|mm|cm|dm|km|m|yd|in)", re.IGNORECASE
+    r"(?P<number>[+-]?[0-9][0-9., '’]*?)[ ]?(?P<unit>us-?ft|s-?ft|ftus|ift|ft|mm|cm|dm|km|m|yd|in)", re.IGNORECASE
 )
 #: The side right behind a coordinate of at least five digits before the mark, which no degree has.
 _WITH_SIDE = re.compile(r"(?P<number>[+-]?[0-9]{5,}(?:[.,][0-9]+)?)[ ]?(?P<unit>m?[EN])")
@@ -30,6 +33,12 @@ class Marks(NamedTuple):
 
     decimal: str
     thousands: str = ""
+
+
+def other_marks(marks: Marks, delimiter: str) -> Optional[Marks]:
+    """The other decimal mark, None where it parts thousands or columns."""
+    mark = "," if marks.decimal == "." else "."
+    return None if mark in (marks.thousands, delimiter) else Marks(mark)
 
 
 def is_number(field: str) -> bool:

@@ -5,10 +5,13 @@ from __future__ import annotations
 from typing import Dict, List, Optional, Sequence, Set, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
+from .columns import plain_word
 from .features import MOST, Column
 from .height_columns import like_sigma
 from .reading import PLAN, Case, Pair, by_word
 from .recognition import ColumnGuess
+from .values import are_fixes
+from .vocabulary import NO_CODES
 
 COUNTS_UP = Text(
     "recognise.counts_up", QT_TRANSLATE_NOOP("core", "column {column} is the name: whole numbers that only grow")
@@ -32,6 +35,7 @@ def other_roles(
         found = {role: place for role, place in found.items() if role not in PLAN}
     if pair is None:
         return found, ()
+    found.update(_of_fixes(case, found, taken))
     if case.look.header is not None:
         return {**found, **_of_unknown_words(case, found, taken)}, ()
     free = [column for column in case.columns if column.place not in taken]
@@ -60,28 +64,42 @@ def other_roles(
     return found, tuple(reasons)
 
 
+def _of_fixes(case: Case, found: Dict[str, int], taken: Set[int]) -> Dict[str, int]:
+    """A column without a known word that holds nothing but words for the quality of positions."""
+    known = {place for places in case.named.values() for place in places} | taken
+    for column in case.columns if "fix" not in found else ():
+        if column.place not in known and column.is_text:
+            fields = {row[column.place].strip() for row in case.look.rows.fields if column.place < len(row)}
+            if are_fixes(sorted(fields - {""})):
+                return {"fix": column.place}
+    return {}
+
+
 def _of_unknown_words(case: Case, found: Dict[str, int], taken: Set[int]) -> Dict[str, int]:
-    """Name and code under words of a language that is not known: a first column of which all differ, and then a last
-    one of texts that repeat.
+    """Name and code under words of a language that is not known: a first column of which all differ, and the only one
+    of a few texts that repeat.
     """
     known = {place for places in case.named.values() for place in places} | taken
-    columns = case.columns
-    first, last = columns[0], columns[-1]
-    if "name" in found or not taken or first.place in known or first.place > min(taken) or case.words[0].doubtful:
-        return {}
-    if not (first.counts or (first.is_text and first.distinct > 0.95)) or _since_1970(first):
-        return {}
-    more = {"name": first.place}
-    behind = last.place not in known and last.place > max(taken) and last.place < len(case.words)
-    if (
-        "code" not in found
-        and behind
-        and last.is_text
-        and 0 < last.distinct < 0.5
-        and not case.words[last.place].doubtful
-    ):
-        more["code"] = last.place
+    free = [column for column in case.columns[: len(case.words)] if column.place not in known]
+    free = [column for column in free if not case.words[column.place].doubtful]
+    more: Dict[str, int] = {}
+    first = free[0] if free and free[0].place == 0 and taken and min(taken) > 0 else None
+    differs = first is not None and (first.counts or (first.is_text and first.distinct > 0.95))
+    if "name" not in found and first is not None and differs and not _since_1970(first):
+        more["name"] = 0
+    texts = [column for column in free if column.is_text and 0 < column.distinct < 0.5 and column.filled > 0.1]
+    texts = [column for column in texts if column.place != more.get("name")]
+    words = case.look.header.words if case.look.header is not None else ()
+    no_codes = {place for place, word in enumerate(words) if plain_word(word) in NO_CODES}
+    texts = [column for column in texts if column.place not in no_codes]
+    if "code" not in found and len(texts) == 1 and not _is_one_text(case, texts[0].place):
+        more["code"] = texts[0].place
     return more
+
+
+def _is_one_text(case: Case, place: int) -> bool:
+    """Whether a column holds the same text in every line, as one of jobs or people does."""
+    return len({row[place].strip() for row in case.look.rows.fields if place < len(row)} - {""}) < 2
 
 
 def _code_of_numbers(case: Case, free: Sequence[Column], behind: int) -> Optional[Column]:

@@ -51,7 +51,8 @@ def runs_of_parts(words: Sequence[str]) -> List[_Run]:
 
 def _part_of(word: str) -> Tuple[str, int]:
     """The role that a header word begins with, and which part of a degree it says; "", -1 for neither."""
-    tokens = fold(word).split()
+    tokens = fold(re.sub(r"(?<=[a-z])(?=[A-Z]+$)", " ", word.strip())).split()
+    tokens = _parted(tokens[0]) if len(tokens) == 1 else tokens
     for part, names in enumerate(_PARTS):
         signs = _SIGN_PARTS[part]
         bracket = re.search(r"[\(\[]\s*(.{1,2}?)\s*[\)\]]\s*$", word)
@@ -61,6 +62,42 @@ def _part_of(word: str) -> Tuple[str, int]:
         if role in ("latitude", "longitude"):
             return role, part
     return "", -1
+
+
+def _parted(token: str) -> List[str]:
+    """A word such as "latdeg" as two."""
+    for names in _PARTS:
+        for name in names:
+            if token.endswith(name) and read_word(token[: -len(name)]).role in ("latitude", "longitude"):
+                return [token[: -len(name)], name]
+    return [token]
+
+
+def runs_by_values(rows: Sequence[Sequence[str]]) -> List[_Run]:
+    """Columns without words that can only be the degrees, minutes and seconds of two angles: whole degrees that hardly
+    change, whole minutes, seconds below 60 with decimals, and the same once more.
+    """
+    rows = [row for row in rows if len(row) > 5]
+    if len(rows) < 5 or len({len(row) for row in rows}) != 1:
+        return []
+    columns = list(zip(*rows))
+    at = next((i for i in range(len(columns) - 5) if _are_parts(columns[i : i + 3])), -1)
+    if at < 0 or not _are_parts(columns[at + 3 : at + 6]):
+        return []
+    return [_Run(at, 3, ""), _Run(at + 3, 3, "")]
+
+
+def _are_parts(columns: Sequence[Sequence[str]]) -> bool:
+    degrees, minutes, seconds = columns
+    return (
+        all(re.fullmatch(r"[+-]?[0-9]{1,3}", field) and abs(int(field)) <= 180 for field in degrees)
+        and len(set(degrees)) <= 2
+        and all(re.fullmatch(r"[0-9]{1,2}", field) and int(field) < 60 for field in minutes)
+        and len(set(minutes)) <= 5
+        and all(
+            re.fullmatch(r"[0-9]{1,2}[.,][0-9]{3,}", field) and int(field[:2].strip(".,")) < 60 for field in seconds
+        )
+    )
 
 
 def joined_parts(source: TextSource, delimiter: str, runs: Sequence[_Run]) -> TextSource:

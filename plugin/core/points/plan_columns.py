@@ -92,9 +92,9 @@ def settle_pair(case: Case) -> Tuple[List[Pair], List[Question]]:
         first, second = (case.columns[place] if place < len(case.columns) else None for place in case.xy)
         if first is None or second is None or not (is_value(first) and is_value(second)):
             return [], [Question(Topic.COLUMNS, message(WHICH_COLUMNS), ())]
-        pairs = _readings(case, [first, second])
+        pairs = readings_of(case, [first, second])
     else:
-        pairs = _readings(case, _candidates(case))
+        pairs = readings_of(case, _candidates(case))
     return _only_one(case, pairs)
 
 
@@ -112,7 +112,7 @@ def _check_said(case: Case, said: Pair) -> Tuple[List[Pair], List[Question]]:
     """The header's word stands unless the values speak against it and for another reading."""
     others = [
         pair
-        for pair in _readings(case, [said.first, said.second])
+        for pair in readings_of(case, [said.first, said.second])
         if (pair.places, pair.degrees) != (said.places, said.degrees)
     ]
     reasons = tuple(by_word(case, role, place) for role, place in said.places.items())
@@ -166,13 +166,16 @@ def _candidates(case: Case) -> List[Column]:
     taken = {place for role, places in case.named.items() for place in places if role not in ("easting", "northing")}
     free = [column for column in case.columns if column.place not in taken and is_value(column)]
     fractions = any(not column.whole and not column.is_angle for column in free)
-    found = [column for column in free if column.is_angle or not (column.whole and fractions)]
+    found = [
+        column for column in free
+        if column.is_angle or not (column.whole and fractions) or (abs(column.middle) > 1e6 and not column.counts)
+    ]  # fmt: skip
     if not fractions and len(found) > 3 and found[0].counts:
         found = found[1:]  # names
     return found[:_MOST_CANDIDATES]
 
 
-def _readings(case: Case, columns: Sequence[Column]) -> List[Pair]:
+def readings_of(case: Case, columns: Sequence[Column]) -> List[Pair]:
     """All readings of two of ``columns`` as a position, ranked."""
     pairs = []
     for first, second in permutations(columns, 2):
@@ -182,6 +185,8 @@ def _readings(case: Case, columns: Sequence[Column]) -> List[Pair]:
             pairs.append(Pair(first, second, False))
         if first.is_angle or _like_degrees(first, second):
             pairs.append(Pair(first, second, True))
+        elif _like_parts_of_degrees(first, second):
+            pairs.append(as_degrees(case, Pair(first, second, True)))
     landed = [_landed(case, pair) for pair in pairs if not pair.degrees or _letters_fit(pair)]
     return sorted(landed, key=lambda pair: -pair.score)
 
@@ -195,6 +200,14 @@ def _like_degrees(first: Column, second: Column) -> bool:
     return min(first.decimals, second.decimals) >= _DEGREE_DECIMALS and not (
         _beyond(first, 90.0) and _beyond(second, 90.0)
     )
+
+
+def _like_parts_of_degrees(first: Column, second: Column) -> bool:
+    """Whether whole numbers may be degrees times ten million, and close together."""
+    columns = (first, second)
+    if not all(column.whole and not column.counts and len(column.good) > 2 for column in columns):
+        return False
+    return all(1e6 < abs(column.middle) <= 1.8e9 and column.span < 2e7 for column in columns)
 
 
 def _letters_fit(pair: Pair) -> bool:

@@ -7,6 +7,7 @@ from typing import Any, Dict, Optional, Tuple
 
 from ..messages import Message
 from ..units import LengthUnit
+from .below import Line
 from .geographic import GeographicPoints
 from .layout import Header
 from .pointset import PointSet
@@ -36,7 +37,8 @@ class PointFile:
     ``geographic``: the positions of a file in degrees; easting and northing of its ``points`` are nan until they
     are transformed. ``recognition``: what was found out about the columns, None where the user named them.
     ``own_crs``: the CRS that the file itself says (pyproj), None where it says none. ``log``: whether it is a receiver
-    log. ``ground``: what was done to bring heights down to the ground, None for nothing.
+    log. ``ground``: what was done to bring heights down to the ground, None for nothing. ``above``: the lines above and
+    below its points but the header; ``behind``: the different lines of words behind the first point.
     """
 
     points: PointSet
@@ -49,3 +51,5 @@ class PointFile:
     own_crs: Optional[Any] = None
     log: bool = False
     ground: Optional[Message] = None
+    above: Tuple[str, ...] = ()
+    behind: Tuple[Line, ...] = ()

@@ -45,6 +45,7 @@ class Reason(IntFlag):
     LEVEL = 2097152
     IN_LINE = 4194304
     LEFT_OUT = 8388608
+    SUPERSEDED = 16777216
 
 
 #: Reasons for which points are put aside, or asked about, before anything is computed from the others.
@@ -55,6 +56,9 @@ MARKS = Reason.IN_LINE
 
 #: The extra column that tells the file of each point, in a set of several files.
 SOURCE = "source"
+
+#: The extra column that tells the visit of each point, from 1, where the ground of a later visit counts.
+VISIT = "visit_of_job"
 
 #: ``fix`` of a point whose file says nothing about it; other values are those of NMEA 0183 GGA
 #: (0 none, 1 single, 2 differential, 4 RTK fixed, 5 RTK float, 6 estimated, 7 manual, 8 simulator).
@@ -133,7 +137,9 @@ class PointSet:
         return np.asarray(self.alone | (gated & (self.status == Status.REJECTED)))
 
     def select(self, which: np.ndarray) -> PointSet:
-        """The points of a mask or index array ``which``, in that order."""
+        """The points of a mask or index array ``which``, in that order; of a mask of all, the same."""
+        if which.dtype == bool and which.all():
+            return self
         columns = {key: getattr(self, key)[which] for key in COLUMNS}
         return replace(self, extra={key: values[which] for key, values in self.extra.items()}, **columns)
 

@@ -46,6 +46,14 @@ COLUMNS_OPEN = Text(
         "give --columns, such as {options}.",
     ),
 )
+COLUMNS_LACK = Text(
+    "points.columns_lack",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: no three of its columns can be easting, northing and height (first line: {words}); export it again "
+        "with all three.",
+    ),
+)
 OPTION = Text("questions.option", QT_TRANSLATE_NOOP("core", "{typed} ({label})"))
 OPTION_AT = Text("questions.option_at", QT_TRANSLATE_NOOP("core", "{typed} ({label}; {place})"))
 OPTION_BEFORE = Text("questions.option_before", QT_TRANSLATE_NOOP("core", "{one} | {more}"))
@@ -114,18 +122,16 @@ class QuestionError(SurveyError):
 
 def _said(file: str, questions: Sequence[Question], first_line: str) -> Message:
     one, more = questions[0], questions[1:]
-    if one.topic is Topic.COLUMNS:
-        options = _options(one.answers) if one.answers else EXAMPLE
-        said = message(COLUMNS_OPEN, file=file, words=first_line[:60], options=options)
+    if one.topic is Topic.COLUMNS and one.answers:
+        said = message(COLUMNS_OPEN, file=file, words=first_line[:60], options=_options(one.answers))
+    elif one.topic is Topic.COLUMNS:
+        said = message(COLUMNS_LACK, file=file, words=first_line[:60])
     elif one.answers:
         said = message(ASKED, file=file, question=one.text, options=_options(one.answers))
     else:
         said = message(NO_ANSWER, file=file, question=one.text)
     # The code of the error is that of its first question.
     return said if not more else message(Text(said.text.code, MORE.english), one=said, more=_said(file, more, ""))
-
-
-EXAMPLE = "--columns name,easting,northing,height,code"
 
 
 def _options(answers: Sequence[Answer]) -> Union[str, Message]:

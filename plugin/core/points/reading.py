@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any, Dict, List, Optional, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
@@ -12,6 +12,7 @@ from .given import Given
 from .landing import Landing
 from .layout import Header
 from .number_marks import Marks
+from .said_above import Above
 from .source import TextSource
 from .words import Word
 
@@ -26,8 +27,8 @@ PLAN, DEGREES = ("easting", "northing"), ("longitude", "latitude")
 @dataclass(frozen=True)
 class Look:
     """What recognition looks at: the file's form, its header, and a few hundred lines. ``mapped``: role to place of
-    the columns where the user named them. ``above``: the units that lines above the data say, of plan and of heights;
-    ``ellipsoidal``: whether they say that heights are above the ellipsoid.
+    the columns where the user named them. ``above``: what lines above the data say. ``other``: marks that single
+    numbers or columns may have beside ``marks``, None for none.
     """
 
     source: TextSource
@@ -40,8 +41,8 @@ class Look:
     crs: Optional[Any]
     given: Given
     mapped: Optional[Dict[str, int]] = None
-    above: Tuple[Word, Word] = (Word(), Word())
-    ellipsoidal: bool = False
+    above: Above = field(default_factory=Above)
+    other: Optional[Marks] = None
 
 
 @dataclass(frozen=True)
@@ -112,7 +113,7 @@ class Case:
         found = []
         words = [self.words[place] if place < len(self.words) else Word() for place in places]
         if not any(word.unit is not None for word in words):
-            words = [self.look.above[0]]
+            words = [self.look.above.plan]
         for word in words:
             feet = (LengthUnit.FOOT, LengthUnit.US_SURVEY_FOOT)
             meant = (() if word.unit is None else (word.unit,)) if not word.vague else (

@@ -17,8 +17,8 @@ from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..units import LengthUnit
 from .angle_forms import find_sides, settle_angles, turned_sides
-from .columns import ROLES, Kind, coordinates_of, plain_word
-from .comments import heights_ellipsoidal, units_said
+from .column_sets import WHICH_SET, which_of_several
+from .columns import ROLES, Kind, plain_word
 from .detect import Form, settle_form
 from .features import MOST, MOST_LOOKED_AT, Column, gather_rows, look_at_columns
 from .geographic import HeightKind
@@ -27,15 +27,18 @@ from .height_columns import height_kind, settle_height
 from .landing import Landing
 from .length_units import settle_unit, unit_of_heights, units_by_role
 from .no_value import find_markers, given_markers
-from .number_marks import is_number, usual_marks
+from .number_marks import is_number, other_marks, usual_marks
 from .other_columns import column_guesses, other_roles
 from .plan_columns import settle_letter, settle_pair
-from .questions import Answer, Question, Topic
-from .reading import DEGREES, PLAN, Case, Look, Pair, is_value
+from .pole_columns import find_poles
+from .questions import Question, Topic
+from .reading import DEGREES, PLAN, Case, Look, Pair
 from .recognition import Guess, Recognition
+from .said_above import said_above
 from .source import load_text
 from .times import is_month_first
 from .unit_columns import with_units_of_values
+from .values import Written
 from .vocabulary import each
 from .words import code_rank, fold, name_rank, read_word, roles_by_words
 
@@ -67,10 +70,6 @@ HEADER_FIRST = Text(
         "core",
         "columns {first} and {second} are both headed {role}; the first is read as that, the other is kept beside",
     ),
-)
-TWO_HEADED = Text(
-    "recognise.which_of_two",
-    QT_TRANSLATE_NOOP("core", "columns {first} and {second} of line {line} are both headed {role}"),
 )
 KIND_OPEN = Text(
     "recognise.kind_open",
@@ -122,8 +121,8 @@ def look_at(
         crs,
         given,
         mapped,
-        units_said(form.source, form.comment, *lines),
-        heights_ellipsoidal(form.source, form.comment, *lines),
+        said_above(form.source, form.comment, *lines),
+        other_marks(marks, form.delimiter) if decimal is None else None,
     )
 
 
@@ -155,7 +154,10 @@ def recognise_look(look: Look) -> Recognition:
         questions.append(Question(Topic.HEIGHT_KIND, message(KIND_OPEN), (), stops=False))
     reasons = (*height_reasons, *other_reasons, *unit.reasons)
     guesses = _guesses(case, pairs, heights, others, unit.unit, reasons)
-    questions = [*_two_headed(case, guesses), *questions]
+    several = which_of_several(case, pairs, heights, others, guesses)
+    if any(one.text.text == WHICH_SET for one in several):
+        questions = [one for one in questions if one.topic not in (Topic.COLUMNS, Topic.AXES, Topic.HEIGHT)]
+    questions = several + questions
     columns = guesses[0].columns if guesses else {}
     month_first, notes = _dates(case, columns)
     return Recognition(
@@ -164,12 +166,17 @@ def recognise_look(look: Look) -> Recognition:
         kind, letter, _explicit(case), (*_notes(case), *notes),
         units_by_role(case, {role: column - 1 for role, column in columns.items()}, unit.unit, rise.unit or METRE),
         angles.form, find_sides(case, pair), month_first, _heights_of(case, heights),
-        {role: case.columns[column - 1].suffix for role, column in columns.items() if column <= len(case.columns)},
+        {role: _written(case.columns[column - 1]) for role, column in columns.items() if column <= len(case.columns)},
         turned_sides(case, pair),
     )  # fmt: skip
 
 
 METRE = LengthUnit.METRE
+
+
+def _written(column: Column) -> Written:
+    """How the numbers of a column stand."""
+    return Written(column.suffix, column.mark, column.decimals if column.either else 0)
 
 
 def _systems(case: Case, pair: Optional[Pair], heights: Sequence[Dict[str, int]]) -> List[Question]:
@@ -207,11 +214,12 @@ def _case(look: Look) -> Case:
     if look.mapped is not None:
         named, xy = {role: [place] for role, place in look.mapped.items()}, ()
     no_value = look.given.no_value or ()
-    columns = look_at_columns(look.rows, look.width, look.marks, no_value)
+    columns = look_at_columns(look.rows, look.width, look.marks, no_value, look.other)
     columns = [_without_markers(column, look.given) for column in columns]
     if look.mapped is None:
         _part_date_and_time(named, columns)
         _without_empty(named, columns)
+        find_poles(named, words, look.header.words if look.header else (), columns)
     crs = look.crs if look.crs is not None and look.crs.is_projected else None
     return Case(
         look,
@@ -275,48 +283,7 @@ def _heights_of(case: Case, heights: Sequence[Dict[str, int]]) -> str:
     if header is not None and {word.strip().lower() for word in header.words} >= _OWN_TABLE:
         return "ground"
     place = next(iter(heights[0].values()), len(case.words)) if heights else len(case.words)
-    return case.words[place].of if place < len(case.words) else ""
-
-
-def _two_headed(case: Case, guesses: Sequence[Guess]) -> List[Question]:
-    """Coordinates whose word stands over several columns; each answer takes another of them."""
-    look = case.look
-    found: List[Question] = []
-    if look.mapped is not None or look.header is None:
-        return found
-    sets = _sets(case, guesses)
-    for role, places in case.named.items():
-        if len(places) > 1 and ROLES[role] in (Kind.COORDINATE, Kind.ANGLE):
-            text = message(TWO_HEADED, line=look.header.line, first=places[0] + 1, second=places[1] + 1, role=role)
-            able = [place for place in places if place < len(case.columns) and is_value(case.columns[place])]
-            answers = [
-                replace(guesses[0], columns={**guesses[0].columns, role: place + 1}).answer
-                for place in able[:6]
-                if guesses and role in guesses[0].columns
-            ]
-            every = {answer.typed: answer for answer in (*sets, *answers)}
-            found.append(Question(Topic.TWICE, text, tuple(every.values())))
-    return found
-
-
-def _sets(case: Case, guesses: Sequence[Guess]) -> Tuple[Answer, ...]:
-    """Where each coordinate stands as often, such as designed and measured, each set of them as an answer."""
-    if not guesses:
-        return ()
-    roles = [role for role in coordinates_of(guesses[0].columns) if role in guesses[0].columns]
-    places = [case.named.get(role, []) for role in roles]
-    count = len(places[0]) if places else 0
-    if count < 2 or any(len(one) != count for one in places):
-        return ()
-    sets = list(zip(*places))
-    if any(place >= len(case.columns) or not is_value(case.columns[place]) for one in sets for place in one):
-        return ()
-    return tuple(
-        replace(
-            guesses[0], columns={**guesses[0].columns, **{role: place + 1 for role, place in zip(roles, one)}}
-        ).answer
-        for one in sets[:4]
-    )
+    return (case.words[place].of if place < len(case.words) else "") or case.look.above.of
 
 
 def _notes(case: Case) -> Tuple[Message, ...]:

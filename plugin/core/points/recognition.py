@@ -12,6 +12,7 @@ from .geographic import HeightKind
 from .layout import Header
 from .questions import Answer, Question, QuestionError, Topic
 from .said_units import AngleForm
+from .values import Written
 
 WHICH_COLUMNS = Text(
     "recognise.which_columns", QT_TRANSLATE_NOOP("core", "nothing says for sure which columns are which")
@@ -70,8 +71,7 @@ class Recognition:
     ``explicit``: whether the header names each coordinate with a word that leaves no doubt. ``units``: of each role
     that is a length; ``angles``: how degrees are written; ``sides``: role to the place (from 0) of its letter, where
     that is a column; ``month_first``: what dates begin with; ``heights_of``: "antenna", "ground" or "depth" where the
-    header says it; ``suffixes``: role to the unit right behind its numbers; ``turned``: angles that count
-    west or south.
+    header says it; ``written``: role to how its numbers stand; ``turned``: angles that count west or south.
     """
 
     file: str
@@ -92,7 +92,7 @@ class Recognition:
     sides: Mapping[str, int] = field(default_factory=dict)
     month_first: bool = False
     heights_of: str = ""
-    suffixes: Mapping[str, str] = field(default_factory=dict)
+    written: Mapping[str, Written] = field(default_factory=dict)
     turned: Tuple[str, ...] = ()
 
     @property

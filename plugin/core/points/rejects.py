@@ -31,6 +31,12 @@ TOO_LARGE = Text(
     "reject.too_large", QT_TRANSLATE_NOOP("core", "{role} (column {column}) is too large for a coordinate: '{value}'")
 )
 TOTALS = Text("reject.totals", QT_TRANSLATE_NOOP("core", "a line below the points that gives their {word}"))
+SUMS_UP = Text(
+    "reject.sums_up",
+    QT_TRANSLATE_NOOP(
+        "core", "a row at the end whose coordinates are means, sums or limits of those of the points above it"
+    ),
+)
 COUNTS_COLUMNS = Text("reject.counts_columns", QT_TRANSLATE_NOOP("core", "the line counts the columns"))
 BAD_QUOTES = Text(
     "reject.bad_quotes", QT_TRANSLATE_NOOP("core", "a quote is opened and not closed, or closed too early")

@@ -6,7 +6,7 @@ which never occur inside a longer UTF-8 character.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import List, Sequence, Tuple
 
 import numpy as np
@@ -30,7 +30,8 @@ class Rows:
     """The fields of k lines.
 
     ``field_start``, ``field_end``: (f,) byte ranges of all fields of the block. ``first``: (k,) first
-    field of each line; ``count``: (k,) its fields; ``line``: (k,) line number in the file.
+    field of each line; ``count``: (k,) its fields; ``line``: (k,) line number in the file. ``bare``: no field has
+    blanks at its ends; ``even``: how many fields all lines have, one behind the other, 0 where they differ.
     """
 
     text: np.ndarray
@@ -39,6 +40,8 @@ class Rows:
     first: np.ndarray
     count: np.ndarray
     line: np.ndarray
+    bare: bool = False
+    even: int = 0
 
     def __len__(self) -> int:
         return len(self.line)
@@ -47,16 +50,19 @@ class Rows:
         """The lines of a mask."""
         if which.all():
             return self
-        return Rows(self.text, self.field_start, self.field_end, self.first[which], self.count[which], self.line[which])
+        return replace(self, first=self.first[which], count=self.count[which], line=self.line[which], even=0)
 
     def column(self, place: int) -> Tuple[np.ndarray, np.ndarray]:
         """Byte ranges (k,), (k,) of the fields at ``place``, without blanks around; empty where a line ends before."""
+        if 0 <= place < self.even:
+            start, end = self.field_start[place :: self.even], self.field_end[place :: self.even]
+            return (start, end) if self.bare else trim(self.text, start, end)
         has = self.count > place
         field = self.first + place if has.all() else self.first + np.where(has, place, 0)
         start, end = self.field_start[field], self.field_end[field]
         if not has.all():
             end = np.where(has, end, start)
-        return trim(self.text, start, end)
+        return (start, end) if self.bare else trim(self.text, start, end)
 
     def rest(self, place: int, which: np.ndarray, end: np.ndarray) -> np.ndarray:
         """``end`` with the lines of mask ``which`` reaching to the end of their last field."""
@@ -102,7 +108,7 @@ def split_rows(text: np.ndarray, lines: Lines, delimiter: str, line: np.ndarray)
             edge = np.concatenate([[0], edge])
         start, end = edge[0::2], edge[1::2]
         first = np.searchsorted(start, lines.start)
-        return Rows(text, start, end, first, np.searchsorted(start, lines.end) - first, line)
+        return Rows(text, start, end, first, np.searchsorted(start, lines.end) - first, line, bare=True)
     end = np.flatnonzero((text == ord(delimiter)) | (text == LF))
     start = np.empty_like(end)
     start[0] = 0
@@ -111,7 +117,11 @@ def split_rows(text: np.ndarray, lines: Lines, delimiter: str, line: np.ndarray)
     first = np.empty_like(last)
     first[0] = 0
     first[1:] = last[:-1] + 1
-    return Rows(text, start, end, first, last - first + 1, line)
+    count = last - first + 1
+    every = text.tobytes()
+    bare = b" " not in every and (delimiter == "\t" or b"\t" not in every)
+    even = int(count[0]) if len(count) and bool((count == count[0]).all()) else 0
+    return Rows(text, start, end, first, count, line, bare, even)
 
 
 def take_off_quotes(rows: Rows) -> Tuple[Rows, np.ndarray]:

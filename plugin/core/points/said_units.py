@@ -69,7 +69,7 @@ VAGUE = frozenset(each("ft feet foot pied pieds fuss fuß pie pies piedi pes voe
 #: Lengths that are not read: where a header says one, only the user can say what to do.
 STRANGE = frozenset(
     each("""chain chains ch link links lk rod rods fathom fathoms fm mile miles mi nm nmi toise vara varas ftse ftcla
-    ftind indianfoot clarkefoot gf goldcoastfoot ell ruthe klafter furlong um μm micron microns micrometre micrometres
+    ftind indianfoot clarkefoot gf goldcoastfoot ruthe klafter furlong um μm micron microns micrometre micrometres
     hm dam hectometre decametre""")
 )  # fmt: skip
 

@@ -13,6 +13,7 @@ import numpy as np
 
 from ..files import PathLike
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from .broken_lines import joined_quotes
 from .markup_tables import table_in
 from .words import read_word
 
@@ -46,6 +47,13 @@ TABLE_OF = Text(
         "core", "{file}: the table of {count} lines in it was read as {kind}; lines count as in that table."
     ),
 )
+TURNED = Text(
+    "points.turned",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file}: its table stands on its side and was turned; lines count as in the turned one of {count} lines.",
+    ),
+)
 _BLOCK = 1 << 22
 #: A file that still grows after so many looks is read as far as that.
 _MOST_READS = 100
@@ -58,15 +66,16 @@ _MARKS = (
 )
 
 
-#: Encodings of one byte a letter, the likelier first; most of what is not UTF-8 is one of Windows.
-_ONE_BYTE = (
+#: Encodings before Unicode, the likelier first; most of what is not UTF-8 is one of Windows.
+_OLD = (
     "cp1252", "cp1250", "cp1251", "cp1253", "cp1254", "cp1257", "iso8859-2", "iso8859-5", "iso8859-7", "koi8-r",
+    "cp1255", "cp1256", "cp1258", "cp874", "shift_jis", "cp949", "gb18030", "big5", "euc_jp",
     "cp437", "cp850", "cp852", "cp866", "mac-roman", "latin-1",
 )  # fmt: skip
 _HEAD_LINES = 20
 _SPOKEN = {
-    **{name: f"Windows-{name[2:]}" for name in _ONE_BYTE if name.startswith("cp125")},
-    **{name: name.upper() for name in _ONE_BYTE if not name.startswith("cp125")},
+    **{name: f"Windows-{name[2:]}" for name in _OLD if name.startswith("cp125")},
+    **{name: name.upper() for name in _OLD if not name.startswith("cp125")},
     "latin-1": "Latin-1",
 }
 
@@ -89,6 +98,7 @@ class TextSource:
     the file count alike). ``lines``: how many lines that is. ``cut_off``: the file's last line had no
     line end. ``encoding``: what the file was written in; ``messages``: what was assumed. ``stood``: the lines as they
     stood, where ``data`` differs from them within lines. ``table``: a table that GDAL read, None for text.
+    ``said``: what else counts as if it stood above the points, ``below``: as if it stood below.
     """
 
     file: str
@@ -99,6 +109,8 @@ class TextSource:
     messages: Tuple[Message, ...] = ()
     stood: bytes = b""
     table: Optional[TableForm] = None
+    said: Tuple[str, ...] = ()
+    below: Tuple[str, ...] = ()
 
     def texts(self, numbers: Sequence[int]) -> List[str]:
         """The lines of these numbers (from 1) as they stood in the file."""
@@ -144,6 +156,7 @@ def load_text(path: PathLike, encoding: Optional[str] = None, layer: str = "") -
 def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = "") -> TextSource:
     """As :func:`load_text`, of what was read already: text, or what GDAL makes a table of."""
     from .gdal_source import kind_of, load_through_gdal
+    from .turned_tables import turned
 
     kind = kind_of(file, raw)
     table = None if kind else table_in(raw)
@@ -151,7 +164,15 @@ def decoded(file: str, raw: bytes, encoding: Optional[str] = None, layer: str = 
         source = text_of_bytes(file, table.text.encode("utf-8", "replace"), "utf-8")
         notes = (message(TABLE_OF, file=file, kind=table.kind, count=source.lines),)
         return replace(source, messages=notes, table=TableForm(table.headed), cut_off=False)
-    return load_through_gdal(file, raw, kind, layer, encoding) if kind else text_of_bytes(file, raw, encoding)
+    if kind:
+        return load_through_gdal(file, raw, kind, layer, encoding)
+    plain = text_of_bytes(file, raw, encoding)
+    upright = turned(plain)
+    if upright is None:
+        return plain
+    source = text_of_bytes(file, upright.text.encode("utf-8", "replace"), "utf-8")
+    turning: Tuple[Message, ...] = (*plain.messages, message(TURNED, file=file, count=source.lines))
+    return replace(source, messages=turning, table=TableForm(True), cut_off=False)
 
 
 def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> TextSource:
@@ -172,7 +193,7 @@ def text_of_bytes(file: str, raw: bytes, encoding: Optional[str] = None) -> Text
     if cut_off:
         text += b"\n"
     lines = int(np.count_nonzero(np.frombuffer(text, np.uint8) == 10))
-    plain = _with_plain_signs(text)
+    plain = joined_quotes(_with_plain_signs(text))
     return TextSource(file, plain, lines, cut_off, encoding, notes, b"" if plain is text else text)
 
 
@@ -185,6 +206,8 @@ _PLAIN_SIGNS = tuple(
         (b"-", "\u2212"),
         (b"|", "\u2502\u2503\u2551\u00a6\uff5c"),
         (b"", "\u200b\ufeff\u200e\u200f"),
+        (b";", "\u061b\uff1b"),
+        (b",", "\u060c\u3001"),
     )
     for sign in signs
 )
@@ -244,12 +267,12 @@ def _find_encoding(raw: bytes) -> Tuple[str, bool]:
 
 
 def _likeliest(raw: bytes) -> str:
-    """The encoding of one byte a letter in which most words of the first lines are header words known; Windows-1252
+    """The encoding in which most words of the first lines are header words known; Windows-1252
     where none has more, or Latin-1 where that has no letter for a byte.
     """
     head = b"\n".join(raw[: 1 << 14].splitlines()[:_HEAD_LINES])
-    known = {name: _words_known(head, name) for name in _ONE_BYTE}
-    ranked = sorted(_ONE_BYTE, key=lambda name: -known[name])
+    known = {name: _words_known(head, name) for name in _OLD}
+    ranked = sorted(_OLD, key=lambda name: -known[name])
     return next(name for name in ranked if _can_be(raw, name))  # Latin-1 always can
 
 
@@ -265,7 +288,8 @@ def _can_be(raw: bytes, encoding: str) -> bool:
 def _words_known(head: bytes, encoding: str) -> int:
     text = head.decode(encoding, "replace")
     words = {word for word in re.split(r"[,;|\t\n]| {2,}", text) if not word.isascii()}
-    return sum(bool(read_word(word).role) for word in words)
+    read = [read_word(word) for word in words]
+    return sum(bool(word.role or (word.doubtful and word.unit)) for word in read)
 
 
 def _is_utf8(raw: bytes) -> bool:

@@ -7,6 +7,7 @@ from typing import Any, Callable, Dict, Iterable, List
 import numpy as np
 
 from ..files import PathLike, TableWriter, replace_file
+from ..progress import Progress, silent
 from ..units import heights_to_crs_units, to_crs_units
 from .decisions import STATUS_WORDS, words_of_reasons
 from .layout import new_name
@@ -18,7 +19,7 @@ _DECIMALS = 6
 _BLOCK = 50_000
 
 
-def write_points(points: PointSet, path: PathLike) -> None:
+def write_points(points: PointSet, path: PathLike, progress: Progress = silent) -> None:
     """Write all points with every column: easting, northing, sigma_h in plan units of the CRS, height and
     sigma_v in its height units, time as ISO 8601 UTC, status and reason as words, ``line`` the line of
     the file they were read from. Unknown values are empty. :func:`.delimited.read_points` reads it
@@ -29,6 +30,7 @@ def write_points(points: PointSet, path: PathLike) -> None:
         writer = TableWriter(stream)
         writer.writerow(columns)
         for start in range(0, len(points), _BLOCK):
+            progress(start / len(points), "files")
             rows = slice(start, start + _BLOCK)
             writer.writerows(zip(*(words(rows) for words in columns.values())))
 

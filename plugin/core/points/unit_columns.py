@@ -8,7 +8,7 @@ from typing import List, Optional, Sequence, Set
 from ..units import LengthUnit
 from .features import Column, Rows
 from .number_marks import is_no_value
-from .said_units import UNITS, Said, said_by
+from .said_units import Said, said_by
 from .vocabulary import each
 from .words import Word, fold, read_word, roles_by_words
 
@@ -27,8 +27,9 @@ def with_units_of_values(words: List[Word], head: Sequence[str], columns: Sequen
     """
     found = [*words, *([Word()] * (len(columns) - len(words)))]
     for column in columns:
-        if column.is_number and fold(column.suffix) in UNITS:
-            found[column.place] = _with(found[column.place], said_by([fold(column.suffix)]))
+        behind = said_by(fold(column.suffix).split())
+        if column.is_number and behind.unit is not None:
+            found[column.place] = _with(found[column.place], behind)
     for column in columns:
         said = _said(column, rows)
         if said is not None:

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import re
 from enum import IntEnum
-from typing import Dict, List, Sequence, Tuple
+from typing import Dict, List, NamedTuple, Sequence, Tuple
 
 import numpy as np
 
 from ..files import cell_text
-from .number_marks import Marks, is_no_value, ungrouped
+from .digits import Digits
+from .number_marks import Marks, is_no_value, ungrouped, without_unit
 from .pointset import FIX_UNKNOWN
+from .said_units import Said, said_by
+from .words import fold
 
 
 class State(IntEnum):
@@ -30,71 +33,97 @@ _POWERS = 10.0 ** np.arange(_EXACT_DIGITS + 1)
 _ZERO, _PLUS, _MINUS, _POINT, _LF, _APOSTROPHE = 48, 43, 45, 46, 10, 39
 _PACKED = 8
 _GLANCE = 512
+#: Fields up to so many characters are taken out of the text one character of all at once.
+_NARROW = 64
 _LONGEST_NUMBER = 64
 _NUMBER = re.compile(rb"[+-]?(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)(?:[eEdD][+-]?[0-9]{1,4})?")
 _INFINITE = re.compile(rb"[+-]?inf(?:inity)?", re.IGNORECASE)
 
 
+class Written(NamedTuple):
+    """How the numbers of a column stand: the unit right behind most, their decimal mark, "" for that of the file, and
+    how many decimals most have where several have the other mark, else 0.
+    """
+
+    suffix: str = ""
+    mark: str = ""
+    decimals: int = 0
+
+
+class NumberForm(NamedTuple):
+    """How numbers are read. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no
+    value; ``suffix``: the unit right behind the numbers. ``decimals``: that a number with the other decimal mark
+    may have, 0 for no such number. ``metres``: in the unit of the numbers, where single ones may have another unit
+    behind, else 0; ``exact``: whether a foot must say which.
+    """
+
+    decimal: str = "."
+    thousands: str = ""
+    no_value: Sequence[str] = ()
+    suffix: str = ""
+    decimals: int = 0
+    metres: float = 0.0
+    exact: bool = False
+
+
 def parse_numbers(
-    text: np.ndarray,
-    start: np.ndarray,
-    end: np.ndarray,
-    decimal: str,
-    thousands: str = "",
+    text: np.ndarray, start: np.ndarray, end: np.ndarray, decimal: str, thousands: str = "",
     no_value: Sequence[str] = (),
-    suffix: str = "",
+) -> Tuple[np.ndarray, np.ndarray]:  # fmt: skip
+    """As :func:`read_numbers`."""
+    return read_numbers(text, start, end, NumberForm(decimal, thousands, no_value))
+
+
+def read_numbers(
+    text: np.ndarray, start: np.ndarray, end: np.ndarray, form: NumberForm
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Numbers of the fields (k,) float64, nan where there is none, and their :class:`State` (k,) uint8.
 
     Plain decimals such as -12.345 are read for all fields at once, first those with as many decimals
     as most have; what is left (exponents, words, groups of three digits) one by one. Values are those of Python's
-    ``float``. ``thousands``: what parts groups of three; ``no_value``: further words that stand for no value;
-    ``suffix``: the unit right behind the numbers.
+    ``float``.
     """
-    values = np.full(len(start), np.nan)
-    state = np.where(end > start, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
-    left = np.flatnonzero(end > start)
-    for reader in (_same_decimals, _any_decimals, _long_decimals):
+    filled = end > start
+    state = np.where(filled, State.NOT_A_NUMBER, State.EMPTY).astype(np.uint8)
+    if not filled.any():
+        return np.full(len(start), np.nan), state
+    values, good = _same_decimals(text, start, end, ord(form.decimal))
+    state[good] = State.VALUE
+    values[~good] = np.nan
+    left = np.flatnonzero(filled & ~good)
+    for reader in (_any_decimals, _long_decimals):
         if not len(left):
             return values, state
-        found, good = reader(text, start[left], end[left], ord(decimal))
+        found, good = reader(text, start[left], end[left], ord(form.decimal))
         values[left[good]], state[left[good]] = found[good], State.VALUE
         left = left[~good]
     for i in left:
-        field = text[start[i] : end[i]].tobytes()
-        if suffix and field.endswith(suffix.encode()):
-            field = field[: -len(suffix)].rstrip()
-        values[i], state[i] = _parse_one(field, Marks(decimal, thousands), no_value)
+        values[i], state[i] = _parse_one(text[start[i] : end[i]].tobytes(), form)
     return values, state
 
 
 def _same_decimals(text: np.ndarray, start: np.ndarray, end: np.ndarray, mark: int) -> Tuple[np.ndarray, np.ndarray]:
-    """Values of plain decimals with as many decimals as the field in the middle, and where they are right.
-
-    Digits are taken from the right, the same place of all fields at once.
-    """
-    middle = len(start) // 2
+    """Values of plain decimals with as many decimals as the field in the middle, and where they are right."""
+    filled = np.flatnonzero(end > start)
+    middle = int(filled[len(filled) // 2])
     marks = np.flatnonzero(text[start[middle] : end[middle]] == mark)
     places = int(end[middle] - start[middle] - 1 - marks[-1]) if len(marks) else -1
     size, negative = _unsigned(text, start, end)
-    digits: np.ndarray = size - (places >= 0)
-    good = (digits > 0) & (digits <= _EXACT_DIGITS) & (size > places)
-    least, most = (int(size[good].min()), int(size[good].max())) if good.any() else (0, 0)
-    whole, scale = np.zeros(len(start)), 1.0
-    for j in range(most):
-        byte = text.take(end - (1 + j), mode="clip")
-        if j == places:
-            good &= byte == mark
-            continue
-        digit = byte - np.uint8(_ZERO)
-        if j >= least:
-            digit[size <= j] = 0
-        good &= digit <= 9
-        whole += digit * scale
-        scale *= 10.0
+    count: np.ndarray = size - (places >= 0)
+    good = (count > 0) & (count <= _EXACT_DIGITS) & (size > places)
+    if places > _EXACT_DIGITS or not good.any():
+        return np.zeros(len(start)), np.zeros(len(start), bool)
+    digits = Digits(text)
+    whole, are = digits.read(end - (1 + places), np.where(good, count - max(places, 0), 0))
+    good &= are
+    if places >= 0:
+        good &= text.take(end - (1 + places), mode="clip") == mark
+        parts, are = digits.read(end, places)
+        whole, good = whole * np.uint64(10**places) + parts, good & are
+    values = whole.astype(float)
     if places > 0:
-        whole /= _POWERS[min(places, _EXACT_DIGITS)]
-    return np.negative(whole, out=whole, where=negative), good
+        values /= _POWERS[places]
+    return np.negative(values, out=values, where=negative), good
 
 
 def _any_decimals(text: np.ndarray, start: np.ndarray, end: np.ndarray, mark: int) -> Tuple[np.ndarray, np.ndarray]:
@@ -141,27 +170,44 @@ def _long_decimals(text: np.ndarray, start: np.ndarray, end: np.ndarray, mark: i
 
 def _unsigned(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Lengths of the fields without their sign, and where that is a minus."""
-    first = text[start]
+    first = text.take(start, mode="clip")
     negative = first == _MINUS
     return end - start - (negative | (first == _PLUS)), negative
 
 
-def _parse_one(field: bytes, marks: Marks, no_value: Sequence[str]) -> Tuple[float, State]:
-    if len(field) <= _LONGEST_NUMBER:
-        if marks.thousands:
-            whole = ungrouped(field.decode(), marks)
-            field = field if whole is None else whole.encode()
-        decimal = marks.decimal.encode()
-        plain = field if decimal == b"." else field.replace(b".", b"?").replace(decimal, b".")
-        if _NUMBER.fullmatch(plain):
-            value = float(plain.replace(b"D", b"E").replace(b"d", b"e"))
-            return (value, State.VALUE) if np.isfinite(value) else (np.nan, State.NOT_FINITE)
-        word = field.decode()
-        if is_no_value(word) or word in no_value:
-            return np.nan, State.NO_VALUE
-        if _INFINITE.fullmatch(field):
-            return np.nan, State.NOT_FINITE
-    return np.nan, State.NOT_A_NUMBER
+def _parse_one(field: bytes, form: NumberForm) -> Tuple[float, State]:
+    if len(field) > _LONGEST_NUMBER:
+        return np.nan, State.NOT_A_NUMBER
+    word, times = _without_unit(field.decode(), form)
+    marks = Marks(form.decimal, form.thousands)
+    number = (ungrouped(word, marks) if form.thousands else None) or word
+    other = "," if form.decimal == "." else "."
+    if (
+        form.decimals
+        and number.count(other) == 1
+        and len(number) - 1 - number.index(other) in range(1, form.decimals + 1)
+    ):
+        number = number.replace(form.decimal, "?").replace(other, form.decimal)
+    plain = number.encode() if form.decimal == "." else number.replace(".", "?").replace(form.decimal, ".").encode()
+    if _NUMBER.fullmatch(plain):
+        value = float(plain.replace(b"D", b"E").replace(b"d", b"e"))
+        return (value * times, State.VALUE) if np.isfinite(value) else (np.nan, State.NOT_FINITE)
+    if is_no_value(word) or word in form.no_value:
+        return np.nan, State.NO_VALUE
+    return np.nan, State.NOT_FINITE if _INFINITE.fullmatch(field) else State.NOT_A_NUMBER
+
+
+def _without_unit(word: str, form: NumberForm) -> Tuple[str, float]:
+    """A field without the unit behind it, and how many of the unit of the other numbers its own is."""
+    if not form.suffix or not word[-1:].isalpha():
+        return word, 1.0
+    if word.endswith(form.suffix):
+        return word[: -len(form.suffix)].rstrip(), 1.0
+    number, unit = without_unit(word)
+    said = said_by(fold(unit).split()) if unit and form.metres else Said()
+    if said.unit is None or (said.vague and form.exact):
+        return word, 1.0
+    return number, said.unit.metres / form.metres
 
 
 def parse_texts(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
@@ -207,36 +253,66 @@ def _kinds(values: np.ndarray) -> np.ndarray:
 
 
 def _strings(text: np.ndarray, start: np.ndarray, end: np.ndarray) -> List[str]:
-    size = end - start + 1
-    stop = np.cumsum(size)
-    joined = text.take(np.repeat(start - (stop - size), size) + np.arange(stop[-1]), mode="clip")
-    joined[stop - 1] = _LF
+    size = end - start
+    width = int(size.max()) + 1
+    if width <= _NARROW:
+        place = np.arange(width)
+        joined = np.empty((len(start), width), np.uint8)
+        for j in place:
+            joined[:, j] = text.take(start + j, mode="clip")
+        joined[np.arange(len(start)), size] = _LF
+        joined = joined[place <= size[:, None]]
+    else:
+        stop = np.cumsum(size + 1)
+        joined = text.take(np.repeat(start - (stop - size - 1), size + 1) + np.arange(stop[-1]), mode="clip")
+        joined[stop - 1] = _LF
     return joined.tobytes().decode().split("\n")[:-1]
 
 
-#: Words for the quality of a position beside the numbers of NMEA 0183 GGA.
-_FIX_WORDS = {
-    "none": 0, "no fix": 0, "invalid": 0,
-    "single": 1, "autonomous": 1, "gps": 1,
-    "dgps": 2, "dgnss": 2, "differential": 2,
-    "pps": 3,
-    "fixed": 4, "fix": 4, "rtk": 4, "rtk fixed": 4, "rtk fix": 4,
-    "float": 5, "rtk float": 5,
-    "estimated": 6, "manual": 7, "simulator": 8,
-}  # fmt: skip
+#: Words for the quality of a position beside the numbers of NMEA 0183 GGA, the first that fits; folded.
+_FIX_WORDS = (
+    (0, "none no nofix invalid unfixed kein keine aucun aucune sans ninguna ninguno sin nessuna ungultig ungueltig"),
+    (5, "float floating rtkfloat flottant flottante flotante flott gleitend fluttuante"),
+    (4, """fixed fix rtk rtkfixed rtkfix fixiert fixierte fest fixe fixee fijo fija fisso fissa fixo fixa narrow int
+        integer"""),
+    (2, "dgps dgnss differential differentiell differentielle diff dif diferencial differenziale sbas waas egnos"),
+    (3, "pps"),
+    (1, """single autonomous gps autonom autonome autonomo autonoma einzel einzelpunkt navigiert absolute standalone spp
+        naturel simple"""),
+    (6, "estimated"), (7, "manual"), (8, "simulator"),
+)  # fmt: skip
+_FIX_OF_TOKEN = {token: fix for fix, words in _FIX_WORDS for token in words.split()}
+#: What tells a fix beyond doubt.
+_RTK = frozenset(word for word, fix in _FIX_OF_TOKEN.items() if fix in (4, 5) and (len(word) > 3 or word == "rtk"))
+
+
+def fix_of_word(word: str) -> int:
+    """The number of a word for the quality of a position, -1 for one that says nothing of it."""
+    tokens = fold(word).split()
+    found = {_FIX_OF_TOKEN[token] for token in tokens if token in _FIX_OF_TOKEN}
+    return next((fix for fix, _ in _FIX_WORDS if fix in found), -1) if len(tokens) < 5 else -1
+
+
+def are_fixes(words: Sequence[str]) -> bool:
+    """Whether words are those that receivers write of the quality of their positions, some of them of RTK."""
+    return (
+        0 < len(words) < 12
+        and all(fix_of_word(word) >= 0 for word in words)
+        and any(_RTK & set(fold(word).split()) for word in words)
+    )
 
 
 class _FixOfWord(Dict[str, int]):
     """Fix number of a word, -2 for a word that says nothing; each word is worked out once."""
 
     def __missing__(self, word: str) -> int:
-        plain = re.sub(r"[\s_\-]+", " ", word.strip().lower())
-        if not plain or (plain not in _FIX_WORDS and is_no_value(word.strip())):
+        plain, said = word.strip(), fix_of_word(word)
+        if not plain or (said < 0 and is_no_value(plain)):
             fix = FIX_UNKNOWN
         elif re.fullmatch(r"[0-8](?:[.,]0*)?", plain):
             fix = int(plain[0])
         else:
-            fix = _FIX_WORDS.get(plain, _FIX_UNREADABLE)
+            fix = said if said >= 0 else _FIX_UNREADABLE
         self[word] = fix
         return fix
 

@@ -6,13 +6,23 @@ those of the trade and of dictionaries (common practice, no source), folded as :
 
 from __future__ import annotations
 
-from typing import Dict, List
+from typing import Dict, FrozenSet, List
 
 
 def each(words: str) -> List[str]:
     return words.split()
 
 
+#: Names of levels, folded and without blanks; those that end in a year or a place are systems of their own.
+LEVELS: FrozenSet[str] = frozenset(
+    each("""nhn nn unn unhn ua um nap taw ahd aod od odn mod ngf ign69 snm slm snn bnm npm nm nmm msl msnm amsl asl
+    dvr90 dnn rh2000 rh70 rh00 n2000 n60 nn2000 nn1954 evrf evrf2000 evrf2007 evrf2019 dhhn dhhn12 dhhn85 dhhn92
+    dhhn2016 navd navd88 ngvd ngvd29 cgvd28 cgvd2013 ln02 lhn95 las07 las2000 bpv kronsztadt kronstadt kron86 hvrs71
+    nzvd2016 nzvd2009 bal77 moh oh muh oeh hvd redna77 trieste cascais alicante genova genua malin poolbeg belfast
+    newlyn egm96 egm2008 geoid mohnn2000 mnn ppnm sl""")
+)
+#: Words of columns of a few texts that are no codes: the cover of the ground at check points.
+NO_CODES = frozenset({"cover"})
 #: Words that leave no doubt, by role.
 CERTAIN: Dict[str, str] = {
     "name": """name id fid pt pnt point pointid pointname pointno pointnumber pointnum ptid ptno ptnum ptname number
@@ -29,7 +39,7 @@ CERTAIN: Dict[str, str] = {
         nimi piste pistenumero nev pont pontszam nume punct tocka oznaka nokta noktano noktaadi
         numerbodu σημειο αριθμοσ nokta punktid punktnum nrpkt stanovisko broj rednibroj
         punktur punkts taskas тачка 点号 点名 点编号 点番号 점번호 titik diem נקודה نقطة punt pto
-        имя номер точка номерточки имяточки название""",
+        имя номер точка номерточки номточки имяточки название""",
     "easting": """easting east eastings eastcoord
         est coordest estant
         ost rechts rechtswert rw ostwert oste
@@ -57,7 +67,8 @@ CERTAIN: Dict[str, str] = {
         hoogte maaiveld maaiveldhoogte quota altezza altitudine elevazione quotaterreno
         altimetria cotaterreno altitudeortometrica elevacao wysokosc rzedna wysokoscnormalna wysokoscterenu
         vyska nadmorskavyska hojd hojde hoyde kote markhojd terrengkote korkeus maanpinta magassag altitudine
-        visina nadmorskavisina kot yukseklik υψομετρο υψοσ haeð korgus augstums aukstis висина височина висота 高程
+        visina nadmorskavisina kot yukseklik υψομετρο υψοσ up coordup
+        haeð korgus augstums aukstis висина височина висота 高程
         標高 표고 elevasi caodo גובה ارتفاع высота отметка""",
     "ellipsoidal_height": """ellipsoidalheight ellipsoidheight ellipheight ellheight hell ellh hellipsoidal heightell
         ellipsoidalelevation
@@ -87,6 +98,8 @@ CERTAIN: Dict[str, str] = {
         kod kody opis uwagi kodpunktu popis poznamka kodbodu beskrivning beskrivelse kommentti koodi selite lajikoodi
         megjegyzes leiras cod descriere opaska aciklama κωδικοσ περιγραφη
         temakode tema kodenr punktkode objekttype objekttyp objektkode objectcode objectcodes layer thema kodas
+        bem kennung vermarkung obs denumire omschr laji
+        artikel lajinimi nota merkmal gegenstand remarq comm descricion
         koods koda kods kood koði codi ma 编码 コート 코드 קוד رمز код описание примечание комментарий""",
     "sigma_h": """sigmah hrms hsigma sigmahz horizontalprecision horizontalaccuracy horizontalsigma hprecision
         haccuracy hacc stdh sdh precisionh precisionhorizontal

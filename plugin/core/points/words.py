@@ -12,11 +12,14 @@ from functools import cache
 from typing import Dict, FrozenSet, List, Optional, Tuple
 
 from ..units import LengthUnit
+from .composed_words import composed_role, sigma_of_axis
 from .said_units import UNITS, AngleForm, Said, angle_sign, said_by, scaled
-from .vocabulary import CERTAIN, each
+from .vocabulary import CERTAIN, LEVELS, each
 
+#: Deviations along one axis each, which make one in plan together.
+_AXIS_SIGMAS = ("sigma_e", "sigma_n", "sigma_u")
 #: Words that mean one thing or another, depending on the words beside them.
-DOUBTFUL = frozenset({"x", "y", "n", "e", "h", "r", "o", "d", "p", "c", "depth"})
+DOUBTFUL = frozenset({"x", "y", "n", "e", "h", "r", "o", "d", "p", "c", "depth", *_AXIS_SIGMAS})
 #: Words that tell what a height or position refers to, and words that add nothing; left off when the rest is known.
 _QUALIFIERS = frozenset(
     each("""utm grid gauss kruger krueger gk mga nztm bng lambert lambert93 l93 rgf93 l2e cc lv95 etrs89 wgs84 wgs etrs
@@ -24,8 +27,10 @@ _QUALIFIERS = frozenset(
     coordinate coordinates coord coords coordonnee coordonnees koordinate koordinaten koord coordenada coordenadas
     value values wert valeur valor local lokal locale projected proj plan ground de la le du des del der die das
     von en in of dd deg decimal decimale dezimal dezimalgrad dms wspolrzedna wspolrzedne coordinata coordenata
-    coordonata souradnice koordinat koordinater""")
-)
+    coordonata souradnice koordinat koordinater ortho orthometric orthometrique orthometrisch orthometrische ortometrica
+    ortometrico""")
+) | frozenset(level for level in LEVELS if len(level) > 2 and level != "geoid")
+_FILLERS = frozenset(each("the of de la le du des del der die das von gnss gps rtk"))
 _GEODETIC = frozenset({"wgs84", "etrs89", "grs80", "wgs"})
 
 #: What a height is of, by words that stand with it.
@@ -38,7 +43,9 @@ _DEPTH = frozenset(
     diepte dybde djup syvyys glebokosc hloubka hlbka dubina melyseg derinlik adancime globina глубина βαθοσ""")
 )
 #: Columns of lengths, whose words may have a unit glued to them.
-_LENGTHS = frozenset({"easting", "northing", "height", "ellipsoidal_height", "sigma_h", "sigma_v", "pole_height"})
+_LENGTHS = frozenset(
+    {"easting", "northing", "height", "ellipsoidal_height", "sigma_h", "sigma_v", "sigma_e", "sigma_n", "pole_height"}
+)
 
 #: Words that only one of the languages has, to tell whether O is east or west.
 _GERMAN = frozenset(each("rechts hoch breite lange laenge hohe hoehe punkt zeit nummer ost wert koordinate"))
@@ -159,8 +166,12 @@ def _meaning(tokens: List[str], said: Said) -> Word:
     if not role and not doubtful:
         other = [token for token in tokens if token not in _QUALIFIERS and not re.fullmatch(r"[0-9]+[a-z]?", token)]
         role, doubtful = _look_up(other) if other and other != tokens else ("", "")
-        if role == "height" and _GEODETIC & set(tokens):
-            role = "ellipsoidal_height"
+        if (role == "height" or doubtful == "h") and _GEODETIC & set(tokens):
+            role, doubtful = "ellipsoidal_height", ""
+    if not role and not doubtful:
+        plain = [token for token in tokens if token not in _FILLERS]
+        role = composed_role(plain)
+        doubtful = "" if role else sigma_of_axis(plain)
     of = _of_what(tokens)
     if not role and not doubtful and of:
         role = _height_of(tokens)
@@ -214,7 +225,15 @@ def _take_unit(word: str) -> Tuple[str, Said, List[str]]:
     return bare, said, words
 
 
+_SECONDS = frozenset(each("sec secs second seconds sek sekunden secondes segundos secondi"))
+
+
 def _unit_at_end(tokens: List[str]) -> Tuple[List[str], Said]:
+    angle = _look_up(tokens[:-1])[0] in ("latitude", "longitude")
+    if angle and tokens[-1] in _SECONDS:
+        return tokens[:-1], Said(angle=AngleForm.SECONDS)
+    if angle and not scaled(tokens[-1]).nothing:
+        return tokens[:-1], scaled(tokens[-1])
     for count in (3, 2, 1):
         said = said_by(tokens[-count:]) if len(tokens) > count else Said()
         if not said.nothing:
@@ -253,6 +272,13 @@ def roles_by_words(words: List[Word]) -> Tuple[Dict[str, List[int]], Tuple[int, 
 def _settle_letters(found: Dict[str, List[int]], doubtful: Dict[str, List[int]]) -> None:
     def take(sign: str, role: str) -> None:
         found.setdefault(role, []).extend(doubtful.pop(sign))
+
+    if all(len(doubtful.get(sign, ())) == 1 for sign in ("sigma_e", "sigma_n")):
+        if "sigma_h" not in found:
+            take("sigma_e", "sigma_e")
+            take("sigma_n", "sigma_n")
+        if "sigma_u" in doubtful and "sigma_v" not in found:
+            take("sigma_u", "sigma_v")
 
     if "r" in doubtful and "h" in doubtful and "height" in found:
         take("r", "easting")  # Rechts and Hoch beside a height
