@@ -21,6 +21,7 @@ from ..surface.network import check_extent
 from .coded import find_line_faults
 from .held_back import Judged, judge_points
 from .levels import Levels
+from .noise import USUAL_SIGMA
 from .repeatability import Repeatability, RunRepeatability
 from .repeats import Stop, find_stops, repeated_records, with_means
 from .stretches import Fixed
@@ -147,7 +148,6 @@ OVERRIDDEN = Text(
     one=QT_TRANSLATE_NOOP("core", "One status was set by hand against the automatic checks, in line {line}."),
 )
 
-_USUAL_NOISE = 0.015  # m, where the survey does not tell
 _PAUSE = 60.0  # seconds without a record that end a run
 
 
@@ -431,7 +431,7 @@ def _put_lines(
     passes: float,
 ) -> None:  # fmt: skip
     """Mark the runs of points off their coded line."""
-    white = noise.white if noise is not None and np.isfinite(noise.white) else _USUAL_NOISE
+    white = noise.white if noise is not None and np.isfinite(noise.white) else USUAL_SIGMA
     total = noise.total if noise is not None and np.isfinite(noise.total) else 1.2 * white
     good = marks.status[walk.index] == Status.USED
     ground = np.column_stack([walk.x, walk.y, walk.z])[good] + np.append(origin, 0.0)

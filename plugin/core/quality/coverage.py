@@ -13,7 +13,7 @@ from ..files import PathLike, TableWriter, replace_file
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..points.pointset import PointSet, make_points
-from ..progress import Progress, silent
+from ..progress import Progress, part, silent
 from ..surface.findings import FindingOptions
 from ..surface.locate import heights_at, locate
 from ..surface.spacing import pass_spacing, recorded_spacing
@@ -101,6 +101,7 @@ LEFT_OUT = Text(
     one=QT_TRANSLATE_NOOP("core", "One place to walk again where a flagged stretch was left out of the surface."),
 )
 _NO_LINES = Constraints()
+_ASK = 500  # places between two questions whether to go on
 
 
 @dataclass(frozen=True)
@@ -169,10 +170,11 @@ def coverage(
     max_radius = options.max_radius or max_edge / 2
     area = tin.plan_areas()
     long = _longest_free(tin, length) > max_edge
-    openings = Openings(tin, max_radius, progress, _beside_vertices(tin, points))
+    progress(0.0, "quality")
+    openings = Openings(tin, max_radius, part(progress, 0.0, 0.8), _beside_vertices(tin, points))
     flagged = places_left_out(points, openings.least)
     circles = openings.circles(options.most_circles)
-    again = places_to_walk(openings, constraints, found, flagged)
+    again = places_to_walk(openings, constraints, found, flagged, part(progress, 0.8, 1.0))
     long_area = float(area[long].sum())
     said = [message(SPACING, along=along, across=across)]
     share = 100 * long_area / float(area.sum())
@@ -213,7 +215,7 @@ def places_left_out(points: PointSet, limit: float) -> np.ndarray:
 
 def places_to_walk(
     openings: Openings, constraints: Constraints = _NO_LINES, found: Sequence[GroundLine] = (),
-    flagged: Optional[np.ndarray] = None,
+    flagged: Optional[np.ndarray] = None, progress: Progress = silent,
 ) -> PointSet:  # fmt: skip
     """Places that leave nothing farther than the limit of ``openings`` from a measured point, those of the lines of
     ``constraints`` that were rejected, where a pass across settles one of ``found``, and those of
@@ -232,7 +234,7 @@ def places_to_walk(
     more = np.empty((0, 3)) if flagged is None else flagged
     xy, radius = np.vstack([xy.reshape(-1, 2), more[:, :2], on_lines]), np.concatenate([radius, more[:, 2], away])
     line = np.append(np.full(len(radius) - len(label), "", object), label)
-    order = _walking_order(xy)
+    order = _walking_order(xy, progress)
     xy, radius, line = xy[order], radius[order], line[order]
     width = max(3, len(str(len(xy))))
     names = np.array([f"W{number:0{width}d}" for number in range(1, len(xy) + 1)], object)
@@ -317,7 +319,7 @@ def _about_gaps(circles: EmptyCircles, places: int, limit: float) -> List[Messag
     return said
 
 
-def _walking_order(xy: np.ndarray) -> np.ndarray:
+def _walking_order(xy: np.ndarray, progress: Progress = silent) -> np.ndarray:
     """Indices in the order of a walk: from the westernmost place always to the nearest one not yet seen, of equally
     near ones the first.
     """
@@ -333,6 +335,8 @@ def _walking_order(xy: np.ndarray) -> np.ndarray:
         if 2 * (len(xy) - len(order)) < len(known):  # most of those in the tree have been seen
             known = np.flatnonzero(left)
             tree = cKDTree(xy[known])
+        if len(order) % _ASK == 0:
+            progress(len(order) / len(xy), "quality")
         at = _nearest_left(tree, known, left, xy[at])
         order.append(at)
         left[at] = False

@@ -8,6 +8,8 @@ import numpy as np
 from scipy.spatial import cKDTree
 from scipy.stats import chi2
 
+from ..inverses import inverses
+from ..progress import Progress, part, silent
 from .beside import within
 from .encounters import APART, Encounters, find_encounters
 from .noise import robust_sigma
@@ -17,6 +19,8 @@ from .walk import Walk, plain_tree
 
 _ENOUGH = 12
 _CLEAR = 0.6  # of the noise: standard deviation of a difference between two whole windows
+#: What :meth:`Track.crossings` gives.
+Crossed = Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]
 _MOST = 150_000  # steps of the walk looked at for crossings; in larger surveys these are spread over all of it
 _NEAREST = 10  # steps near one that may cross it
 _SIDE = 5  # points on either side of a crossing that speak for a pass
@@ -27,15 +31,66 @@ _FITS = 0.97  # windows less likely than this are over broken ground
 _EVEN = 5.0  # standard deviations of a height that these may differ by
 _STEP = 3.4  # standard deviations of a step of the ground
 _REACHES = (3, 5, 8)
+_BLOCK = 20_000  # steps looked at together, after which Cancel is asked for
 _SCORES = 20_000  # that tell how large they usually are
 
 
-def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+class Track:
+    """The steps of a walk in plan, to be asked where they cross: what was found once stays known."""
+
+    def __init__(self, walk: Walk) -> None:
+        at = np.arange(len(walk))
+        #: (s,) points from which the walk goes on in the same piece.
+        self.step = np.flatnonzero(at + 1 < walk.last)
+        self._xy, self._spacing = np.column_stack([walk.x, walk.y]), walk.spacing
+        self._middle = (self._xy[self.step] + self._xy[self.step + 1]) / 2
+        self._tree: Optional[cKDTree] = None
+        self._all: Optional[Crossed] = None
+
+    def crossings(self, inside: Optional[np.ndarray] = None, progress: Progress = silent) -> Crossed:
+        """Steps ``a < b`` (e,) that cross, and at which share of each.
+
+        ``inside``: mask (q,) of the points one of whose steps must be one of the two; all points where None. In very
+        large surveys a sample of the steps is looked at.
+        """
+        if len(self._xy) <= APART or not np.isfinite(self._spacing) or len(self.step) < 2:
+            return np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0)
+        asked = np.arange(len(self.step)) if inside is None else np.flatnonzero(inside[self.step])
+        if len(asked) == len(self.step):
+            self._all = self._cross(asked, progress) if self._all is None else self._all
+            return self._all
+        return self._cross(asked, progress)
+
+    def _cross(self, asked: np.ndarray, progress: Progress) -> Crossed:
+        """As :meth:`crossings`, of the steps with numbers ``asked``."""
+        step, xy, middle = self.step, self._xy, self._middle
+        if len(asked) > _MOST:
+            asked = asked[np.linspace(0, len(asked) - 1, _MOST).astype(np.int64)]
+        self._tree = plain_tree(middle) if self._tree is None else self._tree
+        reach = 1.5 * self._spacing
+        found = [np.empty(0, np.int64)]
+        for start in range(0, len(asked), _BLOCK):
+            progress(start / len(asked), "quality")
+            own = asked[start : start + _BLOCK]
+            distance, mate = self._tree.query(middle[own], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
+            row, column = np.nonzero(np.isfinite(distance))
+            here, there = step[own[row]], step[mate[row, column]]
+            a, b = np.minimum(here, there), np.maximum(here, there)
+            found.append((a * len(xy) + b)[b - a > APART])
+        a, b = np.divmod(np.unique(np.concatenate(found)), len(xy))
+        share_a, share_b = _cross(xy[a], xy[a + 1], xy[b], xy[b + 1])
+        inside = (share_a >= 0) & (share_a < 1) & (share_b >= 0) & (share_b < 1)
+        return a[inside], b[inside], share_a[inside], share_b[inside]
+
+
+def find_meetings(
+    walk: Walk, broken: np.ndarray, sigma: float, track: Optional[Track] = None, progress: Progress = silent
+) -> Encounters:
     """Places visited twice: where the track crosses itself and, if these are few, where it comes close to itself.
 
     Arguments as for :func:`find_crossings`.
     """
-    crossings = find_crossings(walk, broken, sigma)
+    crossings = find_crossings(walk, broken, sigma, track, progress)
     if len(crossings) >= _ENOUGH or not sigma > 0:
         return crossings
     near = find_encounters(walk, with_cuts(walk, whole_pieces(walk), np.flatnonzero(broken)), sigma)
@@ -47,16 +102,20 @@ def find_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     return joined_encounters(crossings, near)
 
 
-def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
+def find_crossings(
+    walk: Walk, broken: np.ndarray, sigma: float, track: Optional[Track] = None, progress: Progress = silent
+) -> Encounters:
     """Every place where two visits cross, with the height of the second less that of the first (m).
 
-    ``broken``: (q,) from :func:`breaks`; ``sigma``: noise of one point (m). Each height comes from a parabola along its
+    ``broken``: (q,) from :func:`breaks`; ``sigma``: noise of one point (m); ``track``: of the walk, where it is known.
+    Each height comes from a parabola along its
     own pass, through up to five points on either side; windows end where the pass turns or the ground breaks, and
     shrink where a parabola does not fit. In very large surveys a sample of the walk is looked at.
     """
-    a, b, share_a, share_b = crossing_steps(walk)
+    a, b, share_a, share_b = (Track(walk) if track is None else track).crossings(None, part(progress, 0.0, 0.6))
     height, variance, fits = [], [], np.ones(len(a), bool)
-    for at, share in ((a, share_a), (b, share_b)):
+    for at, share, ahead in ((a, share_a, 0.6), (b, share_b, 0.8)):
+        progress(ahead, "quality")
         z, spread, fine = _height_at(walk, broken, at, share, sigma)
         height.append(z)
         variance.append(spread)
@@ -65,17 +124,21 @@ def find_crossings(walk: Walk, broken: np.ndarray, sigma: float) -> Encounters:
     return Encounters(first, second, height[1] - height[0], variance[0] + variance[1]).take(fits)
 
 
-def find_level_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Tuple[Encounters, np.ndarray]:
+def find_level_meetings(
+    walk: Walk, broken: np.ndarray, sigma: float, track: Optional[Track] = None, progress: Progress = silent
+) -> Tuple[Encounters, np.ndarray]:
     """Every place where two visits cross, that at kerbs too, and how far (e,) its difference may be off for these (m).
 
     Where the heights before a crossing carried on agree with those behind it, on both passes, it is even ground: as for
     :func:`find_crossings`, and nothing is added. Elsewhere the middle of what each pass may have there, give or take
     half of the range.
     """
-    a, b, share_a, share_b = crossing_steps(walk)
+    track = Track(walk) if track is None else track
+    a, b, share_a, share_b = track.crossings(None, part(progress, 0.0, 0.6))
     even, height, variance, slack = np.ones(len(a), bool), [], [], np.zeros(len(a))
     middle = []
-    for at, share in ((a, share_a), (b, share_b)):
+    for at, share, ahead in ((a, share_a, 0.6), (b, share_b, 0.8)):
+        progress(ahead, "quality")
         low, high = range_at(walk, at, share)
         z, spread, fine = _height_at(walk, broken, at, share, sigma)
         even &= fine & (high - low < _EVEN * sigma)
@@ -89,7 +152,7 @@ def find_level_meetings(walk: Walk, broken: np.ndarray, sigma: float) -> Tuple[E
     crossings, slack = Encounters(first, second, difference, spread), np.where(even, 0.0, slack)
     if len(crossings) >= _ENOUGH or not sigma > 0:
         return crossings, slack
-    more = find_meetings(walk, broken, sigma)
+    more = find_meetings(walk, broken, sigma, track)
     more = more.take(~np.isin(more.first * len(walk) + more.second, first * len(walk) + second))
     return joined_encounters(crossings, more), np.append(slack, np.zeros(len(more)))
 
@@ -122,40 +185,6 @@ def breaks(walk: Walk, lines: np.ndarray, sigma: float) -> np.ndarray:
     return broken
 
 
-def _steps_of(walk: Walk) -> np.ndarray:
-    """Numbers of the points from which the walk goes on in the same piece."""
-    at = np.arange(len(walk))
-    result: np.ndarray = np.flatnonzero(at + 1 < walk.last)
-    return result
-
-
-def crossing_steps(
-    walk: Walk, inside: Optional[np.ndarray] = None
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """Steps ``a < b`` (e,) of the walk that cross, and at which share of each.
-
-    ``inside``: mask (q,) of the points one of whose steps must be one of the two; all points where None. In very large
-    surveys a sample of the steps is looked at.
-    """
-    step = _steps_of(walk)
-    xy = np.column_stack([walk.x, walk.y])
-    if len(walk) <= APART or not np.isfinite(walk.spacing) or len(step) < 2:
-        return np.empty(0, np.int64), np.empty(0, np.int64), np.empty(0), np.empty(0)
-    middle = (xy[step] + xy[step + 1]) / 2
-    asked = np.arange(len(step)) if inside is None else np.flatnonzero(inside[step])
-    if len(asked) > _MOST:
-        asked = asked[np.linspace(0, len(asked) - 1, _MOST).astype(np.int64)]
-    reach = 1.5 * walk.spacing
-    distance, mate = plain_tree(middle).query(middle[asked], k=min(_NEAREST, len(step)), distance_upper_bound=reach)
-    row, column = np.nonzero(np.isfinite(distance))
-    pair = np.sort(np.column_stack([step[asked[row]], step[mate[row, column]]]), axis=1)
-    pair = np.unique(pair[pair[:, 1] - pair[:, 0] > APART], axis=0)
-    a, b = pair.T
-    share_a, share_b = _cross(xy[a], xy[a + 1], xy[b], xy[b + 1])
-    inside = (share_a >= 0) & (share_a < 1) & (share_b >= 0) & (share_b < 1)
-    return a[inside], b[inside], share_a[inside], share_b[inside]
-
-
 def _cross(a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
     """Where the lines a-b and c-d (k, 2) cross, as shares of each; nan where they are parallel."""
     u, v, w = b - a, d - c, c - a
@@ -170,7 +199,7 @@ def _cross(a: np.ndarray, b: np.ndarray, c: np.ndarray, d: np.ndarray) -> Tuple[
 def _over_lines(walk: Walk, lines: np.ndarray) -> np.ndarray:
     """Mask (q,) of the points before which the walk crosses a line."""
     mask = np.zeros(len(walk), bool)
-    step = _steps_of(walk)
+    step = np.flatnonzero(np.arange(len(walk)) + 1 < walk.last)
     a, b = lines[:, 0], lines[:, 1]
     long = np.hypot(*(b - a).T)
     apart = max(walk.spacing, 0.1)
@@ -183,7 +212,7 @@ def _over_lines(walk: Walk, lines: np.ndarray) -> np.ndarray:
     beside = np.flatnonzero(within(middle, places, 3 * apart))
     step, middle = step[beside], middle[beside]
     half = np.hypot(*(xy[step + 1] - xy[step]).T) / 2
-    near, mate = cKDTree(places).query(middle, k=min(8, len(places)), distance_upper_bound=3 * apart)
+    near, mate = plain_tree(places).query(middle, k=min(8, len(places)), distance_upper_bound=3 * apart)
     near, mate = near.reshape(len(step), -1), mate.reshape(len(step), -1)
     row, column = np.nonzero(near <= half[:, None] + apart)
     line = number[mate[row, column]]
@@ -243,8 +272,8 @@ def _parabola(
     level = (1 - share) * walk.z[at] + share * walk.z[at + 1]
     z = (walk.z[index] - level[:, None]) * inside
     design = np.stack([np.ones_like(s), s, s**2], axis=2) * inside[:, :, None]
-    normal = np.einsum("eki,ekj->eij", design, design) + np.diag([0.0, (sigma / _SLOPE) ** 2, (sigma / _BEND) ** 2])
-    inverse = np.linalg.inv(normal)
+    normal = design.transpose(0, 2, 1) @ design + np.diag([0.0, (sigma / _SLOPE) ** 2, (sigma / _BEND) ** 2])
+    inverse = inverses(normal)
     solved = np.einsum("eij,ekj,ek->ei", inverse, design, z)
     residual = (z - np.einsum("eki,ei->ek", design, solved)) * inside
     count = inside.sum(axis=1)

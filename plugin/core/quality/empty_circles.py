@@ -14,7 +14,7 @@ from typing import List, Tuple
 import numpy as np
 from scipy.spatial import cKDTree
 
-from ..progress import Progress, silent
+from ..progress import Progress, named, part, silent
 from ..surface.delaunay import triangulate
 from ..surface.locate import locate
 from ..surface.mesh import Mesh
@@ -26,6 +26,7 @@ from ..surface.tin import GRID, Tin
 _RIM_STEP = 0.25
 _LATTICE_STEP = 0.25
 _CELLS = 1 << 20
+_TOGETHER = 1 << 17  # places asked at once
 _ASK = 64  # places chosen between two looks at whether to go on
 #: Places that are looked at: at least so many, and so many for each vertex.
 _PLACES, _PLACES_PER_VERTEX = 50_000, 10
@@ -56,12 +57,14 @@ class Openings:
     def __init__(
         self, tin: Tin, least: float, progress: Progress = silent, more: np.ndarray = np.empty((0, 2))  # noqa: B008
     ) -> None:  # fmt: skip
-        self.tin, self.least, self.progress = tin, least, progress
+        self.tin, self.least, self.progress = tin, least, part(progress, 0.5, 1.0)
         self.skipped = 0.0
         self.site = _measured(tin)
         if len(more):
             self.site = np.unique(np.vstack([self.site, np.rint((more - tin.origin) / GRID).astype(np.int64)]), axis=0)
-        centre, radius = _candidates(tin, self.site, least)
+        progress(0.0, "quality")
+        centre, radius = _candidates(tin, self.site, least, named("quality", part(progress, 0.0, 0.4)))
+        progress(0.4, "quality")
         inside = locate(tin, centre + tin.origin) >= 0 if len(centre) else np.empty(0, bool)
         self.centre, self.radius = centre[inside], radius[inside]
 
@@ -82,10 +85,15 @@ class Openings:
         before it: the second result (k,), metres (the greedy cover of Gonzalez 1985). Between the places that are
         looked at, a lattice of ``least / 4``, up to a fifth of ``least`` more may remain.
         """
+        self.progress(0.0, "quality")
         rim = _rim_places(self.tin, self.least, _RIM_STEP * self.least)
         lattice, self.skipped = _lattice(self.tin, self.least, self.progress)
         place = np.concatenate([self.centre, rim, lattice])
-        distance = cKDTree(self.site * GRID).query(place)[0] if len(place) else np.empty(0)
+        tree, distance = cKDTree(self.site * GRID), np.empty(len(place))
+        for start in range(0, len(place), _TOGETHER):
+            self.progress(0.3, "quality")
+            distance[start : start + _TOGETHER] = tree.query(place[start : start + _TOGETHER])[0]
+        self.progress(0.3, "quality")
         far = np.flatnonzero(distance > self.least)
         far = far[np.lexsort((place[far, 1], place[far, 0]))]
         chosen, reach = _farthest_first(place[far], distance[far], self.least, self.progress)
@@ -111,9 +119,10 @@ def _measured(tin: Tin) -> np.ndarray:
     return places
 
 
-def _candidates(tin: Tin, site: np.ndarray, least: float) -> Tuple[np.ndarray, np.ndarray]:
+def _candidates(tin: Tin, site: np.ndarray, least: float, progress: Progress) -> Tuple[np.ndarray, np.ndarray]:
     """Candidate centres (k, 2), metres from the origin, and radii (k,) not below ``least``; widest first."""
-    centre, radius = circumcircles(triangulate(*np.ascontiguousarray(site.T)))
+    x, y = np.ascontiguousarray(site.T)
+    centre, radius = circumcircles(triangulate(x, y, progress=progress))
     rim = _rim_places(tin, least, _RIM_STEP * max(least, _median_rim_edge(tin)))
     if len(rim):
         centre = np.concatenate([centre, rim])
@@ -211,9 +220,9 @@ def _lattice(tin: Tin, limit: float, progress: Progress) -> Tuple[np.ndarray, fl
     found = []
     for done, spans in scan_triangles(place, tin.vertices[:, 2], tin.triangles[some], columns, rows):
         progress(0.3 * done / len(some), "quality")
-        for part in spans.parts(_CELLS):
-            of, column = part.cells()
-            found.append(np.column_stack([column, part.row[of]]) * step)
+        for some_cells in spans.parts(_CELLS):
+            of, column = some_cells.cells()
+            found.append(np.column_stack([column, some_cells.row[of]]) * step)
     return np.concatenate(found) if found else np.empty((0, 2)), skipped
 
 

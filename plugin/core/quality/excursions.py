@@ -8,6 +8,7 @@ Jumps are those between the lines through the points before and behind, as for l
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Tuple
 
 import numpy as np
 
@@ -83,21 +84,30 @@ def find_excursions(walk: Walk, edges: Edges, sigma: float) -> Excursions:
 
 def _pairs(walk: Walk, edges: Edges, sigma: float) -> np.ndarray:
     """First point, end, level (m) and worth (x, 4) of pairs of edges off the ground and back."""
-    found = [np.zeros((0, 4))]
-    count = len(edges.size)
-    for k in range(1, min(_PARTNERS + 1, count)):
-        a, b = np.arange(count - k), np.arange(k, count)
-        up, down = edges.size[a], edges.size[b]
-        large = np.maximum(np.abs(up), np.abs(down))
-        start, end = edges.before[a] + 1, edges.after[b]
-        fits = (up * down < 0) & (end > start) & (end - start <= _LONGEST) & (edges.after[a] <= edges.before[b])
-        fits &= walk.piece[edges.before[a]] == walk.piece[edges.after[b]]
-        fits &= np.abs(up + down) <= _ALIKE * large + 2.5 * sigma
-        together = np.hypot(edges.clear[a], edges.clear[b])
-        fits &= together > _PAIR
-        worth = together * (1 - np.abs(up + down) / (2 * large))
-        found.append(np.column_stack([start, end, (up - down) / 2, worth])[fits])
-    return np.vstack(found)
+    a, b = off_and_back(edges, _PARTNERS, _ALIKE, 2.5 * sigma)
+    up, down = edges.size[a], edges.size[b]
+    start, end = edges.before[a] + 1, edges.after[b]
+    fits = (end > start) & (end - start <= _LONGEST) & (edges.after[a] <= edges.before[b])
+    fits &= walk.piece[edges.before[a]] == walk.piece[edges.after[b]]
+    together = np.hypot(edges.clear[a], edges.clear[b])
+    fits &= together > _PAIR
+    worth = together * (1 - np.abs(up + down) / (2 * np.maximum(np.abs(up), np.abs(down))))
+    return np.column_stack([start, end, (up - down) / 2, worth])[fits]
+
+
+def off_and_back(edges: Edges, partners: int, alike: float, slack: float) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs ``a < b`` (x,) of edges, at most ``partners`` places apart: one up and one down, of one size.
+
+    ``alike``: of the larger one, and ``slack`` (m): by how much both together may differ.
+    """
+    size, found = edges.size, [np.empty((0, 2), np.int64)]
+    for k in range(1, min(partners + 1, len(size))):
+        up, down = size[:-k], size[k:]
+        near = np.abs(up + down) <= alike * np.maximum(np.abs(up), np.abs(down)) + slack
+        a = np.flatnonzero((up * down < 0) & near)
+        found.append(np.column_stack([a, a + k]))
+    a, b = np.vstack(found).T
+    return a, b
 
 
 def best_apart(excursions: Excursions, taken: np.ndarray) -> Excursions:

@@ -13,7 +13,7 @@ from ..surface.insert import insert_segments
 from ..surface.locate import locate, weights_in
 from ..surface.mesh import Mesh, preceding
 from ..surface.parts import connected_parts
-from ..surface.remove import holes_without, without_vertices
+from ..surface.remove import Holes, holes_without, without_vertices
 from ..surface.tin import GRID
 from .walk import Walk, plain_tree
 
@@ -105,10 +105,30 @@ class GroundNet:
         holes = holes_without(self.mesh, around, np.unique(spokes // 3), part(progress, 0.2, 0.7))
         progress(0.7, "quality")
         if holes.mesh.triangle_count:
-            said = _predict(holes.mesh, self._height(holes.vertex, taken), xy[inside] - self._low * GRID)
+            start = self._beside(own[inside], spokes, gone, holes)
+            said = _predict(holes.mesh, self._height(holes.vertex, taken), xy[inside] - self._low * GRID, start)
             for name in ("height", "gain", "reach"):
                 getattr(prediction, name)[inside] = getattr(said, name)
         return prediction
+
+    def _beside(self, asked: np.ndarray, spokes: np.ndarray, gone: np.ndarray, holes: Holes) -> np.ndarray:
+        """A triangle (k,) of the holes' mesh at a vertex near each of ``asked``, -1 where none is known.
+
+        ``spokes``: half-edges that start at vertices ``gone`` (n,).
+        """
+        a, b = self.mesh.vertex[spokes], self.mesh.end(spokes)
+        near = np.where(gone, -1, np.arange(len(gone)))
+        while True:  # from the rims of the holes inwards
+            here = np.flatnonzero(near[b] >= 0)
+            if not len(here):
+                break
+            near[a[here]] = near[b[here]]
+            lacking = near[a] < 0
+            a, b = a[lacking], b[lacking]
+        at = np.full(len(holes.vertex) + 1, -1, np.int64)  # the last answers for none
+        at[holes.mesh.vertex] = np.arange(len(holes.mesh.vertex)) // 3
+        result: np.ndarray = at[np.where(near[asked] >= 0, np.searchsorted(holes.vertex, near[asked]), -1)]
+        return result
 
     def _height(self, vertex: np.ndarray, taken: _Taken) -> np.ndarray:
         """Mean height (k,) of the points at each vertex, but for those taken out."""
@@ -186,11 +206,14 @@ def _draw(mesh: Mesh, number: np.ndarray, lines: np.ndarray, walked: int, progre
         insert_segments(mesh, number[lines + walked], np.ones(len(lines), np.uint8), progress)
 
 
-def _predict(mesh: Mesh, height: np.ndarray, xy: np.ndarray) -> Prediction:
-    """At places ``xy`` (k, 2), local metres, between the ``height`` (n,) of a mesh's vertices."""
+def _predict(mesh: Mesh, height: np.ndarray, xy: np.ndarray, start: np.ndarray) -> Prediction:
+    """At places ``xy`` (k, 2), local metres, between the ``height`` (n,) of a mesh's vertices.
+
+    ``start``: a triangle (k,) near each place, -1 for none.
+    """
     tin = mesh.tin(height)
     said = Prediction(*(np.full(len(xy), np.nan) for _ in range(3)))
-    triangle = locate(tin, xy)
+    triangle = locate(tin, xy, start)
     on = np.flatnonzero(triangle >= 0)
     weight = weights_in(tin, triangle[on], xy[on])
     corner = tin.vertices[tin.triangles[triangle[on]]]

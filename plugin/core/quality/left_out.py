@@ -11,10 +11,11 @@ The user puts all such stretches back with one word, and single points by giving
 
 from __future__ import annotations
 
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
+from .crossings import Track
 from .meeting_points import MET_NOISE, find_met
 from .stretch_evidence import count_meetings
 from .stretches import Scale
@@ -28,8 +29,11 @@ _ALONG = 0.5  # of the stretch: from the first of them to the last
 _DOUBT = 2.0  # standard deviations
 
 
-def left_out(walk: Walk, suspects: Suspects, scale: Scale) -> np.ndarray:
-    """Mask (q,) of the points in doubt that are left out. ``suspects``: as decided; ``scale``: noise of heights."""
+def left_out(walk: Walk, suspects: Suspects, scale: Scale, track: Optional[Track] = None) -> np.ndarray:
+    """Mask (q,) of the points in doubt that are left out.
+
+    ``suspects``: as decided; ``scale``: noise of heights; ``track``: of the walk, where it is known.
+    """
     result = np.zeros(len(walk), bool)
     some = np.flatnonzero(suspects.doubtful)
     if not len(some):
@@ -46,7 +50,7 @@ def left_out(walk: Walk, suspects: Suspects, scale: Scale) -> np.ndarray:
     group = np.full(len(walk), -1)
     for k, (a, b) in enumerate(zip(start.tolist(), end.tolist())):
         group[a:b] = k
-    met = find_met(walk, group)
+    met = find_met(walk, group, track)
     off, _ = count_meetings(level, group, met, scale)
     every, along = _spanned(group[met.point], met.point, len(start))
     doubt = _DOUBT * MET_NOISE * scale.total / np.sqrt(np.maximum(off, 1))

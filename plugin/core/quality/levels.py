@@ -307,8 +307,8 @@ def _placed(walk: Walk, time: np.ndarray, met: _Meetings, edges: np.ndarray, bes
     result = []
     for k, (low, high) in enumerate(spans):
         at = np.arange(low, high + 1)
-        score = _step_score(walk, sums, at, level[k + 1] - level[k], float(np.median(met.sigma))) + _PAUSED * pause[at]
-        score += _beside_score(beside, offset, low, high, level[k], level[k + 1])
+        score = step_score(walk, sums, at, level[k + 1] - level[k], float(np.median(met.sigma))) + _PAUSED * pause[at]
+        score += beside_score(beside, offset, low, high, level[k], level[k + 1])
         result.append(int(at[np.argmax(score - 1e-6 * np.abs(at - edges[k]))]))
     return np.unique(np.array(result, np.int64))
 
@@ -336,7 +336,7 @@ def _open(met: _Meetings, edges: np.ndarray, level: np.ndarray, k: int, low: int
     return before, max(after, before)
 
 
-def _step_score(walk: Walk, sums: Sums, at: np.ndarray, step: float, sigma: float) -> np.ndarray:
+def step_score(walk: Walk, sums: Sums, at: np.ndarray, step: float, sigma: float) -> np.ndarray:
     """How much more likely (half squares) the walk steps by ``step`` (m) before each point ``at`` than not at all."""
     low, high = np.maximum(at - _WINDOW, walk.first[at]), np.minimum(at + _WINDOW, walk.last[at])
     middle = sums.before(at)
@@ -348,7 +348,7 @@ def _step_score(walk: Walk, sums: Sums, at: np.ndarray, step: float, sigma: floa
     return result
 
 
-def _beside_score(beside: Beside, offset: np.ndarray, low: int, high: int, before: float, after: float) -> np.ndarray:
+def beside_score(beside: Beside, offset: np.ndarray, low: int, high: int, before: float, after: float) -> np.ndarray:
     """How likely (half squares) the level changes at each of the places [low, high] by the passes on either side.
 
     ``offset``: (q,) level of each point, nan where it is open.

@@ -7,11 +7,13 @@ well, so the jumps alone say nothing: crossings must fit the height that the jum
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Tuple
+from typing import Optional, Tuple
 
 import numpy as np
 
-from .excursions import Edges
+from ..surface.cells import runs
+from .crossings import Track
+from .excursions import Edges, off_and_back
 from .meeting_points import MET_NOISE, Met, find_met
 from .walk import Walk
 
@@ -23,6 +25,7 @@ _PARTNERS = 40  # jumps looked at for the way back
 _NEAR = 2.5  # standard deviations within which a crossing fits
 _SHARE, _MOST = 0.4, 0.6  # of all crossings that say off, for one in doubt and for one that is sure
 _SURE = 2  # of them, at least
+_TOGETHER = 1 << 20  # crossings looked at together, which bounds the memory
 _EACH = 6  # crossings that say off, for one that says ground
 
 
@@ -42,13 +45,15 @@ class LongExcursions:
         return len(self.start)
 
 
-def find_long(walk: Walk, edges: Edges, sigma: float) -> LongExcursions:
-    """The long stretches that crossings confirm, the most confirmed first. ``sigma``: standard deviation of one height
-    (m)."""
+def find_long(walk: Walk, edges: Edges, sigma: float, track: Optional[Track] = None) -> LongExcursions:
+    """The long stretches that crossings confirm, the most confirmed first.
+
+    ``sigma``: standard deviation of one height (m); ``track``: of the walk, where it is known.
+    """
     start, end, level = _pairs(walk, edges, sigma)
     if not len(start):
         return LongExcursions(start, end, level, np.zeros(0, bool))
-    met = find_met(walk, np.zeros(len(walk), np.int64))
+    met = find_met(walk, np.zeros(len(walk), np.int64), track)
     off, ground, total = _counts(met, start, end, level, _NEAR * MET_NOISE * sigma)
     kept = np.flatnonzero((off > 0) & (off >= _EACH * ground) & (off >= _SHARE * total))
     kept = kept[np.lexsort((start[kept], end[kept] - start[kept], ground[kept] - off[kept]))]
@@ -58,17 +63,10 @@ def find_long(walk: Walk, edges: Edges, sigma: float) -> LongExcursions:
 
 def _pairs(walk: Walk, edges: Edges, sigma: float) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     edges = edges.take(np.flatnonzero((edges.clear > _CLEAR) & (np.abs(edges.size) > _LARGE * sigma)))
-    found = [np.zeros((0, 3))]
-    count = len(edges.size)
-    for k in range(1, min(_PARTNERS + 1, count)):
-        a, b = np.arange(count - k), np.arange(k, count)
-        up, down = edges.size[a], edges.size[b]
-        start, end = edges.after[a], edges.before[b] + 1
-        fits = (up * down < 0) & (end - start <= _LONGEST) & (end > start)
-        fits &= np.abs(up + down) <= _SAME * np.maximum(np.abs(up), np.abs(down)) + sigma
-        found.append(np.column_stack([start, end, (up - down) / 2])[fits])
-    table = np.vstack(found)
-    return table[:, 0].astype(np.int64), table[:, 1].astype(np.int64), table[:, 2]
+    a, b = off_and_back(edges, _PARTNERS, _SAME, sigma)
+    start, end = edges.after[a], edges.before[b] + 1
+    fits = (end - start <= _LONGEST) & (end > start)
+    return start[fits], end[fits], ((edges.size[a] - edges.size[b]) / 2)[fits]
 
 
 def _counts(
@@ -76,14 +74,20 @@ def _counts(
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Crossings of each stretch (x,) with the rest of the walk: that fit its level alone, the ground alone, and all."""
     met = met.take(np.argsort(met.point, kind="stable"))
-    first, last = np.searchsorted(met.point, start), np.searchsorted(met.point, end)
-    off, ground, total = (np.zeros(len(start), np.int64) for _ in range(3))
-    for k in np.flatnonzero(last > first).tolist():
-        some = met.take(slice(first[k], last[k]))
-        away = (some.other < start[k] - 1) | (some.other > end[k])
-        limit = min(near, 0.5 * abs(level[k]))
-        plain, shifted = np.abs(some.beyond()) <= limit, np.abs(some.beyond(level[k])) <= limit
-        off[k] = np.count_nonzero(away & shifted & ~plain)
-        ground[k] = np.count_nonzero(away & plain & ~shifted)
-        total[k] = np.count_nonzero(away)
+    first, count = (
+        np.searchsorted(met.point, start),
+        np.searchsorted(met.point, end) - np.searchsorted(met.point, start),
+    )
+    many = len(start)
+    off, ground, total = (np.zeros(many, np.int64) for _ in range(3))
+    parts = np.unique(np.searchsorted(np.cumsum(count), np.arange(_TOGETHER, count.sum() + _TOGETHER, _TOGETHER)) + 1)
+    for low, high in zip(np.append(0, parts[:-1]).tolist(), parts.tolist()):
+        some, of = runs(first[low:high], count[low:high]), np.repeat(np.arange(low, min(high, many)), count[low:high])
+        here, own = met.take(some), level[of]
+        limit = np.minimum(near, 0.5 * np.abs(own))
+        away = (here.other < start[of] - 1) | (here.other > end[of])
+        plain, shifted = np.abs(here.beyond()) <= limit, np.abs(here.beyond(own)) <= limit
+        off += np.bincount(of[away & shifted & ~plain], minlength=many)
+        ground += np.bincount(of[away & plain & ~shifted], minlength=many)
+        total += np.bincount(of[away], minlength=many)
     return off, ground, total

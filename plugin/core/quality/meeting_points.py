@@ -7,11 +7,11 @@ that the other pass may have at the crossing: what lies within the range is grou
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Tuple, Union
+from typing import Optional, Tuple, Union
 
 import numpy as np
 
-from .crossings import crossing_steps, range_at
+from .crossings import Track, range_at
 from .walk import Walk
 
 #: Of a height's noise: what two visits differ by at a crossing.
@@ -48,14 +48,15 @@ class Met:
         return np.maximum(self.least - level, 0.0) + np.minimum(self.most - level, 0.0)
 
 
-def find_met(walk: Walk, group: np.ndarray) -> Met:
+def find_met(walk: Walk, group: np.ndarray, track: Optional[Track] = None) -> Met:
     """The crossings of the steps within groups of points with other visits.
 
-    ``group``: (q,) number of each point's group, negative for none; heights are not carried over its ends.
+    ``group``: (q,) number of each point's group, negative for none; heights are not carried over its ends. ``track``:
+    of the walk, where it is known.
     """
     last = len(walk) - 1
     near = (group >= 0) | np.append(group[1:] >= 0, False)
-    a, b, share_a, share_b = crossing_steps(walk, near)
+    a, b, share_a, share_b = (Track(walk) if track is None else track).crossings(near)
     step, other = np.append(a, b), np.append(b, a)
     own, at = np.append(share_a, share_b), np.append(share_b, share_a)
     first, second = group[step], group[np.minimum(step + 1, last)]

@@ -10,6 +10,9 @@ import numpy as np
 from .medians import CHUNK
 from .walk import Walk
 
+#: Standard deviation (m) of one height where nothing tells it, and of it what points recorded within minutes share: RTK
+#: in the open (common practice, no source).
+USUAL_SIGMA, USUAL_DRIFT = 0.015, 0.007
 MAD = 1.4826  # standard deviation of a normal distribution over its median absolute deviation
 _CUT = 3.0
 _CUT_SHARE = 0.9866  # standard deviation of a standard normal cut at 3

@@ -20,6 +20,7 @@ from ..points.decisions import (
     CHECK_STATUS,
     REASON_WORDS,
     STATUS_WORDS,
+    WORD_OF_STATUS,
     Decisions,
     apply_decisions,
     locate_decisions,
@@ -118,9 +119,9 @@ class OverrideReport:
         return [
             {
                 "line": line,
-                CHECK_STATUS: _WORDS[automatic],
+                CHECK_STATUS: WORD_OF_STATUS[automatic],
                 CHECK_REASON: words_of_reasons(said),
-                "status": _WORDS[by_hand],
+                "status": WORD_OF_STATUS[by_hand],
                 "reason": words_of_reasons(reasons),
                 "decided_at": at,
                 **source,
@@ -129,9 +130,6 @@ class OverrideReport:
                 sources, *(column.tolist() for column in columns)
             )
         ]
-
-
-_WORDS = {int(status): word for word, status in STATUS_WORDS.items()}
 
 
 def with_overrides(checked: PointSet, decisions: Decisions) -> Tuple[PointSet, OverrideReport]:
@@ -216,7 +214,7 @@ def write_decisions(decisions: Decisions, path: PathLike) -> None:
         writer = csv.writer(stream, lineterminator="\n")
         columns = {
             "line": decisions.line.tolist(),
-            "status": [_WORDS[status] for status in decisions.status.tolist()],
+            "status": [WORD_OF_STATUS[status] for status in decisions.status.tolist()],
             "reason": [words_of_reasons(reasons) for reasons in decisions.reasons.tolist()],
         }
         if decisions.file is not None:
@@ -262,7 +260,7 @@ def _told(report: OverrideReport) -> List[Message]:
 
 
 def _status_words(status: np.ndarray) -> np.ndarray:
-    words = np.array([_WORDS[number] for number in range(len(_WORDS))], object)
+    words = np.array([WORD_OF_STATUS[number] for number in range(len(WORD_OF_STATUS))], object)
     return words[status]
 
 

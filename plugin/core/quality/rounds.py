@@ -7,7 +7,7 @@ from typing import Tuple
 
 import numpy as np
 
-from ..points.decisions import STATUS_WORDS, Decisions, words_of_reasons
+from ..points.decisions import WORD_OF_STATUS, Decisions, words_of_reasons
 from ..points.pointset import GATE_REASONS, PointSet, Reason, Status
 from .overrides import CHECK_REASON, CHECK_STATUS, changed_by_hand
 
@@ -19,7 +19,7 @@ _GIVEN_AT_FIRST = _GIVEN | np.uint32(Reason.DUPLICATE)
 _GATE = np.uint32(GATE_REASONS)
 #: Where a check keeps what was recorded of points it has moved.
 _RECORDED = ("easting_recorded", "northing_recorded", "height_recorded")
-_WORDS = np.array([next(word for word, status in STATUS_WORDS.items() if status == k) for k in range(3)], object)
+_WORDS = np.array([WORD_OF_STATUS[k] for k in range(3)], object)
 
 
 def before_checks(points: PointSet) -> Tuple[PointSet, Decisions]:

@@ -12,6 +12,7 @@ from typing import List, Optional, Sequence, Tuple, Union
 
 import numpy as np
 
+from ..progress import Progress, part, silent
 from .fits import SLOPE, sums_of
 from .noise import robust_sigma
 from .walk import Walk
@@ -61,20 +62,22 @@ class Scores:
     A fit never reaches over a cut or the end of a piece.
     """
 
-    def __init__(self, walk: Walk, sigma: float, where: Optional[np.ndarray] = None) -> None:
+    def __init__(
+        self, walk: Walk, sigma: float, where: Optional[np.ndarray] = None, progress: Progress = silent
+    ) -> None:
         """``sigma``: noise of a height (m); ``where``: points (k,) to begin with, rising; all by default."""
         n = len(walk)
         self._walk, self._sigma = walk, sigma
         self._starts = np.flatnonzero(np.append(True, np.diff(walk.piece) != 0))
         self._known = np.full(n, where is None)
         if where is None:
-            self._score = scores_of(walk, HYPOTHESES, sigma)
+            self._score = scores_of(walk, HYPOTHESES, sigma, progress)
         else:
             self._score = np.zeros((len(HYPOTHESES), n))
             self._known[where] = True
-            self._look([where] * len(HYPOTHESES), spread(where, _BEFORE, _AFTER, n))
+            self._look([where] * len(HYPOTHESES), spread(where, _BEFORE, _AFTER, n), progress)
 
-    def cut(self, fresh: np.ndarray, looked: np.ndarray) -> None:
+    def cut(self, fresh: np.ndarray, looked: np.ndarray, progress: Progress = silent) -> None:
         """Take in new cuts before the points ``fresh``; ``looked``: points (k,) whose scores will be asked for."""
         n = len(self._walk)
         self._starts = np.union1d(self._starts, fresh)
@@ -88,9 +91,9 @@ class Scores:
         near = spread(fresh, _BEFORE + _AFTER, _BEFORE + _AFTER, n)
         if len(unknown):
             near = np.union1d(near, spread(unknown, _BEFORE, _AFTER, n))
-        self._look(places, near)
+        self._look(places, near, part(progress, 0.2, 1.0))
 
-    def _look(self, places: List[np.ndarray], near: np.ndarray) -> None:
+    def _look(self, places: List[np.ndarray], near: np.ndarray, progress: Progress) -> None:
         """Score each hypothesis anew at its places (k,); ``near``: the points of all their windows. All rise."""
         walk, own = self._walk, np.arange(len(near))
         columns = tuple(c[near] for c in (walk.x, walk.y, walk.z))
@@ -103,6 +106,7 @@ class Scores:
         at = [number[some] for some in places]
         cuts = [np.append(np.searchsorted(some, starts), len(some)) for some in at]
         for turn, start in enumerate(starts.tolist()):
+            progress(turn / len(starts), "quality")
             block = _Block(columns, start)
             for h, score, place, one, bounds in zip(HYPOTHESES, self._score, places, at, cuts):
                 some = slice(bounds[turn], bounds[turn + 1])
@@ -122,7 +126,7 @@ class Scores:
         return Hits(*(np.concatenate(column) for column in zip(*found)))
 
 
-def scores_of(walk: Walk, hypotheses: Sequence[Hypothesis], sigma: float) -> np.ndarray:
+def scores_of(walk: Walk, hypotheses: Sequence[Hypothesis], sigma: float, progress: Progress = silent) -> np.ndarray:
     """Scores (h, q) of ``hypotheses`` (none wider than the widest of :data:`HYPOTHESES`) at all points of a walk.
 
     ``sigma``: noise of a height (m). 0 where there are too few points; windows end where a piece does.
@@ -132,6 +136,7 @@ def scores_of(walk: Walk, hypotheses: Sequence[Hypothesis], sigma: float) -> np.
     # Near the ends of a piece windows are cut.
     cut = [spread(ends, h.width + h.after - 1, h.before, len(walk)) for h in hypotheses]
     for start in range(0, len(walk), _CHUNK):
+        progress(start / len(walk), "quality")
         block = _Block((walk.x, walk.y, walk.z), start)
         for h, score, places in zip(hypotheses, result, cut):
             score[start : block.end] = block.scores(h, sigma)

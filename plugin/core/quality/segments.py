@@ -7,7 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
-from ..progress import Progress, silent
+from ..progress import Progress, part, silent
 from .fits import Sums, offset_of
 from .scan import Scores, spread, strongest
 from .walk import Walk
@@ -44,9 +44,10 @@ def cut(
     n = len(walk)
     edges = np.zeros(n + 1, bool)
     looked = where
-    scores = Scores(walk, sigma, where)
+    share = 1 / (_ROUNDS + 3)
+    scores = Scores(walk, sigma, where, part(progress, 0.0, share))
     for turn in range(_ROUNDS):
-        progress(turn / (_ROUNDS + 2), "quality")
+        progress((turn + 1) * share, "quality")
         hits = strongest(scores.hits(limit, looked), _CLEAR)
         places = np.concatenate([hits.start, hits.end[hits.end > hits.start]])
         fresh = np.unique(places[(places > 0) & (places < n)])
@@ -55,11 +56,10 @@ def cut(
             break
         edges[fresh] = True
         looked = around(fresh, n)
-        progress((turn + 0.5) / (_ROUNDS + 2), "quality")
-        scores.cut(fresh, looked)
+        scores.cut(fresh, looked, part(progress, (turn + 1.5) * share, (turn + 2) * share))
     moved = edges[:-1]
     for turn in range(2):
-        progress((_ROUNDS + turn) / (_ROUNDS + 2), "quality")
+        progress((_ROUNDS + 1 + turn) * share, "quality")
         edges, moved = _settle(walk, sums, edges, moved, sigma)
     return _segments(walk, edges)
 

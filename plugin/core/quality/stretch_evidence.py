@@ -10,6 +10,7 @@ import numpy as np
 from ..progress import Progress, part
 from ..surface.cells import runs
 from .beside import Beside
+from .crossings import Track
 from .departure import depart, range_within
 from .excursions import Edges, Excursions
 from .fits import Sums, offset_of
@@ -19,6 +20,8 @@ from .stretches import Scale
 from .walk import Walk, plain_tree
 from .weigh import likelihood
 
+#: First point, end and level (m) of stretches, each (p,), and which of them are excursions.
+Bounds = Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]
 #: Points stored fewer places apart than this belong to one visit.
 APART = 20
 _NEAR = 2.5  # standard deviations within which a meeting agrees with a height
@@ -67,8 +70,8 @@ def join_parts(first: Parts, second: Parts) -> Parts:
 
 
 def parts_of(
-    walk: Walk, bounds: Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray], sure: np.ndarray, before: Parts,
-    scale: Scale, net: GroundNet, beside: Beside, progress: Progress,
+    walk: Walk, bounds: Bounds, sure: np.ndarray, before: Parts,
+    scale: Scale, net: GroundNet, beside: Beside, track: Track, sums: Sums, progress: Progress,
 ) -> Parts:  # fmt: skip
     start, end, level, sharp = bounds
     group, count = np.full(len(walk), -1), len(start)
@@ -76,8 +79,8 @@ def parts_of(
         group[a:b] = k
     progress(0.1, "quality")
     searched = np.bincount(group[sure & (group >= 0)], minlength=count) > 0
-    met = find_met(walk, group)
-    into, in_sigma, out, out_sigma = _steps(walk, start, end, scale.noise)
+    met = find_met(walk, group, track)
+    into, in_sigma, out, out_sigma = _steps(walk, sums, start, end, scale.noise)
     level = _levels(level, sharp, group, met, into, in_sigma, out, out_sigma, scale)
     off, ground = count_meetings(level, group, met, scale)
     steep = _steep(into, in_sigma, level).astype(int) + _steep(out, out_sigma, level)
@@ -97,10 +100,8 @@ def _across(walk: Walk, start: np.ndarray, end: np.ndarray) -> np.ndarray:
     return range_within(walk.z[point] - before[group] - share * (behind - before)[group], group, len(start))
 
 
-def bounds_of(
-    walk: Walk, level: np.ndarray, marked: np.ndarray, excursions: Excursions, edges: Edges
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-    """First point, end and level (p,) of all stretches in order, and which of them are excursions.
+def bounds_of(walk: Walk, level: np.ndarray, marked: np.ndarray, excursions: Excursions, edges: Edges) -> Bounds:
+    """All stretches in order.
 
     What the search ``marked`` (q,) that follows each other and is off the same way is one stretch, but for excursions
     in it, and where the profile jumps. ``level``: (q,) what each point is off by (m).
@@ -140,10 +141,10 @@ def _shared(walk: Walk, start: np.ndarray, end: np.ndarray, level: np.ndarray, s
 
 
 def _steps(
-    walk: Walk, start: np.ndarray, end: np.ndarray, noise: float
+    walk: Walk, sums: Sums, start: np.ndarray, end: np.ndarray, noise: float
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
     """Steps (m) onto each stretch from before it and from behind it, and their standard deviations; nan for none."""
-    sums, n = Sums(walk), len(walk)
+    n = len(walk)
     low, high = np.maximum(start - _WINDOW, walk.first[start]), np.minimum(end + _WINDOW, walk.last[end - 1])
     inner_high, inner_low = np.minimum(start + _WINDOW, end), np.maximum(end - _WINDOW, start)
     result = []
@@ -197,13 +198,17 @@ def _levels(
 
 def count_meetings(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
     """Meetings of each stretch that say it is off by its level, and that say it is ground."""
-    of = group[met.point]
-    own, spread = level[of], MET_NOISE * scale.total
+    off, ground = tell(level, group, met, scale)
+    of, count = group[met.point], len(level)
+    return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)
+
+
+def tell(level: np.ndarray, group: np.ndarray, met: Met, scale: Scale) -> Tuple[np.ndarray, np.ndarray]:
+    """Which meetings (m,) say that the stretch is off by its level, and which that it is ground."""
+    own, spread = level[group[met.point]], MET_NOISE * scale.total
     slack = np.maximum(_NEAR * spread, _SHARE * np.abs(own))
     plain, shifted = np.abs(met.beyond()), np.abs(met.beyond(own))
     # A meeting tells where it fits one of the two and not the other: where the heights step it may fit both.
     near = np.minimum(_NEAR * spread, 0.5 * np.abs(own))
     ground = (plain <= near) & (shifted > near)
-    off = (plain > near) & (shifted <= slack)
-    count = len(level)
-    return np.bincount(of[off], minlength=count), np.bincount(of[ground], minlength=count)
+    return (plain > near) & (shifted <= slack), ground

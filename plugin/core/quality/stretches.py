@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from typing import List, Tuple
 
 import numpy as np
-from scipy.spatial import cKDTree
 
 from ..progress import Progress, part, silent
 from .beside import Aside, Beside, aside_of, cuts_beside, look_beside
@@ -22,7 +21,7 @@ from .joins import steps_between
 from .noise import Roughness, robust_sigma
 from .offsets import Relations, joined, solve
 from .segments import Segments, with_cuts, without_cuts
-from .walk import Walk
+from .walk import Walk, plain_tree
 
 #: Steps below so many standard deviations do not part two stretches.
 PARTED = 3.2
@@ -228,7 +227,7 @@ def _at_coded_line(walk: Walk, segments: Segments, fixed: Fixed) -> np.ndarray:
     count = np.maximum((np.hypot(*(b - a).T) / apart).astype(np.int64) + 2, 2)
     number = np.repeat(np.arange(len(a)), count)
     share = (np.arange(len(number)) - np.repeat(np.cumsum(count) - count, count)) / (count[number] - 1)
-    tree = cKDTree(a[number] + share[:, None] * (b - a)[number])
+    tree = plain_tree(a[number] + share[:, None] * (b - a)[number])
     at = segments.start[k]
     middle = np.column_stack([(walk.x[at] + walk.x[at - 1]) / 2, (walk.y[at] + walk.y[at - 1]) / 2])
     reach = 0.8 * walk.spacing + 0.1

@@ -64,6 +64,7 @@ def find_suspects(walk: Walk, fixed: Fixed, passes: float, progress: Progress = 
             kept = np.flatnonzero(~gathered.off)
             rest = walk.take(~gathered.off)
             scale = scale_of(rest, passes)
+            progress(turn * 0.4, "quality")
             if scale is None:
                 break
             # The second time only near what was found: a fault may have hidden a smaller one.

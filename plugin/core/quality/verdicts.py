@@ -24,12 +24,16 @@ from typing import Sequence, Tuple
 import numpy as np
 
 from ..progress import Progress, part, silent
+from ..surface.cells import runs
 from .beside import Beside
+from .crossings import Track
 from .excursions import Edges, Excursions, best_apart, find_excursions
+from .fits import Sums
 from .ground import GroundNet
 from .levels import Level
 from .long_excursions import find_long
 from .meeting_points import find_met
+from .parted import part_by_meetings
 from .stretch_evidence import Parts, bounds_of, count_meetings, join_parts, no_parts, parts_of
 from .stretches import Scale
 from .suspects import Suspects
@@ -50,6 +54,8 @@ _DENIES = 2.0  # of the meetings that say off, for each that says ground
 _OTHERS = 2.0  # meetings that say off for each stretch alike, and one more, where the like is there
 _EXPLAINED = 0.5  # of the points of a stretch
 _MORE = 1.5  # times what a line explains, at most
+_NOISY = 2.5  # standard deviations of a height that lie between a tenth and nine tenths of what does not vary
+_SHAPED = 0.75  # of the level: what differs by more within a stretch is a heap or a hollow
 _MANY = 2  # other visits that have the like: it is ground
 _COMMON = 6  # sharp stretches of a survey that other visits share
 #: Logarithms of the likelihood that the ground beside gives the level, over that it gives none: from which it does not
@@ -63,21 +69,23 @@ _ROUNDS = 4  # of what lies within a stretch that is ground
 
 def decide(
     walk: Walk, suspects: Suspects, edges: Edges, scale: Scale, explained: np.ndarray, net: GroundNet,
-    beside: Beside, levels: Sequence[Level] = (), progress: Progress = silent,
+    beside: Beside, track: Track, levels: Sequence[Level] = (), progress: Progress = silent,
 ) -> Suspects:  # fmt: skip
     """The suspects as decided.
 
     ``explained``: (q,) how far (m) a line of the ground makes each point depart from its surroundings. ``net``,
-    ``beside``: of all points of the walk. ``levels``: parts of the walk on another level, whose heights are brought to
-    one.
+    ``beside``, ``track``: of all points of the walk. ``levels``: parts of the walk on another level, whose heights are
+    brought to one.
     """
     off, doubtful = np.zeros(len(walk), bool), np.zeros(len(walk), bool)
     level, group = np.zeros(len(walk)), np.full(len(walk), -1)
     pairs, marked, before = find_excursions(walk, edges, scale.total), suspects.marked, no_parts()
+    sums = Sums(walk)
     for turn in range(_ROUNDS):
         ahead = part(progress, turn / (_ROUNDS + 1), (turn + 1) / (_ROUNDS + 1))
         bounds = bounds_of(walk, suspects.level, marked, best_apart(pairs, group >= 0), edges)
-        parts = parts_of(walk, bounds, suspects.off, before, scale, net, beside, ahead)
+        bounds = part_by_meetings(walk, bounds, suspects.level, scale, track, beside, sums)
+        parts = parts_of(walk, bounds, suspects.off, before, scale, net, beside, track, sums, ahead)
         rejected, flagged = _judged(parts, before, explained, scale, walk.spacing)
         for k in np.flatnonzero(rejected | flagged).tolist():
             some = slice(parts.start[k], parts.end[k])
@@ -94,9 +102,9 @@ def decide(
     for one in _beside_known(before, group, levels, scale).tolist():
         some = slice(before.start[one], before.end[one])
         doubtful[some], level[some], group[some] = True, before.level[one], one
-    doubtful |= _between(walk, before, group, off, level, scale)
+    doubtful |= _between(walk, track, before, group, off, level, scale)
     progress(_ROUNDS / (_ROUNDS + 1), "quality")
-    long = find_long(walk, edges, scale.total)
+    long = find_long(walk, edges, scale.total, track)
     for k in range(len(long)):
         rest = np.arange(long.start[k], long.end[k])
         rest = rest[~off[rest]]
@@ -115,9 +123,12 @@ def _beside_known(parts: Parts, group: np.ndarray, levels: Sequence[Level], scal
     end = np.append(parts.end[kept], [each.last for each in levels])
     level = np.append(parts.level[kept], [each.offset for each in levels])
     found = np.zeros(len(parts), bool)
-    for first, last, own in zip(start.tolist(), end.tolist(), level.tolist()):
-        touches = (np.abs(parts.start - last) <= _NEXT) | (np.abs(parts.end - first) <= _NEXT)
-        found |= touches & (np.abs(parts.level - own) <= _LIKELY * np.abs(own) + 2 * scale.total)
+    for places, beside in ((parts.start, end), (parts.end, start)):
+        order = np.argsort(places, kind="stable")
+        low = np.searchsorted(places, beside - _NEXT, "left", order)
+        count = np.searchsorted(places, beside + _NEXT, "right", order) - low
+        own, near = np.repeat(level, count), order[runs(low, count)]
+        found[near[np.abs(parts.level[near] - own) <= _LIKELY * np.abs(own) + 2 * scale.total]] = True
     found &= (parts.ground - parts.off <= 1) & (np.abs(parts.level) >= COUNTS * _WANDERS * scale.noise)
     free = np.append(0, np.cumsum(group >= 0))
     found &= free[parts.end] == free[parts.start]
@@ -125,7 +136,7 @@ def _beside_known(parts: Parts, group: np.ndarray, levels: Sequence[Level], scal
 
 
 def _between(
-    walk: Walk, parts: Parts, group: np.ndarray, off: np.ndarray, level: np.ndarray, scale: Scale
+    walk: Walk, track: Track, parts: Parts, group: np.ndarray, off: np.ndarray, level: np.ndarray, scale: Scale
 ) -> np.ndarray:
     """Mask (q,) of points between two stretches off by the like, no farther apart than both are long; ``level`` and
     ``group`` of these are set. One meeting that says ground there, and none that says off, leaves them be."""
@@ -144,7 +155,7 @@ def _between(
     for k in np.flatnonzero(like).tolist():
         own[parts.end[a[k]] : parts.start[b[k]]] = k
     said_off, said_ground = (
-        count_meetings(mean, own, find_met(walk, own), scale) if len(mean) else (np.zeros(0), np.zeros(0))
+        count_meetings(mean, own, find_met(walk, own, track), scale) if len(mean) else (np.zeros(0), np.zeros(0))
     )
     mask = np.zeros(len(walk), bool)
     for k in np.flatnonzero(like & (said_off >= said_ground)).tolist():
@@ -164,8 +175,10 @@ def _judged(
 ) -> Tuple[np.ndarray, np.ndarray]:
     """Which of the stretches are rejected, and which flagged (p,)."""
     size = parts.end - parts.start
+    # Nothing is told of less than the ground itself does between two points of a pass.
+    unit = float(np.hypot(_WANDERS * scale.noise, scale.rough.at(np.array([spacing]))[0]))
     confirmed = (parts.off >= 2) & (parts.ground == 0)
-    large = np.abs(parts.level) >= np.where(confirmed, _CONFIRMED, COUNTS) * _WANDERS * scale.noise
+    large = np.abs(parts.level) >= np.where(confirmed, _CONFIRMED, COUNTS) * unit
     told = _explained(parts, explained, scale)
     sharp = parts.sharp & ((parts.steep >= 1) | (np.abs(parts.level) > _HUGE * scale.total))
     # A long stretch that does not step at either end may run along a kerb, which all meetings see.
@@ -186,6 +199,7 @@ def _judged(
     # One meeting against all else is not enough to let it be.
     doubted = (sharp | (parts.off >= parts.ground)) & (parts.ground - parts.off <= 1) & (parts.beside > _AGAINST)
     doubted |= sharp & (parts.off >= parts.ground) & (np.abs(parts.level) > _HUGE * scale.total)
+    doubted |= (parts.steep == 2) & (parts.ground - parts.off <= 1) & (parts.beside >= _SURE)
     plain = (parts.steep == 2) & (parts.beside > _TELLS) & (parts.shared == 0) | (parts.off > parts.ground)
     plain |= (parts.steep >= 1) & (parts.beside > _AGAINST) & (parts.shared <= 1)
     huge = np.abs(parts.level) > _HUGE * scale.total
@@ -200,9 +214,12 @@ def _judged(
     told &= (parts.beside < _AGAINST) | (parts.ground > 0)
     told &= parts.off <= parts.ground  # what other visits see off is not what a line explains
     # A lift is the same all along it; what rises and falls within is a heap or a hollow.
-    shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > np.abs(parts.level) + scale.total)
+    same = _SHAPED * np.abs(parts.level) + _NOISY * scale.total
+    shaped = (size >= _ENDS) & np.isfinite(parts.varies) & (parts.varies > same)
     unsure &= ~shaped | (parts.off > parts.ground)
-    flagged = large & ~rejected & ~told & unsure & ~common & (~denied | doubted)
+    # What the ground beside settles may be off by less: the level that the search gives is often too small.
+    known = np.abs(parts.level) >= np.where(parts.beside >= _SURE, _CONFIRMED, COUNTS) * unit
+    flagged = (large | known) & ~rejected & ~told & unsure & ~common & (~denied | doubted)
     return rejected, flagged
 
 

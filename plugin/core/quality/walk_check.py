@@ -20,10 +20,10 @@ from ..features.passes import make_passes, noise_at
 from ..features.segments import cut_into_segments
 from ..linework.constraints import Constraints
 from ..points.pointset import PointSet, make_points
-from ..progress import Progress, part
+from ..progress import Progress, named, part, silent
 from ..surface.giving_way import found_breaklines
 from .beside import Beside, look_beside
-from .crossings import breaks, find_level_meetings, find_meetings
+from .crossings import Track, breaks, find_level_meetings, find_meetings
 from .excursions import find_edges
 from .ground import ground_net, pass_distance
 from .left_out import left_out
@@ -67,36 +67,37 @@ def check_walk(points: PointSet, walk: Walk, fixed: Fixed, run: np.ndarray, prog
     if len(walk) < 20 or not np.isfinite(walk.spacing):
         return None
     passes = pass_distance(walk.x, walk.y, np.arange(len(walk)), 30)
-    levels = _levels(points, walk, fixed, part(progress, 0.0, 0.05))
+    track = Track(walk)
+    levels = _levels(points, walk, track, fixed, part(progress, 0.0, 0.05))
     walk = replace(walk, z=walk.z - levels.offset)
     progress(0.05, "quality")
     levelled = _levelled(points, walk)
-    profile = profile_of(levelled)
+    profile = profile_of(levelled, named("quality", part(progress, 0.05, 0.1)))
     progress(0.1, "quality")
-    found = find_features(levelled, progress=part(progress, 0.1, 0.25), profile=profile)
-    shared = _shared(found)
+    found = find_features(levelled, progress=part(progress, 0.1, 0.22), profile=profile)
+    shared = shared_lines(found)
     levels = replace(levels, parts=_but_along(levels.parts, walk, shared))
-    whole = _with_found(fixed, shared, walk, points)
+    whole = with_found(fixed, shared, walk, points, part(progress, 0.22, 0.25))
     suspects = find_suspects(walk, whole, passes, part(progress, 0.25, 0.8))
     own = profile if _all_walked(levelled, walk) else None
-    suspects = _decided(walk, suspects, passes, shared, levels.parts, own, part(progress, 0.8, 0.95))
+    suspects = _decided(walk, suspects, track, passes, shared, levels.parts, own, part(progress, 0.8, 0.95))
     progress(0.95, "quality")
     noise, runs = _measured(points, walk, ~suspects.marked, whole, run, part(progress, 0.95, 0.98))
     if not np.isfinite(noise.total) and _MUCH * np.count_nonzero(suspects.doubtful) > len(walk):
         # Where much is in doubt, most of it is good: better heights to be looked at than nothing said.
         noise, runs = _measured(points, walk, ~suspects.off, whole, run, part(progress, 0.98, 1.0))
     scale = scale_of(walk.take(~suspects.off), passes) if suspects.doubtful.any() else None
-    out = np.zeros(len(walk), bool) if scale is None else left_out(walk, suspects, scale)
+    out = np.zeros(len(walk), bool) if scale is None else left_out(walk, suspects, scale, track)
     return WalkCheck(passes, levels, suspects, found, noise, runs, out)
 
 
-def _levels(points: PointSet, walk: Walk, fixed: Fixed, progress: Progress) -> Levels:
+def _levels(points: PointSet, walk: Walk, track: Track, fixed: Fixed, progress: Progress) -> Levels:
     """Parts of the walk on another level than the rest."""
     noise = usual_noise(walk)
     broken = breaks(walk, fixed.xyz[fixed.lines][:, :, :2], noise)
     time = walking_time(walk, points.time[walk.index])
     progress(0.2, "quality")
-    meetings, slack = find_level_meetings(walk, broken, noise)
+    meetings, slack = find_level_meetings(walk, broken, noise, track, part(progress, 0.2, 0.4))
     progress(0.4, "quality")
 
     def beside() -> Beside:
@@ -112,7 +113,7 @@ def _levelled(points: PointSet, walk: Walk) -> PointSet:
     return replace(points, height=height)
 
 
-def _shared(found: Features) -> Features:
+def shared_lines(found: Features) -> Features:
     """The lines but for those that one or two passes alone show: a pass on another level looks like one."""
     few = np.array([line.passes < _PASSES for line in found.lines] + [False])
     lines = tuple(replace(line, strong=line.strong and line.passes >= _PASSES) for line in found.lines)
@@ -126,11 +127,13 @@ def _but_along(parts: Tuple[Level, ...], walk: Walk, found: Features) -> Tuple[L
     return tuple(each for each in parts if each.sure or np.mean(along[each.first : each.last]) < _ALONG)
 
 
-def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> Fixed:
+def with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet, progress: Progress = silent) -> Fixed:
     """The coded points and lines, and the strong lines that were found without codes."""
     origin = np.array([points.easting[walk.index[0]] - walk.x[0], points.northing[walk.index[0]] - walk.y[0], 0.0])
     xyz, pairs, start = [fixed.xyz], [fixed.lines], len(fixed.xyz)
-    held = found_breaklines(ground_lines(found), Constraints(), make_points([], [], []))
+    held = found_breaklines(
+        ground_lines(found), Constraints(), make_points([], [], []), named("quality", part(progress, 0.0, 0.9))
+    )
     for line in held.breaklines.lines:
         xyz.append(line.xyz - origin)
         steps = np.arange(start, start + len(line.xyz) - 1)
@@ -140,16 +143,19 @@ def _with_found(fixed: Fixed, found: Features, walk: Walk, points: PointSet) -> 
 
 
 def _decided(
-    walk: Walk, suspects: Suspects, passes: float, found: Features, levels: Tuple[Level, ...],
+    walk: Walk, suspects: Suspects, track: Track, passes: float, found: Features, levels: Tuple[Level, ...],
     profile: Optional[Profile], progress: Progress,
 ) -> Suspects:  # fmt: skip
     scale = scale_of(walk.take(~suspects.off), passes)
+    progress(0.0, "quality")
     if scale is None or suspects.net is None or suspects.beside is None:
         return suspects
     explained = _explained(found, walk)
     own = _along(walk, profile)
+    progress(0.0, "quality")
     edges = find_edges(own.passes, own.jumps, own.noise, scale.total, explained)
-    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, levels, progress)
+    progress(0.0, "quality")
+    return decide(walk, suspects, edges, scale, explained, suspects.net, suspects.beside, track, levels, progress)
 
 
 def _all_walked(points: PointSet, walk: Walk) -> bool:
@@ -189,9 +195,10 @@ def _measured(
     rest = walk.take(good)
     index = rest.index
     noise = usual_noise(rest)
+    progress(0.1, "quality")
     broken = breaks(rest, fixed.xyz[fixed.lines][:, :, :2], noise)
     progress(0.3, "quality")
-    meetings = find_meetings(rest, broken, noise)
+    meetings = find_meetings(rest, broken, noise, progress=part(progress, 0.3, 0.6))
     progress(0.6, "quality")
     whole = repeatability(rest, meetings, broken, walking_time(rest, points.time[index]), part(progress, 0.6, 1.0))
     return whole, by_run(meetings, run[index], points.sigma_v[index], whole)
