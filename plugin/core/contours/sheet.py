@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Optional
 
 from ..progress import Progress, part, silent
 from ..surface.tin import Tin
@@ -22,12 +23,13 @@ TEXT_SIZE, LABEL_SPACING = 2.0, 120.0
 class SheetOptions:
     """How far lines and heights may be moved for drawing, and for which scale.
 
-    ``smooth``: metres in plan, for lines. ``calm``: metres, for heights. ``scale``: 500 for 1 : 500; labels have their
+    ``smooth``: metres in plan, for lines. ``calm``: metres, for heights; None in a job: by their noise, as the survey
+    tells it, which is then in its place. ``scale``: 500 for 1 : 500; labels have their
     size on the ground from it.
     """
 
     smooth: float
-    calm: float = 0.0
+    calm: Optional[float] = 0.0
     scale: float = 500.0
 
 
@@ -52,7 +54,7 @@ def draw_sheet(tin: Tin, levels: ContourOptions, options: SheetOptions, progress
     Spot heights are those that stand out by an interval or more. Raises SurveyError for options that are no
     lengths.
     """
-    soft = soften_heights(tin, options.calm, part(progress, 0.0, 0.2))
+    soft = soften_heights(tin, options.calm or 0.0, part(progress, 0.0, 0.2))
     exact = trace_contours(soft.tin, levels, part(progress, 0.2, 0.5))
     smooth = smooth_contours(exact, soft.tin, options.smooth, part(progress, 0.5, 0.7))
     millimetre = 0.001 * options.scale  # on the sheet, metres on the ground

@@ -26,7 +26,7 @@ from typing import Tuple
 
 import numpy as np
 
-from ..progress import Progress, silent
+from ..progress import Progress, part, silent
 from ..surface.basins import RankedEdges, climb, height_order, joins, ranked_edges
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
@@ -74,10 +74,12 @@ def find_spots(tin: Tin, min_prominence: float = 0.0, progress: Progress = silen
         return Spots(none, none.astype(np.int8), np.empty((0, 3)), np.empty(0), none, none > 0, tin.origin)
     progress(0.0, "spots")
     rank = height_order(tin)
+    progress(0.1, "spots")
     edges = ranked_edges(tin, rank)
+    progress(0.2, "spots")
     index, kind, on_rim = _classify(tin, rank, edges)
     progress(0.4, "spots")
-    prominence = _prominence(tin.vertices[:, 2], rank, edges, kind, on_rim)
+    prominence = _prominence(tin.vertices[:, 2], rank, edges, kind, on_rim, part(progress, 0.4, 1.0))
     found = np.flatnonzero((kind > 0) & (prominence >= min_prominence))
     found = found[np.lexsort((rank[found], -prominence[found]))]
     progress(1.0, "spots")
@@ -119,11 +121,11 @@ def _classify(tin: Tin, rank: np.ndarray, edges: RankedEdges) -> Tuple[np.ndarra
 
 
 def _prominence(
-    height: np.ndarray, rank: np.ndarray, edges: RankedEdges, kind: np.ndarray, on_rim: np.ndarray
+    height: np.ndarray, rank: np.ndarray, edges: RankedEdges, kind: np.ndarray, on_rim: np.ndarray, progress: Progress
 ) -> np.ndarray:
     """Prominence (n,) of every vertex that has a kind, 0 for all others."""
     prominence = np.zeros(len(rank))
-    ended, saddle = _ended(rank, edges.low, edges.high)
+    ended, saddle = _ended(rank, edges.low, edges.high, part(progress, 0.0, 0.5))
     _note(prominence, ended, saddle, height)
     last = np.setdiff1d(np.flatnonzero(kind == SpotKind.SUMMIT), ended)
     prominence[last] = height[last] - _lowest_around(height, edges)[last]
@@ -133,7 +135,7 @@ def _prominence(
     low = np.concatenate([edges.high, rim])
     high = np.concatenate([edges.low, np.full(len(rim), len(rank))])
     turned = np.append(len(rank) - 1 - rank, len(rank))
-    ended, saddle = _ended(turned, low, high)
+    ended, saddle = _ended(turned, low, high, part(progress, 0.5, 1.0))
     _note(prominence, ended, saddle, height)
     return prominence
 
@@ -145,12 +147,15 @@ def _note(prominence: np.ndarray, ended: np.ndarray, saddle: np.ndarray, height:
     np.maximum.at(prominence, saddle, rise)
 
 
-def _ended(rank: np.ndarray, low: np.ndarray, high: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def _ended(rank: np.ndarray, low: np.ndarray, high: np.ndarray, progress: Progress) -> Tuple[np.ndarray, np.ndarray]:
     """Summits that end and the saddles where they do, as the surface rises out of water that falls.
 
     Where two islands join, the lower of their summits ends.
     """
-    found = joins(rank, climb(rank, low, high), low, high)
+    summit = climb(rank, low, high)
+    progress(0.3, "spots")
+    found = joins(rank, summit, low, high)
+    progress(0.8, "spots")
     names, number = np.unique(np.concatenate([found.one, found.other]), return_inverse=True)
     one, other = number.reshape(2, -1)
     return names[_elders(one, other, rank[names])], found.saddle

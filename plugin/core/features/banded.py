@@ -15,27 +15,25 @@ PART, OVERLAP = 160, 20
 class Layout:
     """Where the unknowns (n,) of all chains stand in a table of rows by columns.
 
-    A column holds a chain, or a part of a long one. ``row, column``: (k,) places; ``of``: (k,) the unknown there;
-    ``answer``: (k,) bool, the place whose answer counts (each unknown once).
+    A column holds a chain, or a part of a long one. ``place``: (k,) places, row by row; ``of``: (k,) the unknown
+    there; ``answer``: (n,) the place whose answer counts for each unknown.
     """
 
     rows: int
     columns: int
-    row: np.ndarray
-    column: np.ndarray
+    place: np.ndarray
     of: np.ndarray
     answer: np.ndarray
 
     def table(self, values: np.ndarray, fill: float) -> np.ndarray:
         """The values (n,) of the unknowns as a table, ``fill`` where there is none."""
-        result = np.full((self.rows, self.columns), fill)
-        result[self.row, self.column] = values[self.of]
-        return result
+        result = np.full(self.rows * self.columns, fill)
+        result[self.place] = values[self.of]
+        return result.reshape(self.rows, self.columns)
 
     def answers(self, table: np.ndarray) -> np.ndarray:
         """The values (n,) back from a table."""
-        result = np.empty(int(self.answer.sum()))
-        result[self.of[self.answer]] = table[self.row[self.answer], self.column[self.answer]]
+        result: np.ndarray = table.ravel()[self.answer]
         return result
 
 
@@ -55,8 +53,11 @@ def make_layout(counts: np.ndarray) -> Layout:
             counted = (place >= (a + OVERLAP if a else 0)) & (place < (b - OVERLAP if b < count else b))
             parts.append((place - a, np.full(len(place), columns), first[chain] + place, counted))
             columns += 1
-    row, column, of, answer = (np.concatenate(part) for part in zip(*parts))
-    return Layout(int(row.max()) + 1, columns, row, column, of, answer)
+    row, column, of, counts_here = (np.concatenate(part) for part in zip(*parts))
+    place = row * columns + column
+    answer = np.empty(int(counts.sum()), np.int64)
+    answer[of[counts_here]] = place[counts_here]
+    return Layout(int(row.max()) + 1, columns, place, of, answer)
 
 
 def solve(a: np.ndarray, b1: np.ndarray, b2: np.ndarray, rhs: np.ndarray) -> Tuple[np.ndarray, ...]:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import List, Tuple
 
 import numpy as np
+from scipy.spatial import cKDTree
 
 from .jumps import Jumps
 from .passes import Passes
@@ -71,6 +72,26 @@ class Candidates:
         """All columns, in the order of the fields."""
         return [self.kind, self.gate, self.x, self.y, self.ex, self.ey, self.size, self.t, self.sigma, self.behind,
                 self.ahead]  # fmt: skip
+
+
+@dataclass(frozen=True)
+class Nearest:
+    """The nearest candidates of its kind to each, itself first: their numbers and distances (m, c), inf for none."""
+
+    number: np.ndarray
+    away: np.ndarray
+
+
+def nearest_of_kind(found: Candidates, count: int) -> Nearest:
+    """The ``count`` nearest candidates of its kind to each of ``found``, fewer where there are not so many."""
+    number, away = np.zeros((len(found), count), np.int64), np.full((len(found), count), np.inf)
+    for kind in np.unique(found.kind):
+        which = np.flatnonzero(found.kind == kind)
+        xy = np.column_stack([found.x[which], found.y[which]])
+        tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
+        far, near = tree.query(xy, k=np.arange(1, min(count, len(which)) + 1))
+        number[which, : near.shape[1]], away[which, : near.shape[1]] = which[near], far
+    return Nearest(number, away)
 
 
 def find_candidates(

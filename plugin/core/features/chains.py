@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from typing import List, Tuple
 
 import numpy as np
-from scipy.spatial import cKDTree
 
-from .candidates import STEP, Candidates
+from .candidates import STEP, Candidates, Nearest
+from .passes import CHUNK
 
 #: Neighbours looked at for each candidate, and kept to its left and to its right.
 NEIGHBOURS, KEPT = 12, 3
@@ -57,31 +57,32 @@ def density(found: Candidates, walked: float) -> np.ndarray:
     return result
 
 
-def make_links(found: Candidates) -> Links:
+def make_links(found: Candidates, nearest: Nearest) -> Links:
     """All links between candidates that could follow each other along a line."""
-    pairs = [_pairs_of_kind(found, np.flatnonzero(found.kind == kind)) for kind in np.unique(found.kind)]
-    a = np.concatenate([pair[0] for pair in pairs]) if pairs else np.empty(0, np.int64)
-    b = np.concatenate([pair[1] for pair in pairs]) if pairs else np.empty(0, np.int64)
-    return _directed(found, a, b)
+    side = found.side
+    parts = [
+        _pairs_from(found, nearest, side, np.arange(a, min(a + CHUNK // NEIGHBOURS, len(found))))
+        for a in range(0, len(found), CHUNK // NEIGHBOURS)
+    ]
+    a, b = (np.concatenate(column) for column in zip(*parts))
+    key = np.sort(np.minimum(a, b) * len(found) + np.maximum(a, b))
+    key = key[np.append(True, np.diff(key) > 0)] if len(key) else key
+    return _directed(found, key // len(found), key % len(found))
 
 
-def _pairs_of_kind(found: Candidates, which: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Pairs (a < b) of candidates ``which`` that are compatible."""
-    if len(which) < 2:
-        return np.empty(0, np.int64), np.empty(0, np.int64)
-    xy = np.column_stack([found.x[which], found.y[which]])
-    count = min(NEIGHBOURS + 1, len(which))
-    tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
-    away, near = tree.query(xy, k=count, distance_upper_bound=LONGEST_LINK)
-    row, column = np.nonzero(np.isfinite(away[:, 1:]))
-    a, b = which[row], which[near[row, column + 1]]
-    long = away[row, column + 1]
+def _pairs_from(
+    found: Candidates, nearest: Nearest, side: np.ndarray, some: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs of the candidates ``some`` with compatible ones."""
+    away = nearest.away[some, 1 : NEIGHBOURS + 1]
+    row, column = np.nonzero(away <= LONGEST_LINK)
+    a, b = some[row], nearest.number[some[row], column + 1]
+    long = away[row, column]
     good = long > 0.05
     a, b, long = a[good], b[good], long[good]
     vx, vy = (found.x[b] - found.x[a]) / long, (found.y[b] - found.y[a]) / long
     side_a, side_b = _cross(found, a, vx, vy), _cross(found, b, vx, vy)
-    good = (np.abs(side_a) > LEAST_SINE) & (np.abs(side_b) > LEAST_SINE) & _alike(found, a, b)
-    side = found.side
+    good = (np.abs(side_a) > LEAST_SINE) & (np.abs(side_b) > LEAST_SINE) & alike(found, a, b)
     good &= side_a * side[a] * side_b * side[b] >= 0
     a, b, left = a[good], b[good], side_a[good] > 0
     # The nearest few on either side of the pass; they come by a and by distance.
@@ -89,17 +90,14 @@ def _pairs_of_kind(found: Candidates, which: np.ndarray) -> Tuple[np.ndarray, np
     lefts = np.cumsum(left)
     before = np.append(0, lefts)[start]
     place = np.where(left, lefts - before - 1, np.arange(len(a)) - start - (lefts - before))
-    a, b = a[place < KEPT], b[place < KEPT]
-    key = np.sort(np.minimum(a, b) * len(found) + np.maximum(a, b))
-    key = key[np.append(True, np.diff(key) > 0)] if len(key) else key
-    return key // len(found), key % len(found)
+    return a[place < KEPT], b[place < KEPT]
 
 
 def _cross(found: Candidates, a: np.ndarray, vx: np.ndarray, vy: np.ndarray) -> np.ndarray:
     return found.ex[a] * vy - found.ey[a] * vx
 
 
-def _alike(found: Candidates, a: np.ndarray, b: np.ndarray) -> np.ndarray:
+def alike(found: Candidates, a: np.ndarray, b: np.ndarray) -> np.ndarray:
     """Mask of pairs whose sizes could be those of one line."""
     size_a, size_b = np.abs(found.size[a]), np.abs(found.size[b])
     doubt = np.hypot(size_a / found.t[a], size_b / found.t[b])
@@ -139,23 +137,32 @@ def make_turns(found: Candidates, links: Links) -> Turns:
     # In on one side of the pass, out on the other.
     start = np.searchsorted(2 * links.a + links.left, np.arange(2 * len(found) + 1))
     opposite = 2 * links.a + ~links.left
-    degree = np.diff(start)[opposite]
-    first = np.repeat(np.arange(len(links.a)), degree)
-    out = np.arange(len(first)) + np.repeat(start[opposite] - np.cumsum(degree) + degree, degree)
-    ux, uy = np.repeat(links.ux, degree), np.repeat(links.uy, degree)
-    vx, vy = links.ux[out], links.uy[out]
+    first, degree = start[opposite], np.diff(start)[opposite]
+    parts = [
+        _turns_from(found, links, np.arange(a, min(a + CHUNK // KEPT, len(links.a))), first, degree)
+        for a in range(0, len(links.a), CHUNK // KEPT)
+    ]
+    into, out, cost = (np.concatenate(column) for column in zip(*parts))
+    return Turns(links.back[into], out, cost, _starts(into), _starts(links.a[into]))
+
+
+def _turns_from(
+    found: Candidates, links: Links, some: np.ndarray, first: np.ndarray, degree: np.ndarray
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Ways from the links ``some``, looked at backwards, into ``degree`` others from ``first`` on, and costs."""
+    many = degree[some]
+    into = np.repeat(some, many)
+    out = np.arange(len(into)) + np.repeat(first[some] - np.cumsum(many) + many, many)
+    ux, uy, vx, vy = links.ux[into], links.uy[into], links.ux[out], links.uy[out]
     cosine = -ux * vx - uy * vy
-    sine = uy * vx - ux * vy
     good = cosine > LEAST_COSINE
-    first, out = first[good], out[good]
-    square = (sine[good] / cosine[good]) ** 2
-    near = 1 / links.long
-    place = found.sigma**2
-    end = place[links.b] * near**2
-    var = end[first] + end[out] + place[links.a[first]] * (near[first] + near[out]) ** 2
-    var += (CURVATURE / 2 * (links.long[first] + links.long[out])) ** 2
-    cost = (FREEDOM + 1) / 2 * np.log10(1 + square / (FREEDOM * var))
-    return Turns(links.back[first], out, cost, _starts(first), _starts(links.a[first]))
+    into, out = into[good], out[good]
+    square = ((uy * vx - ux * vy)[good] / cosine[good]) ** 2
+    near_in, near_out = 1 / links.long[into], 1 / links.long[out]
+    var = (found.sigma[links.b[into]] * near_in) ** 2 + (found.sigma[links.b[out]] * near_out) ** 2
+    var += (found.sigma[links.a[into]] * (near_in + near_out)) ** 2
+    var += (CURVATURE / 2 * (links.long[into] + links.long[out])) ** 2
+    return into, out, (FREEDOM + 1) / 2 * np.log10(1 + square / (FREEDOM * var))
 
 
 def _starts(sorted_numbers: np.ndarray) -> np.ndarray:
@@ -175,11 +182,11 @@ def _best(values: np.ndarray, starts: np.ndarray) -> np.ndarray:
     return equal[_starts(run[equal])]
 
 
-def chain(found: Candidates, walked: float) -> List[np.ndarray]:
+def chain(found: Candidates, nearest: Nearest, walked: float) -> List[np.ndarray]:
     """Lists of candidates that follow each other along a line, two or more."""
     if len(found) < 3:
         return []
-    links = make_links(found)
+    links = make_links(found, nearest)
     if not len(links.a):
         return []
     turns = make_turns(found, links)
@@ -198,8 +205,10 @@ def _values(links: Links, gain: np.ndarray, turns: Turns) -> np.ndarray:
     if not len(turns.into):
         return value
     into = turns.into[turns.by_link]
+    worth = np.empty(len(turns.out))
     for _ in range(ROUNDS):
-        after = np.maximum.reduceat(value[turns.out] - turns.cost, turns.by_link)
+        np.subtract(np.take(value, turns.out, out=worth), turns.cost, out=worth)
+        after = np.maximum.reduceat(worth, turns.by_link)
         value = own.copy()
         value[into] += fade[into] * np.maximum(after, 0)
     return value

@@ -19,6 +19,9 @@ TOO_NEAR = 0.5
 BRIDGE, OFF, OFF_SHARE = 15.0, 0.35, 0.10
 #: Nodes that tell the direction of an end.
 END_NODES = 5
+#: Fewer nodes than so beyond a link so many times as long as usual, and longer than so (m), are of no line whose
+#: direction over so many nodes turns there by more than this (cosine of 30 degrees).
+TAIL, LONG_LINK, LEAST_LONG, DIRECTION, AHEAD = 4, 2.2, 3.0, 4, 0.866
 #: A course of so many nodes, and so many times as long as the gap between its ends, may be a ring.
 LEAST_RING, RING_SHARE = 8, 6.0
 
@@ -274,3 +277,29 @@ def close_courses(nodes: Nodes, courses: List[Course], usual: float) -> List[Cou
         else:
             result.append(Course(course.nodes, course.closed or (ring and len(course.nodes) >= LEAST_RING)))
     return result
+
+
+def without_tails(nodes: Nodes, courses: List[Course]) -> List[Course]:
+    """Open courses without the few nodes at an end that lie beyond a gap and not ahead."""
+    result = []
+    for course in courses:
+        for _ in (0, 1):  # each end in its turn
+            k = course.nodes
+            if not course.closed and len(k) >= TAIL + DIRECTION:
+                course = Course(k[_tail(nodes, k) :])
+            course = Course(course.nodes[::-1], course.closed)
+        result.append(course)
+    return result
+
+
+def _tail(nodes: Nodes, k: np.ndarray) -> int:
+    """How many of the first nodes ``k`` (n,) lie beyond a gap and not ahead of the rest."""
+    xy = np.column_stack([nodes.x[k], nodes.y[k]])
+    link = np.diff(xy, axis=0)
+    long = np.hypot(link[:, 0], link[:, 1])
+    gaps = np.flatnonzero(long[: TAIL - 1] > max(LONG_LINK * float(np.median(long)), LEAST_LONG))
+    for gap in gaps[::-1].tolist():
+        way = xy[gap + DIRECTION] - xy[gap + 1]
+        if way @ link[gap] < AHEAD * np.hypot(*way) * long[gap]:
+            return int(gap) + 1
+    return 0

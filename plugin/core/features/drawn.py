@@ -7,6 +7,7 @@ from typing import List, Tuple
 
 import numpy as np
 
+from ..progress import Progress, silent
 from .candidates import STEP
 from .courses import Course
 from .groups import neighbours
@@ -16,6 +17,7 @@ from .nodes import Nodes
 from .passes import Passes
 from .placing import Placed, Places, place_lines
 from .readings import MOST_AGAINST
+from .rounded import round_corners
 from .segments import Segments
 
 #: Nodes of a ring that are repeated at its ends, so that it is placed as a ring.
@@ -50,7 +52,7 @@ class Drawn:
 
 def draw_courses(
     passes: Passes, noise: np.ndarray, jumps: Jumps, segments: Segments, nodes: Nodes, courses: List[Course],
-    bridging: np.ndarray,
+    bridging: np.ndarray, progress: Progress = silent,
 ) -> List[Drawn]:  # fmt: skip
     """Each course, which has the higher ground on its left, as vertices."""
     if not courses:
@@ -60,7 +62,11 @@ def draw_courses(
     k = np.concatenate(lists)
     own = nodes.take(k)
     placed = place_lines(Places(counts, own.x, own.y, own.ex, own.ey, own.edges, own.chance, own.sigma))
+    progress(0.4, "features")
+    steps_only = np.array([nodes.kind[c.nodes[0]] == STEP for c in courses], bool)
+    placed = _as_given(own, round_corners(counts, steps_only, own, placed))
     foot, top, foot_var, top_var = measured(passes, noise, jumps, segments, own, placed.x, placed.y)
+    progress(0.6, "features")
     before, _ = neighbours(counts)
     run = np.cumsum(np.hypot(placed.x - placed.x[before], placed.y - placed.y[before]))
     drift = (DRIFT * noise[own.point]) ** 2
@@ -76,12 +82,21 @@ def draw_courses(
         # What the pass shares cancels in the step; foot and top together lie best about their middle.
     half = np.where(is_step, _half_face(own, placed), 0.0)
     values = np.column_stack([height, step, half, placed.sigma, height_sigma, step_sigma])
+    progress(0.8, "features")
     onward = _onward(counts, placed)
     row = np.arange(len(k)) - np.repeat(np.cumsum(counts) - counts, counts)
     line = np.repeat(np.arange(len(counts)), counts)[onward]
     placed = Placed(*(getattr(placed, name)[onward] for name in ("x", "y", "nx", "ny", "sigma", "corner")))
     vertices = _curves(np.bincount(line, minlength=len(counts)), placed, values[onward])
     return _by_course(counts, courses, row[onward], line, vertices)
+
+
+def _as_given(own: Nodes, placed: Placed) -> Placed:
+    """``placed`` with the nodes that an outline gives where it has them."""
+    given = (own.kind == STEP) & np.isfinite(own.height)
+    values = ((own.x, placed.x), (own.y, placed.y), (own.ex, placed.nx), (own.ey, placed.ny), (own.sigma, placed.sigma))
+    x, y, nx, ny, sigma = (np.where(given, outline, line) for outline, line in values)
+    return Placed(x, y, nx, ny, sigma, placed.corner & ~given)
 
 
 def _onward(counts: np.ndarray, placed: Placed) -> np.ndarray:
@@ -177,6 +192,9 @@ def _by_course(
         if course.closed:  # it ends where it began
             end = bounds[i] + int(np.searchsorted(at[bounds[i] : bounds[i + 1]], high))
             some = slice(some.start, end + 1)
-        parts = (foot, top, plan, height_sigma, step_sigma)
-        result.append(Drawn(at[some] - low, *(part[some] for part in parts)))
+        parts = [part[some].copy() for part in (foot, top, plan, height_sigma, step_sigma)]
+        if course.closed:
+            for part in parts:
+                part[[0, -1]] = (part[0] + part[-1]) / 2
+        result.append(Drawn(at[some] - low, *parts))
     return result

@@ -11,9 +11,8 @@ from __future__ import annotations
 from typing import List
 
 import numpy as np
-from scipy.spatial import cKDTree
 
-from .candidates import STEP
+from .candidates import STEP, Candidates, Nearest
 from .courses import Course, listed
 from .nodes import Nodes
 
@@ -29,28 +28,19 @@ ARC, SHARPEST = 0.3, 0.4
 STARTS = 8.0
 
 
-def crowds(nodes: Nodes, courses: List[Course]) -> np.ndarray:
-    """Candidates of the same kind that stand out as much for each square metre about each (n,).
-
-    For the nodes of ``courses``; nan for others, and for those of runs.
-    """
-    asked = np.zeros(len(nodes), bool)
-    asked[listed(courses).k] = True
-    result = np.full(len(nodes), np.nan)
-    for kind in np.unique(nodes.kind):
-        same = np.flatnonzero((nodes.kind == kind) & ~nodes.along)
-        if len(same) < 3:
-            continue
-        xy = np.column_stack([nodes.x[same], nodes.y[same]])
+def crowds(found: Candidates, nearest: Nearest) -> np.ndarray:
+    """Candidates of the same kind that stand out as much for each square metre about each (m,)."""
+    result = np.full(len(found), np.nan)
+    for kind in np.unique(found.kind):
+        same = np.flatnonzero(found.kind == kind)
         count = min(CROWD + 1, len(same))
-        own = asked[same]
-        tree = cKDTree(xy, compact_nodes=False, balanced_tree=False)
-        away = tree.query(xy[own], k=count)[0][:, -1]
+        if count < 3:
+            continue
+        away = nearest.away[same, count - 1]
         rank = np.empty(len(same))
-        rank[np.argsort(-nodes.t[same], kind="stable")] = np.arange(1, len(same) + 1)
+        rank[np.argsort(-found.t[same], kind="stable")] = np.arange(1, len(same) + 1)
         half = 0.5 if kind == STEP else 1.0  # steps the other way do not count
-        stands_out = np.maximum(rank[own] / len(same), 0.1)
-        result[same[own]] = half * count / (np.pi * np.maximum(away, 1.0) ** 2) * stands_out
+        result[same] = half * count / (np.pi * np.maximum(away, 1.0) ** 2) * np.maximum(rank / len(same), 0.1)
     return result
 
 

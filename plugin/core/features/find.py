@@ -8,22 +8,26 @@ from typing import List, Optional, Tuple
 import numpy as np
 
 from ..points.pointset import PointSet
-from ..progress import Progress, silent
+from ..progress import Progress, part, silent
 from .alongside import find_runs
 from .beside import look_beside
-from .candidates import find_candidates
-from .chains import chain
-from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of
+from .candidates import find_candidates, nearest_of_kind
+from .chains import NEIGHBOURS, chain
+from .courses import Course, bridge_courses, close_courses, listed, merge_courses, sides_of, without_tails
+from .ditches import fit_ditches
 from .drawn import draw_courses
-from .evidence import crowds, evidence_of
+from .evidence import CROWD, crowds, evidence_of
 from .found import FEWEST, Features, nothing_found
+from .gaps import cut_gaps, off_steps
 from .gates import gate_chances
 from .handed_on import hand_on
+from .islands import with_islands
 from .jumps import Jumps, jumps_at_gates
+from .mouths import cut_mouths
 from .nodes import Nodes, join_nodes, nodes_of_candidates, nodes_of_runs
 from .parallel import parallel_evidence
 from .passes import Passes, in_order, make_passes, noise_at
-from .readings import read_courses
+from .readings import blocks_of, read_courses
 from .rings import close_rounds
 from .segments import Segments, cut_into_segments
 from .verdict import regular, shadows
@@ -99,9 +103,13 @@ def find_features(
         profile.passes, profile.usual, profile.noise, profile.segments, profile.jumps
     )  # fmt: skip
     found = find_candidates(passes, noise, segments, jumps, options.least_step, options.least_bend)
+    progress(0.35, "features")
+    nearest = nearest_of_kind(found, max(CROWD, NEIGHBOURS) + 1)
+    progress(0.4, "features")
     edges, chance = gate_chances(passes, noise, jumps, found)
     parts = [nodes_of_candidates(passes, found, edges, chance)]
-    courses = [Course(k) for k in chain(found, float(passes.s[-1]))]
+    progress(0.45, "features")
+    courses = [Course(k) for k in chain(found, nearest, float(passes.s[-1]))]
     progress(0.5, "features")
     runs = find_runs(passes, noise, look_beside(passes), options.least_step)
     parts.append(nodes_of_runs(passes, runs))
@@ -109,28 +117,46 @@ def find_features(
     courses += [Course(np.arange(a, b)) for a, b in zip((end - runs.counts).tolist(), end.tolist())]
     nodes = join_nodes(parts)
     progress(0.6, "features")
-    courses = _settle(nodes, courses)
+    blocks = blocks_of(passes)
+    nodes, courses, told = with_islands(passes, noise, blocks, found, nodes, _settle(nodes, courses))
     if not courses:
         return nothing_found(len(points), usual)
-    crowd = crowds(nodes, courses)
-    evidence = evidence_of(nodes, crowd, courses)
+    progress(0.61, "features")
+    crowd = np.append(crowds(found, nearest), np.full(len(nodes) - len(found), np.nan))
+    evidence = np.maximum(evidence_of(nodes, crowd, courses), told)
     courses, evidence = _kept(courses, evidence, evidence >= options.proposed - READ_MORE)
     if not courses:
         return nothing_found(len(points), usual)
-    nodes, courses, bridging, evidence = read_courses(passes, noise, jumps, nodes, courses, evidence)
+    nodes, courses, bridging, evidence = read_courses(passes, blocks, noise, jumps, nodes, courses, evidence)
+    courses, evidence = cut_gaps(nodes, crowd, courses, bridging, evidence)
     kept = (evidence >= options.proposed) & _shared(nodes, courses, bridging, options.least_passes)
     courses, evidence = _kept(courses, evidence, kept)
     if not courses:
         return nothing_found(len(points), usual)
+    progress(0.63, "features")
     needed = np.maximum(options.strong, EACH_PASS * _crossed(nodes, courses, bridging))
-    alone = ~shadows(nodes, courses, evidence)
     steady = regular(passes, segments, nodes, courses, bridging, options.strong_bend, evidence >= needed)
     evidence = parallel_evidence(nodes, crowd, courses, evidence, needed, steady)
-    strong = steady & (evidence >= needed)
+    enough = evidence >= needed
+    progress(0.64, "features")
+    nodes, courses, bridging, evidence, strong = fit_ditches(
+        passes,
+        noise,
+        nodes,
+        courses,
+        bridging,
+        evidence,
+        steady & enough,
+        enough,
+        options.strong_bend,
+        part(progress, 0.64, 0.7),
+    )
+    alone = ~shadows(nodes, courses, evidence)
     courses = [course for course, keep in zip(courses, alone) if keep]
-    evidence, strong = evidence[alone], strong[alone]
+    courses, evidence, strong = off_steps(nodes, courses, evidence[alone], strong[alone])
+    courses, evidence, strong = cut_mouths(nodes, courses, evidence, strong)
     progress(0.7, "features")
-    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses, bridging)
+    drawn = draw_courses(passes, noise, jumps, segments, nodes, courses, bridging, part(progress, 0.7, 0.95))
     progress(0.95, "features")
     result = hand_on(points, passes, nodes, courses, bridging, drawn, evidence, strong, usual)
     progress(1.0, "features")
@@ -141,7 +167,7 @@ def _settle(nodes: Nodes, courses: List[Course]) -> List[Course]:
     """Courses that are parts of one line made one, rings closed, the higher ground on the left."""
     courses = bridge_courses(nodes, merge_courses(nodes, courses))
     courses = close_courses(nodes, [course for course in courses if len(course.nodes) >= 3], 3.0)
-    courses = close_rounds(nodes, courses)
+    courses = without_tails(nodes, close_rounds(nodes, courses))
     up = sides_of(nodes, courses)
     return [Course(c.nodes[::-1], c.closed) if side < 0 else c for c, side in zip(courses, up)]
 
@@ -161,7 +187,7 @@ def _shared(nodes: Nodes, courses: List[Course], bridging: np.ndarray, least: in
 
 
 def _crossed(nodes: Nodes, courses: List[Course], bridging: np.ndarray) -> np.ndarray:
-    """Candidates of crossing passes in each course."""
+    """Candidates of crossing passes in each course, that no outline gives."""
     every = listed(courses)
-    across = ~bridging[every.k] & ~nodes.along[every.k]
+    across = ~bridging[every.k] & ~nodes.along[every.k] & np.isnan(nodes.height[every.k])
     return np.bincount(every.of[across], minlength=len(courses))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from enum import Enum
-from typing import Sequence, Tuple
+from typing import List, Sequence, Tuple
 
 import numpy as np
 from scipy.spatial import cKDTree
@@ -186,21 +186,26 @@ def without_doubles(
 
     Whatever kind of break: the known line was placed on purpose and holds the same heights.
     """
+    double = doubles(lines, known)
+    return tuple(line for line, twice in zip(lines, double) if not twice), told_of_doubles(sum(double))
+
+
+def doubles(lines: Sequence[GroundLine], known: Constraints) -> List[bool]:
+    """Whether each line runs beside breaklines with heights that are known already."""
     courses = [
         line.xyz
         for line in known.lines
         if line.kind & LineKind.BREAKLINE and len(line.xyz) > 1 and np.isfinite(line.xyz).all()
     ]
-    if not courses or not lines:
-        return tuple(lines), ()
+    if not courses:
+        return [False] * len(lines)
     tree = cKDTree(places_along(courses)[:, :2])
-    kept = []
-    for line in lines:
-        away = tree.query(places_along(line.parts)[:, :2], distance_upper_bound=REACH)[0]
-        if np.isfinite(away).mean() <= 0.5:
-            kept.append(line)
-    count = len(lines) - len(kept)
-    return tuple(kept), (message(DOUBLES, count=count, reach=REACH),) if count else ()
+    away = [tree.query(places_along(line.parts)[:, :2], distance_upper_bound=REACH)[0] for line in lines]
+    return [bool(np.isfinite(one).mean() > 0.5) for one in away]
+
+
+def told_of_doubles(count: int) -> Tuple[Message, ...]:
+    return (message(DOUBLES, count=count, reach=REACH),) if count else ()
 
 
 def with_status(line: GroundLine, status: LineStatus) -> GroundLine:

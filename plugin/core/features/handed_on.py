@@ -10,8 +10,9 @@ from ..points.pointset import PointSet
 from .candidates import CONVEX, STEP
 from .courses import Course, Listed, listed
 from .drawn import Drawn
+from .forks import join_forks
 from .found import Features, FoundKind, FoundLine
-from .groups import group_median, neighbours
+from .groups import group_mean, group_median, neighbours
 from .nodes import Nodes
 from .passes import Passes
 
@@ -44,12 +45,12 @@ def hand_on(
     rise = np.concatenate([d.top[:, 2] - d.foot[:, 2] for d in drawn])
     steps = group_median(rise, of_vertex, len(drawn))
     doubts = group_median(np.concatenate([d.step for d in drawn]), of_vertex, len(drawn))
-    lines = tuple(
+    lines = [
         _line(passes.origin, kinds[i], courses[i], drawn[i], bridged[start[i] + drawn[i].row[:-1] % every.counts[i]],
               (float(sizes[i]), float(steps[i]), float(doubts[i])), int(shared[i]), float(evidence[i]), bool(strong[i]))
         for i in range(len(courses))
-    )  # fmt: skip
-    return Features(lines, *_marks(len(points), passes, nodes, k, of, strong), noise)
+    ]  # fmt: skip
+    return Features(tuple(join_forks(lines)), *_marks(len(points), passes, nodes, k, of, strong), noise)
 
 
 def _line(
@@ -88,7 +89,10 @@ def _kinds(passes: Passes, nodes: Nodes, k: np.ndarray, of: np.ndarray, many: in
     rise = np.column_stack([sign * (passes.z[back] - middle), sign * (passes.z[fore] - middle)])
     flatter = group_median(rise.min(axis=1), of[across], many)
     steeper = group_median(rise.max(axis=1), of[across], many)
-    one_way = flatter <= FLAT * steeper
+    # What a section gives says itself whether both its sides are steep.
+    given = group_mean(np.isfinite(nodes.height[k]).astype(float), of, many) > 0.5
+    sided = group_mean(nodes.sided[k].astype(float), of, many) > 0.5
+    one_way = np.where(given, sided, flatter <= FLAT * steeper)
     kind = np.zeros(many, np.int64)
     kind[of] = nodes.kind[k]
     names = {True: {True: FoundKind.TOP, False: FoundKind.RIDGE}, False: {True: FoundKind.TOE, False: FoundKind.VALLEY}}

@@ -33,9 +33,17 @@ def measured(
     k = np.flatnonzero((nodes.kind == STEP) & ~nodes.along)
     if len(k):
         foot[k], top[k], foot_var[k], top_var[k] = _beside_gates(passes, noise, jumps, nodes, k, x[k], y[k])
+        k = k[np.isfinite(nodes.height[k])]
+        foot[k], top[k] = nodes.height[k], nodes.height[k] + nodes.rise[k]
+        foot_var[k] = top_var[k] = nodes.height_var[k]
     k = np.flatnonzero((nodes.kind != STEP) & ~nodes.along)
     if len(k):
         foot[k], foot_var[k] = _at_bends(passes, noise, segments, nodes, k, x[k], y[k])
+        given = np.isfinite(nodes.height[k])
+        foot[k], foot_var[k] = (
+            np.where(given, known, own)
+            for known, own in ((nodes.height[k], foot[k]), (nodes.height_var[k], foot_var[k]))
+        )
         top[k], top_var[k] = foot[k], foot_var[k]
     k = np.flatnonzero(nodes.along)
     for at, height, var in ((nodes.point[k], foot, foot_var), (nodes.other[k], top, top_var)):

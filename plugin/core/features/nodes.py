@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from typing import List
+from typing import List, Tuple
 
 import numpy as np
 
@@ -24,7 +24,8 @@ class Nodes:
     ``edges, chance``: gates as of ``Places``. ``leg``: (n,) number of the pass. ``point, other``: (n,) walk points
     before and after the place (of two passes where ``along``). ``along``: (n,) bool, from a run along the line.
     ``decades``: (n,) what a place of a run or a reading tells; 0 for candidates. ``fine``: (n,) bool, the size is
-    well measured.
+    well measured. ``height, height_var``: (n,) height of a bend and its variance where a
+    section gives them, else nan; of a step its foot, where an outline does, ``rise`` (n,) the height of the step there.
     """
 
     kind: np.ndarray
@@ -44,6 +45,9 @@ class Nodes:
     along: np.ndarray
     decades: np.ndarray
     fine: np.ndarray
+    height: np.ndarray
+    height_var: np.ndarray
+    rise: np.ndarray
 
     def __len__(self) -> int:
         return len(self.kind)
@@ -51,6 +55,11 @@ class Nodes:
     def take(self, which: np.ndarray) -> Nodes:
         """Some of them."""
         return Nodes(*(getattr(self, column.name)[which] for column in fields(self)))
+
+
+def no_gates(n: int) -> Tuple[np.ndarray, np.ndarray]:
+    """Gates of ``n`` places that are none, as of ``Nodes``."""
+    return np.zeros((n, _WIDE + 1)), np.zeros((n, _WIDE))
 
 
 def join_nodes(parts: List[Nodes]) -> Nodes:
@@ -67,11 +76,12 @@ def nodes_of_candidates(passes: Passes, found: Candidates, edges: np.ndarray, ch
     edges[back] = -edges[back][:, ::-1]
     chance[back] = chance[back][:, ::-1]
     after = np.minimum(found.gate + 1, len(passes) - 1)
+    unknown = np.full(len(found), np.nan)
     return Nodes(
         kind=found.kind, x=found.x, y=found.y, ex=found.ex * turn, ey=found.ey * turn, size=np.abs(found.size),
         t=found.t, sigma=found.sigma, sided=side != 0, edges=edges, chance=chance, leg=passes.leg[found.gate],
         point=found.gate, other=after, along=np.zeros(len(found), bool), decades=np.zeros(len(found)),
-        fine=found.t > 3.0,
+        fine=found.t > 3.0, height=unknown, height_var=unknown, rise=unknown,
     )  # fmt: skip
 
 
@@ -82,15 +92,16 @@ def nodes_of_runs(passes: Passes, runs: Runs) -> Nodes:
     step = runs.kind == STEP
     dx, dy = passes.x[j] - passes.x[i], passes.y[j] - passes.y[i]
     wide = np.maximum(np.hypot(dx, dy), 0.02)
-    edges, chance = np.zeros((n, _WIDE + 1)), np.zeros((n, _WIDE))
+    edges, chance = no_gates(n)
     half = np.where(step, wide / 2, 0.0)
     edges[:, : BESIDE + 1] = -half[:, None]
     edges[:, BESIDE + 1 :] = half[:, None]
     chance[:, BESIDE] = step
-    whole = np.ones(n, bool)
+    whole, unknown = np.ones(n, bool), np.full(n, np.nan)
     return Nodes(
         kind=runs.kind, x=(passes.x[i] + passes.x[j]) / 2, y=(passes.y[i] + passes.y[j]) / 2,
         ex=np.where(step, dx / wide, -passes.ey[i]), ey=np.where(step, dy / wide, passes.ex[i]),
         size=np.abs(runs.size), t=np.full(n, 5.0), sigma=np.where(step, wide / np.sqrt(12), ON_LINE), sided=step,
         edges=edges, chance=chance, leg=passes.leg[i], point=i, other=j, along=whole, decades=runs.decades, fine=whole,
+        height=unknown, height_var=unknown, rise=unknown,
     )  # fmt: skip

@@ -81,7 +81,7 @@ def _told_beside(
 
 def _offsets(nodes: Nodes, strong: List[Course], k: np.ndarray, asked: np.ndarray) -> np.ndarray:
     """How far (n,) nodes ``k`` lie left of the nearest of the ``strong`` courses; nan where not ``asked``, or far."""
-    place, direction = _places(nodes, strong)
+    place, direction = places_along(nodes, strong)
     result = np.full(len(k), np.nan)
     some = np.flatnonzero(asked)
     xy = np.column_stack([nodes.x[k[some]], nodes.y[k[some]]])
@@ -93,7 +93,7 @@ def _offsets(nodes: Nodes, strong: List[Course], k: np.ndarray, asked: np.ndarra
     return result
 
 
-def _places(nodes: Nodes, courses: List[Course]) -> tuple:
+def places_along(nodes: Nodes, courses: List[Course]) -> tuple:
     """Places (p, 2) along courses and the directions there."""
     every = listed([Course(np.append(c.nodes, c.nodes[:1])) if c.closed else c for c in courses])
     _, after = neighbours(every.counts)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import chain
 from typing import List, Tuple
 
 import numpy as np
@@ -22,13 +23,15 @@ LONG_LINK, LEAST_GAP = 1.5, 1.5
 GO_ON = 1.6
 #: A link between two turns of the same way, of so many radian at least, is looked at along the arc that they foretell,
 #: which turns no more at each end than so, in so many pieces.
-LEAST_ROUND, MOST_ROUND, ARC_PIECES = 0.2, 1.0, 3
+LEAST_ROUND, MOST_ROUND, PIECES = 0.2, 1.0, 3
 #: Doubt (m) of the place of a line that is only bridged.
 LOOSE = 0.25
 #: Decades that one reading tells for or against a line at most; a bend that is not there; the choice of three gates.
 MOST_FOR, MOST_AGAINST, NO_BEND, OF_THREE = 1.0, 0.8, 0.6, 0.3
 #: Decades from which the end of a line goes on to a reading.
 GOES_ON = 0.3
+#: Gates that are looked up together.
+BLOCK = 4
 _LN10 = float(np.log(10.0))
 
 
@@ -51,18 +54,18 @@ class Stretches:
 
 
 def read_courses(
-    passes: Passes, noise: np.ndarray, jumps: Jumps, nodes: Nodes, courses: List[Course], evidence: np.ndarray
-) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray]:
+    passes: Passes, blocks: Blocks, noise: np.ndarray, jumps: Jumps, nodes: Nodes, courses: List[Course],
+    evidence: np.ndarray,
+) -> Tuple[Nodes, List[Course], np.ndarray, np.ndarray]:  # fmt: skip
     """The courses with a node wherever a pass crosses a long link, and drawn on where the next pass shows the same.
 
     Gives the nodes, the courses, which nodes (n,) only bridge, and the evidence with what the readings tell.
     """
     bridging = np.zeros(len(nodes), bool)
-    tree = cKDTree(np.column_stack([passes.x, passes.y]), compact_nodes=False, balanced_tree=False)
     for find, least in ((_gaps, -np.inf), (_beyond, GOES_ON)):
         every = listed(courses)
         where = find(nodes, courses, every)
-        link, gate, share = _crossings(passes, tree, nodes, where)
+        link, gate, share = crossings(passes, blocks, nodes, where)
         clear = jumps.told[gate] & np.isfinite(jumps.size[gate])
         link, gate, share = link[clear], gate[clear], share[clear]
         if not len(link):
@@ -116,28 +119,33 @@ def _gaps(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     gaps = np.flatnonzero(long > np.maximum(LONG_LINK * usual, LEAST_GAP)[every.of])
     before, _ = neighbours(every.counts)
     k = np.column_stack([every.k[i] for i in (before[gaps], gaps, after[gaps], after[after[gaps]])])
-    places = _round_corners(*(_places(nodes, column) for column in k.T))
-    pieces = len(places) - 1
+    aside = _aside(*(_places(nodes, column) for column in k.T))
+    k = k[:, 1:3]
+    a, b = _places(nodes, k[:, 0]), _places(nodes, k[:, 1])
+    right = np.column_stack([(b - a)[:, 1], -(b - a)[:, 0]])
+    places = [a + t * (b - a) + 4 * t * (1 - t) * aside[:, None] * right for t in np.linspace(0, 1, PIECES + 1)]
+    many = PIECES * len(gaps)
     return Stretches(
-        np.concatenate(places[:-1]), np.concatenate(places[1:]), np.tile(every.of[gaps], pieces),
-        np.tile(k[:, 1:3], (pieces, 1)), np.concatenate([gaps + 0.25 + 0.5 * i / pieces for i in range(pieces)]),
-        np.full(pieces * len(gaps), 0.5 / pieces), np.ones(pieces * len(gaps)),
+        np.concatenate(places[:-1]), np.concatenate(places[1:]), np.tile(every.of[gaps], PIECES),
+        np.tile(k, (PIECES, 1)), np.concatenate([gaps + 0.25 + 0.5 * i / PIECES for i in range(PIECES)]),
+        np.full(many, 0.5 / PIECES), np.ones(many),
     )  # fmt: skip
 
 
-def _round_corners(before: np.ndarray, a: np.ndarray, b: np.ndarray, after: np.ndarray) -> List[np.ndarray]:
-    """Places (g, 2) along links from ``a`` to ``b``: an arc where the course turns the same way at both ends."""
+def _aside(before: np.ndarray, a: np.ndarray, b: np.ndarray, after: np.ndarray) -> np.ndarray:
+    """How far (g,), in chords to the right, the middle of an arc from ``a`` to ``b`` lies; 0 where it is straight.
+
+    A course that turns the same way at both ends of the link goes on in an arc.
+    """
     chord = b - a
     turned = []
     for link, sign in ((a - before, 1.0), (after - b, -1.0)):
         cross = sign * (link[:, 0] * chord[:, 1] - link[:, 1] * chord[:, 0])
         turned.append(np.arctan2(cross, (link * chord).sum(axis=1)))
     first, last = turned
-    way = np.sign(first) * (first * last > 0)
     turn = np.minimum(np.minimum(np.abs(first), np.abs(last)), MOST_ROUND)
-    aside = np.where(turn > LEAST_ROUND, way * np.tan(turn / 2) / 2, 0.0)[:, None]  # of an arc's middle, in chords
-    right = np.column_stack([chord[:, 1], -chord[:, 0]])
-    return [a + t * chord + 4 * t * (1 - t) * aside * right for t in np.linspace(0, 1, ARC_PIECES + 1)]
+    result: np.ndarray = np.where((turn > LEAST_ROUND) & (first * last > 0), np.sign(first) * np.tan(turn / 2) / 2, 0.0)
+    return result
 
 
 def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
@@ -160,18 +168,44 @@ def _beyond(nodes: Nodes, courses: List[Course], every: Listed) -> Stretches:
     )  # fmt: skip
 
 
-def _crossings(
-    passes: Passes, tree: cKDTree, nodes: Nodes, where: Stretches
+@dataclass(frozen=True)
+class Blocks:
+    """The gates of the walk a few at a time: ``start, count`` (b,) of each block, and a ``tree`` of their middles."""
+
+    start: np.ndarray
+    count: np.ndarray
+    tree: cKDTree
+
+
+def blocks_of(passes: Passes) -> Blocks:
+    """All gates of the walk."""
+    number = np.arange(len(passes))
+    start = np.flatnonzero((number - passes.first) % BLOCK == 0)
+    count = np.diff(np.append(start, len(passes)))
+    middle = start + count // 2
+    return Blocks(start, count, cKDTree(np.column_stack([passes.x[middle], passes.y[middle]])))
+
+
+def gates_near(blocks: Blocks, middle: np.ndarray, reach: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Pairs of places (n, 2) and all gates within ``reach`` (n,), and more."""
+    near = blocks.tree.query_ball_point(middle, reach)
+    many = np.array([len(some) for some in near], np.int64)
+    block = np.fromiter(chain.from_iterable(near), np.int64, int(many.sum()))
+    count = blocks.count[block]
+    gate = np.arange(int(count.sum())) - np.repeat(np.cumsum(count) - count - blocks.start[block], count)
+    return np.repeat(np.repeat(np.arange(len(near)), many), count), gate
+
+
+def crossings(
+    passes: Passes, blocks: Blocks, nodes: Nodes, where: Stretches
 ) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
     """Stretches (c,) that the walk crosses, the gate there, and the share of the stretch before it."""
     none = np.empty(0, np.int64)
     if not len(where.of):
         return none, none, np.empty(0)
     along = where.b - where.a
-    reach = np.hypot(along[:, 0], along[:, 1]) / 2 + passes.spacing
-    near = tree.query_ball_point((where.a + where.b) / 2, reach)
-    link = np.repeat(np.arange(len(near)), [len(n) for n in near])
-    gate = np.concatenate([np.array(n, np.int64) for n in near])
+    reach = np.hypot(along[:, 0], along[:, 1]) / 2 + BLOCK * passes.spacing
+    link, gate = gates_near(blocks, (where.a + where.b) / 2, reach)
     inside = gate < len(passes) - 1
     link, gate = link[inside], gate[inside]
     whole = passes.leg[gate] == passes.leg[gate + 1]
@@ -229,5 +263,6 @@ def _readings(
         kind=nodes.kind[like], x=x, y=y, ex=ex * turn, ey=ey * turn, size=np.where(seen, rise, size),
         t=np.where(seen, np.abs(rise) / sigma, 0.1), sigma=np.full(n, LOOSE), sided=nodes.sided[like],
         edges=edges, chance=chance, leg=passes.leg[at], point=at, other=after, along=np.zeros(n, bool),
-        decades=told, fine=np.zeros(n, bool),
+        decades=told, fine=np.zeros(n, bool), height=np.full(n, np.nan), height_var=np.full(n, np.nan),
+        rise=np.full(n, np.nan),
     ), told  # fmt: skip

@@ -8,7 +8,7 @@ import numpy as np
 from scipy.spatial import cKDTree
 
 from .alongside import LEAST_RUN
-from .candidates import CONCAVE, CONVEX, STEP
+from .candidates import CONCAVE, CONVEX, STEEP_SIDE, STEP
 from .courses import Course, listed
 from .groups import group_mean, group_median
 from .nodes import Nodes
@@ -116,6 +116,11 @@ def _unsteady(own: Nodes, of: np.ndarray, fine: np.ndarray, many: int) -> Tuple[
     size, group = own.size[fine], of[fine]
     usual = group_median(size, group, many)
     spread = 1.4826 * group_median(np.abs(size - usual[group]), group, many)
+    # The height of a kerb may change along it, but neighbours are alike.
+    same = group[1:] == group[:-1]
+    change = 1.4826 / np.sqrt(2) * group_median(np.abs(np.diff(size))[same], group[1:][same], many)
+    step = group_mean((own.kind == STEP).astype(float), of, many) > 0.5
+    spread = np.where(step, np.fmin(spread, change), spread)
     noise = group_median(size / np.maximum(own.t[fine], 0.1), group, many)
     return own.size, usual, np.sqrt(np.maximum(spread**2 - noise**2, 0)) / usual
 
@@ -138,14 +143,21 @@ def shadows(nodes: Nodes, courses: List[Course], evidence: np.ndarray) -> np.nda
     usual = group_median(nodes.size[every.k], every.of, len(courses))
     # Bends that are but the ends of high steps, or guessed from one point, tell nothing of their own.
     seen = group_mean((nodes.t[every.k] > SEEN_T).astype(float), every.of, len(courses))
+    # Between two steep sides there is the bottom of a ditch; a kerb has one.
+    both = group_mean((~nodes.sided[every.k]).astype(float), every.of, len(courses)) > SEEN_SHARE
+    bottom = (kinds == CONCAVE) & both & (usual >= 2 * STEEP_SIDE)
     beside: Dict[int, List[int]] = {}
     for (bend, step), number in zip(key.tolist(), count.tolist()):
         if number > 0.5 * every.counts[bend]:
             beside.setdefault(step, []).append(bend)
     for step, bends in beside.items():
         told = [i for i in bends if evidence[i] > 0.5 * evidence[step] and seen[i] > SEEN_SHARE]
-        if usual[step] >= OVER_KERBS and any(kinds[i] == CONVEX for i in told):
+        if any(bottom[i] or (kinds[i] == CONVEX and usual[step] >= OVER_KERBS) for i in told):
             result[step] = True
         else:
             result[bends] = True
+    # Beside several steps, as along a street past the mouth of another, it is foot or top of them all.
+    steps = ~result[key[:, 1]] & ~bottom[key[:, 0]]
+    among = np.bincount(key[steps, 0], weights=count[steps], minlength=len(courses))
+    result |= among > 0.5 * every.counts
     return result

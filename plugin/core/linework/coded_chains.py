@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections import Counter
 from dataclasses import dataclass, field
-from typing import Any, Dict, List, Sequence, Tuple
+from typing import Any, Dict, List, Sequence, Set, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text
-from ..points.pointset import PointSet, Reason
+from ..points.pointset import VISIT, PointSet, Reason
 from .codes import CodeRow
 from .convention import Description, Descriptions, Reading, Word
 
@@ -88,6 +88,10 @@ def has_line(description: Description) -> bool:
     return any(each.row is not None and bool(each.row.kind.line) for each in description.readings)
 
 
+#: Code, line number and visit.
+_Key = Tuple[str, str, int]
+
+
 @dataclass
 class Chain:
     """A line while it is being formed: indices of its points and which of them are middles of arcs."""
@@ -112,8 +116,12 @@ class Chainer:
         self.repeated = ~points.used & ((points.reasons & np.uint32(Reason.DUPLICATE)) != 0)
         self.placed = np.isfinite(points.easting) & np.isfinite(points.northing) & np.isfinite(points.height)
         self.chains: List[Chain] = []
-        self.running: Dict[Tuple[str, str], Chain] = {}
-        self.begun: Dict[Tuple[str, str], int] = Counter()
+        self.superseded = (points.reasons & np.uint32(Reason.SUPERSEDED)) != 0
+        visit = points.extra.get(VISIT, np.zeros(len(points), np.int64))
+        self.visit = np.unique(visit.astype(str), return_inverse=True)[1].ravel()
+        self.running: Dict[_Key, Chain] = {}
+        self.begun: Dict[Tuple[Any, ...], int] = Counter()  # by key, and by code and line number of all visits
+        self.broken: Set[_Key] = set()  # by ground that is newer
 
     def run(self, descriptions: Descriptions) -> None:
         """Sort all points with line codes, in their order."""
@@ -127,10 +135,15 @@ class Chainer:
 
     def add(self, index: int, reading: Reading, row: CodeRow) -> None:
         """Put one point on the line its reading names, and do what its words say."""
-        key = (row.code, reading.number)
+        key = (row.code, reading.number, int(self.visit[index]))
         if Word.BEGIN in reading.words:
             self.cut(key, index)
-        chain = self.running.get(key) or self.begin(key, index, row, Word.BEGIN in reading.words)
+            self.broken.discard(key)
+        if self.superseded[index] and not row.closes:
+            self.running.pop(key, None)  # it ends before newer ground, and begins anew behind it
+            self.broken.add(key)
+            return
+        chain = self.running.get(key) or self.begin(key, index, row, Word.BEGIN in reading.words or key in self.broken)
         arc = Word.ARC in reading.words
         if not self.used[index] or not self.placed[index]:
             (chain.placeless if self.used[index] else chain.rejected).append(index)
@@ -140,23 +153,25 @@ class Chainer:
             chain.points.append(index)
             chain.arcs.append(arc)
         if Word.CLOSE in reading.words or Word.END in reading.words:
-            chain.closes |= Word.CLOSE in reading.words
+            chain.closes |= Word.CLOSE in reading.words and key not in self.broken
             del self.running[key]
 
-    def begin(self, key: Tuple[str, str], index: int, row: CodeRow, told: bool) -> Chain:
+    def begin(self, key: _Key, index: int, row: CodeRow, told: bool) -> Chain:
         """A new running chain; later lines of one code and number are told apart by a count."""
-        self.begun[key] += 1
-        label = " ".join(part for part in key if part)
-        if self.begun[key] > 1:
-            label = f"{label} ({self.begun[key]})"
-            if not told:
+        name = key[:2]
+        for counted in (name, key):
+            self.begun[counted] += 1
+        label = " ".join(part for part in name if part)
+        if self.begun[name] > 1:
+            label = f"{label} ({self.begun[name]})"
+            if not told and self.begun[key] > 1:
                 self.report.add(REOPENED, [index], label=label)
         chain = Chain(row, label, index, closes=row.closes)
         self.chains.append(chain)
         self.running[key] = chain
         return chain
 
-    def cut(self, key: Tuple[str, str], index: int) -> None:
+    def cut(self, key: _Key, index: int) -> None:
         """End a chain that still runs when another of its number begins."""
         chain = self.running.pop(key, None)
         if chain is None:

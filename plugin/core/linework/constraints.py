@@ -20,6 +20,10 @@ class LineKind(IntFlag):
     VOID = 4
 
 
+#: Kind, source and corners (r, 2) of each of several rings.
+Rings = Tuple[Tuple[LineKind, int, np.ndarray], ...]
+
+
 @dataclass(frozen=True)
 class ConstraintLine:
     """A chain of vertices that must become edges of the surface.
@@ -28,7 +32,8 @@ class ConstraintLine:
     (it is then taken from the surface around). Boundaries and voids are rings: the last vertex is
     joined to the first whether or not it repeats it. ``points``: (k,) int64 index of the survey point
     of each vertex, -1 where there is none. ``label``: what to call it in messages. ``bridges``: where it is carried
-    across rejected points, or ends short of them; their vertices are survey points.
+    across rejected points, or ends short of them; their vertices are survey points. ``source``: rings of one source
+    count by the even-odd rule; the surface is within the boundaries of all sources and outside the voids of each.
     """
 
     kind: LineKind
@@ -36,6 +41,7 @@ class ConstraintLine:
     points: np.ndarray
     label: str = ""
     bridges: Tuple[Bridge, ...] = ()
+    source: int = 0
 
     @property
     def bridged(self) -> float:

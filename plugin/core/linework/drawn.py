@@ -2,23 +2,26 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from typing import Any, Iterable, List, Optional, Sequence, Tuple
+from dataclasses import dataclass, replace
+from typing import Any, Iterable, List, NamedTuple, Optional, Sequence, Tuple
 
 import numpy as np
 
-from ..messages import QT_TRANSLATE_NOOP, Message, Text
+from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from .chains import count_places, first_of_places, is_flat_ring, same_place
 from .constraints import ConstraintLine, Constraints, LineKind, make_line
 from .faces import FaceLines, FaceSide, vertical_faces
 
 __all__ = [
+    "DRAWN",
+    "DrawnAs",
     "DrawnLines",
     "DrawnRow",
     "FaceLines",
     "FaceSide",
     "constraints_from_rows",
     "merge_constraints",
+    "told_of_heights",
     "vertical_faces",
 ]
 
@@ -49,7 +52,31 @@ CLOSED_BY_PROGRAM = Text(
         "core", "{label}: the ring was open and is closed by a straight edge of {gap:.3f} m from {x:.3f}, {y:.3f}."
     ),
 )
+ALL_ZERO = Text(
+    "drawn.all_zero",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{label}: all heights are 0. If it was drawn without heights, switch their use off, or take them out of the "
+        "file; breaklines can be given as lines without heights.",
+    ),
+)
 
+
+class DrawnAs(NamedTuple):
+    """What a drawn layer or file is for: its ``name``, the ``kind`` of its lines, and whether their heights count."""
+
+    name: str
+    kind: LineKind
+    heights: bool
+
+
+#: In their order of precedence, after the lines of the field codes and before those that the points show.
+DRAWN = (
+    DrawnAs("breaklines", LineKind.BREAKLINE, True),
+    DrawnAs("soft_lines", LineKind.BREAKLINE, False),
+    DrawnAs("boundary", LineKind.BOUNDARY, True),
+    DrawnAs("voids", LineKind.VOID, True),
+)
 _ONE_KIND = (LineKind.BREAKLINE, LineKind.BOUNDARY, LineKind.VOID)
 
 
@@ -100,6 +127,13 @@ def constraints_from_rows(rows: Iterable[DrawnRow]) -> DrawnLines:
     return DrawnLines(Constraints(tuple(lines)), tuple(numbers), tuple(messages))
 
 
+def told_of_heights(rows: Sequence[DrawnRow], label: str) -> Tuple[Message, ...]:
+    """A doubt where all heights of what is called ``label`` are 0: drawing leaves that where none is given."""
+    heights = [np.asarray(part, float).reshape(len(part), -1)[:, 2:].ravel() for row in rows for part in row.parts]
+    every = np.concatenate(heights or [np.empty(0)])
+    return (message(ALL_ZERO, label=label),) if len(every) and np.all(every == 0.0) else ()
+
+
 def _line(kind: LineKind, part: Any, label: str, messages: List[Message]) -> Optional[ConstraintLine]:
     """One part as a constraint, or None with the reason added to ``messages``."""
     if not len(part):
@@ -140,6 +174,10 @@ def _opened(xyz: np.ndarray, label: str, messages: List[Message]) -> np.ndarray:
 def merge_constraints(*constraints: Constraints) -> Constraints:
     """All lines of several constraints in the order given; earlier ones come first where precedence counts.
 
-    Point indices are kept, so all lines with survey points must refer to the same survey.
+    Point indices are kept, so all lines with survey points must refer to the same survey. Each is a source of its own.
     """
-    return Constraints(tuple(line for each in constraints for line in each.lines))
+    lines: List[ConstraintLine] = []
+    for each in constraints:
+        before = 1 + max((line.source for line in lines), default=-1)
+        lines += [replace(line, source=line.source + before) for line in each.lines]
+    return Constraints(tuple(lines))

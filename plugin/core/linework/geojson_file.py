@@ -7,6 +7,7 @@ it; without that member they are longitude and latitude in WGS 84 (RFC 7946), un
 from __future__ import annotations
 
 import json
+import math
 from pathlib import Path
 from typing import Any, Dict, List, NamedTuple, Optional, Sequence, Tuple
 
@@ -162,11 +163,19 @@ def properties_of(feature: Any) -> Dict[str, Any]:
 
 
 def geometry_of(feature: Any) -> Tuple[Optional[str], Any]:
-    """Kind and coordinates of a feature's geometry; None twice where it has none."""
+    """Kind and coordinates of a feature's geometry; None twice where it has none, or no place (RFC 7946, 3.1)."""
     geometry = feature.get("geometry") if isinstance(feature, dict) else None
-    if not isinstance(geometry, dict):
+    if not isinstance(geometry, dict) or _is_empty(geometry.get("coordinates")):
         return None, None
     return str(geometry.get("type")), geometry.get("coordinates")
+
+
+def _is_empty(coordinates: Any) -> bool:
+    """Whether there are lists within lists, and no place in them."""
+    level = [coordinates]
+    while level and all(isinstance(one, list) for one in level):
+        level = [part for one in level for part in one]
+    return not level
 
 
 def positions(places: Sequence[Sequence[float]]) -> np.ndarray:
@@ -175,3 +184,11 @@ def positions(places: Sequence[Sequence[float]]) -> np.ndarray:
     if not np.all(np.isfinite(xy)):
         raise ValueError("a coordinate is not finite")
     return xy
+
+
+def places_with_heights(places: Sequence[Sequence[float]]) -> np.ndarray:
+    """Places (k, 3) of a line or ring, height nan where there is none. Raises TypeError or ValueError."""
+    xyz = np.array([[*place[:3], *[math.nan] * (3 - len(place))] for place in places], float).reshape(-1, 3)
+    if not np.all(np.isfinite(xyz[:, :2])):
+        raise ValueError("a coordinate is not finite")
+    return xyz

@@ -47,13 +47,13 @@ def ask_surface(tin: Tin, xy: np.ndarray) -> PlaceAnswers:
     on = np.flatnonzero(triangle >= 0)
     height, slope, aspect = (np.full(len(xy), np.nan) for _ in range(3))
     height[on] = heights_in(tin, triangle[on], xy[on] - tin.origin)
-    slope[on], aspect[on] = slope_and_aspect(_gradients(tin.vertices[tin.triangles[triangle[on]]]))
+    slope[on], aspect[on] = slope_and_aspect(gradients(tin.vertices[tin.triangles[triangle[on]]]))
     return PlaceAnswers(triangle, height, slope, aspect)
 
 
 def triangle_gradients(tin: Tin) -> np.ndarray:
     """Rise of height per metre east and per metre north of each triangle, (m, 2) float64."""
-    return _gradients(tin.corners())
+    return gradients(tin.corners())
 
 
 def triangle_slopes(tin: Tin) -> Tuple[np.ndarray, np.ndarray]:
@@ -79,7 +79,7 @@ def slope_in_degrees(slope: np.ndarray) -> np.ndarray:
     return degrees
 
 
-def _gradients(corner: np.ndarray) -> np.ndarray:
+def gradients(corner: np.ndarray) -> np.ndarray:
     """Gradients (k, 2) of triangles with corners (k, 3, 3)."""
     e, f = corner[:, 1] - corner[:, 0], corner[:, 2] - corner[:, 0]
     area = e[:, 0] * f[:, 1] - e[:, 1] * f[:, 0]

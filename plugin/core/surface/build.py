@@ -13,13 +13,13 @@ from ..points.pointset import PointSet
 from ..progress import Progress, part, silent
 from .crossings import CrossingRule, Snapped, split_crossings
 from .delaunay import triangulate
-from .drape import HELD, drape_soft_lines
+from .drape import HELD, RIM, drape_soft_lines
 from .insert import insert_segments
 from .line_heights import doubtful_heights
 from .meetings import Conflict
 from .mesh import Mesh
 from .network import Duplicate, Network, build_network
-from .region import inside_rings, without_long_rim
+from .region import beyond_rim, inside_rings, without_long_rim
 from .rim import radius_in_passes, without_hollow_rim, without_rim_slivers
 from .tin import GRID, Tin
 
@@ -59,6 +59,14 @@ UNUSED_POINTS = Text(
     QT_TRANSLATE_NOOP("core", "{count} vertices are outside the boundary or the trimmed rim, or inside a void."),
     one=QT_TRANSLATE_NOOP("core", "One vertex is outside the boundary or the trimmed rim, or inside a void."),
 )
+BOUNDARIES = Text(
+    "several_boundaries",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "There are {count} boundaries, such as one by field codes and one that was drawn: the surface is what lies "
+        "within all of them.",
+    ),
+)
 SPLIT_CROSSINGS = Text(
     "crossings_split",
     QT_TRANSLATE_NOOP(
@@ -76,13 +84,13 @@ LINES_OVER_POINTS = Text(
     "lines_over_points",
     QT_TRANSLATE_NOOP(
         "core",
-        "Lines run through {count} survey points at other heights; the points keep theirs. Largest difference "
-        "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
-        "at {second_height:.3f} m.",
+        "Lines run through or end on {count} survey points at other heights; the points keep theirs. Largest "
+        "difference {spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the "
+        "point {second} at {second_height:.3f} m.",
     ),
     one=QT_TRANSLATE_NOOP(
         "core",
-        "A line runs through a survey point at another height; the point keeps its own. Difference "
+        "Lines run through or end on a survey point at another height; the point keeps its own. Largest difference "
         "{spread:.3f} m, at E {easting:.3f} N {northing:.3f}: {first} at {first_height:.3f} m and the point {second} "
         "at {second_height:.3f} m.",
     ),
@@ -114,8 +122,8 @@ class SurfaceReport:
     """What went into a surface and what was done on the way.
 
     ``points_used``: survey points that shaped it by themselves; ``duplicates``, ``conflicts``: records; ``on_points``:
-    lines that run through survey points at other heights; ``outside``: triangles dropped by boundary and voids;
-    ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
+    lines that run through or end on survey points at other heights; ``outside``: triangles dropped by boundary and
+    voids; ``trimmed``: peeled off the rim; ``edges``: marked edges by kind;
     ``unused_vertices``: vertices without a triangle; ``messages`` say the same for people.
     """
 
@@ -165,7 +173,7 @@ class Triangulation:
     """The triangulation of all that the survey gives, and which of its m triangles the surface takes.
 
     ``mesh`` covers the convex hull and shares ``x``, ``y`` with ``network``, which has the heights.
-    ``inside`` (m,): within the boundary and outside the voids; ``trimmed`` (m,): peeled off the rim;
+    ``inside`` (m,): within the boundary and the rim, outside the voids; ``trimmed`` (m,): peeled off the rim;
     ``keep`` (m,): what the surface takes. ``doubts``: what is to be told of the heights of lines.
     """
 
@@ -187,6 +195,8 @@ def triangulate_survey(
     network, duplicates = build_network(points, constraints)
     mesh, network, snapped = _triangulate_lines(network, points, constraints, options, progress)
     inside = inside_rings(mesh, network.rings) if network.rings else np.ones(mesh.triangle_count, bool)
+    inside &= ~beyond_rim(mesh)
+    mesh.kind &= np.uint8(255 - HELD - RIM)
     keep = without_long_rim(mesh, inside, options.max_rim_edge)
     keep = without_hollow_rim(mesh, keep, options.max_rim_radius)
     if options.max_rim_passes is not None:
@@ -234,8 +244,7 @@ def _triangulate_lines(
     draped = drape_soft_lines(both, around)
     draped = split_crossings(draped, constraints, CrossingRule.FIRST, 0.0, file).network
     mesh = _triangulate_network(draped, np.ones(len(draped.segments), bool), file, part(progress, 0.5, 1.0))
-    mesh.kind &= np.uint8(255 - HELD)
-    return mesh, draped.part(draped.kind != HELD), snapped
+    return mesh, draped.part(draped.kind & np.uint8(255 - HELD - RIM) != 0), snapped
 
 
 def _with_soft(hard: Network, network: Network) -> Network:
@@ -303,8 +312,12 @@ def _messages(whole: Triangulation, unused: int) -> Tuple[Message, ...]:
     for text, found in ((SPLIT_CROSSINGS, whole.conflicts), (LINES_OVER_POINTS, whole.on_points)):
         if found:
             most = max(found, key=lambda c: c.difference)
-            said.append(message(text, count=len(found), spread=most.difference, **vars(most)))
+            places = len({(c.easting, c.northing) for c in found})
+            said.append(message(text, count=places, spread=most.difference, **vars(most)))
     said += whole.doubts
+    boundaries = {source for kind, source, _ in whole.network.rings if kind & LineKind.BOUNDARY}
+    if len(boundaries) > 1:
+        said.append(message(BOUNDARIES, count=len(boundaries)))
     if unused:
         said.append(message(UNUSED_POINTS, count=unused))
     return tuple(said)

@@ -7,8 +7,9 @@ each way). What met before anything was rounded, within half a unit, is joined t
 on another is not left to rounding. All this is done again until nothing is left to do; then lines meet
 at their vertices only, and none passes another's vertex within half a unit. Decided in whole numbers.
 
-Heights: where lines meet the rule chosen says which counts, and every difference is told with both heights. A survey
-point that a line passes keeps its height.
+Heights: all lines that meet at a place, whether they end there, pass or cross, count alike, each once: the rule chosen
+says which height counts. Each place is told once, with the two heights that differ most. A survey point that a
+line passes or ends on keeps its height; it is told. Lines that differ there are told or refused as anywhere.
 """
 
 from __future__ import annotations
@@ -22,7 +23,7 @@ import numpy as np
 from ..linework.constraints import Constraints
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from .boxes import box_pairs
-from .meetings import TOLD, Conflict, Crossings, Meetings, Told, owners_of
+from .meetings import Conflict, Crossings, Meetings, Told, own_voices
 from .network import Network
 from .predicates import orientation
 from .splits import with_splits, with_vertices
@@ -53,7 +54,7 @@ class Snapped:
     """Lines that meet at vertices only.
 
     ``conflicts``: every crossing, and the other places where lines meet at different heights. ``on_points``: lines
-    that pass survey points at other heights; these have kept theirs.
+    that pass or end on survey points at other heights; these have kept theirs.
     """
 
     network: Network
@@ -80,10 +81,10 @@ def split_crossings(
         there = len(network.x)
         network, vertex = with_vertices(network, crossing.x, crossing.y, np.full(len(first), np.nan))
         meets = _meetings(network, first, second, vertex, passed)
-        told.crossings(network, first, second, crossing)
         told.meetings(network, meets, there)
+        told.crossings(network, first, second, vertex, crossing)
         if rule is CrossingRule.REFUSE:
-            told.refuse(tolerance)
+            told.refuse(network, tolerance)
         if len(meets.segment) == 0:
             break
         fresh = len(network.segments) - len(np.unique(meets.segment))
@@ -94,7 +95,7 @@ def split_crossings(
             east, north = (column[network.segments[-1, 0]] * GRID for column in (network.x, network.y))
             place = {"easting": float(east + network.origin[0]), "northing": float(north + network.origin[1])}
             raise SurveyError(RESTLESS, file=file, **place)
-    return Snapped(network, tuple(told.conflicts), tuple(told.on_points))
+    return Snapped(network, tuple(told.conflicts(network)), tuple(told.on_points))
 
 
 def _passed(network: Network, fresh: int) -> np.ndarray:
@@ -139,47 +140,46 @@ def _meetings(
 
 def _with_heights(network: Network, meets: Meetings, rule: CrossingRule) -> Network:
     """The heights of the vertices where segments meet, by ``rule``; survey points keep theirs."""
-    owner = owners_of(network)
-    own = np.unique(meets.vertex[np.isfinite(network.z[meets.vertex])])
-    vertex = np.concatenate([own, meets.vertex])
-    line = np.concatenate([owner[own], network.line[meets.segment]])
-    height = np.concatenate([network.z[own], meets.height])
-    passes = np.arange(len(vertex)) >= len(
-        own
-    )  # a line's own vertex speaks for it before what lies between its vertices
-    order = np.lexsort((height, passes, line, vertex))
-    order = order[np.isfinite(height[order]) & (network.source[vertex[order]] < 0)]
-    vertex, line, height = vertex[order], line[order], height[order]
-    once = np.append(True, (np.diff(vertex) != 0) | (np.diff(line) != 0))[: len(vertex)]  # each line has one voice
-    vertex, height = vertex[once], height[once]
-    start = np.flatnonzero(np.append(True, np.diff(vertex) != 0)[: len(vertex)])
-    z = network.z.copy()
+    own = own_voices(network, np.unique(meets.vertex))
+    passing_by = np.column_stack([meets.vertex, network.line[meets.segment], meets.height])
+    passing_by = passing_by[network.source[meets.vertex] < 0]
+    voices = np.vstack([own, passing_by[np.isfinite(passing_by[:, 2])]])
+    # a line's own vertex speaks for it before what lies between its vertices
+    passes = np.arange(len(voices)) >= len(own)
+    order = np.lexsort((voices[:, 2], passes, voices[:, 1], voices[:, 0]))
+    voices, passes = voices[order], passes[order]
+    first = np.append(True, np.any(np.diff(voices[:, :2], axis=0) != 0, axis=1))[: len(voices)]
+    voices = voices[first | ~passes]
+    rest = network.shared[~np.isin(network.shared[:, 0], meets.vertex)]
+    return replace(network, z=_by_rule(network.z, voices, rule), shared=np.vstack([rest, voices]))
+
+
+def _by_rule(z: np.ndarray, voices: np.ndarray, rule: CrossingRule) -> np.ndarray:
+    """Heights ``z`` (n,) with those that lines give: vertex, line and height (v, 3), in that order.
+
+    The first line's lowest, or the mean of the lines, each with the mean of what it has there.
+    """
+    if len(voices) == 0:
+        return z
+    z = z.copy()
     if rule is CrossingRule.FIRST:
-        z[vertex[start]] = height[start]
-    elif len(start):
-        z[vertex[start]] = np.add.reduceat(height, start) / np.diff(np.append(start, len(vertex)))
-    return replace(network, z=z)
+        start = np.flatnonzero(np.append(True, np.diff(voices[:, 0]) != 0))
+        z[voices[start, 0].astype(np.int64)] = voices[start, 2]
+        return z
+    start = np.flatnonzero(np.append(True, np.any(np.diff(voices[:, :2], axis=0) != 0, axis=1)))
+    height = np.add.reduceat(voices[:, 2], start) / np.diff(np.append(start, len(voices)))
+    vertex, height = (column[np.lexsort((height, voices[start, 0]))] for column in (voices[start, 0], height))
+    start = np.flatnonzero(np.append(True, np.diff(vertex) != 0))  # heights in order: a sum free of the order of lines
+    z[vertex[start].astype(np.int64)] = np.add.reduceat(height, start) / np.diff(np.append(start, len(vertex)))
+    return z
 
 
 def _at_shared_places(network: Network, rule: CrossingRule, told: Told) -> Network:
-    """Vertices of several lines at one place: they have the mean; ``FIRST`` gives them that of the first line."""
-    if len(network.shared) == 0:
-        return network
-    vertex, line, height = (
-        network.shared[:, 0].astype(np.int64),
-        network.shared[:, 1].astype(np.int64),
-        network.shared[:, 2],
-    )
-    start = np.flatnonzero(np.append(True, np.diff(vertex) != 0))
-    first = np.repeat(start, np.diff(np.append(start, len(vertex))))
-    off = np.abs(height - height[first])
-    apart = np.flatnonzero(off > TOLD)
-    told.pairs(network, vertex[apart], line[first[apart]], height[first[apart]], line[apart], height[apart])
-    if rule is not CrossingRule.FIRST:
-        return network
-    z = network.z.copy()
-    z[vertex[start]] = height[start]
-    return replace(network, z=z)
+    """Vertices of several lines at one place have their heights by ``rule``; survey points keep theirs."""
+    told.on_survey_points(network, network.shared)
+    told.voices(network.shared)
+    between_lines = network.shared[network.source[network.shared[:, 0].astype(np.int64)] < 0]
+    return replace(network, z=_by_rule(network.z, between_lines, rule))
 
 
 def crossing_pairs(network: Network, fresh: int = 0) -> Tuple[np.ndarray, np.ndarray]:

@@ -46,10 +46,11 @@ def triangulate(x: np.ndarray, y: np.ndarray, tile_points: Optional[int] = None,
 
 def _sewn(x: np.ndarray, y: np.ndarray, tile_points: Optional[int], progress: Progress) -> Tuple[np.ndarray, Mesh]:
     """The points in an order (n,) of their own and their triangulation, numbered in that order."""
-    size = tile_points or TILE_POINTS
+    size, order = tile_points or TILE_POINTS, np.arange(len(x))
     while True:
         if len(x) <= (tile_points or max(_WHOLE, 2 * size)):
-            return np.arange(len(x)), Mesh(x, y, *_triangulate_tile(x, y))
+            x, y = x[order], y[order]  # after the order of tiles: what is near in plan is near in memory
+            return order, Mesh(x, y, *_triangulate_tile(x, y, tile_points is None and size > TILE_POINTS))
         order, bounds = _tiles(x, y, size)
         tx, ty = x[order], y[order]
         pieces = _triangulate_tiles(tx, ty, bounds, tile_points is None, progress)
@@ -103,9 +104,9 @@ def _cuts(value: np.ndarray, parts: int) -> np.ndarray:
     return even
 
 
-def _triangulate_tile(x: np.ndarray, y: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+def _triangulate_tile(x: np.ndarray, y: np.ndarray, on_curves: bool = False) -> Tuple[np.ndarray, np.ndarray]:
     """Half-edges ``(vertex, twin)`` of the Delaunay triangulation of one tile's points."""
-    mesh = Mesh(x, y, *triangulate_piece(x, y))
+    mesh = Mesh(x, y, *triangulate_piece(x, y, on_curves))
     mesh.legalise()
     return mesh.vertex, mesh.twin
 

@@ -17,6 +17,8 @@ from .tin import GRID
 
 #: Bit on edges that have to stay while soft lines are inserted, so that the surface keeps its shape.
 HELD = 128
+#: Bit on the edges of the rim. A vertex on one is rounded to the grid, so that it may no longer be convex there.
+RIM = 64
 
 
 def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
@@ -25,7 +27,8 @@ def drape_soft_lines(network: Network, mesh: Mesh) -> Network:
     Their vertices take the surface's height; where they cross an edge they get a vertex on it. Parts outside the
     surface are left out. The hard lines come back as the marked edges of ``mesh``, split where a soft
     line crosses them; so do, with the bit ``HELD``, the sides of all triangles that a soft line enters.
-    Without these the new vertices would draw other edges through the triangles around and change heights.
+    Without these the new vertices would draw other edges through the triangles around and change heights. The edges
+    of the rim have the bit ``RIM``: what the new triangulation has beyond them is no part of the surface.
     """
     z = network.z.copy()
     bare = np.flatnonzero(np.isnan(z))
@@ -62,13 +65,14 @@ def _beside(mesh: Mesh, h: np.ndarray) -> np.ndarray:
 
 
 def _hold(network: Network, mesh: Mesh, half_edge: np.ndarray, triangles: np.ndarray) -> Network:
-    """Mark the sides of ``triangles`` with ``HELD``; ``half_edge``: those of the last segments of ``network``."""
+    """Mark sides of ``triangles`` with ``HELD``, the rim with ``RIM``; ``half_edge``: those of the last segments."""
     entered = np.zeros(mesh.triangle_count, bool)
     entered[triangles] = True
     twin = mesh.twin[half_edge]
     side = entered[half_edge // 3] | ((twin >= 0) & entered[twin // 3])
     kind = network.kind.copy()
     kind[len(kind) - len(half_edge) :][side] |= HELD
+    kind[len(kind) - len(half_edge) :][twin < 0] |= RIM
     return replace(network, kind=kind)
 
 

@@ -8,10 +8,11 @@ from typing import Iterator, List, Sequence, Tuple
 import numpy as np
 
 from ..features.found import FoundKind
-from ..features.ground_lines import GroundLine, LineStatus
+from ..features.ground_lines import GroundLine, LineStatus, doubles, told_of_doubles
 from ..linework.constraints import ConstraintLine, Constraints, LineKind, make_line
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import PointSet
+from ..progress import Progress, silent
 from .crossings import crossing_pairs
 from .network import build_network
 
@@ -50,22 +51,31 @@ class Held:
     messages: Tuple[Message, ...] = ()
 
 
-def found_breaklines(lines: Sequence[GroundLine], known: Constraints, points: PointSet) -> Held:
+def found_breaklines(
+    lines: Sequence[GroundLine], known: Constraints, points: PointSet, progress: Progress = silent
+) -> Held:
     """The used ones of ``lines`` as breaklines that cross neither ``known`` lines nor each other, and what gave way.
 
     The label of each is its kind and its number from 1. Those decided by hand go before the others, which keep their
-    order. A stretch that crosses an earlier line is left out, foot and top together; decided exactly, on the grid of
-    the surface.
+    order. A line that runs beside known breaklines is left out. So is a stretch that crosses an earlier line, foot and
+    top together; decided exactly, on the grid of the surface.
     """
     used = [number for number, line in enumerate(lines) if line.status is LineStatus.USED]
+    twice = doubles([lines[number] for number in used], known)
+    told = told_of_doubles(sum(twice))
+    used = [number for number, double in zip(used, twice) if not double]
     used.sort(key=lambda number: not lines[number].by_hand)
     stretches = [each for number in used for each in _stretches(number, lines[number])]
     if not stretches:
-        return Held()
+        return Held(messages=told)
+    progress(0.1, "features")
     own = [make_line(LineKind.BREAKLINE, lines[s.line].parts[s.part][s.at : s.at + 2]) for s in stretches]
+    progress(0.3, "features")
     network, _ = build_network(points, Constraints((*known.lines, *own)))
+    progress(0.7, "features")
     hard = network.part(~network.soft)
     dropped = _dropped(stretches, lines, hard.line - len(known), *crossing_pairs(hard))
+    progress(0.9, "features")
     result: List[ConstraintLine] = []
     steps: List[np.ndarray] = []
     for number in used:
@@ -75,7 +85,8 @@ def found_breaklines(lines: Sequence[GroundLine], known: Constraints, points: Po
             courses = [xyz[a:b] for a, b in _runs(held)]
             result += [make_line(LineKind.BREAKLINE, course, label) for course in courses]
             steps += courses if lines[number].kind is FoundKind.STEP else []
-    return Held(Constraints(tuple(result)), tuple(steps), _told([s for s in stretches if s in dropped], lines))
+    told = (*told, *_told([s for s in stretches if s in dropped], lines))
+    return Held(Constraints(tuple(result)), tuple(steps), told)
 
 
 def _stretches(number: int, line: GroundLine) -> Iterator[_Stretch]:

@@ -73,8 +73,8 @@ def doubtful_heights(points: PointSet, constraints: Constraints) -> Tuple[Messag
     said: List[Message] = []
     for whole, text in ((True, AT_ZERO), (False, PARTLY_AT_ZERO)):
         some = [(label, line.xyz) for label, line in zero if bool(np.all(line.xyz[:, 2] == 0)) == whole]
-        around = [(label, height[tree.query(xyz[xyz[:, 2] == 0, :2])[1]]) for label, xyz in some]
-        far = [(label, z) for label, z in around if np.nanmin(z) > _FAR or np.nanmax(z) < -_FAR]
+        around = [(label, _beside(tree, height, xyz[xyz[:, 2] == 0, :2])) for label, xyz in some]
+        far = [(label, z) for label, z in around if len(z) and (np.nanmin(z) > _FAR or np.nanmax(z) < -_FAR)]
         if far:
             low, high = min(np.nanmin(z) for _, z in far), max(np.nanmax(z) for _, z in far)
             labels = _labels([label for label, _ in far])
@@ -83,6 +83,13 @@ def doubtful_heights(points: PointSet, constraints: Constraints) -> Tuple[Messag
     if through:
         said.append(message(WITHOUT_HEIGHTS, count=len(through), labels=_labels(through)))
     return tuple(said)
+
+
+def _beside(tree: cKDTree, height: np.ndarray, xy: np.ndarray) -> np.ndarray:
+    """Heights of the points nearest to places (k, 2), but for places on a point, which keeps its own height."""
+    distance, nearest = tree.query(xy)
+    result: np.ndarray = height[nearest[distance > GRID / 2]]
+    return result
 
 
 def _is_bare(line: ConstraintLine) -> bool:

@@ -8,7 +8,7 @@ in slivers. Beside the surface the nearest place of the rim answers, up to ``RIM
 
 from __future__ import annotations
 
-from typing import Iterator, NamedTuple, Tuple
+from typing import Iterator, NamedTuple, Optional, Tuple
 
 import numpy as np
 
@@ -21,6 +21,8 @@ RIM = GRID
 
 _BITS = 16  # a place is a whole number of 2**-16 of the plan grid
 _FRACTION = (1 << _BITS) - 1
+_FEW = 20  # triangles for each place from which only those around it are looked at
+_STEPS = 60  # triangles that a place is followed through
 
 
 class _Places(NamedTuple):
@@ -35,15 +37,18 @@ class _Places(NamedTuple):
         return _Places(*(column[which] for column in self))
 
 
-def locate(tin: Tin, xy: np.ndarray) -> np.ndarray:
+def locate(tin: Tin, xy: np.ndarray, start: Optional[np.ndarray] = None) -> np.ndarray:
     """Triangle (q,) int64 under each place ``xy`` (q, 2) in metres of the CRS; -1 outside the surface.
 
     A place on an edge or a vertex belongs to the triangle of lowest number; one up to ``RIM`` beside the rim to that
-    of the nearest edge of the rim; nan places are outside.
+    of the nearest edge of the rim; nan places are outside. ``start``: a triangle (q,) near each place, -1 where none is
+    known; finds the same, sooner.
     """
     local = np.asarray(xy, float) - tin.origin
     found = np.full(len(local), len(tin.triangles), np.int64)
     near = _about(tin, local)
+    if start is not None:
+        near = _followed(tin, local, near, start, found)
     for i, t in _holding(tin, local, near):
         np.minimum.at(found, i, t)
     lost = near[found[near] == len(tin.triangles)]
@@ -67,15 +72,52 @@ def _about(tin: Tin, local: np.ndarray) -> np.ndarray:
     return np.flatnonzero(np.all((local >= low - RIM) & (local <= high + RIM), axis=1))
 
 
+def _followed(tin: Tin, local: np.ndarray, near: np.ndarray, start: np.ndarray, found: np.ndarray) -> np.ndarray:
+    """Put into ``found`` (q,) the triangles of places with numbers ``near`` that lie right inside the one that a walk
+    from ``start`` (q,) comes to; the numbers of the others.
+
+    The walk goes on over the edge from which the place lies farthest out. Where lines hold edges it may go in a circle.
+    """
+    places, now, number = _whole(local[near]), start[near], np.arange(len(near))
+    whole = np.ones(len(near), bool)
+    for _ in range(_STEPS):
+        number = number[now[number] >= 0]
+        if not len(number):
+            break
+        sides = _sides(tin, now[number], places.take(number))
+        inside = np.all([(side > 0) | ((side == 0) & (beyond > 0)) for side, beyond in sides], axis=0)
+        here = number[inside]
+        found[near[here]], whole[here] = now[here], False
+        outer = np.argmin([side for side, _ in sides], axis=0)
+        now[number] = np.where(inside, -1, tin.neighbours[now[number], outer])
+    return near[whole]
+
+
 def _holding(tin: Tin, local: np.ndarray, near: np.ndarray) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
     """Pairs (place, triangle) as of :func:`triangles_at`, of the places with numbers ``near``, in parts."""
+    if not len(near):
+        return
     low, high = tin.vertices[:, :2].min(axis=0), tin.vertices[:, :2].max(axis=0)
-    corner = tin.vertices[tin.triangles][:, :, :2] - low
+    some = np.arange(len(tin.triangles))
+    if _FEW * len(near) < len(some):
+        some = _boxes_around(tin, local[near])
+    corner = tin.vertices[tin.triangles[some]][:, :, :2] - low
     place, whole = np.maximum(local[near] - low, 0.0), _whole(local[near])
     cell = _cell(corner, float(np.prod(high - low)), len(place))
-    for i, t in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
+    for i, k in candidate_pairs(place[:, :1], place[:, 1:], corner[:, :, 0], corner[:, :, 1], cell):
+        t = some[k]
         within = np.all([side >= 0 for side, _ in _sides(tin, t, whole.take(i))], axis=0)
         yield near[i[within]], t[within]
+
+
+def _boxes_around(tin: Tin, local: np.ndarray) -> np.ndarray:
+    """Numbers of the triangles between whose least and greatest x, and y, lies that of one of few places (q, 2)."""
+    mask = np.ones(len(tin.triangles), bool)
+    for axis in (0, 1):
+        value, corner = np.sort(local[:, axis]), tin.vertices[:, axis]
+        before = np.searchsorted(value, corner - RIM)[tin.triangles].min(axis=1)
+        mask &= np.searchsorted(value, corner + RIM)[tin.triangles].max(axis=1) > before
+    return np.flatnonzero(mask)
 
 
 def _cell(corner: np.ndarray, whole: float, places: int) -> float:

@@ -7,7 +7,7 @@ from typing import Optional, Tuple
 
 import numpy as np
 
-from ..linework.constraints import Constraints, LineKind
+from ..linework.constraints import Constraints, LineKind, Rings
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import PointSet
 from .cells import runs
@@ -51,9 +51,9 @@ LINE_WITHOUT_PLACE = Text(
 
 @dataclass(frozen=True)
 class Duplicate:
-    """Several heights given for one plan position (equal to 0.1 mm), a survey point's among them.
+    """Several heights of survey points at one plan position (equal to 0.1 mm).
 
-    The surface takes their mean. ``source_lines``: lines of the survey file, 0 for a vertex that a line gave.
+    The surface takes their mean. ``source_lines``: lines of the survey file.
     """
 
     easting: float
@@ -72,9 +72,11 @@ class Network:
     ``x, y``: (n,) int64 from ``origin`` in units of ``GRID``; positions are distinct. ``z``: (n,) float64 m,
     nan where only lines without heights run. ``source``: (n,) int64 first survey point there, -1 if none.
     ``segments``: (k, 2) int64 vertices; ``kind``: (k,) uint8; ``line``: (k,) int64 number of the constraint;
-    ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind.
+    ``soft``: (k,) bool, the segment's line has no heights. ``rings``: boundary and void rings (r, 2) with kind and
+    source.
     ``touches``: (t, 2) segments and vertices they met as given or whose cells they run through, None if not known.
-    ``shared``: vertex, line and height (s, 3) of the vertices of lines that share a place, but not with a survey point.
+    ``shared``: vertex, line and height (s, 3) of the vertices of lines that share a place, with others or with a survey
+    point that they are not made of.
     """
 
     x: np.ndarray
@@ -85,7 +87,7 @@ class Network:
     kind: np.ndarray
     line: np.ndarray
     soft: np.ndarray
-    rings: Tuple[Tuple[LineKind, np.ndarray], ...]
+    rings: Rings
     origin: np.ndarray
     touches: Optional[np.ndarray] = None
     shared: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
@@ -128,15 +130,15 @@ def to_grid(xy: np.ndarray, origin: np.ndarray) -> np.ndarray:
 def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, Tuple[Duplicate, ...]]:
     """Snap the used ``points`` and the lines to the grid and join what falls on one position.
 
-    Rule for several heights at one position: their mean. A line's vertex that is a survey point counts
-    once; a line passes by its rejected points. A height that is not finite counts as none. Raises SurveyError
-    for fewer than three positions, for points over 107 km apart and for places that are not finite. Points that are
-    ``alone`` or ``in_line`` take part only where a line runs to them.
+    Rule for several heights at one position: the mean of the survey points', if there are any, else of the lines'.
+    A line's vertex that is a survey point counts once; a line passes by its rejected points. A height that is not
+    finite counts as none. Raises SurveyError for fewer than three positions, for points over 107 km apart and for
+    places that are not finite. Points that are ``alone`` or ``in_line`` take part only where a line runs to them.
     """
     constraints = _past_rejected(constraints, points.used)
     used = np.flatnonzero(_shaping(points, constraints))
     corners = np.concatenate([line.xyz for line in constraints.lines] or [np.empty((0, 3))])
-    of_point = np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
+    of_point = _points_of(constraints)
     plan = np.vstack([np.column_stack([points.easting[used], points.northing[used]]), corners[:, :2]])
     if len(plan) == 0:
         raise SurveyError(TOO_FEW, file=points.source, count=0)
@@ -157,17 +159,21 @@ def build_network(points: PointSet, constraints: Constraints) -> Tuple[Network, 
     soft |= np.isnan(z[segments]).any(axis=1)
     touches = met(x, y, segments, ends + len(used), (plan - origin) / GRID, vertex)
     lengths = np.array([len(line.xyz) for line in constraints.lines], np.int64)
-    shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths))
-    shared = shared[first[shared[:, 0].astype(np.int64)] < 0]
+    shared = _shared(of_line, own_height, np.repeat(np.arange(len(lengths)), lengths), first >= 0)
     return Network(x, y, z, first, segments, kind, line, soft, rings, origin, touches, shared), duplicates
 
 
 def _shaping(points: PointSet, constraints: Constraints) -> np.ndarray:
     """Mask (n,) of the points that shape the surface."""
     mask = points.shaping
-    for line in constraints.lines:
-        mask[line.points[line.points >= 0]] = True
+    own = _points_of(constraints)
+    mask[own[own >= 0]] = True
     return np.asarray(mask)
+
+
+def _points_of(constraints: Constraints) -> np.ndarray:
+    """The survey points (c,) at all corners of lines, one after another, -1 for none."""
+    return np.concatenate([line.points for line in constraints.lines] or [np.empty(0, np.int64)])
 
 
 def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints, plan: np.ndarray) -> None:
@@ -185,6 +191,9 @@ def _check_places(points: PointSet, used: np.ndarray, constraints: Constraints, 
 
 def _past_rejected(constraints: Constraints, used: np.ndarray) -> Constraints:
     """The lines without their vertices at rejected points."""
+    own = _points_of(constraints)
+    if used[own[own >= 0]].all():
+        return constraints
     lines = []
     for line in constraints.lines:
         stays = line.points < 0
@@ -222,8 +231,11 @@ def _merge_heights(
     vertex: np.ndarray, z: np.ndarray, grid: np.ndarray, height: np.ndarray, source: np.ndarray,
     points: PointSet, origin: np.ndarray,
 ) -> Tuple[Duplicate, ...]:  # fmt: skip
-    """Set ``z`` of positions with several heights to their mean; a record of each."""
+    """Set ``z`` of positions with several heights to their mean, survey points before lines; a record of the former."""
     known = np.isfinite(height)
+    of_points = np.zeros(len(z), bool)
+    of_points[vertex[known & (source >= 0)]] = True
+    known &= (source >= 0) | ~of_points[vertex]
     z[vertex[known]] = height[known]
     several = np.flatnonzero(known & (np.bincount(vertex[known], minlength=len(z))[vertex] > 1))
     if len(several) == 0:
@@ -242,23 +254,21 @@ def _merge_heights(
     lines = [tuple(sorted(line[a : a + c])) for a, c in zip(start.tolist(), count.tolist())]
     columns = (place[:, 0], place[:, 1], count, lowest, highest, mean)
     found = map(Duplicate, *(c.tolist() for c in columns), lines)
-    # Lines alone: told where lines meet. A point and lines of one height: joined on purpose.
-    points_there = np.add.reduceat(of_point.astype(np.int64), start).tolist()
-    kept = [d for d, n in zip(found, points_there) if n > (d.highest == d.lowest)]
+    kept = [d for d, point in zip(found, of_point[start].tolist()) if point]  # of lines: told where lines meet
     return tuple(sorted(kept, key=lambda d: d.source_lines))
 
 
 def _segments(
     constraints: Constraints, vertex: np.ndarray, grid: np.ndarray, without: np.ndarray
-) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Tuple[Tuple[LineKind, np.ndarray], ...]]:
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray, np.ndarray, Rings]:
     """Segments, the numbers (k, 2) of the corners of lines they run between, kind, line, softness; rings.
 
     Of all corners one after another: ``vertex`` (c,), ``grid`` (c, 2) and the mask ``without`` (c,) of those without
     a height.
     """
     length = np.array([len(line.xyz) for line in constraints.lines], np.int64)
-    closed = np.array([line.closed for line in constraints.lines], bool) & (length > 0)
     kinds = np.array([int(line.kind) for line in constraints.lines], np.uint8)
+    closed = ((kinds & np.uint8(LineKind.BOUNDARY | LineKind.VOID)) != 0) & (length > 0)
     first, count = np.cumsum(length) - length, length + closed  # a ring comes back to its first corner
     line = np.repeat(np.arange(len(count)), count)
     corner = (first[line] + runs(np.zeros(len(count), np.int64), count) % np.maximum(length, 1)[line]).astype(np.int64)
@@ -266,13 +276,17 @@ def _segments(
     ends = np.column_stack([corner[step], corner[step + 1]])
     number = line[step]
     soft = np.any(without[ends], axis=1)
-    rings = tuple((constraints.lines[i].kind, grid[first[i] : first[i] + length[i]]) for i in np.flatnonzero(closed))
+    rings = tuple(
+        (constraints.lines[i].kind, constraints.lines[i].source, grid[first[i] : first[i] + length[i]])
+        for i in np.flatnonzero(closed)
+    )
     return vertex[ends], ends, kinds[number], number, soft, rings
 
 
-def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray) -> np.ndarray:
-    """Vertex, line and height (s, 3) of the corners of lines that share their vertex with others, in that order."""
+def _shared(vertex: np.ndarray, height: np.ndarray, line: np.ndarray, at_point: np.ndarray) -> np.ndarray:
+    """Vertex, line and height (s, 3) of the corners of lines that share their vertex with others or, by the mask
+    ``at_point`` (n,), with a survey point; in that order."""
     known = np.flatnonzero(np.isfinite(height))
     order = known[np.lexsort((height[known], line[known], vertex[known]))]
-    some = order[np.bincount(vertex[order], minlength=1)[vertex[order]] > 1]
+    some = order[(np.bincount(vertex[order], minlength=1)[vertex[order]] > 1) | at_point[vertex[order]]]
     return np.column_stack([vertex[some], line[some], height[some]])

@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from typing import List, Optional, Tuple
+from typing import Dict, List, Optional
 
 import numpy as np
 
-from ..linework.constraints import LineKind
+from ..linework.constraints import LineKind, Rings
+from .drape import RIM
 from .mesh import Mesh, following
 from .parts import connected_parts
 from .tin import GRID
 
-_EDGE_OF_REGION = int(LineKind.BOUNDARY | LineKind.VOID)
+_EDGE_OF_REGION = int(LineKind.BOUNDARY | LineKind.VOID) | RIM
 
 
 def triangles_by_region(mesh: Mesh) -> np.ndarray:
@@ -20,21 +21,37 @@ def triangles_by_region(mesh: Mesh) -> np.ndarray:
     return connected_parts(mesh.triangle_count, passable // 3, mesh.twin[passable] // 3)
 
 
-def inside_rings(mesh: Mesh, rings: Tuple[Tuple[LineKind, np.ndarray], ...]) -> np.ndarray:
-    """Mask (m,) of the triangles inside the boundary rings, if there are any, and outside the void rings.
+def inside_rings(mesh: Mesh, rings: Rings) -> np.ndarray:
+    """Mask (m,) of the triangles inside the boundary rings of every source that has any, and outside all void rings.
 
-    Several rings of a kind count by the even-odd rule: a ring in a ring is a hole, a ring in a hole an island.
+    Several rings of a kind and source count by the even-odd rule: a ring in a ring is a hole, a ring in a hole an
+    island.
     """
     label = triangles_by_region(mesh)
     place = _largest_centroids(mesh, label)
     keep = np.ones(len(place), bool)
-    boundaries = [ring for kind, ring in rings if kind & LineKind.BOUNDARY]
-    voids = [ring for kind, ring in rings if kind & LineKind.VOID]
-    if boundaries:
-        keep &= even_odd(place, boundaries)
-    if voids:
-        keep &= ~even_odd(place, voids)
+    for kind in (LineKind.BOUNDARY, LineKind.VOID):
+        of: Dict[int, List[np.ndarray]] = {}
+        for its, source, ring in rings:
+            if its & kind:
+                of.setdefault(source, []).append(ring)
+        for own in of.values():
+            keep &= even_odd(place, own) == (kind == LineKind.BOUNDARY)
     mask: np.ndarray = keep[label]
+    return mask
+
+
+def beyond_rim(mesh: Mesh) -> np.ndarray:
+    """Mask (m,) of the slivers outside the edges marked ``RIM``, if there are such edges.
+
+    They lead around the end of a boundary on the rim, from its one side to the other.
+    """
+    if not np.any(mesh.kind & RIM):
+        return np.zeros(mesh.triangle_count, bool)
+    inner = np.flatnonzero((mesh.twin >= 0) & (mesh.kind & RIM == 0))
+    label = connected_parts(mesh.triangle_count, inner // 3, mesh.twin[inner] // 3)
+    outer = np.flatnonzero((mesh.twin < 0) & (mesh.kind & RIM == 0)) // 3
+    mask: np.ndarray = np.isin(label, label[outer])
     return mask
 
 
