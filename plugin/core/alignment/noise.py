@@ -19,8 +19,6 @@ from ..surface.tin import GRID, Tin
 from .line import Alignment
 from .slopes import HeightNoise
 
-#: Standard deviation (m) of one RTK height, all of it, and of the part in it that drifts; common practice, no source.
-USUAL_SIGMA, USUAL_DRIFT = 0.015, 0.007
 #: Seconds over which drift forgets itself; common practice, no source.
 DRIFT_TIME = 90.0
 STRIP, WALKING = 1.0, 1.2
@@ -33,6 +31,7 @@ DRIFT_TOO_LARGE = Text(
         "The drift of {drift:g} m is larger than the standard deviation of a height, {sigma:g} m, of which it is a "
         "part. Give a smaller drift or a larger standard deviation.",
     ),
+    metric=True,  # as the options are
 )
 NO_POINTS_MATCH = Text(
     "alignment.no_points_match",
@@ -106,10 +105,24 @@ def noise_from_points(
 
 def survey_noise(line: Alignment, tin: Tin, time: Optional[np.ndarray], sigma: float, drift: float) -> HeightNoise:
     """Noise of a surface made from points recorded at ``time`` (p,) in seconds; None where that is not known."""
-    if time is None or not np.any(np.isfinite(time)):
+    return timed_noise(line, tin, vertex_times(tin, time), sigma, drift)
+
+
+def timed_noise(line: Alignment, tin: Tin, time: Optional[np.ndarray], sigma: float, drift: float) -> HeightNoise:
+    """Noise of a surface whose vertices were recorded at ``time`` (n,) in seconds, nan where unknown; None: by strips.
+
+    Raises SurveyError for a drift larger than sigma.
+    """
+    if time is None:
         return strip_noise(line, tin, sigma, drift)
-    own = np.where(tin.vertex_source >= 0, time[np.maximum(tin.vertex_source, 0)], np.nan)
-    return HeightNoise(white_part(sigma, drift), drift, DRIFT_TIME, own)
+    return HeightNoise(white_part(sigma, drift), drift, DRIFT_TIME, time)
+
+
+def vertex_times(tin: Tin, time: Optional[np.ndarray]) -> Optional[np.ndarray]:
+    """Seconds (n,) of the vertices from those (p,) of the points; nan for those that are no points, None for none."""
+    if time is None or not np.any(np.isfinite(time)):
+        return None
+    return np.where(tin.vertex_source >= 0, time[np.maximum(tin.vertex_source, 0)], np.nan)
 
 
 def _points_of(tin: Tin, points: PointSet) -> np.ndarray:

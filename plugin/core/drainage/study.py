@@ -11,8 +11,10 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..progress import Progress, named, part, silent
+from ..quality.noise import USUAL_SIGMA
 from ..surface.dissolve import LabelledPolygon
 from ..surface.tin import Tin
+from ..units import nice_length
 from .catchments import Outlet, find_catchments
 from .fates import find_fates, find_first_vertices
 from .flow import Flow, Passages, build_flow
@@ -24,9 +26,6 @@ from .ponds import PondOptions, Ponds, find_ponds
 from .rational import FlowUnits, PeakFlows, peak_flows
 from .shares import Shares, shared_out
 from .shores import pond_shores
-
-#: Standard deviation of a height where nothing tells it, metres: RTK in the open (common practice, no source).
-USUAL_SIGMA = 0.015
 
 BAD_OPTION = Text(
     "water.bad_option", QT_TRANSLATE_NOOP("core", "{name} is {value}; it must be a number from 0 up. Correct it.")
@@ -161,10 +160,8 @@ def study_water(
 
 
 def suiting_spacing(tin: Tin, across: int = 15) -> float:
-    """1, 2 or 5 times a power of ten metres that fits about ``across`` times across the site."""
-    wanted = max(math.sqrt(tin.plan_area) / across, 1e-3)
-    power = 10.0 ** math.floor(math.log10(wanted))
-    return max(factor * power for factor in (1.0, 2.0, 5.0) if factor * power <= wanted * (1 + 1e-9))
+    """Metres, round in the unit of the CRS, that fit about ``across`` times across the site."""
+    return nice_length(max(math.sqrt(tin.plan_area) / across, 1e-3), tin.crs)
 
 
 def grid_places(tin: Tin, spacing: float) -> np.ndarray:

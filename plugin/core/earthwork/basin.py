@@ -44,9 +44,10 @@ def examine_basin(
     wet = np.zeros(len(tin.triangles), bool)
     wet[wet_triangles(tin, level, pit)] = True
     water = Comparison(tin.part(wet), Plane(level))
+    certainty = certainty.of_nodes(np.unique(tin.triangles[wet]))
     spill_sigma = float(np.hypot(certainty.sigma, certainty.drift))
     doubt = doubt_of_pieces(water.both, water.existing, None, certainty.of(water.existing), offset_sigma=spill_sigma)
-    limits = usual_limits(water.both)
+    limits = usual_limits(water.both, tin.crs)
     polygons = tuple(polygon for polygon in depth_polygons(water, limits) if polygon.label > 0)
     depths = tuple(each for each in volumes_in_depths(water.both, limits) if not each.is_cut)
     return Basin(tin, storage, doubt.fill, limits, depths, polygons)

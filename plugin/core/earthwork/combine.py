@@ -3,31 +3,31 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from typing import List, Sequence, Tuple
+from typing import List, Sequence, Tuple, Union
 
 import numpy as np
 
 from ..linework.constraints import ConstraintLine, Constraints, LineKind
 from ..points.pointset import make_points
 from ..surface.along import lay_lines
-from ..surface.ask import triangle_boxes
+from ..surface.ask import gradients, triangle_boxes
 from ..surface.boxes import box_pairs
 from ..surface.build import SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.dissolve import dissolve
-from ..surface.locate import heights_at, locate
+from ..surface.locate import heights_at, locate, triangles_at
 from ..surface.mesh import twins_of
 from ..surface.network import to_grid
 from ..surface.parts import connected_parts
 from ..surface.tin import GRID, Tin
+from .polygons import FLAT
 from .segments import edge_segments, rim_edges, split_at
 
-_STEP = 5e-3  # metres of height: less between design and ground at the design's outline is no step
 _FACE = 0.02  # metres in plan that a step takes, since a surface has one height at a place
 _ON_EDGE = 1.5e-4  # an outline vertex so near to an edge was on it before it was rounded to the grid
 _SHIFT, _HELD = 3, 64  # bits: edges of the triangulation that are no lines of the surface are held all the same
 _GROUND_RIM, _DESIGN_RIM = 1, 128  # bits of edges at which ground or design ends
-_CLOSE = 2 * GRID  # metres beside an edge within which a vertex may be joined to it
+_CLOSE = 2 * GRID  # metres beside an edge within which a vertex may be joined to it, or around it a slope matters
 _SLIVER = 3 * GRID  # a triangle that is higher than this has its middle clear of what rounding moves
 
 
@@ -36,15 +36,16 @@ def combine(existing: Tin, design: Tin) -> Tin:
 
     Away from the design's outline all triangles stay as they are; those that the outline cuts are cut there. Where the
     design ends above or below the ground (an end without slopes), the step leans outward by 2 cm. At the outline, where
-    both differ by 5 mm or less, the ground's height counts. A design wholly beside the ground stands beside it.
-    Edge kinds of both stay.
+    both meet but for the rounding of its vertices to the grid (see :func:`_meet`), the ground's height counts, but the
+    design's in the face of a steeper wall. A design wholly beside the ground stands beside it. Edge kinds of both stay.
     """
     near = _near(existing, design)
     if not np.any(near):
         return _stitched(existing, near, design)
     ground = existing.part(near)
+    border = (existing.neighbours[near] >= 0) & (ground.neighbours < 0)
     rings = [_met(ground, ring[:-1]) for ring in _outline(design)]
-    return _stitched(existing, near, _joined(ground, design, rings))
+    return _stitched(existing, near, _joined(ground, border, design, rings))
 
 
 def _near(existing: Tin, design: Tin) -> np.ndarray:
@@ -91,43 +92,94 @@ def _steps(existing: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tuple[Lis
     lines: List[np.ndarray] = []
     places = [np.empty((0, 2))]
     for xy in rings:
-        ahead = np.roll(xy, -1, axis=0) - xy
-        normal = np.column_stack([ahead[:, 1], -ahead[:, 0]]) / np.hypot(*ahead.T)[:, None]
-        both = normal + np.roll(normal, 1, axis=0)
-        away = 2 * _FACE * both / np.maximum(np.sum(both * both, axis=1), 0.5)[:, None]
-        out, ground = xy + away, np.full(len(xy), np.nan)
-        for share in (1.0, 0.5, 0.25, 0.1, 0.05):  # nearer, where the rim of the ground is near
-            lost = np.isnan(ground)
-            out[lost] = xy[lost] + share * away[lost]
-            ground[lost] = heights_at(existing, out[lost])
-        with np.errstate(invalid="ignore"):  # off the ground there is no step
-            step = np.abs(ground - heights_at(design, xy)) > _STEP
-            places.append(xy[np.abs(heights_at(existing, xy) - heights_at(design, xy)) > _STEP])
-        whole = (step | np.roll(step, -1)) & np.isfinite(ground) & np.isfinite(np.roll(ground, -1))
+        step = np.isfinite(heights_at(existing, xy)) & ~_meet(existing, design, xy)[0]
+        places.append(xy[step])
+        out = _beside_outline(existing, design, xy)
+        known = np.isfinite(out[:, 0])
+        whole = (step | np.roll(step, -1)) & known & np.roll(known, -1)
         lines += [out[[i, (i + 1) % len(out)]] for i in np.flatnonzero(whole).tolist()]
     return lines, np.concatenate(places)
 
 
-def _joined(near: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tin:
-    """The near part of the ground cut along the design's outline, and the design's triangles in it."""
+def _beside_outline(existing: Tin, design: Tin, xy: np.ndarray) -> np.ndarray:
+    """A place (k, 2) on the ground up to 2 cm beside each vertex (k, 2) of a ring of the design's outline, or nan."""
+    ahead = np.roll(xy, -1, axis=0) - xy
+    along = ahead / np.hypot(*ahead.T)[:, None]
+    normal = np.column_stack([along[:, 1], -along[:, 0]])
+    both = normal + np.roll(normal, 1, axis=0)
+    away = 2 * _FACE * both / np.maximum(np.sum(both * both, axis=1), 0.5)[:, None]
+    ways = [share * away for share in (1.0, 0.5, 0.25, 0.1, 0.05)]  # nearer, where the rim of the ground is near
+    for angle in np.radians([60.0, 30.0, 10.0]):  # and nearer to either edge, where the outline comes to that rim
+        for edge, side in ((along, normal), (-np.roll(along, 1, axis=0), np.roll(normal, 1, axis=0))):
+            ways.append(2 * _FACE * (np.cos(angle) * edge + np.sin(angle) * side))
+    out = np.full(xy.shape, np.nan)
+    for number, way in enumerate(ways):
+        lost = np.flatnonzero(np.isnan(out[:, 0]))
+        place = xy[lost] + way[lost]
+        on = np.isfinite(heights_at(existing, place))
+        if number >= 5:
+            on &= locate(design, place) < 0
+        out[lost[on]] = place[on]
+    return out
+
+
+def _meet(existing: Tin, design: Tin, place: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
+    """Masks of the places (q, 2) at which both surfaces have one height, as far as the plan grid can tell, and of those
+    where the ground is a wall: steeper than 1 : 1 and than the design.
+
+    A vertex where they meet is moved by up to the grid, so their heights differ by up to that times both slopes. Of the
+    triangles about the place the flattest of each surface counts: beside a steep slope, or a step that is lost in the
+    grid, a platform's height holds.
+    """
+    ground, own = _flattest(existing, place), _flattest(design, place)
+    with np.errstate(invalid="ignore"):
+        apart = np.abs(heights_at(existing, place) - heights_at(design, place))
+        mask: np.ndarray = apart <= GRID * (ground + own) + FLAT
+    return mask, ground > np.maximum(own, 1.0)
+
+
+def _flattest(tin: Tin, place: np.ndarray) -> np.ndarray:
+    """The least slope (q,), rise over run, of the triangles about each place (q, 2); 0 without any."""
+    around = np.array([[x, y] for x in (-1, 0, 1) for y in (-1, 0, 1)]) * _CLOSE
+    number, triangle = triangles_at(tin, (place[:, None] + around).reshape(-1, 2))
+    some, at = np.unique(triangle, return_inverse=True)
+    slope = np.hypot(*gradients(tin.vertices[tin.triangles[some]]).T)
+    found = np.full(len(place), np.inf)
+    np.minimum.at(found, number // len(around), slope[at.reshape(-1)])
+    found[np.isinf(found)] = 0.0
+    return found
+
+
+def _joined(near: Tin, border: np.ndarray, design: Tin, rings: Sequence[np.ndarray]) -> Tin:
+    """The near part of the ground cut along the design's outline, and the design's triangles in it.
+
+    ``border``: (m, 3) bool, edges of the near part across which the ground goes on.
+    """
     steps, stepping = _steps(near, design, rings)
     outline = np.vstack(rings)
-    inner, inner_kind = edge_segments(design)
-    inner_bits = _held(inner_kind, _DESIGN_RIM * rim_edges(design))
-    inner, of_inner = split_at(inner, outline, _ON_EDGE)
+    edges, edge_kind = edge_segments(design)
+    at_rim = rim_edges(design)
+    rim, of_rim = split_at(edges[at_rim], outline, _ON_EDGE)
     around, kind = edge_segments(near)
     ends_ground = rim_edges(near)
     around, of = split_at(around, np.unique(outline, axis=0), _ON_EDGE)
     outside = locate(design, around.mean(axis=1)) < 0
     around, of = _set_back(around[outside], of[outside], to_grid(stepping, near.origin), near.origin)
-    segments = np.concatenate([around, inner])
-    bits = np.concatenate([_held(kind, _GROUND_RIM * ends_ground)[of], inner_bits[of_inner]])
+    segments = np.concatenate([around, edges[~at_rim], rim])
+    bits = np.concatenate(
+        [
+            _held(kind, _GROUND_RIM * ends_ground)[of],
+            _held(edge_kind[~at_rim]),
+            _held(edge_kind[at_rim], _DESIGN_RIM)[of_rim],
+        ]
+    )
     lines = [_line(segment, int(own)) for segment, own in zip(segments, bits)]
     lines += [_line(line, _HELD | int(LineKind.BREAKLINE) << _SHIFT) for line in steps]
     corners = np.vstack([line.xyz for line in lines])
     options = SurfaceOptions(crossing=CrossingRule.MEAN)
     tin = build_surface(make_points(*corners.T, crs=design.crs), Constraints(tuple(lines)), options).tin
-    keep = _within(tin, design, _DESIGN_RIM) | _within(tin, near, _GROUND_RIM)
+    far = _across(tin, near, border)
+    keep = _within(tin, design, _DESIGN_RIM, far) | _within(tin, near, _GROUND_RIM, far)
     return replace(
         tin,
         vertices=np.column_stack([tin.vertices[:, :2], _heights(tin, near, design, outline)]),
@@ -136,14 +188,31 @@ def _joined(near: Tin, design: Tin, rings: Sequence[np.ndarray]) -> Tin:
     )
 
 
-def _held(kind: np.ndarray, rim: np.ndarray) -> np.ndarray:
+def _held(kind: np.ndarray, rim: Union[int, np.ndarray] = 0) -> np.ndarray:
     """Bits (e,) of edges that stay, with the ``kind`` (e,) they had."""
     bits: np.ndarray = _HELD | (kind.astype(np.int64) << _SHIFT) | rim
     return bits
 
 
-def _within(tin: Tin, surface: Tin, rim: int) -> np.ndarray:
-    """Mask (m,) of the triangles that are in a ``surface`` whose rim is the edges with the bit ``rim``.
+def _across(tin: Tin, near: Tin, border: np.ndarray) -> np.ndarray:
+    """The triangles of ``tin`` across ``border`` (m, 3), edges of the ``near`` ground that it has too."""
+    triangle, side = np.nonzero(border)
+    other, edge = np.nonzero(tin.edge_kind & _GROUND_RIM)
+    pairs = []
+    for surface, first, last in (
+        (near, near.triangles[triangle, side], near.triangles[triangle, (side + 1) % 3]),
+        (tin, tin.triangles[other, (edge + 1) % 3], tin.triangles[other, edge]),
+    ):
+        keys = _keys(to_grid(surface.vertices[:, :2] + surface.origin, tin.origin))
+        pairs.append(np.column_stack([keys[first], keys[last]]))
+    number = np.unique(np.concatenate(pairs), axis=0, return_inverse=True)[1].reshape(-1)
+    found: np.ndarray = other[np.isin(number[len(triangle) :], number[: len(triangle)])]
+    return found
+
+
+def _within(tin: Tin, surface: Tin, rim: int, far: np.ndarray) -> np.ndarray:
+    """Mask (m,) of the triangles that are in a ``surface`` whose rim is the edges with the bit ``rim``; those of the
+    numbers ``far`` (f,) are not.
 
     Whole parts between rims of ground and design are in or out. What is but slivers is told by what is across the rim
     from it: a place in it may be on the wrong side of the rim as it was before its vertices were rounded.
@@ -161,6 +230,7 @@ def _within(tin: Tin, surface: Tin, rim: int) -> np.ndarray:
     known = height[widest] > _SLIVER
     inside = np.zeros(len(widest), bool)
     inside[known] = locate(surface, corner[widest[known]].mean(axis=1) + tin.origin) >= 0
+    known[part[far]], inside[part[far]] = True, False
     a, b, turns = part[triangle[between]], part[other[between]], bits[between] & rim > 0
     while True:
         new = known[a] & ~known[b]
@@ -191,9 +261,10 @@ def _heights(tin: Tin, near: Tin, design: Tin, outline: np.ndarray) -> np.ndarra
     """Heights (n,): the design's in it, the ground's outside, and where both meet."""
     place = tin.vertices[:, :2] + tin.origin
     height, ground = heights_at(design, place), heights_at(near, place)
-    rim = np.isin(_keys(tin.grid), _keys(to_grid(outline, tin.origin)))
-    with np.errstate(invalid="ignore"):
-        meets = rim & (np.abs(height - ground) <= _STEP)
+    rim = np.flatnonzero(np.isin(_keys(tin.grid), _keys(to_grid(outline, tin.origin))))
+    meets = np.zeros(len(place), bool)
+    met, wall = _meet(near, design, place[rim])
+    meets[rim] = met & ~wall
     result: np.ndarray = np.where(np.isnan(height) | meets, ground, height)
     lost = np.isnan(result)
     if np.any(lost):  # between both rims, where one of them was moved to the grid

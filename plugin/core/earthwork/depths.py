@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Iterable, List, Sequence, Tuple
+from typing import Any, Iterable, List, Optional, Sequence, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..units import nice_step
+from ..units import nice_length
 from .overlay import Pieces
 from .polygons import areas, integrals, positive_parts, rows, settled
 
@@ -68,8 +68,8 @@ def depth_steps(limits: Sequence[float]) -> List[float]:
     return steps
 
 
-def usual_limits(pieces: Iterable[Pieces]) -> Tuple[float, ...]:
-    """Round depth limits (m), up to five of them, that share out what is deeper and shallower.
+def usual_limits(pieces: Iterable[Pieces], crs: Optional[Any] = None) -> Tuple[float, ...]:
+    """Depth limits (m), round in the unit of ``crs``, up to five of them, that share out what is deeper and shallower.
 
     The last is about the depth that one in fifty square metres of the ground exceeds.
     """
@@ -82,7 +82,7 @@ def usual_limits(pieces: Iterable[Pieces]) -> Tuple[float, ...]:
     order = np.argsort(depth)
     total = np.cumsum(area[order])
     deep = max(0.002, float(depth[order][np.searchsorted(total, 0.98 * total[-1])]))
-    step = nice_step(deep / 2.5)
+    step = nice_length(deep / 2.5, crs)
     return tuple(round(step * k, 9) for k in range(1, max(2, int(deep / step + 1e-9)) + 1))
 
 

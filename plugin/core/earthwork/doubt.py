@@ -38,7 +38,7 @@ from .noise_share import noise_share, part_of_fill
 from .overlay import Pieces, common_pieces
 from .places import Places, parts_by_depth
 from .side import NoiseModel, Side, SurfaceDoubt
-from .small_depths import Settling, sampled, small_depth_sds
+from .small_depths import Settling, known_depth, sampled, small_depth_sds
 from .volume import sum_volumes
 
 NORMAL_95 = 1.959963984540054  # two-sided 95 % of the normal distribution
@@ -152,7 +152,7 @@ def doubt_of_parts(
     own_sides = (model.sides, model.sides[:1], model.sides[1:])
     volume = sum_volumes(chain(*groups), 0.0, 0.0)
     scale = 1.0 if settling is None else settling.unchanged.scale
-    summed = _Sums(model, scale)
+    summed = _Sums(model, scale, settling)
     for group, own in zip(groups, own_sides):
         summed.add(group, own)
     fill_area = summed.clear_fill + summed.near_area[1]
@@ -185,8 +185,8 @@ class _Sums:
     ``ground``: (2, patches) what each patch of ground makes of cut and fill where depths are near.
     """
 
-    def __init__(self, model: NoiseModel, scale: float) -> None:
-        self.model, self.scale = model, scale
+    def __init__(self, model: NoiseModel, scale: float, settling: Optional[Settling]) -> None:
+        self.model, self.scale, self.settling = model, scale, settling
         self.following = [Following(side.tin, side.is_existing) for side in model.sides]
         self.ground = np.zeros((2, model.patches))
         self.near_area = np.zeros(2)
@@ -205,8 +205,9 @@ class _Sums:
 
     def _add_near(self, near: Places, following: List[Following]) -> None:
         sd = self.scale * near.sd
-        part = part_of_fill(near.depth, sd)
-        self.excess += float(np.sum(near.area * noise_share(near.depth, sd)))
+        known = known_depth(near, self.settling)
+        part = part_of_fill(near.depth, sd, known)
+        self.excess += float(np.sum(near.area * noise_share(near.depth, sd, known)))
         for each, places in zip(following, near.by_side):
             each.add_places(places, near.area, part)
         for row, weight in enumerate((part - 1, part)):

@@ -8,9 +8,10 @@ from typing import Dict, Iterable, List, Tuple
 import numpy as np
 
 from ..surface.tin import Tin
-from .overlay import Pieces, Triangles
+from .overlay import Pieces
 from .places import SidePlaces
 from .polygons import moments, positive_parts
+from .triangles import Triangles
 
 
 @dataclass(frozen=True)

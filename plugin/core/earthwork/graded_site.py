@@ -26,14 +26,16 @@ _MARGIN = 0.15  # of the design's size, around it
 
 @dataclass(frozen=True)
 class GradedSite:
-    """``ground``: the existing surface around the design; ``design``, with the ``zone`` (m,) of each triangle (see
-    :mod:`.grading`); ``finished``: all of the ground as it will be; ``lines``: breaks and ends of the design.
+    """``ground``: the existing surface around the design; ``nodes``: (n,) numbers that its vertices have in the whole.
 
+    ``design``, with the ``zone`` (m,) of each triangle (see :mod:`.grading`); ``finished``: all of the ground as it
+    will be; ``lines``: breaks and ends of the design.
     ``axis``: (k, 2) line along which sections stand. ``strip``: lines along a strip, from left to right, else none.
     ``pads``: each pad's own grading, none for a strip.
     """
 
     ground: Tin
+    nodes: np.ndarray
     design: Tin
     zone: np.ndarray
     finished: Tin
@@ -62,11 +64,13 @@ def site_of_pads(existing: Tin, graded: SiteGrading) -> GradedSite:
         design, zone = gradings[0].design, gradings[0].zone
     else:
         design, zone = _joined(graded)
-    ground = _around(existing, design)
+    ground, nodes = _around(existing, design)
     lines = design_lines(Grading(design, zone, (), graded.volume, ()))
     largest = max(gradings, key=lambda grading: grading.design.plan_area)
     axis = _axis(ground, largest, design)
-    return GradedSite(ground, design, zone, graded.finished, graded.volume, lines, axis, graded.messages, graded.pads)
+    return GradedSite(
+        ground, nodes, design, zone, graded.finished, graded.volume, lines, axis, graded.messages, graded.pads
+    )
 
 
 def site_of_strip(existing: Tin, grading: Grading, centreline: np.ndarray, strip: Tuple[StripLine, ...]) -> GradedSite:
@@ -77,7 +81,7 @@ def site_of_strip(existing: Tin, grading: Grading, centreline: np.ndarray, strip
     # the strip's own lines say where it breaks; those across it, from station to station, say nothing
     lines = tuple(line for line in design_lines(grading) if line.kind is not DesignLineKind.PLATFORM_BREAK)
     return GradedSite(
-        _around(existing, design), design, grading.zone, finished, grading.volume, lines, xy, grading.messages, (),
+        *_around(existing, design), design, grading.zone, finished, grading.volume, lines, xy, grading.messages, (),
         strip,
     )  # fmt: skip
 
@@ -93,12 +97,14 @@ def _joined(graded: SiteGrading) -> Tuple[Tin, np.ndarray]:
     return finished.part(zone > 0), zone[zone > 0]
 
 
-def _around(existing: Tin, design: Tin) -> Tin:
+def _around(existing: Tin, design: Tin) -> Tuple[Tin, np.ndarray]:
+    """The existing surface around the design, and which of its vertices that has."""
     west, south, east, north = design.bounds
     margin = _MARGIN * max(east - west, north - south) + 2
     low, high = np.array([west, south]) - margin - existing.origin, np.array([east, north]) + margin - existing.origin
     least, greatest = triangle_boxes(existing)
-    return existing.part(np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1))
+    near = np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1)
+    return existing.part(near), np.unique(existing.triangles[near])
 
 
 def _axis(ground: Tin, largest: Grading, whole: Tin) -> np.ndarray:

@@ -8,19 +8,19 @@ from typing import List, Sequence, Tuple
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..surface.along import lay_lines
 from ..surface.ask import triangle_boxes, triangle_gradients
 from ..surface.dissolve import dissolve
 from ..surface.locate import heights_at
 from ..surface.parts import connected_parts
 from ..surface.tin import Tin
-from .overlay import common_pieces
-from .partition import Partition, Region, make_partition
+from .creases import over_rim
+from .grading_partition import Side, grading_partition
+from .partition import Partition
 from .polygons import FLAT
 from .rim import Rim, check_changes, most_slopes
-from .segments import edge_segments, split_at
-from .side_slopes import Facets, SideSlopes, crease_lines, make_facets, reach_needed
+from .side_slopes import Facets, SideSlopes, make_facets, of_one_plane, reach_needed, refuse_slopes
 from .volume import Volume, volume_between
-from .zero_line import ends_of_depth
 
 NO_DAYLIGHT = Text(
     "earthwork.no_daylight",
@@ -41,6 +41,18 @@ NO_GROUND = Text(
     QT_TRANSLATE_NOOP("core", "The platform is wholly outside the existing surface. Check its place and the CRS."),
 )
 
+SLOPES_CROSS = Text(
+    "earthwork.slopes_cross",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "Slopes of cut run under slopes of fill over {area:.1f} m², by up to {height:.2f} m, most near E {easting:.3f} "
+        "N {northing:.3f}: there is no room for both. The cut counts there, and its upper edge is steeper than asked "
+        "for. Give steeper side slopes, or bring these parts of the platform farther apart or nearer in height.",
+    ),
+    weight=2,
+)
+
+_LEAST_CROSSING = 1e-3  # metres by which a slope of cut must be under one of fill to be told; below, it is rounding
 _FLAT = 1e-6  # gradients that differ less make no breakline
 PLATFORM, CUT_SLOPE, FILL_SLOPE = 1, 2, 3
 
@@ -89,9 +101,10 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     if len(ground.triangles) == 0:
         raise SurveyError(NO_GROUND)
     sides = _sides(platform, ground, slopes, reach)
-    partition = _grading_partition(ground, platform, sides)
-    zone, heights = _zones(ground, platform, sides, partition)
+    partition = grading_partition(ground, platform.tin, platform.rims, sides)
+    zone, heights, crossing = _zones(ground, platform, sides, partition)
     zone[~_reached(partition.tin, zone)] = 0
+    crossing[zone == 0] = 0.0
     design = _design(partition.tin, platform, zone, heights, existing)
     kept = zone[zone > 0]
     volume = volume_between(ground, design)
@@ -100,39 +113,37 @@ def grade(existing: Tin, platform: Platform, slopes: SideSlopes) -> Grading:
     volume = replace(volume, existing_only=existing.plan_area - volume.common_area)
     outline = dissolve(design, np.zeros(len(design.triangles), np.int64))
     rings = [_with_heights(design, ring) for polygon in outline for ring in polygon.rings]
-    said = _messages(ground, design, kept, volume)
+    said = (*_said_of_crossing(partition.tin, crossing), *_messages(ground, design, kept, volume))
     return Grading(design, kept, tuple(rings), volume, said)
 
 
-@dataclass(frozen=True)
-class _Side:
-    """Slopes of cut or of fill from one rim; they count where the rim's platform is not, beyond ring ``rim``."""
-
-    facets: Facets
-    rim: int
-
-    def beyond(self, partition: Partition) -> np.ndarray:
-        """Mask (m,) of the triangles of a partition (of :func:`_regions`) on the rim's own side of the platform."""
-        within = partition.inside[1 + self.rim]
-        return within if self.rim else ~within
-
-
-def _sides(platform: Platform, ground: Tin, slopes: SideSlopes, reach: float) -> Tuple[_Side, ...]:
+def _sides(platform: Platform, ground: Tin, slopes: SideSlopes, reach: float) -> Tuple[Side, ...]:
     found = []
     for number, rim in enumerate(platform.rims):
         check_changes(rim, slopes, reach)
         runs, ring = rim.edge_runs(slopes), _local(rim.ring, ground)
         for column, sign in enumerate((1.0, -1.0)):
-            facets = make_facets(ring, rim.sloped, runs[:, column], sign, reach, slopes.corner)
+            if np.max(sign * ground.vertices[:, 2]) <= np.min(sign * ring[:, 2]):
+                continue  # all of the ground is lower than what would be cut, or higher than what would be filled
+            origin = np.append(ground.origin, 0.0)
+            facets = make_facets(ring, rim.sloped, runs[:, column], sign, reach, slopes.corner, origin)
             if len(facets):
-                found.append(_Side(facets, number))
+                _check_rim(facets, ring, rim.sloped, runs[:, column], ground)
+                found.append(Side(facets, number))
     return tuple(found)
 
 
-def _regions(platform: Platform) -> List[Region]:
-    """The platform, then what each of its rings encloses."""
-    rings = tuple(rim.ring[:, :2] for rim in platform.rims)
-    return [Region("platform", rings), *(Region("rim", (ring,)) for ring in rings)]
+def _check_rim(facets: Facets, ring: np.ndarray, sloped: np.ndarray, runs: np.ndarray, ground: Tin) -> None:
+    """Refuse slopes that run under an edge of their own platform in ground that they cut, or over one as they fill."""
+    stretches, facet = over_rim(facets, ring, sloped)
+    if len(stretches) == 0:
+        return
+    laid = lay_lines(ground, list(stretches + ground.origin))
+    of = np.repeat(facet[laid.line], np.diff(laid.start))
+    x, y = (laid.xyz[:, :2] - ground.origin).T
+    bad = facets.sign * (laid.xyz[:, 2] - facets.height(of, x, y)) > FLAT
+    if np.any(bad):
+        refuse_slopes(laid.xyz[np.argmax(bad)], float(runs.max()), of_one_plane(ring))
 
 
 def _local(ring: np.ndarray, tin: Tin) -> np.ndarray:
@@ -148,94 +159,11 @@ def _crop(tin: Tin, boxes: Tuple[np.ndarray, np.ndarray], ring: np.ndarray, reac
     return tin.part(np.all((greatest[:, :2] >= low) & (least[:, :2] <= high), axis=1))
 
 
-def _grading_partition(ground: Tin, platform: Platform, sides: Sequence[_Side]) -> Partition:
-    """The plane cut along the platform's edges, the creases of the slopes, where they meet the ground, its rim."""
-    regions = _regions(platform)
-    lines: List[np.ndarray] = []
-    creases: List[np.ndarray] = []
-    places: List[np.ndarray] = []
-    for side in sides:
-        soup, segments = _slope_soup(side, regions, ground)
-        daylight = ends_of_depth(common_pieces(ground, soup)) if len(soup.triangles) else []
-        lines += daylight
-        places += [*daylight, segments.reshape(-1, 2)]
-        creases.append(segments)
-    # every line gets a vertex where another ends on it: rounded to the grid, the end would miss it
-    known = np.concatenate([np.empty((0, 2)), *places])
-    regions = [_bent(region, known) for region in regions]
-    for side, segments in zip(sides, creases):
-        parts, _ = split_at(segments, known)
-        lines += list(parts[_in_earth(parts, side.facets, ground)])
-    lines += list(split_at(np.concatenate([edge_segments(platform.tin)[0], _rim_near(ground, sides)]), known)[0])
-    return make_partition(regions, regions[0].bounds, ground.crs, lines)
-
-
-def _bent(region: Region, places: np.ndarray) -> Region:
-    """A region whose rings have vertices at the places (q, 2) on them, so that they bend as the platform's edges do."""
-    rings = []
-    for ring in region.rings:
-        parts, _ = split_at(np.stack([ring, np.roll(ring, -1, axis=0)], axis=1), places)
-        rings.append(parts[:, 0])
-    return Region(region.name, tuple(rings))
-
-
-def _slope_soup(side: _Side, regions: Sequence[Region], ground: Tin) -> Tuple[Tin, np.ndarray]:
-    """The slopes outside the platform as loose triangles, and their creases (s, 2, 2) in the CRS."""
-    facets = side.facets
-    lines = [segment + ground.origin for segment in crease_lines(facets)]
-    cells = make_partition(regions, regions[0].bounds, ground.crs, lines)
-    tin, free = cells.tin, side.beyond(cells)
-    corner = tin.vertices[tin.triangles][:, :, :2] + (tin.origin - ground.origin)
-    facet, _ = facets.nearest(corner.mean(axis=1))
-    use = np.flatnonzero((facet >= 0) & free)
-    soup = _soup(corner[use], facets.height(facet[use], corner[use][:, :, 0], corner[use][:, :, 1]), ground)
-    once = (tin.neighbours < 0) | (tin.neighbours > np.arange(len(tin.triangles))[:, None])
-    outer = free[:, None] & ((tin.neighbours < 0) | free[tin.neighbours])
-    triangle, edge = np.nonzero(once & outer & (tin.edge_kind > 0))
-    ends = [tin.triangles[triangle, edge], tin.triangles[triangle, (edge + 1) % 3]]
-    return soup, np.stack([tin.vertices[v, :2] for v in ends], axis=1) + tin.origin
-
-
-def _in_earth(segments: np.ndarray, side: Facets, ground: Tin) -> np.ndarray:
-    """Mask of the segments (s, 2, 2) along which a slope is in the ground (of cut) or above it (of fill)."""
-    middle = segments.mean(axis=1)
-    _, height = side.nearest(middle - ground.origin)
-    with np.errstate(invalid="ignore"):
-        mask: np.ndarray = side.sign * (heights_at(ground, middle) - height) > FLAT
-    return mask
-
-
-def _soup(corner: np.ndarray, height: np.ndarray, like: Tin) -> Tin:
-    k = len(corner)
-    return replace(
-        like,
-        vertices=np.column_stack([corner.reshape(-1, 2), height.reshape(-1)]),
-        triangles=np.arange(3 * k, dtype=np.int32).reshape(k, 3),
-        neighbours=np.full((k, 3), -1, np.int32),
-        edge_kind=np.zeros((k, 3), np.uint8),
-        grid=np.zeros((3 * k, 2), np.int64),
-        vertex_source=np.full(3 * k, -1, np.int64),
-    )
-
-
-def _rim_near(ground: Tin, sides: Sequence[_Side]) -> np.ndarray:
-    """Segments (s, 2, 2) in the CRS of the ground's rim near the slopes."""
-    triangle, side = np.nonzero(ground.neighbours < 0)
-    ends = [ground.triangles[triangle, side], ground.triangles[triangle, (side + 1) % 3]]
-    segments = np.stack([ground.vertices[v, :2] for v in ends], axis=1)
-    boxes = [side.facets.boxes() for side in sides]
-    if not boxes:
-        return np.empty((0, 2, 2))
-    low, high = np.vstack([b[0] for b in boxes]).min(axis=0), np.vstack([b[1] for b in boxes]).max(axis=0)
-    near = np.all((segments.max(axis=1) >= low) & (segments.min(axis=1) <= high), axis=1)
-    result: np.ndarray = segments[near] + ground.origin
-    return result
-
-
 def _zones(
-    ground: Tin, platform: Platform, sides: Sequence[_Side], partition: Partition
-) -> Tuple[np.ndarray, np.ndarray]:
-    """What each triangle would be, and its heights (m, 3) at the corners."""
+    ground: Tin, platform: Platform, sides: Sequence[Side], partition: Partition
+) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """What each triangle would be, its heights (m, 3) at the corners, and by how much (m,) a slope of fill that would
+    be there too is above the one of cut that counts."""
     cells = partition.tin
     corner = cells.vertices[cells.triangles][:, :, :2] + (cells.origin - ground.origin)
     middle = corner.mean(axis=1)
@@ -245,17 +173,22 @@ def _zones(
     flat = corner[inside].reshape(-1, 2) + ground.origin
     heights[inside] = heights_at(platform.tin, flat).reshape(-1, 3)
     outside = np.flatnonzero(~inside)
-    level = np.full(len(corner), np.nan)
+    level, crossing = np.full(len(corner), np.nan), np.zeros(len(corner))
+    counts = level.copy()
     level[outside] = heights_at(ground, middle[outside] + ground.origin)
     for side in sides:
         facets = side.facets
-        free = outside[(zone[outside] == 0) & side.beyond(partition)[outside]]
+        free = outside[side.beyond(partition)[outside]]
         facet, height = facets.nearest(middle[free])
         graded = np.flatnonzero((facet >= 0) & (facets.sign * (level[free] - height) > FLAT))
+        twice = graded[zone[free[graded]] > 0]
+        crossing[free[twice]] = height[twice] - counts[free[twice]]
+        graded = graded[zone[free[graded]] == 0]
+        counts[free[graded]] = height[graded]
         zone[free[graded]] = CUT_SLOPE if facets.sign > 0 else FILL_SLOPE
         at = corner[free[graded]]
         heights[free[graded]] = facets.height(facet[graded], at[:, :, 0], at[:, :, 1])
-    return zone, heights
+    return zone, heights, crossing
 
 
 def _reached(tin: Tin, zone: np.ndarray) -> np.ndarray:
@@ -314,6 +247,17 @@ def _with_heights(tin: Tin, ring: np.ndarray) -> np.ndarray:
     }
     z = [key[tuple(place)] for place in np.round(ring, 5).tolist()]
     return np.column_stack([ring, z])
+
+
+def _said_of_crossing(cells: Tin, crossing: np.ndarray) -> Tuple[Message, ...]:
+    """What is to be told of triangles (m,) in which slopes of fill are so much above those of cut."""
+    area = float(cells.plan_areas()[crossing > _LEAST_CROSSING].sum())
+    if area < _LEAST_CROSSING:
+        return ()
+    worst = int(np.argmax(crossing))
+    easting, northing = (cells.corners()[worst, :, :2].mean(axis=0) + cells.origin).tolist()
+    values = {"area": area, "height": float(crossing[worst]), "easting": easting, "northing": northing}
+    return (message(SLOPES_CROSS, **values),)
 
 
 def _messages(ground: Tin, design: Tin, zone: np.ndarray, volume: Volume) -> Tuple[Message, ...]:

@@ -10,6 +10,7 @@ import numpy as np
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress, part, silent
 from ..surface.along import LaidLines, lay_lines
+from ..units import metres_per_unit
 from .balance import Balance
 from .balance_curve import BalanceCurve, balance_curve, height_sigma
 from .centreline import line_length, make_stations
@@ -96,7 +97,8 @@ def study_grading(
 ) -> GradingStudy:
     """Everything about a design but its balance. ``step``: metres between sections, None for a suitable one."""
     step = _step(site) if step is None else step
-    whole = replace(options, line=site.axis, step=step, half_width=site.half_width)
+    existing = options.existing.of_nodes(site.nodes)
+    whole = replace(options, existing=existing, line=site.axis, step=step, half_width=site.half_width)
     comparison = Comparison(site.ground, site.design, names=(names[0] or EXISTING.english, names[1] or DESIGN.english))
     found = study(comparison, whole, progress=part(progress, 0.0, 0.7))
     # the ground was cut out around the design: what lies beyond is told of the whole survey, and is no news
@@ -144,11 +146,11 @@ def with_balance(
 
 
 def _step(site: GradedSite) -> float:
-    """Metres between sections, a round number."""
-    length = line_length(site.axis)
-    wanted = length / _SECTIONS
+    """Metres between sections, a round number in the unit of the CRS."""
+    metres = metres_per_unit(site.design.crs)
+    wanted = line_length(site.axis) / _SECTIONS / metres
     power = 10.0 ** np.floor(np.log10(max(wanted, 1e-3)))
-    return float(power * next(factor for factor in (1, 2, 5, 10) if factor * power >= wanted * (1 - 1e-9)))
+    return float(power * next(factor for factor in (1, 2, 5, 10) if factor * power >= wanted * (1 - 1e-9))) * metres
 
 
 def _pad_sections(site: GradedSite) -> Tuple[DesignSection, ...]:

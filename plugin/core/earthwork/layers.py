@@ -8,8 +8,9 @@ from typing import Iterable, Iterator, List, Sequence, Tuple
 import numpy as np
 
 from ..surface.tin import Tin
-from .overlay import Pieces, Triangles, split_pieces
+from .overlay import Pieces, split_pieces
 from .polygons import integrals, positive_parts
+from .triangles import Triangles
 
 
 @dataclass(frozen=True)

@@ -17,6 +17,8 @@ about 0.7 s) or 0.09 s too large (about 2.7 s); no function of D is right everyw
 
 from __future__ import annotations
 
+from typing import Union
+
 import numpy as np
 from scipy.special import ndtr
 
@@ -27,21 +29,39 @@ FAR = 6.0  # standard deviations of noise beyond which cut and fill are what the
 _CALM, _CLEAR = 2.0, 4.0  # standard deviations up to which a depth may be noise, and from which it is none
 
 
-def noise_share(depth: np.ndarray, sd: np.ndarray) -> np.ndarray:
-    """What noise of standard deviation ``sd`` (m) is to be taken for, in measured cut and in fill of ``depth`` (m)."""
+Known = Union[float, np.ndarray]
+
+
+def noise_share(depth: np.ndarray, sd: np.ndarray, known: Known = np.nan) -> np.ndarray:
+    """What noise of standard deviation ``sd`` (m) is to be taken for, in measured cut and in fill of ``depth`` (m).
+
+    ``known``: by how much the ground did change (m), where that is known, else nan.
+    """
     fall = np.exp(-((depth / np.maximum(sd, 1e-300)) ** 2) / 4)
-    result: np.ndarray = sd * fall * (BETA + ALPHA * (fall * fall * fall))
+    share: np.ndarray = sd * fall * (BETA + ALPHA * (fall * fall * fall))
+    if np.all(np.isnan(known)):
+        return share
+    ratio = np.abs(known) / np.maximum(sd, 1e-300)
+    result: np.ndarray = np.where(np.isnan(known), share, sd * _density(ratio) - np.abs(known) * ndtr(-ratio))
     return result
 
 
-def settled(depth: np.ndarray, sd: np.ndarray) -> np.ndarray:
-    """Depths (m) without what may as well be noise: 0 up to twice ``sd``, as they are from four times on."""
+def settled(depth: np.ndarray, sd: np.ndarray, known: Known = np.nan) -> np.ndarray:
+    """Depths (m) without what may as well be noise: 0 up to twice ``sd``, as they are from four times on; what is
+    ``known`` as it is."""
     size = np.abs(depth) / np.maximum(sd, 1e-300)
-    result: np.ndarray = depth * np.clip((size - _CALM) / (_CLEAR - _CALM), 0.0, 1.0)
+    plain = depth * np.clip((size - _CALM) / (_CLEAR - _CALM), 0.0, 1.0)
+    result: np.ndarray = np.where(np.isnan(known), plain, known)
     return result
 
 
-def part_of_fill(depth: np.ndarray, sd: np.ndarray) -> np.ndarray:
+def part_of_fill(depth: np.ndarray, sd: np.ndarray, known: Known = np.nan) -> np.ndarray:
     """By how much fill follows a rising depth, 0 to 1: half where nothing changed, as noise goes either way."""
-    result: np.ndarray = ndtr(settled(depth, sd) / np.maximum(sd, 1e-300))
+    result: np.ndarray = ndtr(settled(depth, sd, known) / np.maximum(sd, 1e-300))
+    return result
+
+
+def _density(z: np.ndarray) -> np.ndarray:
+    """Of the standard normal distribution."""
+    result: np.ndarray = np.exp(-(z**2) / 2) / np.sqrt(2 * np.pi)
     return result

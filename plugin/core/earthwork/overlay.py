@@ -12,7 +12,10 @@ import numpy as np
 from ..progress import Progress, silent
 from ..surface.boxes import box_pairs
 from ..surface.tin import Tin
+from .neighbour_pairs import boxes_say_little, neighbour_pairs
 from .polygons import across, areas, clip, rows
+from .triangles import Triangles, not_apart, side_of
+from .turned_boxes import turned_boxes
 
 _THREADS = 2  # numpy lets go of Python's lock in long steps; more threads gain little
 _PART = 200_000  # candidate pairs handled at once: small enough for the processor's cache
@@ -69,7 +72,7 @@ def map_pieces(
     waiting: Deque[Future[_Result]] = deque()
     pool = ThreadPoolExecutor(_THREADS)
     try:
-        for i, j in box_pairs(a.low, a.high, b.low, b.high, _PART):
+        for i, j in _near_pairs(first, second, a, b):
             waiting.append(pool.submit(lambda i, j: work(_pieces(a, b, i, j, base)), i, j))
             if len(waiting) > 2 * _THREADS:
                 yield waiting.popleft().result()
@@ -108,7 +111,7 @@ def _cut_by(
     """Pieces ``i`` (k,) within triangles ``j`` (k,) of the cutter: first those wholly inside, then the parts."""
     whole = np.ones(len(i), bool)
     for edge in range(3):
-        side = _side(cutter, j, edge, rows(pieces.x, i), rows(pieces.y, i))
+        side = side_of(cutter, j, edge, rows(pieces.x, i), rows(pieces.y, i))
         meets = across(np.maximum, side) > 0
         i, j, whole = i[meets], j[meets], whole[meets] & (across(np.minimum, side[meets]) >= 0)
     if np.any(whole):
@@ -117,7 +120,7 @@ def _cut_by(
     some = pieces.take(i)
     columns: Tuple[np.ndarray, ...] = (some.x, some.y, some.first_height, some.second_height)
     for edge in range(3):
-        columns = clip(_side(cutter, j, edge, columns[0], columns[1]), *columns)
+        columns = clip(side_of(cutter, j, edge, columns[0], columns[1]), *columns)
     left = areas(columns[0], columns[1]) > 0 if len(i) else np.zeros(0, bool)
     if np.any(left):
         x, y, first_height, second_height = (rows(column, left) for column in columns)
@@ -125,48 +128,22 @@ def _cut_by(
         yield Pieces(x, y, pieces.origin, first, second, first_height, second_height), i[left], j[left]
 
 
-class Triangles:
-    """Corners (m, 3), boxes and slopes of the triangles of a TIN, in metres from ``base``."""
-
-    def __init__(self, tin: Tin, base: np.ndarray) -> None:
-        self.base = base
-        corner = tin.vertices.T[:, tin.triangles.T]  # (3, 3, m): each corner's coordinates side by side in memory
-        self.x = corner[0].T + (tin.origin[0] - base[0])
-        self.y = corner[1].T + (tin.origin[1] - base[1])
-        self.z = corner[2].T
-        self.low = np.column_stack([across(np.minimum, value) for value in (self.x, self.y)])
-        self.high = np.column_stack([across(np.maximum, value) for value in (self.x, self.y)])
-        dx, dy, dz = (value[:, 1:] - value[:, :1] for value in (self.x, self.y, self.z))
-        area = dx[:, 0] * dy[:, 1] - dx[:, 1] * dy[:, 0]
-        self.slope_x = (dz[:, 0] * dy[:, 1] - dz[:, 1] * dy[:, 0]) / area
-        self.slope_y = (dx[:, 0] * dz[:, 1] - dx[:, 1] * dz[:, 0]) / area
-
-    def height(self, t: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-        """Height of the planes of triangles ``t`` (k,) at places (k, m)."""
-        dx, dy = x - self.x[:, 0][t][:, None], y - self.y[:, 0][t][:, None]
-        result: np.ndarray = self.z[:, 0][t][:, None] + self.slope_x[t, None] * dx + self.slope_y[t, None] * dy
-        return result
+def _near_pairs(first: Tin, second: Tin, a: Triangles, b: Triangles) -> Iterator[Tuple[np.ndarray, np.ndarray]]:
+    """Pairs of triangles that may meet, each once, in parts."""
+    turned = turned_boxes(first, second, a, b)
+    if turned is not None:
+        return box_pairs(*turned, _PART)
+    if boxes_say_little(first, second, a, b):
+        return neighbour_pairs(first, second, a, b, _PART)
+    return box_pairs(a.low, a.high, b.low, b.high, _PART)
 
 
 def _pieces(a: Triangles, b: Triangles, i: np.ndarray, j: np.ndarray, base: np.ndarray) -> Iterator[Pieces]:
-    for one, other, flip in ((a, b, False), (b, a, True)):  # drop pairs that an edge of one keeps apart
-        for edge in range(3):
-            p, q = (j, i) if flip else (i, j)
-            near = across(np.maximum, _side(one, p, edge, rows(other.x, q), rows(other.y, q))) > 0
-            i, j = i[near], j[near]
+    i, j = not_apart(a, b, i, j)
     x, y = rows(a.x, i), rows(a.y, i)
     for edge in range(3):
-        x, y = clip(_side(b, j, edge, x, y), x, y)
+        x, y = clip(side_of(b, j, edge, x, y), x, y)
     some = np.flatnonzero(areas(x, y) > 0) if len(x) else np.zeros(0, np.int64)
     x, y, i, j = rows(x, some), rows(y, some), i[some], j[some]
     if len(i):
         yield Pieces(x, y, base, i, j, a.height(i, x, y), b.height(j, x, y))
-
-
-def _side(t: Triangles, which: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-    """Which side of an edge of triangles ``which`` (k,) places (k, m) are on: positive inside."""
-    after = (edge + 1) % 3
-    px, py = t.x[:, edge][which][:, None], t.y[:, edge][which][:, None]
-    qx, qy = t.x[:, after][which][:, None], t.y[:, after][which][:, None]
-    result: np.ndarray = (qx - px) * (y - py) - (qy - py) * (x - px)
-    return result

@@ -9,7 +9,7 @@ import numpy as np
 from ..linework.constraints import Constraints, LineKind, make_line
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..points.pointset import make_points
-from ..surface.build import SurfaceOptions, build_surface
+from ..surface.build import ALL_ON_A_LINE, NOTHING_LEFT, SurfaceOptions, build_surface
 from ..surface.crossings import CrossingRule
 from ..surface.tin import Tin
 from .grading import Grading, Platform, grade
@@ -82,7 +82,12 @@ def _surface(rims: Sequence[Rim], like: Tin) -> Tin:
     lines = tuple(make_line(kind, rim.ring) for kind, rim in zip(kinds, rims))
     corners = np.vstack([rim.ring for rim in rims])
     options = SurfaceOptions(crossing=CrossingRule.MEAN)
-    tin = build_surface(make_points(*corners.T, crs=like.crs), Constraints(lines), options).tin
+    try:
+        tin = build_surface(make_points(*corners.T, crs=like.crs), Constraints(lines), options).tin
+    except SurveyError as error:
+        if error.code in (ALL_ON_A_LINE.code, NOTHING_LEFT.code):  # a ring that runs back along itself
+            raise SurveyError(BAD_PAD) from None
+        raise
     area = sum(_area(rim.ring[:, :2] - like.origin) for rim in rims)
     if abs(tin.plan_area - area) > 1e-6 * abs(area) + 1e-3 or len(tin.vertices) != len(corners):
         raise SurveyError(BAD_PAD)

@@ -62,9 +62,11 @@ def _shapes(file: str, number: int, feature: Any) -> List[PadShape]:
     kind, coordinates = geometry_of(feature)
     parts = {"Polygon": lambda c: [c], "MultiPolygon": list}.get(str(kind))
     if parts is None:
-        raise SurveyError(BAD_POLYGON, file=file, number=number, kind=str(kind))
+        raise SurveyError(BAD_POLYGON, file=file, number=number, kind=kind or "null")
     try:
         polygons = [tuple(positions(ring) for ring in polygon) for polygon in parts(coordinates) if polygon]
+        if not all(len(ring) for polygon in polygons for ring in polygon):
+            raise ValueError("a ring has no places")
     except (TypeError, ValueError):
         raise SurveyError(BAD_POLYGON, file=file, number=number, kind=str(kind)) from None
     properties = properties_of(feature)
@@ -81,6 +83,8 @@ def _numbers(file: str, number: int, properties: Dict[str, Any]) -> Dict[str, fl
         if value is None:
             continue
         try:
+            if isinstance(value, bool):
+                raise TypeError
             found[name] = float(value)
         except (TypeError, ValueError):
             raise SurveyError(BAD_PROPERTY, file=file, number=number, name=name, value=value) from None

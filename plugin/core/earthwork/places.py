@@ -38,7 +38,8 @@ class SidePlaces:
 @dataclass(frozen=True)
 class Places:
     """q places, each of which stands for ``area`` (m²) of ground: ``depth`` there, its standard deviation ``sd`` (m),
-    the ``patch`` of ground and what that makes of the depth (``ground``, m), and each surface there.
+    the ``patch`` of ground and what that makes of the depth (``ground``, m), each surface there, and where it is:
+    ``xy`` (q, 2), metres of the CRS.
     """
 
     area: np.ndarray
@@ -47,13 +48,14 @@ class Places:
     patch: np.ndarray
     ground: np.ndarray
     by_side: Tuple[SidePlaces, ...]
+    xy: np.ndarray
 
     def __len__(self) -> int:
         return len(self.area)
 
     def take(self, which: np.ndarray) -> Places:
         area, depth, sd, patch, ground = (v[which] for v in (self.area, self.depth, self.sd, self.patch, self.ground))
-        return Places(area, depth, sd, patch, ground, tuple(each.take(which) for each in self.by_side))
+        return Places(area, depth, sd, patch, ground, tuple(each.take(which) for each in self.by_side), self.xy[which])
 
     def matrix(self, model: NoiseModel) -> csr_matrix:
         """(q, columns) of the depth's noise in one draw of :meth:`NoiseModel.draws`."""
@@ -107,9 +109,10 @@ def _middles(part: Pieces, some: np.ndarray, model: NoiseModel, sides: Sequence[
         variance += side.variance_at(triangle, share)
         by_side.append(SidePlaces(side, triangle, side.tin.triangles[triangle], share))
     ground = model.ground_at([each.triangle for each in by_side], [each.share for each in by_side], sides)
-    patch = model.patch(middle[:, :2] + part.origin)
+    xy = middle[:, :2] + part.origin
+    patch = model.patch(xy)
     sd = np.sqrt(variance + ground**2)
-    return row, Places(np.repeat(area / 3, 3), depth, sd, patch, ground, tuple(by_side))
+    return row, Places(np.repeat(area / 3, 3), depth, sd, patch, ground, tuple(by_side), xy)
 
 
 def joined(parts: Sequence[Places]) -> Places:
@@ -120,4 +123,4 @@ def joined(parts: Sequence[Places]) -> Places:
         sides.append(SidePlaces(several[0].side, *(np.concatenate(column) for column in columns)))
     each = zip(*((p.area, p.depth, p.sd, p.patch, p.ground) for p in parts))
     area, depth, sd, patch, ground = (np.concatenate(column) for column in each)
-    return Places(area, depth, sd, patch, ground, tuple(sides))
+    return Places(area, depth, sd, patch, ground, tuple(sides), np.concatenate([p.xy for p in parts]))

@@ -21,6 +21,13 @@ NO_THREE = Text(
     "earthwork.three_points",
     QT_TRANSLATE_NOOP("core", "The three points of the plane lie on one straight line; give others."),
 )
+FAR_LEVEL = Text(
+    "earthwork.far_level",
+    QT_TRANSLATE_NOOP(
+        "core", "The level or plane lies at {level:.0f} m, where no ground is; give it in the unit of the heights."
+    ),
+)
+_FARTHEST = 1e5  # metres; the ground of the earth lies within 12 km of the sea's level
 _PART = 100_000
 
 
@@ -38,6 +45,8 @@ class Plane:
         values = (self.height, self.east, self.north, self.easting, self.northing)
         if not np.all(np.isfinite(values)):
             raise SurveyError(BAD_PLANE, values=", ".join(f"{value}" for value in values))
+        if abs(self.height) > _FARTHEST:
+            raise SurveyError(FAR_LEVEL, level=self.height)
 
     def at(self, xy: np.ndarray) -> np.ndarray:
         """Height at places (..., 2) in the CRS."""

@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Optional, Sequence, Union
+from typing import Iterator, Optional, Sequence, Union
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.tin import Tin
 from .drift_field import DRIFT_TIME, DriftField, walked_times
-from .overlay import Triangles
 from .roughness import Departure
+from .triangles import Triangles
 
 NO_SIGMA = Text(
     "earthwork.no_sigma",
@@ -30,7 +30,15 @@ BAD_DRIFT_LENGTH = Text(
     QT_TRANSLATE_NOOP("core", "Drift over {value} m cannot be; give the metres within which points share it."),
 )
 
+DRAWS = 160  # of noise
+SEED = 20_130  # any; the same input gives the same numbers
+
 _ALIKE = 4.0
+#: How alike the bends are that two surfaces bridge: 1 along one direction, a third along two at right angles, which is
+#: that of the second derivatives of an isotropic random field. Surveys are walked in any directions.
+_SAME_WAY = 0.5
+_BLOCKS = (20, 10, 5, 2)  # draws at once; each goes into DRAWS
+_MOST_NUMBERS = 5_000_000  # drawn at once
 
 Sigma = Union[float, np.ndarray]
 
@@ -130,10 +138,10 @@ class Side:
 class NoiseModel:
     """Noise of both surfaces of a comparison: of their vertices, and of the ground between these.
 
-    Both bridge the same ground, so that where nothing changed what it departs by from the one surface goes the same way
-    as from the other, and the ground is no rougher than the smoother of both shows it: by patches of ground. What goes
-    the same way in both is how ground bends, which reaches some times farther than its bumps: squares are _ALIKE times
-    as wide as the longer of both surfaces' ``patch_length``.
+    Both bridge the same ground, so that where nothing changed the ground is no rougher than the smoother of both shows
+    it, and what it departs by from the one surface goes in part (_SAME_WAY) the same way as from the other: by patches
+    of ground. That is how ground bends, which reaches some times farther than its bumps: squares are _ALIKE times as
+    wide as the longer of both surfaces' ``patch_length``.
     """
 
     def __init__(
@@ -162,20 +170,31 @@ class NoiseModel:
         rough = [
             (side, t, share) for side, t, share in zip(sides, triangles, shares) if side.doubt.departure is not None
         ]
-        total = np.zeros(len(triangles[0]))
+        total, square = np.zeros(len(triangles[0])), np.zeros(len(triangles[0]))
         if not rough:
             return total
         least = np.minimum.reduce([side.unit[t] for side, t, _ in rough])
         for side, t, share in rough:
             own = side.unit[t]
             part = np.divide(least, own, out=np.zeros(len(own)), where=own > 0)
-            total += side.sign * part * side.departures(t, share)
-        return total
+            departure = part * side.departures(t, share)
+            total, square = total + side.sign * departure, square + departure**2
+        result: np.ndarray = np.sqrt(_SAME_WAY * total**2 + (1 - _SAME_WAY) * square)
+        return result
 
     def draws(self, random: np.random.Generator, count: int) -> np.ndarray:
         """Noise (columns, count): of all vertices, metres, and by patch of ground, in departures."""
         vertices = [side.draws(random, count) for side in self.sides]
         return np.vstack([*vertices, random.standard_normal((self.patches, count))])
+
+
+def noise_draws(model: NoiseModel) -> Iterator[np.ndarray]:
+    """Noise (columns, k), as often as makes DRAWS, a few at once; the same whenever it is asked for."""
+    random = np.random.default_rng(SEED)
+    vertices = sum(len(side.sigma) for side in model.sides) + model.patches
+    block = next(size for size in _BLOCKS if size * vertices <= _MOST_NUMBERS or size == _BLOCKS[-1])
+    for _ in range(DRAWS // block):
+        yield model.draws(random, block)
 
 
 def _checked(sigma: Sigma, n: int) -> np.ndarray:

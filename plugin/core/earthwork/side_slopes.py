@@ -2,31 +2,56 @@
 
 From each edge of the rim runs a facet with the slope's grade square to the edge. At an outward corner, the gap
 between two facets is filled by a fan of facets around the corner (a cone) or by carrying both on until they meet (a
-mitre). Where facets overlap, at inward corners and between arms of the rim, the lowest counts for slopes of cut, the
-highest for slopes of fill: the one that is reached first.
+mitre; a fan where its foot would be more than 3.3 times as far out as theirs). At an inward corner from which the rim
+falls (of fill) or rises (of cut) so that facets would end above or below each other, there is a fan too. Where facets
+overlap, at inward corners
+and between arms of the rim, the lowest counts for slopes of cut, the highest for slopes of fill: the one that is
+reached first.
 """
 
 from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum
-from typing import List, Tuple
+from typing import List, NoReturn, Optional, Tuple
 
 import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..surface.boxes import box_pairs
-from .polygons import areas, clip
 
 BAD_RUN = Text(
     "earthwork.slope_run",
     QT_TRANSLATE_NOOP("core", "A slope of {run} (metres out for each metre up) cannot be graded; give more than 0."),
 )
 
+TOO_TILTED = Text(
+    "earthwork.platform_tilted",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "The platform is too steep near E {easting:.3f} N {northing:.3f}: slopes of {run:g} metres out for each metre "
+        "up or down run under or over its own edges there. Give steeper side slopes, or tilt the platform less.",
+    ),
+)
+
+NO_ROOM = Text(
+    "earthwork.slopes_without_room",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "There is no room for the slopes near E {easting:.3f} N {northing:.3f}: those of one part of the platform, "
+        "{run:g} metres out for each metre up or down, run under or over the edge of another part. Give steeper side "
+        "slopes, or bring the parts farther apart or nearer in height.",
+    ),
+)
+
+#: Metres below which a length is none.
+SHORT = 1e-6
 _FAN_STEP = np.radians(10.0)  # a facet of a fan is 0.4 % steeper in its middle than at its sides
-_LEAST_MITRE = 0.3  # cosine between a mitre and the nearer normal of its edges below which a corner is rounded
-_LOWER = 1e-7  # metres by which another facet must be nearer to hide one
-_SHORT = 1e-6
+_LEAST_MITRE = 0.3  # of the flatter grade that the line where two facets meet must have to be carried on to
+_MOST_STEP = 0.05  # of a slope's height: more between two facets at an inward corner of a plane is refused
+_EVEN = 1e-9  # gradients that differ less are one
+_STEEPEST = 0.84  # fall of an edge, over the grade, up to which a fan around its end goes: to 80 degrees from square
+_NO_ANGLE = 1e-6  # between two rays of a fan: less makes no facet
 
 
 class Corner(Enum):
@@ -82,6 +107,14 @@ class Facets:
             np.column_stack([self.x.max(axis=1), self.y.max(axis=1)]),
         )
 
+    def inward(self, f: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+        """Metres by which places (k, m) are inside an ``edge`` of facets ``f`` (k,)."""
+        after = (edge + 1) % 4
+        px, py = self.x[f, edge][:, None], self.y[f, edge][:, None]
+        dx, dy = self.x[f, after][:, None] - px, self.y[f, after][:, None] - py
+        result: np.ndarray = (dx * (y - py) - dy * (x - px)) / np.maximum(np.hypot(dx, dy), 1e-300)
+        return result
+
     def nearest(self, xy: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
         """The facet (q,) that counts at each place (q, 2), -1 for none, and its height (nan)."""
         best, height = np.full(len(xy), -1, np.int64), np.full(len(xy), np.inf)
@@ -92,7 +125,7 @@ class Facets:
         for p, f in box_pairs(xy, xy, low, high):
             inside = np.ones(len(p), bool)
             for edge in range(4):
-                inside &= _side(self, f, edge, xy[p, :1], xy[p, 1:])[:, 0] >= -_SHORT
+                inside &= self.inward(f, edge, xy[p, :1], xy[p, 1:])[:, 0] >= -SHORT
             order_p.append(p[inside])
             order_f.append(f[inside])
         p, f = np.concatenate(order_p), np.concatenate(order_f)
@@ -105,11 +138,13 @@ class Facets:
 
 
 def make_facets(
-    ring: np.ndarray, sloped: np.ndarray, runs: np.ndarray, sign: float, reach: float, style: Corner
-) -> Facets:
+    ring: np.ndarray, sloped: np.ndarray, runs: np.ndarray, sign: float, reach: float, style: Corner,
+    origin: np.ndarray,
+) -> Facets:  # fmt: skip
     """Facets out to ``reach`` metres from the edges of a ring (k, 3) where ``sloped`` (k,), the platform on its left.
 
-    ``runs``: (k,) metres out for each metre up or down.
+    ``runs``: (k,) metres out for each metre up or down. ``origin``: (3,) of the ring in the CRS.
+    Raises SurveyError for a plane so steep that they cannot meet.
     """
     grade = sign / runs
     ahead = np.roll(ring, -1, axis=0) - ring
@@ -120,7 +155,7 @@ def make_facets(
     corners: List[np.ndarray] = []
     bases: List[np.ndarray] = []
     gradients: List[np.ndarray] = []
-    found: List[Fan]
+    plane = of_one_plane(ring)
     for i in np.flatnonzero(sloped):
         a, b, n = ring[i, :2], np.roll(ring, -1, axis=0)[i, :2], normal[i] * reach
         corners.append(np.array([a, a + n, b + n, b]))
@@ -131,10 +166,10 @@ def make_facets(
         turn = along[before, 0] * along[i, 1] - along[before, 1] * along[i, 0]
         if abs(turn) <= 1e-9 and along[before] @ along[i] > 0:
             continue
-        if turn < 0:
-            found = _inward(normal[before], normal[i], gradient[[before, i]])
-        else:
-            found = _corner(normal[before], normal[i], gradient[[before, i]], grade[[before, i]], style)
+        edges = normal[before], normal[i], gradient[[before, i]], grade[[before, i]]
+        found, step = (_corner(*edges, style), 0.0) if turn >= 0 else _inward(*edges)
+        if step > (_MOST_STEP * np.abs(edges[3]).min() if plane else _NO_ANGLE) and (plane or not found):
+            refuse_slopes(v + origin, float(runs[[before, i]].max()), True)
         for fan, slope in found:
             last = v[:2] + reach * fan[1]
             corners.append(np.array([v[:2], v[:2] + reach * fan[0], last, last]))
@@ -142,6 +177,13 @@ def make_facets(
             gradients.append(slope)
     xy = np.array(corners).reshape(-1, 4, 2)
     return Facets(sign, xy[:, :, 0], xy[:, :, 1], np.array(bases).reshape(-1, 3), np.array(gradients).reshape(-1, 2))
+
+
+def refuse_slopes(place: np.ndarray, run: float, tilted: bool) -> NoReturn:
+    """Refuse slopes for which a platform is too steep (``tilted``), or its parts too near to each other, at a ``place``
+    (2,) or more in the CRS."""
+    text = TOO_TILTED if tilted else NO_ROOM
+    raise SurveyError(text, easting=float(place[0]), northing=float(place[1]), run=run)
 
 
 Fan = Tuple[Tuple[np.ndarray, np.ndarray], np.ndarray]
@@ -155,18 +197,67 @@ def _meeting_line(before: np.ndarray, after: np.ndarray, gradient: np.ndarray) -
     return line
 
 
-def _inward(before: np.ndarray, after: np.ndarray, gradient: np.ndarray) -> List[Fan]:
-    """What carries facets on to the line where they meet at an inward corner of edges that rise or fall.
+def _carried(meeting: np.ndarray, gradient: np.ndarray, grade: np.ndarray) -> Optional[np.ndarray]:
+    """The ray (2,), for a reach of 1, to which facets are carried on along the line where they meet; None where that
+    comes to the ground, if at all, much farther out than they do."""
+    flatter = float(np.abs(grade).min())
+    rise = float(np.sign(grade[0]) * (gradient[0] @ meeting))
+    return meeting * flatter / rise if rise > _LEAST_MITRE * flatter else None
 
-    Between level edges that line is well within both facets, and nothing is needed.
+
+def _inward(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: np.ndarray) -> Tuple[List[Fan], float]:
+    """What carries facets on to the line where they meet at an inward corner of edges that rise or fall, and the step
+    (m for each metre out) that there would be between them without a cone around the corner.
+
+    Between level edges that line is well within both facets, and nothing is needed. At a crest just in the corner, and
+    where a ditch begins there, the facet that counts would end above or below the other.
     """
+    nearer = np.sign(grade[0]) * (gradient[1] - gradient[0])
+    early = np.array([nearer @ before, -nearer @ after])  # by how much each still counts at its own end
+    if np.all(early <= _EVEN):
+        return [], 0.0
     meeting = _meeting_line(before, after, gradient)
-    found: List[Fan] = []
-    if before[0] * meeting[1] - before[1] * meeting[0] > 1e-9 and meeting @ before > _LEAST_MITRE:
-        found.append(((before, meeting / (meeting @ before)), gradient[0]))
-    if meeting[0] * after[1] - meeting[1] * after[0] > 1e-9 and meeting @ after > _LEAST_MITRE:
-        found.append(((meeting / (meeting @ after), after), gradient[1]))
-    return found
+    ray = _carried(meeting, gradient, grade)
+    if meeting @ before > 0 and meeting @ after > 0 and ray is not None:
+        if early[1] <= _EVEN and _cross(before, meeting) > 0:
+            return [((before, ray), gradient[0])], 0.0
+        if early[0] <= _EVEN and _cross(meeting, after) > 0:
+            return [((ray, after), gradient[1])], 0.0
+    return _inward_cone(before, after, gradient, grade, early > _EVEN), float(early.max())
+
+
+def _inward_cone(
+    before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: np.ndarray, early: np.ndarray
+) -> List[Fan]:
+    """The fan around an inward corner from where the facet of the one edge is of the cone's height to where that of the
+    other is; none if their grades differ. Along an edge nearly as steep as the slopes, or steeper (as where a ditch
+    begins), there is no such place, and the fan ends short of the edge.
+
+    A facet is of the cone's height square to its edge, and again at an angle from there of which half has the tangent
+    of its edge's fall away from the corner over the grade. ``early``: (2,) bool, which facets end above the other.
+    """
+    away = [np.array([-n[1], n[0]]) for n in (before, after)]  # along the edges, the way that the ring goes
+    fall = np.array([-(gradient[0] @ away[0]), gradient[1] @ away[1]]) / grade
+    if abs(grade[0] - grade[1]) > _EVEN:
+        return []
+    first, turn = float(np.arctan2(before[1], before[0])), float(np.arctan2(_cross(before, after), before @ after))
+    last, around = first + turn, np.maximum(2 * np.arctan(np.minimum(fall, _STEEPEST)), -turn)
+    marks = [first - around[0], last] if early[1] else []
+    marks += [first, last + around[1]] if early[0] else []
+    rays = [np.array(marks[:1])]
+    for one, other in zip(marks, marks[1:]):
+        count = int(np.ceil((other - one) / _FAN_STEP - 1e-9))
+        if other - one > _NO_ANGLE:
+            rays.append(one + (other - one) * np.arange(1, count + 1) / count)
+    angle = np.concatenate(rays)
+    return _fan(np.column_stack([np.cos(angle), np.sin(angle)]), np.full(len(angle), grade[0]))
+
+
+def of_one_plane(ring: np.ndarray) -> bool:
+    """Whether a ring (k, 3) lies on one plane, as a pad's does."""
+    local = ring - ring.mean(axis=0)
+    rise = np.linalg.lstsq(local[:, :2], local[:, 2], rcond=None)[0]
+    return float(np.abs(local[:, :2] @ rise - local[:, 2]).max()) < SHORT
 
 
 def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: np.ndarray, style: Corner) -> List[Fan]:
@@ -177,11 +268,9 @@ def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: 
     if style is Corner.MITRE:
         meeting = _meeting_line(before, after, gradient)
         between = _cross(before, meeting) >= 0 and _cross(meeting, after) >= 0
-        if between and max(meeting @ before, meeting @ after) > _LEAST_MITRE:
-            return [
-                ((before, meeting / (meeting @ before)), gradient[0]),
-                ((meeting / (meeting @ after), after), gradient[1]),
-            ]
+        ray = _carried(meeting, gradient, grade)
+        if between and ray is not None:
+            return [((before, ray), gradient[0]), ((ray, after), gradient[1])]
     start = np.arctan2(before[1], before[0])
     sweep = (np.arctan2(after[1], after[0]) - start) % (2 * np.pi)
     count = max(1, int(np.ceil(sweep / _FAN_STEP - 1e-9)))
@@ -189,113 +278,16 @@ def _corner(before: np.ndarray, after: np.ndarray, gradient: np.ndarray, grade: 
     angle = start + sweep * share
     rays = np.column_stack([np.cos(angle), np.sin(angle)])
     rays[0], rays[-1] = before, after
-    rise = grade[0] + share * (grade[1] - grade[0])
-    found: List[Fan] = []
-    for k in range(count):  # the plane that rises so along both rays
-        found.append(((rays[k], rays[k + 1]), np.linalg.solve(rays[k : k + 2], rise[k : k + 2])))
-    return found
+    return _fan(rays, grade[0] + share * (grade[1] - grade[0]))
+
+
+def _fan(rays: np.ndarray, rise: np.ndarray) -> List[Fan]:
+    """The triangles between ``rays`` (k, 2): the plane between two of them rises so (k,) along both."""
+    return [((rays[k], rays[k + 1]), np.linalg.solve(rays[k : k + 2], rise[k : k + 2])) for k in range(len(rays) - 1)]
 
 
 def _cross(one: np.ndarray, other: np.ndarray) -> float:
     return float(one[0] * other[1] - one[1] * other[0])
-
-
-def crease_lines(facets: Facets) -> np.ndarray:
-    """Segments (s, 2, 2) in plan where the facet that counts begins, ends, or gives way to another."""
-    if len(facets) == 0:
-        return np.empty((0, 2, 2))
-    xy = np.stack([facets.x, facets.y], axis=2)
-    sides = np.stack([xy, np.roll(xy, -1, axis=1)], axis=2).reshape(-1, 2, 2)
-    own = np.repeat(np.arange(len(facets)), 4)
-    met, of = _meetings(facets)
-    segments, own = np.concatenate([sides, met]), np.concatenate([own, of])
-    long = np.hypot(*(segments[:, 1] - segments[:, 0]).T) > _SHORT
-    return _visible(facets, segments[long], own[long])
-
-
-def _side(facets: Facets, f: np.ndarray, edge: int, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-    """Metres by which places (k, m) are inside an edge of facets ``f`` (k,)."""
-    after = (edge + 1) % 4
-    px, py = facets.x[f, edge][:, None], facets.y[f, edge][:, None]
-    dx, dy = facets.x[f, after][:, None] - px, facets.y[f, after][:, None] - py
-    result: np.ndarray = (dx * (y - py) - dy * (x - px)) / np.maximum(np.hypot(dx, dy), 1e-300)
-    return result
-
-
-def _meetings(facets: Facets) -> Tuple[np.ndarray, np.ndarray]:
-    """Segments where two overlapping facets are of one height, and the first facet of each."""
-    low, high = facets.boxes()
-    segments, own = [np.empty((0, 2, 2))], [np.empty(0, np.int64)]
-    for i, j in box_pairs(low, high, low, high):
-        i, j = i[i < j], j[i < j]
-        x, y = facets.x[i], facets.y[i]
-        for edge in range(4):
-            x, y = clip(_side(facets, j, edge, x, y), x, y)
-        some = areas(x, y) > _SHORT**2 if len(i) else np.zeros(0, bool)
-        i, j, x, y = i[some], j[some], x[some], y[some]
-        if len(i) == 0:
-            continue
-        difference = facets.height(i, x, y) - facets.height(j, x, y)
-        crossed = np.flatnonzero((difference.min(axis=1) < -_LOWER) & (difference.max(axis=1) > _LOWER))
-        i, x, y, difference = i[crossed], x[crossed], y[crossed], difference[crossed]
-        ahead = np.roll(difference, -1, axis=1)
-        ends = []
-        for changes in ((difference > 0) & (ahead <= 0), (difference <= 0) & (ahead > 0)):
-            at, row = np.argmax(changes, axis=1), np.arange(len(i))
-            after = (at + 1) % x.shape[1]
-            t = difference[row, at] / (difference[row, at] - difference[row, after])
-            ends.append(np.column_stack([v[row, at] + t * (v[row, after] - v[row, at]) for v in (x, y)]))
-        segments.append(np.stack(ends, axis=1))
-        own.append(i)
-    return np.concatenate(segments), np.concatenate(own)
-
-
-def _visible(facets: Facets, segments: np.ndarray, own: np.ndarray) -> np.ndarray:
-    """The parts of segments, each on its ``own`` facet (s,), that no other facet hides."""
-    low, high = segments.min(axis=1), segments.max(axis=1)
-    f_low, f_high = facets.boxes()
-    hidden: List[Tuple[np.ndarray, np.ndarray, np.ndarray]] = []
-    for s, f in box_pairs(low, high, f_low, f_high):
-        s, f = s[own[s] != f], f[own[s] != f]
-        x, y = segments[s][:, :, 0], segments[s][:, :, 1]
-        begin, end = np.zeros(len(s)), np.ones(len(s))
-        over = facets.sign * (facets.height(own[s], x, y) - facets.height(f, x, y)) - _LOWER
-        for value in (*(_side(facets, f, edge, x, y) for edge in range(4)), over):
-            begin, end = _positive_interval(value, begin, end)
-        some = end - begin > 1e-9
-        hidden.append((s[some], begin[some], end[some]))
-    s, begin, end = (np.concatenate(c) for c in zip(*hidden)) if hidden else (own[:0], low[:0, 0], low[:0, 0])
-    clear = np.ones(len(segments), bool)
-    clear[s] = False
-    of, t0, t1 = _rest(s, begin, end)
-    a, step = segments[of, 0], segments[of, 1] - segments[of, 0]
-    parts = np.stack([a + t0[:, None] * step, a + t1[:, None] * step], axis=1)
-    return np.concatenate([segments[clear], parts[(t1 - t0) * np.hypot(*step.T) > _SHORT]])
-
-
-def _positive_interval(value: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray]:
-    """Narrow intervals of 0..1 to where the linear function with ``value`` (k, 2) at 0 and 1 is positive."""
-    rise = value[:, 1] - value[:, 0]
-    with np.errstate(divide="ignore", invalid="ignore"):
-        root = -value[:, 0] / rise
-    begin = np.where(rise > 0, np.maximum(begin, root), begin)
-    end = np.where(rise < 0, np.minimum(end, root), end)
-    end = np.where((rise == 0) & (value[:, 0] <= 0), begin, end)
-    return begin, end
-
-
-def _rest(of: np.ndarray, begin: np.ndarray, end: np.ndarray) -> Tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """What intervals (k,) leave of the 0..1 they are ``of`` (k,): the number, beginning and end of each rest."""
-    order = np.lexsort((begin, of))
-    of, begin, end = of[order], begin[order], end[order]
-    first = np.append(True, np.diff(of) != 0)[: len(of)]
-    rank = 2.0 * np.cumsum(first)  # apart, so that one running maximum serves all
-    covered = np.maximum.accumulate(end + rank) - rank
-    before = np.where(first, 0.0, np.append(0.0, covered[:-1])[: len(of)])
-    last = np.append(first[1:], True)[: len(of)]
-    gap, after = np.flatnonzero(begin > before), np.flatnonzero(last & (covered < 1))
-    beginnings, ends = np.append(before[gap], covered[after]), np.append(begin[gap], np.ones(len(after)))
-    return np.append(of[gap], of[after]), beginnings, ends
 
 
 def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, np.ndarray]) -> float:
@@ -311,7 +303,7 @@ def reach_needed(ring: np.ndarray, slopes: SideSlopes, boxes: Tuple[np.ndarray, 
     distance = outside[order]
     top = np.maximum.accumulate(greatest[order, 2])
     bottom = np.minimum.accumulate(least[order, 2])
-    most = float(max((low - least[:, :2]).max(), (greatest[:, :2] - high).max())) + 1
+    most = float(np.hypot(*np.maximum(high - least[:, :2].min(axis=0), greatest[:, :2].max(axis=0) - low))) + 1
     reach = 1.0
     while True:
         last = max(0, int(np.searchsorted(distance, reach, "right")) - 1)

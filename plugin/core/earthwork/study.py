@@ -9,9 +9,10 @@ import numpy as np
 
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress, part, silent
+from ..quality.noise import USUAL_SIGMA
 from ..surface.dissolve import LabelledPolygon
 from ..surface.tin import Tin
-from ..units import nice_step
+from ..units import metres_per_unit, nice_length
 from .checks import BY_GRID, WHY_GRID, MethodCheck, check_by_sections
 from .comparison import Comparison
 from .depth_grid import DepthGrid, depth_grid
@@ -81,13 +82,17 @@ class Certainty:
     def is_survey(self) -> bool:
         return self.sigma > 0 or self.drift > 0
 
+    def of_nodes(self, nodes: np.ndarray) -> Certainty:
+        """That of a surface of some (k,) of the vertices."""
+        return self if self.time is None else replace(self, time=self.time[nodes])
+
     def of(self, tin: Tin) -> SurfaceDoubt:
         departure = ground_departure(tin, float(np.hypot(self.sigma, self.drift))) if self.ground else None
         return SurfaceDoubt(self.sigma, departure, drift=self.drift, drift_length=self.drift_length, time=self.time)
 
 
-#: A survey whose points repeat to 15 mm in height.
-SURVEYED = Certainty(0.015, ground=True)
+#: A survey that does not tell how its heights repeat.
+SURVEYED = Certainty(USUAL_SIGMA, ground=True)
 
 
 @dataclass(frozen=True)
@@ -200,7 +205,7 @@ def study(
     volume = comparison.volume() if comparison is not as_is else measured
     doubt = judge.doubt((comparison.both, comparison.existing_only, comparison.design_only))
     progress(0.45, "earthwork")
-    limits = usual_limits(comparison.pieces()) if options.limits is None else options.limits
+    limits = _usual_limits(comparison) if options.limits is None else options.limits
     depths = volumes_in_depths(comparison.pieces(), limits)
     bars = volumes_in_depths(comparison.pieces(), _bar_limits(comparison)) if options.drawn else ()
     progress(0.55, "earthwork")
@@ -260,21 +265,27 @@ class _Judge:
         return self.settling is not None and not self.settling.unchanged.given
 
     def doubt(self, parts: Parts) -> VolumeDoubt:
-        sigma = 0.0 if self.found else self.options.offset_sigma
+        sigma = self.settling.unchanged.rim if self.settling is not None and self.found else self.options.offset_sigma
         return doubt_of_parts(parts, self.model, sigma, self.settling, self.two_surveys)
+
+
+def _usual_limits(comparison: Comparison) -> Tuple[float, ...]:
+    return usual_limits(comparison.pieces(), comparison.existing.crs)
 
 
 def _bar_limits(comparison: Comparison) -> Tuple[float, ...]:
     """Even limits for a histogram, up to the deepest place or where hardly any ground is deeper."""
     deepest = max(float(np.abs(p.second_height - p.first_height).max()) for p in comparison.pieces() if len(p))
-    width = nice_step(max(usual_limits(comparison.pieces())[-1] / 12, 1e-4))
+    width = nice_length(max(_usual_limits(comparison)[-1] / 12, 1e-4), comparison.existing.crs)
     count = min(_MOST_BARS, int(np.ceil(deepest / width)))
     return tuple(round(width * k, 9) for k in range(1, max(1, count) + 1))
 
 
 def _map_cell(comparison: Comparison) -> float:
     west, south, east, north = comparison.bounds
-    return float(f"{max(1e-3, np.sqrt((east - west) * (north - south) / _MAP_CELLS)):.1g}")
+    metres = metres_per_unit(comparison.existing.crs)
+    cell = float(np.sqrt((east - west) * (north - south) / _MAP_CELLS)) / metres
+    return float(f"{max(1e-3, cell):.1g}") * metres
 
 
 def _design_surface(comparison: Comparison) -> Tin:

@@ -38,12 +38,14 @@ _GAIN = _MIDDLE * _DENSITY / _INSIDE * (_MIDDLE**2 - _SQUARE) / _SQUARE
 @dataclass(frozen=True)
 class Unchanged:
     """``offset``: by how much the later survey is higher (m). ``scale``: of the noise over what was stated.
-    ``area``: of the ground that may be unchanged, m². ``given``: whether the offset was given, not found."""
+    ``area``: of the ground that may be unchanged, m². ``given``: whether the offset was given, not found. ``rim``: by
+    how much (m) the offset moves with the ground around what changed, whose rim nobody sees."""
 
     offset: float
     scale: float
     area: float
     given: bool = False
+    rim: float = 0.0
 
 
 def find_unchanged(places: Places, compared: float, offset: Optional[float] = None) -> Optional[Unchanged]:
