@@ -1,4 +1,4 @@
-"""``python -m plugin.core SURVEY --crs … --interval … --out DIR``: the main job without QGIS.
+"""``python -m plugin.core SURVEY --crs … --interval … --out DIR``: the main job without QGIS; ``--job DIR`` goes on.
 
 Summary on the standard output, progress on the standard error. Exit status: 0 done; 2 something the user must
 mend (one line says what); 3 a fault of the program; 130 stopped by the user.
@@ -9,9 +9,9 @@ from __future__ import annotations
 import io
 import sys
 import traceback
-from typing import Optional, Sequence, Set, TextIO, Tuple
+from typing import Any, Optional, Sequence, Set, TextIO, Tuple
 
-from .arguments.parser import make_parser
+from .arguments.parser import job_options, make_parser
 from .messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from .progress import Cancelled
 
@@ -39,6 +39,7 @@ STAGES = {
     "points": QT_TRANSLATE_NOOP("core", "reading points"),
     "check": QT_TRANSLATE_NOOP("core", "checking the points"),
     "features": QT_TRANSLATE_NOOP("core", "looking for lines of the ground"),
+    "visits": QT_TRANSLATE_NOOP("core", "comparing visits"),
     "surface": QT_TRANSLATE_NOOP("core", "building the surface"),
     "lines": QT_TRANSLATE_NOOP("core", "holding the surface to its lines"),
     "quality": QT_TRANSLATE_NOOP("core", "looking at accuracy and coverage"),
@@ -88,15 +89,21 @@ def _explain(error: BaseException) -> Tuple[Message, int]:
 
 
 def _run(words: Sequence[str], progress: ProgressLine) -> int:
-    options = make_parser().parse_args(words)
+    job: Any = job_options(words)
+    options: Any = None if job else make_parser().parse_args(words)
     # Imported late: mistakes on the command line are told at once, and a missing package in one line.
     from .arguments.settings import job_settings
-    from .job.run import run_job
+    from .job.run import continue_job, run_job
+    from .job.visits import VisitWords
     from .report.summary import summary
 
-    result = run_job(job_settings(options), progress)
+    if job:
+        said = VisitWords(tuple(job.add), job.new_ground, job.visit_offset)
+        result = continue_job(job.job, progress, visits=said)
+    else:
+        result = run_job(job_settings(options), progress)
     progress.clear()
-    for line in summary(result, options.out):
+    for line in summary(result, job.job if job else options.out):
         print(line)
     return 0
 

@@ -14,12 +14,19 @@ from typing import Any, Iterable, Iterator, List, TextIO, Tuple, Union
 from .messages import QT_TRANSLATE_NOOP, SurveyError, Text
 
 PathLike = Union[str, "os.PathLike[str]"]
+#: Metadata of fields that are made anew where they are needed, and never written with the rest of their object.
+NOT_KEPT = {"kept": False}
 
 CANNOT_WRITE = Text(
     "files.cannot_write",
     QT_TRANSLATE_NOOP(
         "core", "{file}: cannot be written ({reason}); check the folder, its permissions and the space left."
     ),
+)
+
+CANNOT_MAKE_FOLDER = Text(
+    "job.cannot_make_folder",
+    QT_TRANSLATE_NOOP("core", "{file}: the folder cannot be made ({reason}); choose another one for --out."),
 )
 
 
@@ -113,6 +120,14 @@ def replace_file(path: PathLike) -> Iterator[Path]:
     except BaseException:
         _remove(temporary)
         raise
+
+
+def make_folder(folder: PathLike) -> None:
+    """Make ``folder`` and those around it where they are missing. Raises SurveyError where the system refuses."""
+    try:
+        Path(folder).mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        raise SurveyError(CANNOT_MAKE_FOLDER, file=str(folder), reason=error.strerror or str(error)) from error
 
 
 def _remove(path: Path) -> None:

@@ -12,18 +12,16 @@ import string
 from dataclasses import dataclass, field
 from typing import Any, Callable, Dict, Iterable, List, Mapping, Sequence
 
+from .said_in_units import Figure, in_units
+from .units import METRIC, SiteUnits
+
 
 def QT_TRANSLATE_NOOP(context: str, text: str) -> str:
     """Mark ``text`` for Qt's string extraction; returns it unchanged."""
     return text
 
 
-class Figure(str):
-    """A number as text, perhaps with its unit: whoever shows it may give it the decimal mark of the reader."""
-
-    __slots__ = ()
-
-
+_OF_WATER = ("water.", "job.water", "job.basin")
 #: Gives a number, or a :class:`Figure`, in the format asked for, its text.
 NumberFormat = Callable[[Any, str], str]
 
@@ -34,12 +32,20 @@ class Text:
 
     ``one``: the sentence where ``count`` is one; empty where the other serves for one too. ``weight``: how bad it is
     where it is told as a remark: 0 to know, 1 to look at, 2 a doubt of results, 3 results are likely wrong.
+
+    Lengths in it are metres (m, mm, km, m², m³ after a gap) and are said in the units of the site, volumes in cubic
+    feet where it is about water, else in cubic yards; ``metric``: they stay metres, as options of the user are.
     """
 
     code: str
     english: str
     one: str = ""
     weight: int = 0
+    metric: bool = False
+
+    @property
+    def of_water(self) -> bool:
+        return self.code.startswith(_OF_WATER)
 
     def said_of(self, count: Any) -> str:
         """The English for so many."""
@@ -56,18 +62,31 @@ class Message:
     text: Text
     values: Mapping[str, Any] = field(default_factory=dict)
 
-    def say(self, translate: Callable[[str], str] = str, number: NumberFormat = format) -> str:
-        """The sentence, in the language of ``translate`` (English by default), its numbers as ``number`` has them."""
+    def say(
+        self, translate: Callable[[str], str] = str, number: NumberFormat = format, units: SiteUnits = METRIC
+    ) -> str:
+        """The sentence, in the language of ``translate`` (English by default), its numbers as ``number`` has them.
+
+        Lengths are told in ``units``.
+        """
         english = self.text.said_of(self.values.get("count"))
-        values = {key: _said(value, translate, number) for key, value in self.values.items()}
-        return fill(translate(english), values, number)
+        values = {key: _said(value, translate, number, units) for key, value in self.values.items()}
+        return fill(translate(english), values, number, METRIC if self.text.metric else units, self.text.of_water)
 
     def __str__(self) -> str:
         return self.say()
 
 
-def fill(text: str, values: Mapping[str, Any], number: NumberFormat = format) -> str:
-    """``text`` with its {named} gaps filled as :meth:`str.format` does, numbers by ``number``."""
+def fill(
+    text: str,
+    values: Mapping[str, Any],
+    number: NumberFormat = format,
+    units: SiteUnits = METRIC,
+    water: bool = False,
+) -> str:
+    """``text`` with its {named} gaps filled as :meth:`str.format` does, numbers by ``number``, lengths in ``units``."""
+    if not units.metric:
+        text, values = in_units(text, values, units, water)
     return text.format(**values) if number is format else _Filler(number).vformat(text, (), values)
 
 
@@ -84,10 +103,10 @@ class _Filler(string.Formatter):
         return kwargs[str(key)]
 
 
-def _said(value: Any, translate: Callable[[str], str], number: NumberFormat) -> Any:
+def _said(value: Any, translate: Callable[[str], str], number: NumberFormat, units: SiteUnits) -> Any:
     if isinstance(value, Text):
         return translate(value.english)
-    return value.say(translate, number) if isinstance(value, Message) else value
+    return value.say(translate, number, units) if isinstance(value, Message) else value
 
 
 def worst_first(messages: Iterable[Message]) -> List[Message]:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 from enum import Enum
-from typing import Any, Optional
+from typing import Any, Optional, Tuple
 
 import numpy as np
 
@@ -45,6 +46,55 @@ _METRES = {
     LengthUnit.KILOMETRE: 1000.0, LengthUnit.INCH: 0.0254, LengthUnit.YARD: 0.9144,
 }  # fmt: skip
 _SYMBOLS = {**{unit: unit.value for unit in LengthUnit}, LengthUnit.US_SURVEY_FOOT: "ftUS"}
+
+
+@dataclass(frozen=True)
+class SiteUnits:
+    """The units in which people read the lengths of a site: ``plan`` for distances, ``height`` for heights."""
+
+    plan: LengthUnit = LengthUnit.METRE
+    height: LengthUnit = LengthUnit.METRE
+
+    @property
+    def metric(self) -> bool:
+        return self.plan is self.height is LengthUnit.METRE
+
+    def instead_of(self, symbol: str, height: bool = False, water: bool = False) -> Tuple[float, str, int]:
+        """Factor, symbol and further decimals for figures in m, mm, km, m² or m³.
+
+        Volumes of earth are told in cubic yards, of ``water`` in cubic feet, far distances in miles of 5280 ft.
+        """
+        unit = self.height if height else self.plan
+        if unit is LengthUnit.METRE:
+            return 1.0, symbol, 0
+        metres = unit.metres
+        volume = (1.0 / metres**3, f"{unit.symbol}³", 0) if water else (1.0 / (3 * metres) ** 3, "yd³", 0)
+        return {
+            "m": (1.0 / metres, unit.symbol, 0), "mm": (0.001 / metres, unit.symbol, 3),
+            "km": (1000.0 / (5280 * metres), "mi", 0), "m²": (1.0 / metres**2, f"{unit.symbol}²", 0), "m³": volume,
+        }[symbol]  # fmt: skip
+
+    def told(self, value: float, symbol: str) -> Tuple[float, str]:
+        """A ``value`` in m, m² or another unit, and its unit, as people of the site read them."""
+        if symbol not in ("m", "mm", "km", "m²", "m³"):
+            return value, symbol
+        factor, symbol, _ = self.instead_of(symbol)
+        return value * factor, symbol
+
+
+METRIC = SiteUnits()
+
+
+def site_units(crs: Optional[Any], height: Optional[LengthUnit] = None) -> SiteUnits:
+    """The units of a pyproj CRS, metres for a local grid; heights in ``height`` where that was chosen."""
+    axes = [] if crs is None else crs.axis_info
+    plan = (axis_unit(axes[0]) if axes else None) or LengthUnit.METRE
+    return SiteUnits(plan, height or (axis_unit(axes[2]) if len(axes) > 2 else None) or plan)
+
+
+def usual_contour_interval(unit: LengthUnit) -> float:
+    """The contour interval that is offered where heights are in ``unit``, in that unit: 0.25 m, half a foot."""
+    return 0.25 if unit is LengthUnit.METRE else 0.5
 
 
 def axis_unit(axis: Any) -> Optional[LengthUnit]:
@@ -90,6 +140,12 @@ def heights_to_crs_units(values_m: Any, crs: Optional[Any]) -> np.ndarray:
 def _axis_metres(axis: Any) -> float:
     unit = axis_unit(axis)
     return float(axis.unit_conversion_factor) if unit is None else unit.metres
+
+
+def nice_length(length: float, crs: Optional[Any]) -> float:
+    """As :func:`nice_step`, in metres, but round in the unit of the plan axes of ``crs``."""
+    metres = metres_per_unit(crs)
+    return nice_step(length / metres) * metres
 
 
 def nice_step(length: float) -> float:

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import Any, NoReturn
+from typing import Any, NoReturn, Optional, Sequence
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
 from ..units import WORKING_UNITS, LengthUnit
@@ -16,7 +16,22 @@ from .numbers import number, number_or_word, positive
 
 BAD_ARGUMENTS = Text("job.bad_arguments", QT_TRANSLATE_NOOP("core", "{reason}; see --help."))
 
-USAGE = "python -m plugin.core SURVEY --crs CRS --interval N --out DIR [more]"
+JOB_ALONE = Text(
+    "job.job_alone",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "--job goes on with a job by the choices in its file, so {other} cannot be given too. To change a choice, give "
+        "the survey and all choices with --out of the same folder, or change the file; another visit is added with "
+        "--add.",
+    ),
+)
+NEEDS_JOB = Text(
+    "job.needs_job",
+    QT_TRANSLATE_NOOP("core", "{option} is said of a job that is there already; give its folder with --job."),
+)
+
+USAGE = "python -m plugin.core SURVEY --crs CRS --interval N --out DIR [more]; or: python -m plugin.core --job DIR "
+USAGE += "[--add FILE]"
 SHEET_SCALE = 500
 PAD_RUN = 2.0
 DESCRIPTION = "Make a surface, contours and a report from the points of a survey."
@@ -37,6 +52,7 @@ def make_parser() -> argparse.ArgumentParser:
         add_help=False,
     )  # fmt: skip
     _add_main_options(parser)
+    _add_job_options(parser.add_argument_group("going on with a job, without the options above"))
     _add_reading_options(parser.add_argument_group("how the survey is read"))
     _add_code_options(parser.add_argument_group("how the field writes codes"))
     _add_place_options(parser.add_argument_group("where the survey lies"))
@@ -50,16 +66,47 @@ def make_parser() -> argparse.ArgumentParser:
     return parser
 
 
+def job_options(words: Sequence[str]) -> Optional[argparse.Namespace]:
+    """``--job`` with what may be said beside it, None where it is not given; mistakes become a SurveyError."""
+    parser = _Parser(allow_abbrev=False, add_help=False)
+    _add_job_options(parser)
+    parser.add_argument("--debug", action="store_true")
+    found, others = parser.parse_known_args(words)
+    if found.job is None:
+        given = {"--add": found.add or None, "--new-ground": found.new_ground, "--visit-offset": found.visit_offset}
+        for option in (name for name, value in given.items() if value is not None):
+            raise SurveyError(NEEDS_JOB, option=option)
+        return None
+    if others:
+        raise SurveyError(JOB_ALONE, other=others[0])
+    return found
+
+
+def _add_job_options(group: Any) -> None:
+    add = group.add_argument
+    job = "go on with the job of this folder by the choices in its file job.json; beside it only these may be given"
+    add("--job", metavar="DIR", type=Path, help=job)
+    visit = "file of another visit to the site, which becomes part of the job; compared with the ground before it, it "
+    visit += "is not in the surface until --new-ground says so; may be given again"
+    add("--add", metavar="FILE", type=Path, action="append", default=[], help=visit)
+    where = "where the ground of the last visit supersedes what differs from it by more than noise: all, none, or "
+    add("--new-ground", metavar="all|none|FILE", help=where + "polygons (GeoJSON)")
+    known = "how much higher the last visit is known to lie where nothing changed, m (default: found from that ground)"
+    add("--visit-offset", metavar="M", type=number("--visit-offset"), help=known)
+
+
 def _add_main_options(parser: argparse.ArgumentParser) -> None:
     add = parser.add_argument
     survey = "the survey: points as delimited text, a receiver log (NMEA 0183), or, through GDAL, GPX, KML, GeoJSON, "
     survey += "GeoPackage, Shapefile, XLSX or ODS, zipped or not; several files become one survey"
     add("survey", metavar="SURVEY", type=Path, nargs="+", help=survey)
-    add("--out", metavar="DIR", type=Path, required=True, help="folder for the results; made if missing")
+    out = "folder of the job, for its results; made if missing. A job that is there goes on: what still holds is not "
+    out += "made anew, and decisions by hand in its file stay"
+    add("--out", metavar="DIR", type=Path, required=True, help=out)
     add("--crs", metavar="CRS", help="coordinate system, such as EPSG:25832; 'local' for a local grid in metres")
     add("--interval", metavar="N", type=positive("--interval"), required=True, help="height between contours")
     units = [unit.value for unit in WORKING_UNITS]
-    add("--interval-unit", choices=units, default="m", help="unit of --interval and --base (default: m)")
+    add("--interval-unit", choices=units, help="unit of --interval and --base (default: that of the CRS's heights)")
     add("--base", metavar="N", type=number("--base"), default=0.0, help="a height that has a contour (default: 0)")
     add("--index-every", metavar="N", type=int, default=5, help="every so many contours an index contour (default: 5)")
     add("--debug", action="store_true", help="show where the program failed, if it does")
@@ -100,7 +147,8 @@ def _add_reading_options(group: Any) -> None:
     add("--delimiter", metavar="C", help="what separates columns, fixed for fixed places; found if left out")
     add("--decimal", metavar="C", help="decimal mark, . or ,; found if left out")
     add("--encoding", metavar="NAME", help="text encoding; found if left out")
-    decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source)"
+    decisions = "decisions by hand on single points (CSV: line, status, reason; of several survey files also source; "
+    decisions += "a name, where it stands there, must be that of the point)"
     add("--decisions", metavar="FILE", type=Path, help=decisions)
 
 
@@ -155,7 +203,8 @@ def _add_place_options(group: Any) -> None:
     grid = group.add_mutually_exclusive_group()
     grid.add_argument("--ground-to-grid", action="store_true", help="the survey is on the ground; bring it to the grid")
     grid.add_argument("--grid-to-ground", action="store_true", help="bring it from the grid of --crs to the ground")
-    add("--ground-origin", metavar="E,N", help="origin of ground and grid, unit of the CRS (default: the middle)")
+    origin = "origin of ground and grid, unit of the CRS (default: the middle; --ground-to-grid needs it)"
+    add("--ground-origin", metavar="E,N", help=origin)
     add("--ground-factor", metavar="F", type=positive("--ground-factor"), help="combined factor, if it is prescribed")
     add("--ground-shift", metavar="E,N", default="0,0", help="added to ground coordinates; as --ground-shift=-5e5,-5e6")
 
@@ -187,10 +236,17 @@ def _add_surface_options(group: Any) -> None:
     def limit(name: str, unit: str, text: str) -> None:
         group.add_argument(name, metavar=unit, type=positive(name), help=f"{text} (default: none)")
 
+    def drawn(name: str, text: str) -> None:
+        group.add_argument(name, metavar="FILE", type=Path, help=f"drawn by hand (GeoJSON): {text}")
+
     words = "lines that the points show: a GeoJSON file of them with your decisions, such as lines_found.geojson of an "
     words += "earlier run, or no to look for none (default: found anew, those with strong evidence are breaklines)"
     group.add_argument("--found-lines", metavar="FILE|no", help=words)
     group.add_argument("--edits", metavar="FILE", type=Path, help="edits of the surface by hand (JSON)")
+    drawn("--boundary", "polygons or closed lines: the surface ends there; a ring in a ring is a hole")
+    drawn("--breaklines", "lines or outlines of polygons that must be edges, with heights or without")
+    drawn("--soft-lines", "the same, with heights taken from the surface, whatever the file gives")
+    drawn("--voids", "polygons or closed lines that the surface leaves out, such as buildings")
     limit("--rim-edge", "M", "longest edge on the rim; triangles with a longer one are taken off")
     limit("--rim-radius", "M", "hollow outline: triangles at the rim with a wider circumcircle are taken off")
     limit("--rim-passes", "N", "the same, wider than so many times the distance of the passes; 1.5 is good")
@@ -215,7 +271,8 @@ def _add_sheet_options(group: Any) -> None:
     length(
         "--smooth", "also contours for the sheet, smoothed by at most this in plan, with labels and spot heights", True
     )
-    length("--calm", "move heights by at most this for the sheet's contours, to calm noise (default: 0)", True)
+    calm = "move heights by at most this for the sheet's contours, to calm noise (default: the noise of the survey)"
+    length("--calm", calm, True)
     scale = f"scale 1 : N of the sheet, for which labels are placed (default: {SHEET_SCALE})"
     group.add_argument("--scale", metavar="N", type=positive("--scale"), help=scale)
     length("--dem", "also a grid of heights (DEM) with cells of this size")

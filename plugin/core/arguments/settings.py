@@ -28,6 +28,7 @@ from ..surface.crossings import CrossingRule
 from ..units import LengthUnit
 from . import road, volumes, water
 from .parser import PAD_RUN, SHEET_SCALE
+from .units import units_asked
 
 NEEDS_SMOOTH = Text(
     "job.needs_smooth",
@@ -49,8 +50,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
                 raise SurveyError(NEEDS_SMOOTH, option=f"--{name}")
         sheet = None
     else:
-        sheet = SheetOptions(options.smooth, options.calm or 0.0, options.scale or SHEET_SCALE)
-    unit = LengthUnit(options.interval_unit)
+        sheet = SheetOptions(options.smooth, options.calm, options.scale or SHEET_SCALE)
+    unit = units_asked(options).height
     return JobSettings(
         survey=options.survey[0], out=options.out, crs=options.crs, columns=options.columns,
         contours=ContourOptions(options.interval, options.base, unit, options.index_every),
@@ -69,7 +70,8 @@ def job_settings(options: argparse.Namespace) -> JobSettings:
             options.rim_edge, options.rim_radius, options.rim_angle, CrossingRule(options.crossings),
             options.crossing_tolerance, options.rim_passes,
         ),
-        edits=options.edits, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
+        edits=options.edits, breaklines=options.breaklines, soft_lines=options.soft_lines, boundary=options.boundary,
+        voids=options.voids, sheet=sheet, dem=options.dem, thin=options.thin, source_crs=options.source_crs,
         heights=HeightKind(options.heights) if options.heights else None, accept=tuple(options.accept),
         more=tuple(options.survey[1:]), correct=options.correct.strip(),
         level_shifts=parse_level_shifts(options.shift_heights), geoid=options.geoid, control=options.control,
@@ -105,7 +107,7 @@ def _grading(options: argparse.Namespace) -> Tuple[Question, ...]:
             if getattr(options, name) is not None:
                 raise SurveyError(NEEDS_PAD, option="--" + name.replace("_", "-"))
         return ()
-    unit, level = LengthUnit(options.interval_unit), options.pad_level
+    unit, level = units_asked(options).height, options.pad_level
     return (
         GradingQuestion(
             options.pad,

@@ -7,8 +7,8 @@ from pathlib import Path
 from typing import Any, List, Tuple
 
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
-from ..units import LengthUnit
 from .numbers import number, positive
+from .units import units_asked
 
 NEEDS_VOLUME = Text(
     "job.needs_volume",
@@ -69,7 +69,7 @@ def questions(options: argparse.Namespace) -> List[Any]:
     from ..job.basin import BasinQuestion
     from ..job.volumes import VolumeQuestion
 
-    unit = LengthUnit(options.interval_unit)
+    unit = units_asked(options).height
     asked = {
         "against": options.against,
         "since": options.since,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import hashlib
 from dataclasses import dataclass
 from pathlib import Path
-from typing import Sequence, Tuple
+from typing import Optional, Sequence, Tuple
 
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP, SurveyError, Text
@@ -45,12 +45,14 @@ def digests(paths: Sequence[PathLike]) -> Tuple[FileDigest, ...]:
     return tuple(digest(path) for path in paths)
 
 
-def write_checksums(files: Sequence[FileDigest], path: PathLike) -> None:
-    """Write the list of ``files``, each named as seen from the folder of ``path``."""
-    folder = Path(path).resolve().parent
+def write_checksums(files: Sequence[FileDigest], path: PathLike, folder: Optional[PathLike] = None) -> None:
+    """Write the list of ``files``, each named as seen from the folder of ``path``, or from the ``folder`` in which the
+    list will lie.
+    """
+    home = (Path(path).parent if folder is None else Path(folder)).resolve()
     with replace_file(path) as name, open(name, "w", encoding="utf-8", newline="\n") as file:
         for one in files:
-            file.write(f"{one.sha256}  {_seen_from(folder, one.path)}\n")
+            file.write(f"{one.sha256}  {_seen_from(home, one.path)}\n")
 
 
 def _seen_from(folder: Path, path: Path) -> str:

@@ -10,6 +10,7 @@ import numpy as np
 from ..contours.geojson import DECIMALS, write_features
 from ..earthwork.design_lines import DesignLine
 from ..files import PathLike
+from ..site_columns import in_site_units
 from ..units import heights_to_crs_units, to_crs_units
 
 
@@ -28,7 +29,7 @@ def _features(lines: Sequence[DesignLine], crs: Optional[Any]) -> Iterator[str]:
         yield json.dumps(
             {
                 "type": "Feature",
-                "properties": {"kind": line.kind.value, "length_m": round(line.length, 3)},
+                "properties": in_site_units({"kind": line.kind.value, "length_m": round(line.length, 3)}, crs),
                 "geometry": {"type": "LineString", "coordinates": places},
             }
         )

@@ -12,8 +12,9 @@ from ..contours.geojson import DECIMALS, write_features
 from ..features.found import FoundKind
 from ..features.ground_lines import GroundLine, LineStatus, same_parts
 from ..files import PathLike
-from ..linework.geojson_file import bring_in, features_of, geometry_of, parsed, properties_of
+from ..linework.geojson_file import bring_in, features_of, geometry_of, parsed, places_with_heights, properties_of
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
+from ..site_columns import in_metres, in_site_units
 from ..units import heights_to_crs_units, metres_per_height_unit, to_crs_units
 from .found_courses import course_of, course_text, short_of, short_text
 
@@ -89,7 +90,8 @@ def _features(lines: Sequence[GroundLine], crs: Optional[Any]) -> Iterator[str]:
         parts = [(np.round(in_crs_units(part, crs), DECIMALS) + 0.0).tolist() for part in line.parts]
         values = {name: _plain(value) for name, value in attributes_of(number, line).items()}
         geometry = {"type": "MultiLineString", "coordinates": parts}
-        yield json.dumps({"type": "Feature", "properties": values, "geometry": geometry})
+        properties = in_site_units(values, crs)
+        yield json.dumps({"type": "Feature", "properties": properties, "geometry": geometry})
 
 
 def _plain(value: Any) -> Any:
@@ -132,10 +134,15 @@ def read_found_lines(path: PathLike, crs: Optional[Any] = None, accept: Sequence
     placed = iter([np.column_stack([xy, part[:, 2] * rise]) for xy, part in zip(brought.places, flat)])
     lines, messages = [], list(brought.statements)
     for number, (feature, parts) in enumerate(zip(features, given), start=1):
-        line, said = given_line(file, number, properties_of(feature), [next(placed) for _ in parts])
+        line, said = given_line(file, number, _in_metres(feature, crs), [next(placed) for _ in parts])
         lines.append(line)
         messages += said
     return GivenLines(tuple(lines), tuple(messages))
+
+
+def _in_metres(feature: Any, crs: Optional[Any]) -> Mapping[str, Any]:
+    """What a feature says of its line, lengths in metres whatever unit their names end in."""
+    return in_metres(properties_of(feature), (name for name, _ in FIELDS), crs)
 
 
 def _parts(file: str, number: int, feature: Any) -> List[np.ndarray]:
@@ -145,9 +152,8 @@ def _parts(file: str, number: int, feature: Any) -> List[np.ndarray]:
     try:
         if not parts:
             raise ValueError
-        rows = [[[*place[:3], *[math.nan] * (3 - len(place))] for place in part] for part in parts]
-        read = [np.array(part, float) for part in rows]
-        if any(part.ndim != 2 or len(part) < 2 or not np.isfinite(part[:, :2]).all() for part in read):
+        read = [places_with_heights(part) for part in parts]
+        if any(len(part) < 2 for part in read):
             raise ValueError
     except (TypeError, ValueError):
         raise SurveyError(NOT_A_LINE, file=file, number=number) from None

@@ -14,7 +14,7 @@ from pyproj import CRS
 from pyproj.exceptions import CRSError
 
 from ..georeference.axes import flat, horizontal
-from ..georeference.crs import plan_unit, projected_crs
+from ..georeference.crs import height_datum, plan_unit, projected_crs
 from ..messages import Message, SurveyError, message
 from ..units import WORKING_UNITS, LengthUnit, metres_per_unit
 from .landxml_texts import (
@@ -76,9 +76,9 @@ def crs_written(crs: Any) -> Dict[str, str]:
     datum = plan.datum
     if datum is not None:
         attributes["horizontalDatum"] = datum.name
-    vertical = [part for part in crs.sub_crs_list if part.is_vertical]
-    if vertical:
-        attributes["verticalDatum"] = vertical[0].name
+    vertical = height_datum(crs)
+    if vertical is not None:
+        attributes["verticalDatum"] = vertical
     return attributes
 
 

@@ -1,7 +1,8 @@
 """Profile, cross-sections and checks of a road as CSV tables.
 
 Stations, offsets and heights are in the line's unit, which the column ``unit`` names; places are in the unit of the
-CRS; columns that end in ``_m`` are metres, in ``_pct`` percent. A cell is empty where there is no surface.
+CRS; columns that end in ``_m`` are metres, or as :mod:`..site_columns` names them, in ``_pct`` percent. A cell is empty
+where there is no surface.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ from ..alignment.profile import Profile
 from ..alignment.rules import Quantity
 from ..alignment.sections import Sections
 from ..files import PathLike, TableWriter, replace_file
+from ..site_columns import rows_in_site_units
 from ..units import to_crs_units
 
 PROFILE_COLUMNS = ("station", "distance_m", "easting", "northing", "unit")
@@ -52,10 +54,10 @@ def write_profile(
         rows.append(row)
     names = [f"height_{own.surface}" if len(profile.surfaces) > 1 else "height" for own in profile.surfaces]
     shown = SLOPE_COLUMNS[: 2 * len(slopes)] if along is not None else SLOPE_COLUMNS[2 : 2 + 2 * len(slopes)]
-    _write(path, (*PROFILE_COLUMNS, *names, *shown), rows)
+    _write(path, rows_in_site_units((*PROFILE_COLUMNS, *names, *shown), rows, crs))
 
 
-def write_sections(sections: Sections, path: PathLike) -> None:
+def write_sections(sections: Sections, crs: Optional[Any], path: PathLike) -> None:
     """Write every vertex of every section, from left to right. Raises SurveyError when the file cannot be written."""
     line, unit = sections.line, sections.line.unit
     rows = []
@@ -65,10 +67,10 @@ def write_sections(sections: Sections, path: PathLike) -> None:
                 head = [k + 1, line.label(distance), _fixed(distance, 3), cut.surface, number]
                 pairs = zip((offset / unit.metres).tolist(), (height / unit.metres).tolist())
                 rows += [[*head, _fixed(o, 4), _fixed(h, 4), unit.value] for o, h in pairs]
-    _write(path, SECTION_COLUMNS, rows)
+    _write(path, rows_in_site_units(SECTION_COLUMNS, rows, crs))
 
 
-def write_checks(checks: CheckResult, path: PathLike) -> None:
+def write_checks(checks: CheckResult, crs: Optional[Any], path: PathLike) -> None:
     """Write every stretch of every rule with its verdict. Raises SurveyError when the file cannot be written.
 
     ``value``: the one nearest to the limit or farthest beyond it, with its ``sigma``, in percent or, for K, metres a
@@ -90,15 +92,14 @@ def write_checks(checks: CheckResult, path: PathLike) -> None:
                 rule.source,
             ]
         )  # fmt: skip
-    _write(path, CHECK_COLUMNS, rows)
+    _write(path, rows_in_site_units(CHECK_COLUMNS, rows, crs))
 
 
 def _fixed(value: float, decimals: int) -> str:
     return f"{value:.{decimals}f}" if math.isfinite(value) else ""
 
 
-def _write(path: PathLike, columns: Sequence[str], rows: Iterable[Sequence[Any]]) -> None:
+def _write(path: PathLike, rows: Iterable[Sequence[Any]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = TableWriter(stream)
-        writer.writerow(columns)
         writer.writerows(rows)

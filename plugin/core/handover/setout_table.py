@@ -13,7 +13,7 @@ from ..files import PathLike, replace_file
 from ..georeference.control import ControlPoints
 from ..georeference.record import crs_name
 from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
-from ..units import LengthUnit
+from ..units import LengthUnit, SiteUnits
 from .setout import ON_CONTROL, SetOut, lengths
 from .text_rows import plain_number
 
@@ -155,7 +155,10 @@ def write_setout(
         rows += _control_cells(control, form)
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         if form.comments:
-            stream.writelines(f"# {note.say(translate)}\n" for note in notes_of(setout, control, form))
+            stream.writelines(
+                f"# {note.say(translate, units=SiteUnits(form.unit, form.unit))}\n"
+                for note in notes_of(setout, control, form)
+            )
         writer = csv.writer(stream, delimiter=form.delimiter, lineterminator="\n")
         if form.header:
             writer.writerow(form.columns)
@@ -171,7 +174,10 @@ def write_notes(
 ) -> None:
     """The same notes in a text of their own, for data collectors that take no comments."""
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
-        stream.writelines(f"{note.say(translate)}\n" for note in notes_of(setout, control, form))
+        stream.writelines(
+            f"{note.say(translate, units=SiteUnits(form.unit, form.unit))}\n"
+            for note in notes_of(setout, control, form)
+        )
 
 
 def _cells(setout: SetOut, form: TableForm) -> List[List[str]]:

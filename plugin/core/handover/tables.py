@@ -6,7 +6,7 @@ from typing import Any, Callable, Optional, Sequence
 
 from ..files import PathLike, TableWriter, replace_file
 from ..surface.findings import Finding
-from ..units import to_crs_units
+from ..units import site_units, to_crs_units
 
 
 def write_findings(
@@ -18,9 +18,11 @@ def write_findings(
     Raises SurveyError when the file cannot be written.
     """
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
+        units = site_units(crs)
         writer = TableWriter(stream)
         writer.writerow(["easting", "northing", "kind", "value", "unit", "text"])
         for finding in findings:
             easting, northing = (round(float(to_crs_units(v, crs)), 4) for v in (finding.easting, finding.northing))
-            text = finding.message.say(translate)
-            writer.writerow([easting, northing, finding.kind.value, round(finding.value, 4), finding.unit, text])
+            text = finding.message.say(translate, units=units)
+            value, unit = units.told(finding.value, finding.unit)
+            writer.writerow([easting, northing, finding.kind.value, round(value, 4), unit, text])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from math import isfinite
-from typing import Any, Dict, Iterable, Iterator, List, Optional, Tuple, Union
+from typing import Any, Dict, Iterable, Iterator, List, Optional, Sequence, Tuple, Union
 
 import numpy as np
 
@@ -16,6 +16,7 @@ from ..earthwork.regions import PartVolume
 from ..earthwork.study import Study
 from ..earthwork.volume import Volume
 from ..files import PathLike, TableWriter, replace_file
+from ..site_columns import in_site_units, rows_in_site_units
 from ..surface.dissolve import LabelledPolygon
 from ..units import heights_to_crs_units, to_crs_units
 
@@ -27,7 +28,8 @@ WHOLE = "all"
 
 
 def write_volumes(study: Study, path: PathLike) -> None:
-    """Rows of cut, fill and net for each region and for all of the ground (region ``all``), cubic and square metres.
+    """Rows of cut, fill and net for each region and for all of the ground (region ``all``), cubic and square metres,
+    or as :mod:`..site_columns` names them.
 
     random, drift, systematic, model and small are standard deviations; half, low and high the 95 % interval; triangles
     is what the triangles say as they are. Raises SurveyError when the file cannot be written.
@@ -38,7 +40,7 @@ def write_volumes(study: Study, path: PathLike) -> None:
         rows += _rows(part.name, each.doubt, (part.cut_area, part.fill_area, part.common_area), each.measured)
     volume = study.volume
     rows += _rows(WHOLE, study.doubt, (volume.cut_area, volume.fill_area, volume.common_area), study.measured)
-    _write(path, HEAD, rows)
+    _write(path, rows_in_site_units(HEAD, rows, study.comparison.existing.crs))
 
 
 def _rows(
@@ -53,7 +55,8 @@ def _rows(
 
 
 def write_storage(basin: Basin, path: PathLike) -> None:
-    """Level in the unit of the CRS, height above the pit (m), area (m²) and volume (m³) of each stage.
+    """Level in the unit of the CRS, height above the pit (m), area (m²) and volume (m³) of each stage,
+    or as :mod:`..site_columns` names them.
 
     Raises SurveyError when the file cannot be written.
     """
@@ -67,21 +70,21 @@ def write_storage(basin: Basin, path: PathLike) -> None:
         )
         for stage in curve
     ]
-    _write(path, ("level", "above_pit_m", "area_m2", "volume_m3"), rows)
+    head = ("level", "above_pit_m", "area_m2", "volume_m3")
+    _write(path, rows_in_site_units(head, rows, basin.tin.crs, water=True))
 
 
-def _write(path: PathLike, head: Iterable[str], rows: Iterable[Tuple[Any, ...]]) -> None:
+def _write(path: PathLike, rows: Iterable[Sequence[Any]]) -> None:
     with replace_file(path) as temporary, open(temporary, "w", encoding="utf-8", newline="") as stream:
         writer = TableWriter(stream)
-        writer.writerow(head)
         writer.writerows(rows)
 
 
 def write_depths(study: Study, path: PathLike) -> None:
     """A MultiPolygon for each class of depth in the units of the CRS, with its exact area and volume.
 
-    Properties: class (cut below 0), kind, from_m, to_m (null for the deepest), area_m2, volume_m3. Raises SurveyError
-    when the file cannot be written.
+    Properties: class (cut below 0), kind, from_m, to_m (null for the deepest), area_m2, volume_m3, or as
+    :mod:`..site_columns` names them. Raises SurveyError when the file cannot be written.
     """
     crs = study.comparison.existing.crs
     parts: Dict[int, List[LabelledPolygon]] = {}
@@ -103,7 +106,7 @@ def _classes(study: Study, parts: Dict[int, List[LabelledPolygon]], crs: Optiona
             area, volume = each.area, each.volume
         said.update(area_m2=round(area, 3), volume_m3=round(volume, 3))
         rings = [[_places(to_crs_units(ring, crs)) for ring in polygon.rings] for polygon in parts[label]]
-        yield _feature(said, "MultiPolygon", rings)
+        yield _feature(in_site_units(said, crs, heights=("from", "to")), "MultiPolygon", rings)
 
 
 def write_zero_lines(study: Study, path: PathLike) -> None:
@@ -119,7 +122,7 @@ def _lines(study: Study, crs: Optional[Any]) -> Iterator[str]:
     for line in study.zero_lines:
         length = float(np.hypot(*np.diff(line[:, :2], axis=0).T).sum())
         xyz = np.column_stack([to_crs_units(line[:, :2], crs), heights_to_crs_units(line[:, 2], crs)])
-        yield _feature({"length_m": round(length, 3)}, "LineString", _places(xyz))
+        yield _feature(in_site_units({"length_m": round(length, 3)}, crs), "LineString", _places(xyz))
 
 
 def _places(values: np.ndarray) -> List[List[float]]:

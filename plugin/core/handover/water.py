@@ -1,7 +1,8 @@
 """Ways of water, ponds and catchments as GeoJSON.
 
 In the system of the survey, as contours are (see :mod:`..contours.geojson`). Properties whose name ends in ``_m``,
-``_m2`` and ``_m3`` are in metres, square and cubic metres; ``level`` is in the unit of the heights.
+``_m2`` and ``_m3`` are in metres, square and cubic metres, in a survey in feet as :mod:`..site_columns` names them;
+``level`` is in the unit of the heights.
 """
 
 from __future__ import annotations
@@ -19,6 +20,7 @@ from ..drainage.shares import pond_name
 from ..drainage.steps import PathEnd
 from ..drainage.study import WaterStudy
 from ..files import PathLike
+from ..site_columns import in_site_units
 from ..units import heights_to_crs_units, to_crs_units
 
 END_WORDS = {
@@ -71,7 +73,7 @@ def _paths(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
                 "length_m": round(length, 3),
                 "drop_m": round(float(xyz[0, 2] - xyz[-1, 2]), 4),
             }
-            yield _feature("LineString", _places(xyz, crs), told)
+            yield _feature("LineString", _places(xyz, crs), in_site_units(told, crs, water=True))
 
 
 def _channels(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
@@ -80,7 +82,7 @@ def _channels(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
         length = float(np.hypot(*np.diff(xyz[:, :2], axis=0).T).sum())
         drop = float(xyz[0, 2] - xyz[-1, 2])
         told = {"kind": "channel", "length_m": round(length, 3), "drop_m": round(drop, 4), "drains_m2": round(area, 2)}
-        yield _feature("LineString", _places(xyz, crs), told)
+        yield _feature("LineString", _places(xyz, crs), in_site_units(told, crs, water=True))
 
 
 def _ponds(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
@@ -100,7 +102,8 @@ def _ponds(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
             "level": round(float(level[i]), 4),
             "spills_to": pond_name(next_one) if next_one >= 0 else study.inlets[inlet].name if inlet >= 0 else rim,
         }
-        yield _feature("MultiPolygon", _polygons(polygons_of(study.shores[i]), crs), told)
+        shore = _polygons(polygons_of(study.shores[i]), crs)
+        yield _feature("MultiPolygon", shore, in_site_units(told, crs, water=True))
 
 
 def _catchments(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
@@ -116,7 +119,7 @@ def _catchments(study: WaterStudy, crs: Optional[Any]) -> Iterator[str]:
             told["runoff"] = _or_none(float(peaks.coefficient[i]))
             told["flow"] = _or_none(round(float(peaks.flow[i]), 4))
             told["flow_unit"] = peaks.units.flow
-        yield _feature("MultiPolygon", _polygons(polygons, crs), told)
+        yield _feature("MultiPolygon", _polygons(polygons, crs), in_site_units(told, crs, water=True))
 
 
 def _or_none(value: float) -> Optional[float]:

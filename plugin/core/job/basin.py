@@ -9,7 +9,6 @@ from typing import Callable, Sequence, Tuple
 import numpy as np
 
 from ..earthwork.basin import Basin, examine_basin
-from ..earthwork.study import Certainty
 from ..handover.volumes import write_storage
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress
@@ -18,7 +17,7 @@ from ..report.markup import Section
 from ..report.results import JobResult
 from ..report.storage_page import storage_body
 from ..units import LengthUnit
-from .noise import point_noise
+from .noise import survey_certainty
 
 BASIN_LINE = Text(
     "job.basin_line",
@@ -44,7 +43,7 @@ class BasinQuestion:
     def answer(self, result: JobResult, progress: Progress) -> BasinAnswer:
         """What it holds. Raises SurveyError."""
         progress(0.0, "basin")
-        certainty = Certainty(point_noise(result), ground=True)
+        certainty = survey_certainty(result)
         return BasinAnswer(examine_basin(result.surface.tin, np.array(self.place), self.steps, certainty), self.unit)
 
 

@@ -15,7 +15,7 @@ from ..earthwork.pad_file import PadShape, read_pads
 from ..earthwork.pads import PadDesign, balance_pads, grade_pads, volume_of_pads
 from ..earthwork.plane import plane_falling
 from ..earthwork.side_slopes import SideSlopes
-from ..earthwork.study import Certainty, StudyOptions
+from ..earthwork.study import StudyOptions
 from ..handover.design import write_design_lines
 from ..handover.mesh import write_2dm
 from ..handover.projection import write_prj
@@ -28,7 +28,7 @@ from ..report.results import JobResult
 from ..surface.locate import heights_at
 from ..surface.tin import Tin
 from ..units import LengthUnit
-from .noise import point_noise
+from .noise import survey_certainty
 
 GRADED_LINE = Text(
     "job.graded_line",
@@ -85,9 +85,7 @@ class GradingQuestion:
             balanced = balance_pads(tin, pads, factor, self.surplus, part(progress, 0.0, 0.3))
         shift = 0.0 if balanced is None else balanced.shift
         graded = grade_pads(tin, [pad.raised(shift) for pad in pads], part(progress, 0.3, 0.4))
-        options = StudyOptions(
-            existing=Certainty(point_noise(result), ground=True), factors=self.factors, offset_sigma=self.offset_sigma
-        )
+        options = StudyOptions(existing=survey_certainty(result), factors=self.factors, offset_sigma=self.offset_sigma)
         found = study_grading(site_of_pads(tin, graded), options, progress=part(progress, 0.4, 0.7))
         if balanced is not None:
             found = with_balance(

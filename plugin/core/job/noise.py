@@ -2,23 +2,30 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Optional
 
 import numpy as np
 
+from ..alignment.noise import vertex_times
 from ..earthwork.study import Certainty
-from ..handover.mesh_noise import MeshNoise
+from ..handover.mesh_noise import MeshNoise, node_times, noise_of
+from ..points.pointset import PointSet
+from ..quality.check import SurveyCheck
+from ..quality.noise import USUAL_DRIFT, USUAL_SIGMA
 from ..report.results import JobResult
 from ..surface.tin import Tin
-
-USUAL_NOISE = 0.015  # metres, where no points repeat (common practice of such receivers, no source)
-USUAL_DRIFT = 0.007  # metres of it that points recorded within minutes share (the same)
 
 
 def point_noise(result: JobResult) -> float:
     """Noise of a point's height (m, one standard deviation) as repeated points tell it; the usual one where none do."""
-    noise = None if result.check is None else result.check.noise
-    return noise.total if noise is not None and noise.total > 0 else USUAL_NOISE
+    return checked_noise(result.check)
+
+
+def checked_noise(check: Optional[SurveyCheck]) -> float:
+    """As :func:`point_noise`, from the checks alone."""
+    noise = None if check is None else check.noise
+    return noise.total if noise is not None and noise.total > 0 else USUAL_SIGMA
 
 
 def survey_certainty(result: JobResult) -> Certainty:
@@ -26,25 +33,24 @@ def survey_certainty(result: JobResult) -> Certainty:
 
     What it does not tell is the usual one.
     """
-    noise = None if result.check is None else result.check.noise
-    sigma, drift = float(np.sqrt(USUAL_NOISE**2 - USUAL_DRIFT**2)), USUAL_DRIFT
-    if noise is not None and np.isfinite(noise.total) and noise.total > 0:
-        drift = float(noise.drift) if np.isfinite(noise.drift) else 0.0
-        sigma = float(np.sqrt(max(0.0, noise.total**2 - drift**2)))
-    return Certainty(sigma, drift, ground=True, time=_times(result.surface.tin, result.edited.points.time))
+    return certainty_of(result.check, result.surface.tin, result.edited.points)
 
 
-def mesh_noise(result: JobResult) -> Optional[MeshNoise]:
-    """What is kept beside the mesh of the survey: how its heights repeat; None where the survey does not tell."""
-    noise = None if result.check is None else result.check.noise
-    if noise is None or not (np.isfinite(noise.total) and noise.total > 0):
-        return None
-    found = survey_certainty(result)
-    return MeshNoise(found.sigma, found.drift)
+def certainty_of(check: Optional[SurveyCheck], tin: Tin, points: PointSet) -> Certainty:
+    """The same of the surface ``tin`` of some ``points``."""
+    found = None if check is None else noise_of(check.noise)
+    noise = found or MeshNoise(float(np.sqrt(USUAL_SIGMA**2 - USUAL_DRIFT**2)), USUAL_DRIFT)
+    return Certainty(noise.sigma, noise.drift, ground=True, time=vertex_times(tin, points.time))
 
 
-def _times(tin: Tin, time: Optional[np.ndarray]) -> Optional[np.ndarray]:
-    """Seconds (n,) of the vertices, nan for those that are no points; None where no point has a time."""
-    if time is None or not np.any(np.isfinite(time)):
-        return None
-    return np.where(tin.vertex_source >= 0, time[np.maximum(tin.vertex_source, 0)], np.nan)
+def mesh_noise(check: Optional[SurveyCheck], tin: Tin, points: PointSet) -> Optional[MeshNoise]:
+    """What is kept beside the mesh of a survey: how its heights repeat; None where the survey does not tell."""
+    found = None if check is None else noise_of(check.noise)
+    return None if found is None else replace(found, time=node_times(tin, points.time))
+
+
+def thinned_noise(noise: MeshNoise, result: JobResult) -> MeshNoise:
+    """The ``noise`` of the mesh of the survey for that of its thinned surface."""
+    assert result.thinned is not None
+    number = np.searchsorted(np.unique(result.surface.tin.triangles), result.thinned.kept)
+    return noise.of_nodes(number)

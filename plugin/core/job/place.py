@@ -9,7 +9,7 @@ import numpy as np
 
 from ..georeference.area import check_area
 from ..georeference.base_shift import correct_base, parse_base, shift_to_control
-from ..georeference.control import read_control
+from ..georeference.control_file import read_control
 from ..georeference.crs import height_unit, plan_unit, read_crs, source_crs
 from ..georeference.crs_doubt import doubts
 from ..georeference.fit_readings import AS_READ
@@ -67,7 +67,7 @@ def place_survey(settings: JobSettings, progress: Progress) -> Placed:
         shifted = correct_base(points, base, landmarks)
         points, records = shifted.points, (*records, shifted.record)
     if settings.control is not None:
-        control = read_control(settings.control, None, crs)
+        control = read_control(settings.control, None, crs, settings.fit.reading)
         if settings.fit.shift:
             moved = shift_to_control(points, control, settings.fit.leave_out, _sure(settings), landmarks)
             points, records = moved.points, (*records, moved.record)

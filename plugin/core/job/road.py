@@ -10,7 +10,7 @@ import numpy as np
 
 from ..alignment.line import Alignment, make_alignment
 from ..alignment.line_file import read_line
-from ..alignment.noise import USUAL_DRIFT, USUAL_SIGMA, survey_noise
+from ..alignment.noise import survey_noise
 from ..alignment.rules import read_least_k, read_rules
 from ..alignment.slopes import Sigma
 from ..alignment.stations import parse_equations, parse_station
@@ -20,6 +20,7 @@ from ..georeference.crs import plan_unit
 from ..handover.road_tables import write_checks, write_profile, write_sections
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress
+from ..quality.noise import USUAL_DRIFT, USUAL_SIGMA
 from ..report.labels import Words
 from ..report.markup import Section
 from ..report.paper import Paper
@@ -116,8 +117,8 @@ class RoadAnswer:
         names = ("profile.csv", "sections.csv", "checks.csv", "profile.pdf", "sections.pdf")
         written: List[Path] = [folder / name for name in names]
         write_profile(study.profile, study.stations, self.tin.crs, written[0], study.grades, study.crossfalls)
-        write_sections(study.sections, written[1])
-        write_checks(study.checks, written[2])
+        write_sections(study.sections, self.tin.crs, written[1])
+        write_checks(study.checks, self.tin.crs, written[2])
         sheet = ProfileSheet(self.paper)
         write_profile_sheets(study.profile, written[3], sheet, study.fit, study.grades, translate)
         scale = fitting_scale(study.sections, SectionSheet(self.paper))

@@ -2,37 +2,38 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from typing import Any, Callable, Optional, Tuple
+import contextlib
+from dataclasses import fields, replace
+from pathlib import Path
+from typing import Callable, List, Mapping, Optional, Sequence, Tuple
 
-from ..contours.sheet import draw_sheet
-from ..contours.trace import trace_contours
-from ..features.ground_lines import GroundLines
-from ..handover.grid import large_grid
-from ..linework.codes import CodeTable, default_code_table, read_code_table
-from ..linework.constraints import Constraints
-from ..linework.drawn import merge_constraints
-from ..linework.join import Linework, join_lines
-from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text
-from ..points.decisions import apply_decisions, read_decisions
-from ..points.pointset import PointSet
+from ..files import make_folder
+from ..handover.checksums import digest
+from ..messages import QT_TRANSLATE_NOOP, Message, SurveyError, Text, message
 from ..progress import Progress, named, part, silent
-from ..quality.check import SurveyCheck, check_survey
-from ..quality.check_points import CheckPoints, read_check_points
-from ..quality.coverage import CoverageOptions
-from ..quality.judgement import judge
-from ..quality.overrides import NO_DECISIONS, OverrideReport, with_overrides
-from ..report.results import JobResult
-from ..surface.edited import build_surface_with_edits
-from ..surface.edits import read_edits
-from ..surface.inspection import inspect_surface
-from ..surface.raster import grid_for
-from ..surface.thin import thin_surface
-from ..units import LengthUnit
-from .lines import look_for_lines
-from .place import place_survey
+from ..report.labels import Words
+from ..report.results import Answer, JobResult
+from .at_work import alone, new_files, put_in_place, refuse_to_overwrite
+from .decided import JOB_FILE
+from .fingerprint import files_in
+from .job_file import JobRecord, Made, as_kept, has_job, read_job
+from .keeping import (
+    FILES,
+    STAGES_FOLDER,
+    Keeping,
+    KeptAnswer,
+    files_hold,
+    keep_answer,
+    of_files,
+    question_name,
+    work_through,
+)
+from .kept import NotKept
+from .plain import is_file
 from .settings import JobSettings
-from .write import write_files
+from .stages import result_of
+from .visits import VisitWords, with_visits
+from .write import at_home, with_files, write_files
 
 NO_CRS = Text(
     "job.no_crs",
@@ -42,6 +43,41 @@ NO_CRS = Text(
         "for a local grid in metres.",
     ),
 )
+OTHER_GONE = Text(
+    "job.other_gone",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file} is to be handed over too, but it is not there; it is not listed. Make it again, or leave it out.",
+    ),
+    weight=1,
+)
+OTHER_OLD = Text(
+    "job.other_old",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file} is handed over as it was made before the surface or its contours changed; make it again if it shows "
+        "them.",
+    ),
+    weight=1,
+)
+OTHER_SURVEY = Text(
+    "job.other_survey",
+    QT_TRANSLATE_NOOP(
+        "core",
+        "{file} holds something else than when this job was last run; it is read anew. If that is not meant, as beside "
+        "a copied folder, put the right file there.",
+    ),
+    weight=1,
+)
+DECISIONS_KEPT = Text(
+    "job.decisions_kept",
+    QT_TRANSLATE_NOOP(
+        "core", "{count} decisions by hand that stand in {file} are used; remove them there if they are not meant."
+    ),
+    one=QT_TRANSLATE_NOOP(
+        "core", "The decision by hand that stands in {file} is used; remove it there if it is not meant."
+    ),
+)
 
 
 def run_job(
@@ -49,157 +85,189 @@ def run_job(
 ) -> JobResult:
     """Compute everything and write the files; the result names them in ``files``.
 
-    Each file appears only when it is whole. Raises SurveyError for input or settings the user must mend, and
-    whatever ``progress`` raises to stop the work.
+    The folder ``settings.out`` becomes that of a job, or is one already: then results that still hold are taken from
+    there, and decisions by hand and later visits that stand in it stay. Each file appears only when it is whole;
+    stopped or killed, the job is as it was before the stage that was at work. Raises SurveyError for input or settings
+    the user must mend, and whatever ``progress`` raises to stop the work.
     """
-    result = compute(settings, part(progress, 0.0, 0.8))
-    return write_files(result, settings.out, part(progress, 0.8, 1.0), translate, language)
+    _need_crs(settings)
+    folder = Path(settings.out)
+    make_folder(folder)
+    with alone(folder / STAGES_FOLDER):
+        return _run_alone(settings, folder, progress, translate, language)
+
+
+def _run_alone(
+    settings: JobSettings, folder: Path, progress: Progress, translate: Callable[[str], str], language: str
+) -> JobResult:
+    before = read_job(folder) if has_job(folder) else None
+    own = () if before is None or settings.decided else before.settings.decided
+    visits = () if before is None or settings.visits else before.settings.visits
+    settings = replace(settings, decided=settings.decided or own, visits=settings.visits or visits)
+    stages, products = ({}, {}) if before is None else (before.stages, before.products)
+    keeping = Keeping(JobRecord(as_kept(settings), language, stages, products), folder)
+    keeping.begin_with(before)
+    result = _results(keeping, part(progress, 0.0, 0.8))
+    result = replace(_with_others_there(result), of_run=_other_surveys(keeping, before))
+    result = replace(result, messages=(*_old_others(keeping, result), *result.messages))
+    if own:
+        told = message(DECISIONS_KEPT, count=len(own), file=str(folder / JOB_FILE))
+        result = replace(result, messages=(told, *result.messages))
+    return _written(keeping, result, part(progress, 0.8, 1.0), translate, language)
+
+
+def continue_job(
+    folder: Path, progress: Progress = silent, translate: Callable[[str], str] = str, language: Optional[str] = None,
+    visits: VisitWords = VisitWords(),  # noqa: B008  frozen
+) -> JobResult:  # fmt: skip
+    """The job of ``folder``, with what is out of date made anew. ``language``: of the report, None as before.
+    ``visits``: what is said of later visits.
+
+    Raises SurveyError where there is no job, and as :func:`run_job`.
+    """
+    record = read_job(folder)
+    settings = with_visits(record.settings, visits)
+    return run_job(settings, progress, translate, record.language if language is None else language)
 
 
 def compute(settings: JobSettings, progress: Progress = silent) -> JobResult:
-    """All results of ``settings``, nothing written."""
+    """All results of ``settings``, nothing read from or written to a job."""
+    _need_crs(settings)
+    return _results(Keeping(JobRecord(settings), None), progress)
+
+
+def _need_crs(settings: JobSettings) -> None:
     if not (settings.crs or "").strip():
         raise SurveyError(NO_CRS, file=str(settings.survey))
-    edits = () if settings.edits is None else read_edits(settings.edits)
-    placed = place_survey(settings, part(progress, 0.0, 0.15))
-    checks = _check_points(settings, placed.points.crs)
-    check = _check(placed.points, settings, named("check", part(progress, 0.15, 0.3)))
-    points, remarks, overrides = _decide(placed.points if check is None else check.points, check, settings)
-    linework = _join(points, settings)
-    points = points if linework is None else linework.points
-    points, found = look_for_lines(points, linework, edits, settings, part(progress, 0.3, 0.35))
-    constraints = _constraints(linework, found)
-    progress(0.35, "surface")
-    surface, edited = build_surface_with_edits(points, constraints, settings.surface, edits, part(progress, 0.35, 0.65))
-    progress(0.65, "quality")
-    quality = judge(
-        surface.tin,
-        edited.points,
-        check=check,
-        checks=checks,
-        wanted_cm=settings.accuracy_class,
-        limits=CoverageOptions(max_radius=settings.max_gap),
-        repeat_sigma=None if check is None or check.noise is None else check.noise.total,
-        unit=settings.contours.unit,
-        progress=part(progress, 0.65, 0.7),
-        constraints=edited.constraints,
-        found=() if found is None else found.lines,
-    )
-    contours = trace_contours(surface.tin, settings.contours, part(progress, 0.7, 0.75))
-    result = JobResult(
-        survey=placed.intake.survey,
-        sources=placed.intake.files,
-        merged=placed.intake.merged,
-        georeference=placed.records,
-        fitted=placed.fitted,
-        aside=placed.intake.aside,
-        place_messages=placed.messages,
-        where=placed.where,
-        accept=settings.accept,
-        points=points,
-        linework=linework,
-        ground_lines=found,
-        surface=surface,
-        contours=contours,
-        decisions_file="" if settings.decisions is None else str(settings.decisions),
-        messages=remarks,
-        edits=edits,
-        edits_file="" if settings.edits is None else str(settings.edits),
-        edited=edited,
-        options=settings.surface,
-        quality=quality,
-        check=check,
-        overrides=overrides,
-        others=settings.others,
-    )
-    result = _finish(result, settings, part(progress, 0.75, 0.85))
-    return _answer(result, settings, part(progress, 0.85, 1.0))
 
 
-def _check_points(settings: JobSettings, crs: Optional[Any]) -> Optional[CheckPoints]:
-    """The independent check points, in ``crs``; on a local grid in the unit of the survey."""
-    if settings.check_points is None:
-        return None
-    if crs is not None:
-        return read_check_points(settings.check_points, crs=crs)
-    unit = settings.unit or LengthUnit.METRE
-    return read_check_points(settings.check_points, unit=unit, height_unit=settings.height_unit or unit)
-
-
-def _constraints(linework: Optional[Linework], found: Optional[GroundLines]) -> Constraints:
-    """The lines of the field codes, which go first, and those that the points show."""
-    coded = Constraints() if linework is None else linework.constraints
-    return coded if found is None else merge_constraints(coded, found.breaklines)
-
-
-def _finish(result: JobResult, settings: JobSettings, progress: Progress) -> JobResult:
-    """What is made from the ready surface beside its contours."""
-    tin, edited = result.surface.tin, result.edited
-    dem = None if settings.dem is None else grid_for(tin, settings.dem)
-    progress(0.0, "findings")
-    findings = inspect_surface(
-        tin, edited.points, edited.constraints, progress=named("findings", part(progress, 0, 0.3))
-    )
-    sheet = None
-    if settings.sheet is not None:
-        sheet = draw_sheet(tin, settings.contours, settings.sheet, named("sheet", part(progress, 0.3, 0.6)))
-    thinned = None if settings.thin is None else thin_surface(tin, settings.thin, part(progress, 0.6, 1.0))
-    return replace(
-        result,
-        findings=findings,
-        sheet=sheet,
-        thinned=thinned,
-        dem=dem,
-        file_messages=() if dem is None else large_grid(dem),
-    )
-
-
-def _answer(result: JobResult, settings: JobSettings, progress: Progress) -> JobResult:
-    """``result`` with an answer to each question, in their order."""
-    count = len(settings.questions)
-    for i, question in enumerate(settings.questions):
-        progress(i / count, question.stage)
-        answer = question.answer(result, named(question.stage, part(progress, i / count, (i + 1) / count)))
+def _results(keeping: Keeping, progress: Progress) -> JobResult:
+    """The results of all stages, with an answer to each question in their order."""
+    done = work_through(keeping, part(progress, 0.0, 0.85))
+    result = result_of(keeping.settings, done)
+    questions = keeping.settings.questions
+    for i, question in enumerate(questions):
+        within = part(progress, 0.85 + 0.15 * i / len(questions), 0.85 + 0.15 * (i + 1) / len(questions))
+        answer: Optional[Answer] = _kept_answer(keeping, i)
+        if answer is None:
+            within(0.0, question.stage)
+            answer = question.answer(result, named(question.stage, within))
         result = replace(result, answers=(*result.answers, answer))
     return result
 
 
-def _check(points: PointSet, settings: JobSettings, progress: Progress) -> Optional[SurveyCheck]:
-    """The automatic checks, None where they are switched off."""
-    if not settings.check:
+def _kept_answer(keeping: Keeping, i: int) -> Optional[KeptAnswer]:
+    """The answer to question ``i``, where it still holds and its files are there."""
+    if keeping.folder is None:
         return None
-    progress(0.0, "check")
-    return check_survey(
-        points,
-        _code_table(settings),
-        settings.tolerances,
-        convention=settings.convention,
-        progress=progress,
-        tilt_compensated=settings.tilt_compensated,
-        keep_flagged=settings.keep_flagged,
-    )
-
-
-def _decide(
-    points: PointSet, check: Optional[SurveyCheck], settings: JobSettings
-) -> Tuple[PointSet, Tuple[Message, ...], Optional[OverrideReport]]:
-    """Decisions by hand on points; where they were checked, both words are kept and what the hand overrules is told."""
-    if settings.decisions is None:
-        return (points if check is None else with_overrides(points, NO_DECISIONS)[0]), (), None
-    decisions = read_decisions(settings.decisions)
-    if check is None:
-        decided, missed = apply_decisions(points, decisions)
-        return decided, missed, None
-    decided, overrides = with_overrides(points, decisions)
-    return decided, overrides.messages, overrides
-
-
-def _code_table(settings: JobSettings) -> Optional[CodeTable]:
-    if not settings.use_codes:
+    try:
+        answer = keeping.take(question_name(i + 1), keeping.question_from(keeping.settings.questions[i]))
+    except NotKept:
         return None
-    return default_code_table() if settings.codes is None else read_code_table(settings.codes)
+    return answer if isinstance(answer, KeptAnswer) and answer.is_there(keeping.folder) else None
 
 
-def _join(points: PointSet, settings: JobSettings) -> Optional[Linework]:
-    table = _code_table(settings)
-    return None if table is None else join_lines(points, table, settings.convention)
+def _with_others_there(result: JobResult) -> JobResult:
+    """Without files made elsewhere that are gone, each of which is told."""
+    gone = [path for path in result.others if not is_file(path)]
+    if not gone:
+        return result
+    told = tuple(message(OTHER_GONE, file=str(path)) for path in gone)
+    there = tuple(path for path in result.others if path not in gone)
+    return replace(result, others=there, messages=(*told, *result.messages))
+
+
+def _other_surveys(keeping: Keeping, before: Optional[JobRecord]) -> Tuple[Message, ...]:
+    """What to tell of files of points that are no longer what they were; each is noted as it is now."""
+    settings, told = keeping.settings, []
+    noted = {}
+    paths = (settings.survey, *settings.more, *(visit.file for visit in settings.visits))
+    for number, path in enumerate(paths, 1):  # two may have one name, in folders of their own
+        name, sha = f"file {number} {Path(path).name}", keeping.files.of(path)
+        was = None if before is None else before.stages.get(name)
+        if was is not None and was.gives != sha:
+            told.append(message(OTHER_SURVEY, file=str(path)))
+        noted[name] = Made("", sha)
+    keeping.record = replace(keeping.record, stages={**keeping.record.stages, **noted})
+    return tuple(told)
+
+
+def _old_others(keeping: Keeping, result: JobResult) -> Tuple[Message, ...]:
+    """What to tell of files made elsewhere that were there before the surface or its contours were what they are."""
+    now = " ".join(keeping.digests.get(name, "")[:16] for name in ("surface", "contours", "sheet"))
+    noted, told = {}, []
+    for number, path in enumerate(result.others, 1):
+        name, sha = f"other {number} {Path(path).name}", keeping.files.of(path)
+        was = keeping.record.stages.get(name)
+        if was is None or was.gives != sha:
+            noted[name] = Made(now, sha)
+        elif was.of != now:
+            told.append(message(OTHER_OLD, file=Path(path).name))
+    keeping.record = replace(keeping.record, stages={**keeping.record.stages, **noted})
+    return tuple(told)
+
+
+def _written(
+    keeping: Keeping, result: JobResult, progress: Progress, translate: Callable[[str], str], language: str
+) -> JobResult:
+    """The files of the job, written where they are not there already."""
+    folder = Path(keeping.settings.out)
+    if all(isinstance(answer, KeptAnswer) for answer in result.answers) and files_hold(keeping):
+        files = [folder / name for name in keeping.record.products]
+        return _with_job_file(with_files(result, files, folder, folder), folder)
+    with new_files(folder / STAGES_FOLDER) as new:
+        return _with_job_file(_written_anew(keeping, result, new, progress, translate, language), folder)
+
+
+def _written_anew(
+    keeping: Keeping,
+    result: JobResult,
+    new: Path,
+    progress: Progress,
+    translate: Callable[[str], str],
+    language: str,
+) -> JobResult:
+    """All files written into the folder ``new``, then put in place together."""
+    folder, words = Path(keeping.settings.out), Words(translate)
+
+    def told(number: int, answer: Answer, files: Sequence[Path]) -> Answer:
+        if isinstance(answer, KeptAnswer):
+            return answer
+        kept = keep_answer(answer, files, new, words)
+        keeping.keep(question_name(number + 1), keeping.question_from(keeping.settings.questions[number]), kept)
+        return kept
+
+    before = keeping.record.products
+    result = write_files(result, new, progress, translate, language, told, folder)
+    fresh = [path.relative_to(new).as_posix() for path in result.files if new in path.parents]
+    refuse_to_overwrite(fresh, folder, inputs_of(keeping.settings))
+    files = tuple(at_home(path, new, folder) for path in result.files)
+    products = {home.relative_to(folder).as_posix(): digest(path).sha256 for home, path in zip(files, result.files)}
+    # before they are put in place, so that a run that is killed meanwhile leaves no file that the job does not know
+    stages = {**keeping.record.stages, FILES: Made(of_files(keeping), "")}
+    keeping.note(replace(keeping.record, stages=stages, products=products))
+    put_in_place(new, fresh, folder)
+    _remove(folder, {name: sha for name, sha in before.items() if name not in products})
+    return replace(result, files=files)
+
+
+def inputs_of(settings: JobSettings) -> List[Path]:
+    """Files that the job reads and that no product may take the place of: all but those that products are given back
+    in, with decisions taken in them.
+    """
+    given_back = ("decisions", "found_lines", "others", "out")
+    values = [getattr(settings, each.name) for each in fields(settings) if each.name not in given_back]
+    return [Path(path) for value in values for path in files_in(value)]
+
+
+def _with_job_file(result: JobResult, folder: Path) -> JobResult:
+    return replace(result, files=(*result.files, folder / JOB_FILE))
+
+
+def _remove(folder: Path, products: Mapping[str, str]) -> None:
+    """Take away products of an earlier run that are no longer asked for, where nobody has changed them since."""
+    for name, sha in products.items():
+        path = folder / name
+        if is_file(path) and digest(path).sha256 == sha:
+            with contextlib.suppress(OSError):  # open elsewhere: it stays
+                path.unlink()

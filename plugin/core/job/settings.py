@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Optional, Protocol, Tuple
 
@@ -11,6 +11,7 @@ from ..contours.sheet import SheetOptions
 from ..georeference.level_shift import LevelShift
 from ..georeference.site import ControlOptions, GroundOptions
 from ..linework.convention import DEFAULT_CONVENTION, FieldConvention
+from ..points.decided import PointDecision
 from ..points.geographic import HeightKind
 from ..points.said_units import AngleForm
 from ..progress import Progress
@@ -18,6 +19,7 @@ from ..quality.tolerances import ToleranceSet
 from ..report.results import Answer, JobResult
 from ..surface.build import SurfaceOptions
 from ..units import LengthUnit
+from .plain import MAY_BE_FILE
 
 
 class Question(Protocol):
@@ -35,6 +37,24 @@ class Question(Protocol):
 
 
 @dataclass(frozen=True)
+class Visit:
+    """Another visit to the site: its ``file``, and the user's word on it.
+
+    ``new_ground``: where its ground supersedes what was there before: "" nowhere, ``EVERYWHERE``, or a GeoJSON file of
+    polygons. ``offset``: how much higher it is known to lie where nothing changed, metres; None finds that from the
+    ground that did not change.
+    """
+
+    file: Path
+    new_ground: str = field(default="", metadata=MAY_BE_FILE)
+    offset: Optional[float] = None
+
+
+#: The word of a visit whose ground counts wherever it was walked.
+EVERYWHERE = "all"
+
+
+@dataclass(frozen=True)
 class JobSettings:
     """What the user asks for.
 
@@ -43,12 +63,15 @@ class JobSettings:
     ``delimiter``, ``decimal``, ``encoding``: as the reader takes them, None to find out.
     ``unit``: of the file, where None as its header says, else that of the CRS; ``height_unit``: of its heights, where
     None as the header says, else the same as ``unit`` if that is given, else that of the CRS. ``comment`` to
-    ``units_from``: as :func:`.points.survey.read_survey` takes them. ``decisions``: file of decisions by hand.
+    ``units_from``: as :func:`.points.survey.read_survey` takes them. ``decisions``: file of decisions by hand;
+    ``decided``: those that the job keeps itself, which go before it.
     ``codes``: code table, the one shipped where None; ``use_codes`` False reads no field codes; ``convention``: how
     these are written.
     ``surface``: rim and crossings.
-    ``edits``: file of edits of the surface by hand. ``sheet``: how to finish contours for a sheet; ``dem``: cell of
-    a grid of heights, metres; ``thin``: vertical tolerance of a thinned surface, metres; None makes none.
+    ``edits``: file of edits of the surface by hand. ``breaklines``, ``soft_lines`` (which take their heights from the
+    surface), ``boundary``, ``voids``: GeoJSON files of lines and polygons drawn by hand.
+    ``sheet``: how to finish contours for a sheet; ``dem``: cell of a grid of heights, metres; ``thin``: vertical
+    tolerance of a thinned surface, metres; None makes none.
 
     What the survey is worth: ``check``: find and reject blunders before the surface is built, single points held to
     ``tolerances`` (None: the usual set, see :func:`.check_survey`); ``tilt_compensated``: whether the rover
@@ -68,6 +91,8 @@ class JobSettings:
     ``fit`` says. ``ground``: to or from distances on the ground. ``base_was``, ``base_is``: positions of the base as
     it was used and as it is, see :func:`.georeference.base_shift.parse_position`. ``near``: places near the site, in
     degrees with letters, or GeoJSON files.
+
+    ``visits``: files of later visits, each compared with the ground before it; read as the files of the survey are.
 
     ``others``: files made elsewhere that are handed over too, such as a plan; the report lists them.
 
@@ -93,11 +118,16 @@ class JobSettings:
     heights_of: str = ""
     units_from: str = ""
     decisions: Optional[Path] = None
+    decided: Tuple[PointDecision, ...] = ()
     codes: Optional[Path] = None
     use_codes: bool = True
     convention: FieldConvention = DEFAULT_CONVENTION
     surface: SurfaceOptions = SurfaceOptions()  # noqa: RUF009  frozen
     edits: Optional[Path] = None
+    breaklines: Optional[Path] = None
+    soft_lines: Optional[Path] = None
+    boundary: Optional[Path] = None
+    voids: Optional[Path] = None
     sheet: Optional[SheetOptions] = None
     dem: Optional[float] = None
     thin: Optional[float] = None
@@ -106,7 +136,7 @@ class JobSettings:
     accept: Tuple[str, ...] = ()
     more: Tuple[Path, ...] = ()
     heights_are: Optional[HeightKind] = None
-    geoid: Optional[str] = None
+    geoid: Optional[str] = field(default=None, metadata=MAY_BE_FILE)
     correct: str = ""
     level_shifts: Tuple[LevelShift, ...] = ()
     control: Optional[Path] = None
@@ -114,7 +144,7 @@ class JobSettings:
     ground: Optional[GroundOptions] = None
     base_was: str = ""
     base_is: str = ""
-    near: Tuple[str, ...] = ()
+    near: Tuple[str, ...] = field(default=(), metadata=MAY_BE_FILE)
     check: bool = True
     tolerances: Optional[ToleranceSet] = None
     tilt_compensated: Optional[bool] = None
@@ -124,5 +154,11 @@ class JobSettings:
     max_gap: Optional[float] = None
     find_lines: bool = True
     found_lines: Optional[Path] = None
+    visits: Tuple[Visit, ...] = ()
     others: Tuple[Path, ...] = ()
     questions: Tuple[Question, ...] = ()
+
+    @property
+    def visit_files(self) -> Tuple[str, ...]:
+        """Names of the files of the later visits."""
+        return tuple(visit.file.name for visit in self.visits)

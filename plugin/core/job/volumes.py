@@ -113,7 +113,7 @@ class VolumeQuestion:
             noise, said = read_mesh_noise(self.since)
             other = replace(survey, time=None)
             if noise is not None:
-                other = replace(other, sigma=noise.sigma, drift=noise.drift)
+                other = replace(other, sigma=noise.sigma, drift=noise.drift, time=noise.time)
             mm = {"sigma": 1000 * other.sigma, "drift": 1000 * other.drift, "file": noise_file(self.since).name}
             text = SAME_NOISE if noise is None else OWN_NOISE
             return other, (*said, message(text, name=self.since.name, **mm))

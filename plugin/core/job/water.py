@@ -8,7 +8,7 @@ from typing import Callable, Optional, Sequence, Tuple
 
 from ..drainage.inlet_list import read_inlets
 from ..drainage.ponds import PondOptions
-from ..drainage.study import USUAL_SIGMA, Hollows, Rain, WaterOptions, WaterStudy, study_water
+from ..drainage.study import Hollows, Rain, WaterOptions, WaterStudy, study_water
 from ..handover.water import write_catchment_areas, write_flow_paths, write_pond_areas
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..progress import Progress
@@ -16,13 +16,14 @@ from ..report.labels import Words
 from ..report.markup import Section
 from ..report.results import JobResult
 from ..report.water_sections import water_body
+from .noise import point_noise
 
 WATER_LINE = Text(
     "job.water_line",
     QT_TRANSLATE_NOOP(
         "core",
-        "Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} of {area:.0f} m² "
-        "drain nowhere",
+        "Water     ponds: {ponds}, {volume:.1f} m³ when full; catchments: {catchments}; {nowhere:.0f} m² of {area:.0f} "
+        "m² drain nowhere",
     ),
 )
 TITLE = QT_TRANSLATE_NOOP("core", "Where the water runs")
@@ -45,10 +46,9 @@ class WaterQuestion:
     def answer(self, result: JobResult, progress: Progress) -> WaterAnswer:
         """Paths, ponds and catchments. Raises SurveyError for inlets that cannot be read."""
         inlets = () if self.inlets is None else read_inlets(self.inlets, result.crs)
-        noise = None if result.check is None else result.check.noise
-        sigma = noise.total if noise is not None and noise.total > 0 else USUAL_SIGMA
         options = WaterOptions(
-            PondOptions(sigma, self.min_depth), hollows=Hollows.ALL_FULL if self.full else Hollows.PONDS_KEEP
+            PondOptions(point_noise(result), self.min_depth),
+            hollows=Hollows.ALL_FULL if self.full else Hollows.PONDS_KEEP,
         )
         return WaterAnswer(study_water(result.surface.tin, inlets, replace(options, rain=self.rain), progress))
 

@@ -17,6 +17,7 @@ from ..quality.accuracy import AccuracyStatement
 from ..quality.check_points import Cover
 from ..quality.statistics import HeightStatistics
 from ..surface.tin import Tin
+from ..units import site_units
 from . import markup
 from .drawing import (
     INK,
@@ -54,7 +55,7 @@ def write_accuracy(
 
     The same results give the same file. Raises SurveyError when it cannot be written.
     """
-    words = Words(translate)
+    words = Words(translate, site_units(tin.crs))
     file = PurePath(statement.comparison.checks.source).name
     title = words(TITLE, file=file)
     text = markup.page(title, language, markup.caution([words(CAUTION)]), accuracy_body(statement, tin, words))
@@ -72,18 +73,18 @@ def accuracy_body(statement: AccuracyStatement, tin: Tin, words: Words) -> str:
     picture = accuracy_map(statement, tin, words)
     alt = QT_TRANSLATE_NOOP("core", "Map of {count} check points over the shaded surface with their differences.")
     caption = QT_TRANSLATE_NOOP(
-        "core", "Height of the surface less that of the check point, in millimetres; those outside have no figure."
+        "core", "Height of the surface less that of the check point, in {unit}; those outside have no figure."
     )
     count = number(len(statement.comparison.checks))
     return (
         html
-        + markup.figure(picture.uri, words(alt, count=count), words(caption))
+        + markup.figure(picture.uri, words(alt, count=count), words(caption, unit=words.small.symbol))
         + _points_table(statement, tin, words)
     )
 
 
 def _statistics_table(statement: AccuracyStatement, words: Words) -> str:
-    """Differences by group, in millimetres."""
+    """Differences by group."""
     columns = [
         (words(GROUPS[Cover.NON_VEGETATED]), statement.non_vegetated),
         (words(GROUPS[Cover.VEGETATED]), statement.vegetated),
@@ -92,46 +93,48 @@ def _statistics_table(statement: AccuracyStatement, words: Words) -> str:
     known = [(name, found) for name, found in columns if found is not None]
     if len(known) == 2:  # one group is all
         known = known[:1]
-    rows = [(words(name), *(value(found) for _, found in known)) for name, value in _QUANTITIES]
+    rows = [
+        (words(name), *(value(found, lambda metres: words.small.figure(metres, 1)) for _, found in known))
+        for name, value in _QUANTITIES
+    ]
     head = [words(QT_TRANSLATE_NOOP("core", "Surface less check point")), *(name for name, _ in known)]
-    caption = words(QT_TRANSLATE_NOOP("core", "Differences of height (mm)"))
+    caption = words(QT_TRANSLATE_NOOP("core", "Differences of height ({unit})"), unit=words.small.symbol)
     return markup.table(caption, head, rows, "h" + "n" * len(known))
 
 
-def _mm(metres: float) -> str:
-    return number(1000 * metres, 1)
-
-
-_QUANTITIES: List[Tuple[str, Callable[[HeightStatistics], str]]] = [
-    (QT_TRANSLATE_NOOP("core", "check points"), lambda s: number(s.count)),
-    (QT_TRANSLATE_NOOP("core", "mean (bias)"), lambda s: _mm(s.mean)),
-    (QT_TRANSLATE_NOOP("core", "standard deviation"), lambda s: _mm(s.deviation)),
-    (QT_TRANSLATE_NOOP("core", "RMSE"), lambda s: _mm(s.rmse)),
+_QUANTITIES: List[Tuple[str, Callable[[HeightStatistics, Callable[[float], str]], str]]] = [
+    (QT_TRANSLATE_NOOP("core", "check points"), lambda s, told: number(s.count)),
+    (QT_TRANSLATE_NOOP("core", "mean (bias)"), lambda s, told: told(s.mean)),
+    (QT_TRANSLATE_NOOP("core", "standard deviation"), lambda s, told: told(s.deviation)),
+    (QT_TRANSLATE_NOOP("core", "RMSE"), lambda s, told: told(s.rmse)),
     (
         QT_TRANSLATE_NOOP("core", "true RMSE, 95 % confidence"),
-        lambda s: f"{_mm(s.rmse_interval[0])} {NOT_KNOWN} {_mm(s.rmse_interval[1])}",
+        lambda s, told: f"{told(s.rmse_interval[0])} {NOT_KNOWN} {told(s.rmse_interval[1])}",
     ),
-    (QT_TRANSLATE_NOOP("core", "1.9600 × RMSE (NSSDA, 95 %)"), lambda s: _mm(s.accuracy_95)),
-    (QT_TRANSLATE_NOOP("core", "95th percentile of the absolute values"), lambda s: _mm(s.percentile_95)),
-    (QT_TRANSLATE_NOOP("core", "median"), lambda s: _mm(s.median)),
-    (QT_TRANSLATE_NOOP("core", "normalised median absolute deviation"), lambda s: _mm(s.nmad)),
-    (QT_TRANSLATE_NOOP("core", "smallest and largest"), lambda s: f"{_mm(s.smallest)}, {_mm(s.largest)}"),
+    (QT_TRANSLATE_NOOP("core", "1.9600 × RMSE (NSSDA, 95 %)"), lambda s, told: told(s.accuracy_95)),
+    (QT_TRANSLATE_NOOP("core", "95th percentile of the absolute values"), lambda s, told: told(s.percentile_95)),
+    (QT_TRANSLATE_NOOP("core", "median"), lambda s, told: told(s.median)),
+    (QT_TRANSLATE_NOOP("core", "normalised median absolute deviation"), lambda s, told: told(s.nmad)),
+    (QT_TRANSLATE_NOOP("core", "smallest and largest"), lambda s, told: f"{told(s.smallest)}, {told(s.largest)}"),
 ]
 
 
 def _facts(statement: AccuracyStatement, words: Words) -> str:
     rows = []
     if math.isfinite(statement.check_error):
-        rows.append((QT_TRANSLATE_NOOP("core", "check points' own error (mm)"), _mm(statement.check_error)))
+        name = QT_TRANSLATE_NOOP("core", "check points' own error ({unit})")
+        rows.append((name, words.small.figure(statement.check_error, 1)))
     if math.isfinite(statement.rmse_v):
-        rows.append((QT_TRANSLATE_NOOP("core", "RMSEV with that error in quadrature (mm)"), _mm(statement.rmse_v)))
+        name = QT_TRANSLATE_NOOP("core", "RMSEV with that error in quadrature ({unit})")
+        rows.append((name, words.small.figure(statement.rmse_v, 1)))
     if statement.class_cm is not None:
         rows.append((QT_TRANSLATE_NOOP("core", "finest class met (cm)"), number(statement.class_cm)))
     spread = statement.distribution
     shares = ", ".join(number(100 * share) for share in spread.quadrants)
     rows.append((QT_TRANSLATE_NOOP("core", "share in the SW, SE, NW and NE quarter (%)"), shares))
     return markup.facts(
-        words(QT_TRANSLATE_NOOP("core", "What the class rests on")), [(words(name), value) for name, value in rows]
+        words(QT_TRANSLATE_NOOP("core", "What the class rests on")),
+        [(words(name, unit=words.small.symbol), value) for name, value in rows],
     )
 
 
@@ -147,8 +150,8 @@ def _points_table(statement: AccuracyStatement, tin: Tin, words: Words) -> str:
             number(checks.northing[i] / plan.metres, 3),
             number(checks.height[i] / unit.metres, 3),
             number(found.surface_height[i] / unit.metres, 3),
-            _mm(found.difference[i]),
-            _mm(checks.sigma_v[i]),
+            words.small.figure(found.difference[i], 1),
+            words.small.figure(checks.sigma_v[i], 1),
             words(GROUPS[Cover(int(checks.cover[i]))]),
         )
         for i in order.tolist()
@@ -159,8 +162,8 @@ def _points_table(statement: AccuracyStatement, tin: Tin, words: Words) -> str:
         words(QT_TRANSLATE_NOOP("core", "Northing ({unit})"), unit=plan.symbol),
         words(QT_TRANSLATE_NOOP("core", "Height ({unit})"), unit=unit.symbol),
         words(QT_TRANSLATE_NOOP("core", "Surface ({unit})"), unit=unit.symbol),
-        words(QT_TRANSLATE_NOOP("core", "Surface less check (mm)")),
-        words(QT_TRANSLATE_NOOP("core", "Its own sigma (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "Surface less check ({unit})"), unit=words.small.symbol),
+        words(QT_TRANSLATE_NOOP("core", "Its own sigma ({unit})"), unit=words.small.symbol),
         words(QT_TRANSLATE_NOOP("core", "Cover")),
     ]
     caption = QT_TRANSLATE_NOOP("core", "Every check point, largest differences first")
@@ -168,7 +171,7 @@ def _points_table(statement: AccuracyStatement, tin: Tin, words: Words) -> str:
 
 
 def accuracy_map(statement: AccuracyStatement, tin: Tin, words: Words) -> Picture:
-    """Check points over the shaded surface, above it, below it or outside, with differences in millimetres; PNG."""
+    """Check points over the shaded surface, above it, below it or outside, with differences in figures; PNG."""
     unit, found = plan_unit(tin.crs), statement.comparison
     place = np.column_stack([found.checks.easting, found.checks.northing]) / unit.metres
     classes = [
@@ -187,7 +190,7 @@ def accuracy_map(statement: AccuracyStatement, tin: Tin, words: Words) -> Pictur
         room.take(place, 4.0)
         largest = np.argsort(-np.nan_to_num(np.abs(found.difference), nan=-1.0), kind="stable")[:_NAMED]
         for i in largest[found.inside[largest]].tolist():
-            _write_figure(axes, room, place[i], f"{number(1000 * found.difference[i])}")
+            _write_figure(axes, room, place[i], words.small.figure(found.difference[i]))
         finish_map(axes, unit, words)
         return Picture(png(figure))
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from typing import List, Optional, Tuple
+from typing import Callable, List, Optional, Tuple
 
 import numpy as np
 
@@ -60,15 +60,25 @@ def check_section(result: JobResult, words: Words) -> Section:
 
 
 def _limits(limits: ToleranceSet, words: Words) -> List[Tuple[str, str]]:
+    plan, rise = words.units.plan, words.units.height
     rows = [
-        (QT_TRANSLATE_NOOP("core", "standard deviation in plan, at most"), limits.sigma_h, "m"),
-        (QT_TRANSLATE_NOOP("core", "standard deviation of the height, at most"), limits.sigma_v, "m"),
-        (QT_TRANSLATE_NOOP("core", "tilt, at most"), limits.tilt, "°"),
-        (QT_TRANSLATE_NOOP("core", "PDOP, at most"), limits.pdop, ""),
-        (QT_TRANSLATE_NOOP("core", "age of the correction, at most"), limits.age, "s"),
-        (QT_TRANSLATE_NOOP("core", "observations, at least"), limits.epochs, ""),
+        (QT_TRANSLATE_NOOP("core", "standard deviation in plan, at most"), plan.metres, limits.sigma_h, plan.symbol),
+        (
+            QT_TRANSLATE_NOOP("core", "standard deviation of the height, at most"),
+            rise.metres,
+            limits.sigma_v,
+            rise.symbol,
+        ),
+        (QT_TRANSLATE_NOOP("core", "tilt, at most"), 1.0, limits.tilt, "°"),
+        (QT_TRANSLATE_NOOP("core", "PDOP, at most"), 1.0, limits.pdop, ""),
+        (QT_TRANSLATE_NOOP("core", "age of the correction, at most"), 1.0, limits.age, "s"),
+        (QT_TRANSLATE_NOOP("core", "observations, at least"), 1.0, limits.epochs, ""),
     ]
-    told = [(words(name), f"{plain(value)} {unit}".rstrip()) for name, value, unit in rows if value is not None]
+    told = [
+        (words(name), f"{plain(round(value / metres, 4))} {unit}".rstrip())
+        for name, metres, value, unit in rows
+        if value is not None
+    ]
     if limits.fixes is not None:
         name = QT_TRANSLATE_NOOP("core", "fixes accepted (numbers of NMEA 0183 GGA)")
         told.insert(0, (words(name), ", ".join(str(fix) for fix in limits.fixes)))
@@ -82,7 +92,7 @@ def _findings_table(check: SurveyCheck, words: Words) -> str:
     head = [
         words(QT_TRANSLATE_NOOP("core", "Status")),
         words(QT_TRANSLATE_NOOP("core", "Points")),
-        words(QT_TRANSLATE_NOOP("core", "Size (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "Size ({unit})"), unit=words.small.symbol),
         words(QT_TRANSLATE_NOOP("core", "Size / its sigma")),
         words(QT_TRANSLATE_NOOP("core", "What was found")),
         words(QT_TRANSLATE_NOOP("core", "Reasons")),
@@ -96,7 +106,7 @@ def _finding_row(found: Finding, words: Words) -> Tuple[str, ...]:
     return (
         words(STATUS_NAMES[found.status]),
         number(len(found.indices)),
-        number(1000 * found.size),
+        words.small.figure(found.size),
         number(found.significance, 1),
         say_message(found.message, words),
         "; ".join(words(text) for reason, text in REASONS.items() if found.reason & reason),
@@ -156,24 +166,25 @@ def repeatability_section(result: JobResult, words: Words) -> Section:
         if check is None:
             text = QT_TRANSLATE_NOOP("core", "The points were not checked, so nothing is said of how heights repeat.")
         return "repeatability", title, markup.paragraph(words(text))
-    noise, claimed = check.noise, claimed_sigma(check.points)
+    noise, claimed, small = check.noise, claimed_sigma(check.points), _small(words)
     rows = [
-        (QT_TRANSLATE_NOOP("core", "new at every point, along the passes"), _mm(noise.white)),
-        (QT_TRANSLATE_NOOP("core", "wandering, from one visit to another"), _mm(noise.drift)),
-        (QT_TRANSLATE_NOOP("core", "one height, both together"), _mm(noise.total)),
-        (QT_TRANSLATE_NOOP("core", "its 95 % interval"), f"{_mm(noise.low)} {NOT_KNOWN} {_mm(noise.high)}"),
+        (QT_TRANSLATE_NOOP("core", "new at every point, along the passes"), small(noise.white)),
+        (QT_TRANSLATE_NOOP("core", "wandering, from one visit to another"), small(noise.drift)),
+        (QT_TRANSLATE_NOOP("core", "one height, both together"), small(noise.total)),
+        (QT_TRANSLATE_NOOP("core", "its 95 % interval"), f"{small(noise.low)} {NOT_KNOWN} {small(noise.high)}"),
         (QT_TRANSLATE_NOOP("core", "degrees of freedom"), number(noise.freedom)),
         (QT_TRANSLATE_NOOP("core", "places visited twice"), number(noise.encounters)),
-        (QT_TRANSLATE_NOOP("core", "claimed by the receiver, root mean square"), _mm(claimed)),
+        (QT_TRANSLATE_NOOP("core", "claimed by the receiver, root mean square"), small(claimed)),
     ]
-    caption = words(QT_TRANSLATE_NOOP("core", "Standard deviation of a height, found in this survey (mm)"))
-    body = markup.facts(caption, [(words(name), value) for name, value in rows])
+    caption = QT_TRANSLATE_NOOP("core", "Standard deviation of a height, found in this survey ({unit})")
+    body = markup.facts(words(caption, unit=words.small.symbol), [(words(name), value) for name, value in rows])
     body += _against_claim(check, claimed, words) + _runs_figure(check, words) + _runs_table(check, words)
     return "repeatability", title, body
 
 
-def _mm(metres: float) -> str:
-    return number(1000 * metres, 1)
+def _small(words: Words) -> Callable[[float], str]:
+    """How a standard deviation of a height is told, to a tenth of a millimetre."""
+    return lambda metres: words.small.figure(metres, 1)
 
 
 def _against_claim(check: SurveyCheck, claimed: float, words: Words) -> str:
@@ -220,7 +231,7 @@ def _runs_figure(check: SurveyCheck, words: Words) -> str:
     alt = QT_TRANSLATE_NOOP(
         "core",
         "Dots and intervals: the standard deviation of a height found for each of {shown} runs, from {low} to {high} "
-        "mm, beside what the receiver claims; {off} claims lie outside the interval of their run.",
+        "{unit}, beside what the receiver claims; {off} claims lie outside the interval of their run.",
     )
     caption = QT_TRANSLATE_NOOP(
         "core",
@@ -228,9 +239,9 @@ def _runs_figure(check: SurveyCheck, words: Words) -> str:
         "Grey: the whole survey.",
     )
     said = {"shown": number(len(told)), "count": number(len(_told(check)))}
-    sizes = [run.sigma for run in told]
+    sizes, small = [run.sigma for run in told], _small(words)
     off = sum(math.isfinite(run.claimed) and not run.agrees for run in told)
-    text = words(alt, low=_mm(min(sizes)), high=_mm(max(sizes)), off=number(off), **said)
+    text = words(alt, low=small(min(sizes)), high=small(max(sizes)), off=number(off), unit=words.small.symbol, **said)
     return markup.figure(picture.uri, text, words(caption, **said))
 
 
@@ -238,7 +249,7 @@ def _runs_table(check: SurveyCheck, words: Words) -> str:
     told = _told(check)
     if not told:
         return ""
-    rows = []
+    rows, small = [], _small(words)
     for run in told[:_RUNS_SHOWN]:
         verdict = (
             QT_TRANSLATE_NOOP("core", "agrees") if run.agrees else QT_TRANSLATE_NOOP("core", "outside the interval")
@@ -248,18 +259,18 @@ def _runs_table(check: SurveyCheck, words: Words) -> str:
             (
                 _lines_of(check, run),
                 number(run.freedom),
-                _mm(run.sigma),
-                f"{_mm(run.low)} {NOT_KNOWN} {_mm(run.high)}",
-                _mm(run.claimed),
+                small(run.sigma),
+                f"{small(run.low)} {NOT_KNOWN} {small(run.high)}",
+                small(run.claimed),
                 words(verdict) if known else "",
             )
         )
     head = [
         words(QT_TRANSLATE_NOOP("core", "Lines of the file")),
         words(QT_TRANSLATE_NOOP("core", "Places met")),
-        words(QT_TRANSLATE_NOOP("core", "Found (mm)")),
-        words(QT_TRANSLATE_NOOP("core", "95 % interval (mm)")),
-        words(QT_TRANSLATE_NOOP("core", "Claimed (mm)")),
+        words(QT_TRANSLATE_NOOP("core", "Found ({unit})"), unit=words.small.symbol),
+        words(QT_TRANSLATE_NOOP("core", "95 % interval ({unit})"), unit=words.small.symbol),
+        words(QT_TRANSLATE_NOOP("core", "Claimed ({unit})"), unit=words.small.symbol),
         words(QT_TRANSLATE_NOOP("core", "The claim")),
     ]
     caption = QT_TRANSLATE_NOOP(

@@ -38,6 +38,7 @@ _RELIEF = LinearSegmentedColormap.from_list("relief", ["#737373", "#d9d9d9", "#f
 _DRAWN_ONE_BY_ONE = 150_000  # triangles; more are averaged to cells first
 _BELOW, _ABOVE = 1.0, 0.5  # inches of a map's figure below and above its frame
 _LEGEND_ROW = 0.2  # inches
+_NEAR_EDGE = 0.05  # share of a frame's width; a label there would leave the figure
 STYLE = {
     "font.family": "DejaVu Sans",  # comes with matplotlib: the same picture everywhere
     "font.size": 9.0,
@@ -107,6 +108,10 @@ def _coordinate_ticks(axes: Any) -> None:
         axis.set_ticklabels([number(tick, decimals) for tick in ticks])
     for label in axes.get_yticklabels():
         label.set(rotation=90, va="center")
+    west, east = axes.get_xlim()
+    for tick, label in zip(axes.get_xticks(), axes.get_xticklabels()):
+        if abs(east - tick) < _NEAR_EDGE * abs(east - west):  # the figure ends soon after the frame
+            label.set_ha("right")
     axes.tick_params(labelsize=8, length=4)
 
 

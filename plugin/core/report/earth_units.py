@@ -14,14 +14,17 @@ _FEET_A_YARD = 3
 
 @dataclass(frozen=True)
 class EarthUnits:
-    """Volumes in cubic metres, or cubic yards (27 cubic feet) where plan coordinates are in feet."""
+    """Volumes in cubic metres, or cubic yards (27 cubic feet) where plan coordinates are in feet; of ``water`` in cubic
+    feet.
+    """
 
     unit: LengthUnit
+    water: bool = False
 
     @property
     def _volume_edge(self) -> float:
         """Metres along the edge of the unit of volume."""
-        return 1.0 if self.unit is LengthUnit.METRE else _FEET_A_YARD * self.unit.metres
+        return self.unit.metres if self.water or self.unit is LengthUnit.METRE else _FEET_A_YARD * self.unit.metres
 
     @property
     def length(self) -> str:
@@ -33,7 +36,7 @@ class EarthUnits:
 
     @property
     def volume(self) -> str:
-        return "m³" if self.unit is LengthUnit.METRE else "yd³"
+        return f"{self.unit.symbol}³" if self.water or self.unit is LengthUnit.METRE else "yd³"
 
     def lengths(self, metres: float, decimals: int = 2) -> str:
         return number(metres / self.unit.metres, decimals)
@@ -57,6 +60,6 @@ class EarthUnits:
         return significant(self.in_volume_unit(cubic_metres))
 
 
-def earth_units(crs: Optional[Any]) -> EarthUnits:
+def earth_units(crs: Optional[Any], water: bool = False) -> EarthUnits:
     """Those of a CRS; metric for None, a local grid."""
-    return EarthUnits(plan_unit(crs))
+    return EarthUnits(plan_unit(crs), water)

@@ -18,6 +18,7 @@ from ..contours.spots import SpotKind, Spots
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from ..points.pointset import PointSet, Reason, Status
+from ..progress import Progress, silent
 from ..surface.tin import Tin
 from ..units import LengthUnit
 from .drawing import (
@@ -68,7 +69,7 @@ _MOST_SPOTS = 60
 # Maps
 
 
-def site_map(tin: Tin, contours: Contours, spots: Spots, words: Words) -> Picture:
+def site_map(tin: Tin, contours: Contours, spots: Spots, words: Words, progress: Progress = silent) -> Picture:
     """Contours with labels and spot heights over shaded relief, with rim and breaklines; PNG.
 
     Labels are placed anew for the scale of this map. Of the ``spots`` those on the rim, where the surface ends
@@ -77,11 +78,15 @@ def site_map(tin: Tin, contours: Contours, spots: Spots, words: Words) -> Pictur
     unit = plan_unit(tin.crs)
     with rc_context(STYLE):
         figure, axes = map_axes(tin.bounds, unit, words, crs=tin.crs)
+        progress(0.0, "report")
         exaggeration = draw_relief(axes, tin, unit)
+        progress(0.2, "report")
         draw_edges(axes, tin, unit, words)
         _draw_contours(axes, contours, unit, words)
         room = Room(axes)
+        progress(0.4, "report")
         _draw_labels(axes, contours, room, unit)
+        progress(0.6, "report")
         _draw_spots(axes, spots, room, unit, contours.options.unit, words)
         finish_map(axes, unit, words)
         return Picture(png(figure), exaggeration)

@@ -24,7 +24,9 @@ UNCHECKED = QT_TRANSLATE_NOOP("core", "The points were not checked: what the rec
 
 def first_things(result: JobResult, words: Words) -> List[str]:
     """Sentences, the most important first."""
-    lines = [say_message(one, words) for one in result.aside]
+    later = () if result.visits is None else result.visits.later
+    lines = [say_message(one.first, words) for one in later]
+    lines += [say_message(one, words) for one in result.aside]
     check = result.check
     if check is not None:
         lines += [say_message(one, words) for one in check.first]

@@ -20,6 +20,9 @@ from .remarks import messages_list
 from .results import JobResult
 
 _SHOWN = 60
+_LEAST_STEP = 0.06  # metres that are usually found
+#: What is told of lengths (m), and with how many decimals.
+_LENGTHS = (("beside", BESIDE, 2), ("along", 0.5, 1), ("across", 3.0, 0))
 _PASSES = 20
 
 
@@ -72,9 +75,9 @@ def _table(found: GroundLines, unit: LengthUnit, say: Words) -> str:
     head = [
         say(QT_TRANSLATE_NOOP("core", "Number")),
         say(QT_TRANSLATE_NOOP("core", "Kind")),
-        say(QT_TRANSLATE_NOOP("core", "Step (mm)")),
+        say(QT_TRANSLATE_NOOP("core", "Step ({unit})"), unit=say.small.symbol),
         say(QT_TRANSLATE_NOOP("core", "Change of slope (%)")),
-        say(QT_TRANSLATE_NOOP("core", "Place (mm)")),
+        say(QT_TRANSLATE_NOOP("core", "Place ({unit})"), unit=say.small_plan.symbol),
         say(QT_TRANSLATE_NOOP("core", "Length ({unit})"), unit=unit.symbol),
         say(QT_TRANSLATE_NOOP("core", "bridged ({unit})"), unit=unit.symbol),
         say(QT_TRANSLATE_NOOP("core", "Passes")),
@@ -89,8 +92,11 @@ def _table(found: GroundLines, unit: LengthUnit, say: Words) -> str:
 
 
 def _row(i: int, line: GroundLine, unit: LengthUnit, say: Words) -> Tuple[str, ...]:
-    step = f"{number(1000 * line.step)} ± {number(1000 * line.sigma_step)}" if np.isfinite(line.step) else NOT_KNOWN
-    place = f"± {number(1000 * line.sigma_plan)}" if np.isfinite(line.sigma_plan) and not line.reshaped else NOT_KNOWN
+    step, place = NOT_KNOWN, NOT_KNOWN
+    if np.isfinite(line.step):
+        step = f"{say.small.figure(line.step)} ± {say.small.figure(line.sigma_step)}"
+    if np.isfinite(line.sigma_plan) and not line.reshaped:
+        place = f"± {say.small_plan.figure(line.sigma_plan)}"
     status = say(STATUS_NAMES[line.status])
     if line.by_hand:
         drawn = QT_TRANSLATE_NOOP("core", "{status}, drawn by hand")
@@ -139,14 +145,19 @@ def _needs(say: Words) -> str:
         ),
         QT_TRANSLATE_NOOP(
             "core",
-            "Points that stand within {beside:.2f} m of a used step and agree with its heights are no vertices of the "
+            "The kerb of an island is told by all passes that go up on it and down again together: five or more. Where "
+            "none of them crosses an end, that end is left open.",
+        ),
+        QT_TRANSLATE_NOOP(
+            "core",
+            "Points that stand within {beside} of a used step and agree with its heights are no vertices of the "
             "surface: the line stands for them. They are not rejected, and have the reason in_line in points.csv.",
         ),
         QT_TRANSLATE_NOOP(
             "core",
-            "What it needs: points every half metre, four passes or more that cross the line, best squarely and every "
-            "3 m, and a step of about 60 mm or more; a smaller step needs less noise or more passes. Walking along "
-            "foot and top, or along the bottom of a ditch, shows it too.",
+            "What it needs: points every {along}, four passes or more that cross the line, best squarely and every "
+            "{across}, and a step of about {least} or more; a smaller step needs less noise or more passes. Walking "
+            "along foot and top, or along the bottom of a ditch, shows it too.",
         ),
         QT_TRANSLATE_NOOP(
             "core",
@@ -155,4 +166,5 @@ def _needs(say: Words) -> str:
             "passes can look like a step. Compare the map with what you saw on the site.",
         ),
     )
-    return markup.bullets(say(text, beside=BESIDE) for text in texts)
+    lengths = {name: say.length(metres, places) for name, metres, places in _LENGTHS}
+    return markup.bullets(say(text, **lengths, least=say.small.said(_LEAST_STEP)) for text in texts)

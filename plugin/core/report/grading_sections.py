@@ -53,7 +53,8 @@ def grading_sections(found: GradingStudy, words: Words) -> Tuple[Section, ...]:
 
 def design_body(found: GradingStudy, words: Words) -> str:
     """The design as HTML: plan, what was graded, balance, sections, haul."""
-    units = earth_units(found.site.design.crs)
+    crs = found.site.design.crs
+    units, words = earth_units(crs), words.on(crs)
     body = ""
     if found.messages:
         body += markup.bullets(say_message(said, words) for said in found.messages)
@@ -166,7 +167,7 @@ def _balance(found: BalanceStudy, units: EarthUnits, words: Words) -> str:
     text = QT_TRANSLATE_NOOP(
         "core",
         "The height at which cut times the factor equals fill and the surplus asked for. Its ± (95 %) is the doubt of "
-        "the volumes over the area that a metre of height moves; the factor's own doubt is not in it, and is often "
+        "the volumes over the area by which they change; the factor's own doubt is not in it, and is often "
         "larger.",
     )
     picture = balance_figure(found, units, words)

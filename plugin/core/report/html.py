@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import PurePath
 from typing import Callable, Sequence
 
@@ -10,6 +11,7 @@ import numpy as np
 from ..files import PathLike, replace_file
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
+from ..progress import Progress, named, part, silent
 from . import markup
 from .check_sections import check_section, repeatability_section
 from .first_things import first_things
@@ -22,6 +24,7 @@ from .point_sections import points_section
 from .quality_sections import accuracy_section, coverage_section, doubts_section
 from .results import JobResult
 from .surface_sections import findings_section, surface_section
+from .visits import visit_sections
 
 TITLE = QT_TRANSLATE_NOOP("core", "Survey report: {file}")
 LEAD = QT_TRANSLATE_NOOP(
@@ -35,7 +38,7 @@ CAUTION = QT_TRANSLATE_NOOP(
 CONTENTS = QT_TRANSLATE_NOOP("core", "Contents")
 
 #: Before the answers to what was asked of the surface, and after them.
-RESULTS: Sequence[Callable[[JobResult, Words], Section]] = (contours_section,)
+RESULTS: Sequence[Callable[[JobResult, Words, Progress], Section]] = (contours_section,)
 SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
     accuracy_section,
     coverage_section,
@@ -56,25 +59,34 @@ SECTIONS: Sequence[Callable[[JobResult, Words], Section]] = (
 
 
 def write_report(
-    result: JobResult, path: PathLike, translate: Callable[[str], str] = str, language: str = "en"
-) -> None:
+    result: JobResult, path: PathLike, translate: Callable[[str], str] = str, language: str = "en",
+    progress: Progress = silent,
+) -> None:  # fmt: skip
     """Write the report of ``result`` to ``path``, in the language of ``translate`` (its code: ``language``).
 
     The same results give the same file: it holds no time or path of the machine. Raises SurveyError when the
     file cannot be written.
     """
-    text = report_html(result, Words(translate), language)
+    text = report_html(result, Words(translate), language, progress)
     with replace_file(path) as name, open(name, "w", encoding="utf-8", newline="\n") as file:
         file.write(text)
 
 
-def report_html(result: JobResult, words: Words, language: str = "en") -> str:
+def report_html(result: JobResult, words: Words, language: str = "en", progress: Progress = silent) -> str:
     """The report as text."""
+    words = replace(words, units=result.units)
     file = PurePath(result.survey.points.source).name
     title = words(TITLE, file=file)
-    sections = [make(result, words) for make in RESULTS]
-    sections += [section for answer in result.answers for section in answer.sections(words)]
-    sections += [make(result, words) for make in SECTIONS]
+    many, sections = len(RESULTS) + len(result.answers) + len(SECTIONS), []
+    for k, draw in enumerate(RESULTS):
+        sections.append(draw(result, words, named("report", part(progress, k / many, (k + 1) / many))))
+    sections += visit_sections(result, words)
+    for answer in result.answers:
+        progress(len(RESULTS) / many, "report")
+        sections += answer.sections(words)
+    for k, make in enumerate(SECTIONS, len(RESULTS) + len(result.answers)):
+        progress(k / many, "report")
+        sections.append(make(result, words))
     lead = markup.paragraph(_lead(result, file, words))
     lead += markup.bullets(first_things(result, words))
     lead += markup.caution([words(CAUTION)])

@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from pathlib import PurePath
-from typing import List, Tuple
+from typing import List, Sequence, Tuple
 
 import numpy as np
 
 from ..georeference.crs import plan_unit
-from ..linework.constraints import LineKind
+from ..linework.constraints import ConstraintLine, LineKind
 from ..messages import QT_TRANSLATE_NOOP
 from ..points.delimited import PointFile
 from ..points.pointset import SOURCE
 from . import markup
-from .labels import Words, crs_name, millimetres, number
+from .labels import Words, crs_name, number
 from .markup import Section
 from .measures import plan_length
 from .remarks import messages_list, say_message
@@ -94,7 +94,7 @@ def _differences_table(result: JobResult, say: Words) -> str:
         ends = [
             f"{points.extra[SOURCE][k]}, {points.source_line[k]}" for k in (int(found.first[i]), int(found.second[i]))
         ]
-        rows.append((*ends, millimetres(float(found.distance[i])), millimetres(float(found.rise[i]))))
+        rows.append((*ends, say.small_plan.said(float(found.distance[i])), say.small.said(float(found.rise[i]))))
     return markup.table(
         say(QT_TRANSLATE_NOOP("core", "Same place, different heights: the largest differences")),
         [
@@ -225,7 +225,8 @@ def _control_table(result: JobResult, say: Words) -> str:
     fit, rows = result.fitted.fit, []
     yes, no = say(QT_TRANSLATE_NOOP("core", "yes")), say(QT_TRANSLATE_NOOP("core", "no"))
     for i, name in enumerate(fit.names):
-        east, north, up = (number(1000.0 * value, 1) if np.isfinite(value) else "–" for value in fit.residuals[i])
+        small = (say.small_plan, say.small_plan, say.small)
+        east, north, up = (one.figure(float(value), 1) for one, value in zip(small, fit.residuals[i]))
         weakest = np.nanmin(fit.redundancy[i]) if np.isfinite(fit.redundancy[i]).any() else np.nan
         checked = number(float(weakest), 2) if np.isfinite(weakest) else "–"
         rows.append((name, yes if fit.used[i] else no, east, north, up, checked, no if name in fit.suspects else yes))
@@ -234,9 +235,9 @@ def _control_table(result: JobResult, say: Words) -> str:
         [
             say(QT_TRANSLATE_NOOP("core", "Control point")),
             say(QT_TRANSLATE_NOOP("core", "Used")),
-            say(QT_TRANSLATE_NOOP("core", "East, mm")),
-            say(QT_TRANSLATE_NOOP("core", "North, mm")),
-            say(QT_TRANSLATE_NOOP("core", "Height, mm")),
+            say(QT_TRANSLATE_NOOP("core", "East ({unit})"), unit=say.small_plan.symbol),
+            say(QT_TRANSLATE_NOOP("core", "North ({unit})"), unit=say.small_plan.symbol),
+            say(QT_TRANSLATE_NOOP("core", "Height ({unit})"), unit=say.small.symbol),
             say(QT_TRANSLATE_NOOP("core", "Least redundancy")),
             say(QT_TRANSLATE_NOOP("core", "Fits")),
         ],
@@ -249,31 +250,76 @@ def _control_table(result: JobResult, say: Words) -> str:
 
 
 def linework_section(result: JobResult, words: Words) -> Section:
+    """The lines of the field codes, and those drawn by hand."""
     say, title = words, words(QT_TRANSLATE_NOOP("core", "Lines from field codes"))
+    if result.drawn:
+        title = say(QT_TRANSLATE_NOOP("core", "Lines from field codes and by hand"))
     if result.linework is None:
-        text = QT_TRANSLATE_NOOP("core", "Field codes were not read: the surface has no lines to hold to.")
-        return "linework", title, markup.paragraph(say(text))
-    unit, rows = plan_unit(result.crs), []
-    for kind, name in (
-        (LineKind.BREAKLINE, QT_TRANSLATE_NOOP("core", "breaklines")),
-        (LineKind.BOUNDARY, QT_TRANSLATE_NOOP("core", "boundaries")),
-        (LineKind.VOID, QT_TRANSLATE_NOOP("core", "voids")),
-    ):
+        text = QT_TRANSLATE_NOOP("core", "Field codes were not read: no lines come from them.")
+        return "linework", title, markup.paragraph(say(text)) + _drawn(result, say)
+    rows = []
+    for kind, name in _KINDS:
         lines = [line for line in result.linework.constraints.lines if line.kind & kind]
-        length = sum(plan_length(line.xyz[:, :2], line.closed) for line in lines)
-        vertices = sum(len(line.xyz) for line in lines)
-        bridged = number(sum(line.bridged for line in lines) / unit.metres, 1)
-        rows.append((say(name), number(len(lines)), number(vertices), number(length / unit.metres, 1), bridged))
+        bridged = number(sum(line.bridged for line in lines) / plan_unit(result.crs).metres, 1)
+        rows.append((say(name), *_counts(result, lines), bridged))
+    unit = plan_unit(result.crs).symbol
     body = markup.table(
         say(QT_TRANSLATE_NOOP("core", "Lines the surface holds to")),
         [
             say(QT_TRANSLATE_NOOP("core", "Kind")),
             say(QT_TRANSLATE_NOOP("core", "Lines")),
             say(QT_TRANSLATE_NOOP("core", "Vertices")),
-            say(QT_TRANSLATE_NOOP("core", "Length in plan ({unit})"), unit=unit.symbol),
-            say(QT_TRANSLATE_NOOP("core", "of it carried across rejected points ({unit})"), unit=unit.symbol),
+            say(QT_TRANSLATE_NOOP("core", "Length in plan ({unit})"), unit=unit),
+            say(QT_TRANSLATE_NOOP("core", "of it carried across rejected points ({unit})"), unit=unit),
         ],
         rows,
         "hnnnn",
     )
-    return "linework", title, body + messages_list(result.linework.messages, say)
+    return "linework", title, body + messages_list(result.linework.messages, say) + _drawn(result, say)
+
+
+_KINDS = (
+    (LineKind.BREAKLINE, QT_TRANSLATE_NOOP("core", "breaklines")),
+    (LineKind.BOUNDARY, QT_TRANSLATE_NOOP("core", "boundaries")),
+    (LineKind.VOID, QT_TRANSLATE_NOOP("core", "voids")),
+)
+_DRAWN_NAMES = {
+    "breaklines": QT_TRANSLATE_NOOP("core", "breaklines"),
+    "soft_lines": QT_TRANSLATE_NOOP("core", "breaklines without heights"),
+    "boundary": QT_TRANSLATE_NOOP("core", "boundaries"),
+    "voids": QT_TRANSLATE_NOOP("core", "voids"),
+}
+
+
+def _counts(result: JobResult, lines: Sequence[ConstraintLine]) -> Tuple[str, str, str]:
+    """Lines, their vertices and their length."""
+    length = sum(plan_length(line.xyz[:, :2], line.closed) for line in lines) / plan_unit(result.crs).metres
+    return number(len(lines)), number(sum(len(line.xyz) for line in lines)), number(length, 1)
+
+
+def _drawn(result: JobResult, say: Words) -> str:
+    """The files of lines drawn by hand, where they meet others, and what was noticed of them."""
+    if not result.drawn:
+        return ""
+    labels = {line.label for one in result.drawn for line in one.lines.constraints.lines}
+    report = result.surface.report
+    met = sum(not labels.isdisjoint((each.first, each.second)) for each in (*report.conflicts, *report.on_points))
+    rows = [
+        (say(_DRAWN_NAMES[one.name]), PurePath(one.file).name, *_counts(result, one.lines.constraints.lines))
+        for one in result.drawn
+    ]
+    head = [
+        say(QT_TRANSLATE_NOOP("core", "Kind")),
+        say(QT_TRANSLATE_NOOP("core", "File")),
+        say(QT_TRANSLATE_NOOP("core", "Lines")),
+        say(QT_TRANSLATE_NOOP("core", "Vertices")),
+        say(QT_TRANSLATE_NOOP("core", "Length in plan ({unit})"), unit=plan_unit(result.crs).symbol),
+    ]
+    text = QT_TRANSLATE_NOOP(
+        "core",
+        "Lines of the field codes go before those drawn by hand, these before lines that the points show. Places where "
+        "a drawn line meets another line or a survey point at another height: {count}; see “Surface”.",
+    )
+    body = markup.table(say(QT_TRANSLATE_NOOP("core", "Lines drawn by hand")), head, rows, "hwnnn")
+    messages = [said for one in result.drawn for said in one.lines.messages]
+    return body + markup.paragraph(say(text, count=number(met))) + messages_list(messages, say)

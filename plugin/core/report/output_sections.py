@@ -12,16 +12,17 @@ from ..contours.sheet import Sheet
 from ..contours.spots import find_spots
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP, message
+from ..progress import Progress, part, silent
 from ..quality.interval import NO_BASIS
 from . import figures, markup
-from .labels import Words, level_decimals, millimetres, number, plain, significant
+from .labels import Words, level_decimals, number, plain, significant
 from .markup import Section
 from .measures import claimed_sigma, plan_areas, plan_length, slopes, weighted_median
 from .remarks import messages_list, say_message
 from .results import JobResult
 
 _LEVELS_SHOWN = 80
-#: What the files of a job hold, by their names; * stands for what a volume is taken against.
+#: What the files of a job hold, by their names; * stands for what a volume is taken against, or for a visit.
 FILES = {
     "contours.geojson": QT_TRANSLATE_NOOP("core", "contour lines with level, index and depression; exact"),
     "contours_sheet.geojson": QT_TRANSLATE_NOOP("core", "the same finished for the sheet; for drawing only"),
@@ -29,7 +30,9 @@ FILES = {
     "spots.geojson": QT_TRANSLATE_NOOP("core", "spot heights at summits, pits and saddles"),
     "surface.2dm": QT_TRANSLATE_NOOP("core", "the surface as a mesh"),
     "surface.prj": QT_TRANSLATE_NOOP("core", "the coordinate system of the mesh"),
+    "surface.noise.json": QT_TRANSLATE_NOOP("core", "how well the heights of the mesh repeat, for tools that read it"),
     "surface_thin.2dm": QT_TRANSLATE_NOOP("core", "the thinned surface as a mesh"),
+    "surface_thin.noise.json": QT_TRANSLATE_NOOP("core", "how well its heights repeat"),
     "surface_thin.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
     "dem.asc": QT_TRANSLATE_NOOP("core", "heights of the surface on a grid (DEM) of {columns} x {rows} cells"),
     "dem.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
@@ -50,6 +53,12 @@ FILES = {
     "flow_paths.geojson": QT_TRANSLATE_NOOP("core", "paths of the water and its channels"),
     "ponds.geojson": QT_TRANSLATE_NOOP("core", "ponds with depth, volume and where they spill to"),
     "catchments.geojson": QT_TRANSLATE_NOOP("core", "catchments with their areas"),
+    "surface_visit_*.2dm": QT_TRANSLATE_NOOP("core", "the surface of one visit alone, to be compared"),
+    "surface_visit_*.prj": QT_TRANSLATE_NOOP("core", "its coordinate system"),
+    "surface_visit_*.noise.json": QT_TRANSLATE_NOOP("core", "how well its heights repeat"),
+    "points_visit_*.csv": QT_TRANSLATE_NOOP("core", "every point of a later visit with its status and reasons"),
+    "rejects_visit_*.csv": QT_TRANSLATE_NOOP("core", "its rejected lines with their reasons"),
+    "survey_findings_visit_*.csv": QT_TRANSLATE_NOOP("core", "what the checks found in it"),
     "volumes_*.csv": QT_TRANSLATE_NOOP("core", "cut, fill and net with their doubt"),
     "depths_*.geojson": QT_TRANSLATE_NOOP("core", "ground by depth of cut and fill"),
     "zero_line_*.geojson": QT_TRANSLATE_NOOP("core", "lines along which there is no cut and no fill"),
@@ -68,14 +77,15 @@ FILES = {
 # Contours
 
 
-def contours_section(result: JobResult, words: Words) -> Section:
+def contours_section(result: JobResult, words: Words, progress: Progress = silent) -> Section:
     say, contours = words, result.contours
     unit, height = plan_unit(result.crs), result.shown_height_unit
     options = contours.options
     sheet, tin = result.sheet, result.surface.tin
     drawn = contours if sheet is None else sheet.contours
-    spots = find_spots(tin, options.interval * height.metres) if sheet is None else sheet.spots
-    picture = figures.site_map(tin, drawn, spots, say)
+    least = options.interval * height.metres
+    spots = find_spots(tin, least, part(progress, 0.0, 0.5)) if sheet is None else sheet.spots
+    picture = figures.site_map(tin, drawn, spots, say, part(progress, 0.5, 1.0))
     alt = QT_TRANSLATE_NOOP(
         "core",
         "Map of {count} contour lines every {interval} {unit} over the shaded surface, with their heights, spot "
@@ -110,12 +120,12 @@ def _sheet_shift(sheet: Optional[Sheet], say: Words) -> str:
     text = QT_TRANSLATE_NOOP(
         "core",
         "The map shows the contours of the sheet: heights were moved by at most {moved} (allowed: {calm}) and then "
-        "lines by at most {shifted} m in plan (allowed: {smooth} m). No line crosses another or a breakline. They are "
+        "lines by at most {shifted} in plan (allowed: {smooth}). No line crosses another or a breakline. They are "
         "for drawing only; lengths, areas and the table below are of the exact contours.",
     )
     options = sheet.options
-    said = {"moved": millimetres(sheet.moved), "calm": millimetres(options.calm)}
-    said.update(shifted=number(sheet.shifted, 3), smooth=plain(options.smooth))
+    said = {"moved": say.small.said(sheet.moved), "calm": say.small.said(options.calm or 0.0)}
+    said.update(shifted=say.length(sheet.shifted, 3), smooth=say.given(options.smooth))
     return markup.paragraph(say(text, **said))
 
 
@@ -211,7 +221,7 @@ def _levels_table(result: JobResult, say: Words, symbol: str, metres: float) -> 
 
 def kind_of_file(name: str) -> str:
     """The name of a file as :data:`FILES` has it."""
-    return re.sub(r"_(against|since|level)(?=\.)", "_*", name)
+    return re.sub(r"_(against|since|level|visit)(_\d+)?(?=\.)", lambda found: "_visit_*" if found[2] else "_*", name)
 
 
 def files_section(result: JobResult, words: Words) -> Section:

@@ -9,15 +9,16 @@ import numpy as np
 from ..georeference.crs import plan_unit
 from ..messages import QT_TRANSLATE_NOOP
 from ..points.pointset import Status
+from ..quality.left_out import LONG
 from . import figures, markup
-from .labels import Words, millimetres, number
+from .labels import Words, number
 from .markup import Section
 from .remarks import REASONS, messages_list
 from .results import JobResult
 
 _LEFT_OUT = QT_TRANSLATE_NOOP(
     "core",
-    "Of the flagged points {count} are left out of the surface: stretches of 5 m or more that at least two passes "
+    "Of the flagged points {count} are left out of the surface: stretches of {length} or more that at least two passes "
     "meet, along at least half of them, which all say that they are off, by more than their doubt. All other flagged "
     "points are in the surface. Whoever knows the site puts these stretches back with --keep-flagged, or "
     "single points by the status used; else they are places to walk again.",
@@ -43,7 +44,7 @@ def points_section(result: JobResult, words: Words) -> Section:
     )
     out = int(np.count_nonzero(points.left_out))
     if out:
-        body += markup.paragraph(say(_LEFT_OUT, count=number(out)))
+        body += markup.paragraph(say(_LEFT_OUT, count=number(out), length=say.length(LONG, 0)))
     body += _reasons_table(result, say)
     if result.decisions_file:
         text = QT_TRANSLATE_NOOP("core", "Decisions made by hand were read from {file}.")
@@ -118,14 +119,14 @@ def _noise(result: JobResult, say: Words) -> str:
     """The doubt the receiver itself claims, over the used points."""
     used = result.points.used
     rows = []
-    for name, values in (
-        (QT_TRANSLATE_NOOP("core", "standard deviation of a height"), result.points.sigma_v[used]),
-        (QT_TRANSLATE_NOOP("core", "standard deviation in plan"), result.points.sigma_h[used]),
+    for name, values, small in (
+        (QT_TRANSLATE_NOOP("core", "standard deviation of a height"), result.points.sigma_v[used], say.small),
+        (QT_TRANSLATE_NOOP("core", "standard deviation in plan"), result.points.sigma_h[used], say.small_plan),
     ):
         values = values[np.isfinite(values)]
         if len(values):
             middle, high = np.percentile(values, [50, 95])
-            rows.append((say(name), millimetres(float(middle)), millimetres(float(high)), number(len(values))))
+            rows.append((say(name), small.said(float(middle)), small.said(float(high)), number(len(values))))
     if not rows:
         text = QT_TRANSLATE_NOOP(
             "core",

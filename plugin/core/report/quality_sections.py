@@ -115,11 +115,11 @@ def coverage_section(result: JobResult, words: Words) -> Section:
     )
     caption = QT_TRANSLATE_NOOP(
         "core",
-        "Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} m in "
-        "radius; triangles are marked from an edge of {edge} m.",
+        "Where the ground was measured, and where not. Circles hold no measured point and are wider than {limit} in "
+        "radius; triangles are marked from an edge of {edge}.",
     )
     count = {"circles": number(len(found.circles)), "places": number(len(found.walk_again))}
-    limits = {"limit": number(found.max_radius, 1), "edge": number(found.max_edge, 1)}
+    limits = {"limit": say.length(found.max_radius), "edge": say.length(found.max_edge)}
     body += markup.figure(picture.uri, say(alt, **count), say(caption, **limits))
     body += markup.facts(say(QT_TRANSLATE_NOOP("core", "Spacing and gaps")), _spacing(result, say))
     return "coverage", say(QT_TRANSLATE_NOOP("core", "Coverage")), body + _places(result, say)

@@ -30,6 +30,7 @@ REASONS = {
     Reason.DOUBTFUL_HEIGHT: QT_TRANSLATE_NOOP("core", "height doubtful: look at it"),
     Reason.IN_LINE: QT_TRANSLATE_NOOP("core", "stands in a found line, which stands for it in the surface"),
     Reason.LEFT_OUT: QT_TRANSLATE_NOOP("core", "flagged stretch, left out of the surface"),
+    Reason.SUPERSEDED: QT_TRANSLATE_NOOP("core", "superseded by newer ground of a later visit"),
     Reason.LEVEL: QT_TRANSLATE_NOOP("core", "on another level than the rest of the survey"),
     Reason.NO_PLACE: QT_TRANSLATE_NOOP("core", "no finite place or height"),
     Reason.ZERO: QT_TRANSLATE_NOOP("core", "coordinates of zero"),
@@ -50,4 +51,4 @@ def messages_list(messages: Sequence[Message], say: Words, lead: str = NOTICED) 
 def say_message(message: Message, say: Words) -> str:
     """A message in the reader's language; of files it names only the name, so that the report is the same anywhere."""
     values = {key: PurePath(value).name if key == "file" else value for key, value in message.values.items()}
-    return Message(message.text, values).say(say.translate)
+    return Message(message.text, values).say(say.translate, units=say.units)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any, Callable, List, Sequence, Tuple
 
 import numpy as np
@@ -16,8 +17,9 @@ from ..alignment.verdicts import Verdict
 from ..files import PathLike, replace_file
 from ..messages import QT_TRANSLATE_NOOP
 from ..surface.tin import Tin
+from ..units import SiteUnits
 from . import markup
-from .labels import NOT_KNOWN, Words, number
+from .labels import NOT_KNOWN, SmallLengths, Words, number
 from .markup import Section
 from .remarks import say_message
 from .road_figures import VERDICTS, crossfall_figure, profile_figure, verdict_figure
@@ -75,6 +77,7 @@ def road_section(study: RoadStudy, words: Words) -> Section:
 
 def road_parts(study: RoadStudy, words: Words) -> Sequence[Section]:
     """Anchor, title and HTML of each part."""
+    words = replace(words, units=SiteUnits(study.line.unit, study.line.unit))
     return (
         ("profile", words(QT_TRANSLATE_NOOP("core", "Profile and grades")), _profile(study, words)),
         ("crossfall", words(QT_TRANSLATE_NOOP("core", "Crossfall")), _crossfall(study, words)),
@@ -123,20 +126,20 @@ def _window(slopes: WindowSlopes) -> float:
 
 def _noise(study: RoadStudy, words: Words) -> str:
     """What the standard deviations rest on."""
-    sigma = study.sigma
+    sigma, small = study.sigma, SmallLengths(study.line.unit)
     own = float(np.nanmedian(sigma.own if isinstance(sigma, HeightNoise) else sigma))
     if not isinstance(sigma, HeightNoise) or sigma.drift == 0:
         text = QT_TRANSLATE_NOOP(
-            "core", "Standard deviations come from heights good to {own} mm, each with an error of its own; no drift."
+            "core", "Standard deviations come from heights good to {own}, each with an error of its own; no drift."
         )
-        return words(text, own=number(1000 * own, 1))
+        return words(text, own=f"{small.figure(own, 1)} {small.symbol}")
     text = QT_TRANSLATE_NOOP(
         "core",
-        "Standard deviations come from heights good to {total} mm: {own} mm of each point's own and {drift} mm that "
+        "Standard deviations come from heights good to {total}: {own} of each point's own and {drift} that "
         "drift within {time} s, common to points recorded together.",
     )
     said = {"total": float(np.hypot(own, sigma.drift)), "own": own, "drift": sigma.drift}
-    shown = {name: number(1000 * value, 1) for name, value in said.items()}
+    shown = {name: f"{small.figure(value, 1)} {small.symbol}" for name, value in said.items()}
     return words(text, **shown, time=number(sigma.drift_time))
 
 
@@ -165,10 +168,11 @@ def _fit(study: RoadStudy, words: Words) -> str:
         words(QT_TRANSLATE_NOOP("core", "Grades meet at (station, height)")),
     ]
     caption = QT_TRANSLATE_NOOP(
-        "core", "Grades and vertical curves fitted; residuals {spread} mm (robust), at most {worst} mm"
+        "core", "Grades and vertical curves fitted; residuals {spread} (robust), at most {worst}"
     )
-    said = {"spread": number(1000 * fit.spread, 1), "worst": number(1000 * fit.worst, 1)}
-    return markup.table(words(caption, **said), head, rows, "hwnnw")
+    small = SmallLengths(line.unit)
+    spread, worst = (f"{small.figure(value, 1)} {small.symbol}" for value in (fit.spread, fit.worst))
+    return markup.table(words(caption, spread=spread, worst=worst), head, rows, "hwnnw")
 
 
 def _crossfall(study: RoadStudy, words: Words) -> str:
@@ -319,13 +323,13 @@ def _mean(values: np.ndarray) -> float:
 
 
 def _low_points(study: RoadStudy, words: Words) -> str:
-    line = study.line
+    line, small = study.line, SmallLengths(study.line.unit)
     html = ""
     rows = [
         (
             line.label(low.at),
             _length(line, gutter.offset, 2),
-            f"{number(1000 * low.depth)} ± {number(1000 * low.sigma)}",
+            f"{small.figure(low.depth)} ± {small.figure(low.sigma)}",
             line.label(low.sill),
             number((low.end - low.begin) / line.unit.metres, 1),
         )
@@ -336,7 +340,7 @@ def _low_points(study: RoadStudy, words: Words) -> str:
         head = [
             words(QT_TRANSLATE_NOOP("core", "Station")),
             words(QT_TRANSLATE_NOOP("core", "Offset")),
-            words(QT_TRANSLATE_NOOP("core", "Depth (mm)")),
+            words(QT_TRANSLATE_NOOP("core", "Depth ({unit})"), unit=small.symbol),
             words(QT_TRANSLATE_NOOP("core", "Sill at station")),
             words(QT_TRANSLATE_NOOP("core", "Length of the water ({unit})"), unit=line.unit.symbol),
         ]
@@ -362,7 +366,7 @@ def _sight(study: RoadStudy, words: Words) -> str:
     rows = [
         (
             _stations(line, crest.curve.begin, crest.curve.end),
-            f"{number(crest.curve.k, 1)} ± {number(crest.curve.k_sigma, 1)}",
+            f"{number(crest.curve.k / line.unit.metres, 1)} ± {number(crest.curve.k_sigma / line.unit.metres, 1)}",
             speed(crest.speed),
             speed(crest.doubtful),
         )
@@ -370,7 +374,7 @@ def _sight(study: RoadStudy, words: Words) -> str:
     ]
     head = [
         words(QT_TRANSLATE_NOOP("core", "Crest, stations")),
-        words(QT_TRANSLATE_NOOP("core", "K (m/%)")),
+        words(QT_TRANSLATE_NOOP("core", "K ({unit}/%)"), unit=line.unit.symbol),
         words(QT_TRANSLATE_NOOP("core", "Speed reached for sure")),
         words(QT_TRANSLATE_NOOP("core", "and perhaps")),
     ]

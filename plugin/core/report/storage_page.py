@@ -30,7 +30,8 @@ def write_storage_page(
 def storage_body(basin: Basin, words: Words) -> str:
     """The basin as HTML."""
     crs, storage = basin.tin.crs, basin.storage
-    units, rise = earth_units(crs), height_unit(crs)
+    words = words.on(crs)
+    units, rise = earth_units(crs, water=True), height_unit(crs)
     text = QT_TRANSLATE_NOOP(
         "core",
         "Filled to where it spills, {level} {rise}, the basin holds {volume} ± {half} {unit} (95 %) on {area} "
@@ -81,7 +82,7 @@ def _places(basin: Basin, crs: Any, words: Words) -> str:
 
 
 def _doubts(basin: Basin, words: Words) -> str:
-    units, doubt = earth_units(basin.tin.crs), basin.doubt
+    units, doubt = earth_units(basin.tin.crs, water=True), basin.doubt
     parts = [
         (QT_TRANSLATE_NOOP("core", "random: noise of single points"), doubt.random),
         (QT_TRANSLATE_NOOP("core", "drift: what neighbouring points share"), doubt.drift),
@@ -94,7 +95,7 @@ def _doubts(basin: Basin, words: Words) -> str:
 
 
 def _table(basin: Basin, words: Words) -> str:
-    units, rise, curve = earth_units(basin.tin.crs), height_unit(basin.tin.crs), basin.storage.curve
+    units, rise, curve = earth_units(basin.tin.crs, water=True), height_unit(basin.tin.crs), basin.storage.curve
     step = max(1, -(-len(curve) // _ROWS))
     chosen = sorted({*range(0, len(curve), step), len(curve) - 1})
     low = curve[0].level

@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import List
+from typing import List, Sequence
 
 import numpy as np
 
 from ..features.ground_lines import GroundLines, LineStatus
+from ..linework.constraints import LineKind
+from ..linework.drawn_file import DrawnFile
 from ..messages import QT_TRANSLATE_NOOP, Message, Text, message
 from ..points.pointset import Status
 from .first_things import first_things
@@ -31,6 +33,12 @@ LEFT_OUT_LINE = Text(
 )
 LINES_LINE = Text(
     "job.lines_line", QT_TRANSLATE_NOOP("core", "Lines     {lines} from field codes, {edges} edges of the surface held")
+)
+DRAWN_LINE = Text(
+    "job.drawn_line",
+    QT_TRANSLATE_NOOP(
+        "core", "Drawn     {breaklines} breaklines, {boundaries} boundary rings, {voids} voids, from {files}"
+    ),
 )
 FOUND_LINE = Text(
     "job.found_line",
@@ -113,13 +121,13 @@ WRITTEN_LINE = Text("job.written_line", QT_TRANSLATE_NOOP("core", "Written to {f
 
 def summary(result: JobResult, folder: Path) -> List[str]:
     """The lines that tell ``result`` in short, the files last."""
-    points, tin, contours, account = result.points, result.surface.tin, result.contours, result.survey.account
+    points, tin, contours, account = result.points, result.surface.tin, result.contours, result.account
     unit = result.shown_height_unit
     count = {status: int(np.count_nonzero(points.status == status)) for status in Status}
     low, high = (height / unit.metres for height in tin.height_range)
     told = [
         message(
-            POINTS_LINE, points=account.points, lines=account.lines, rejects=account.rejects, used=count[Status.USED],
+            POINTS_LINE, points=len(points), lines=account.lines, rejects=account.rejects, used=count[Status.USED],
             flagged=count[Status.FLAGGED], rejected=count[Status.REJECTED],
         ),
         message(SURFACE_LINE, triangles=len(tin.triangles), area=tin.plan_area, low=low, high=high, unit=unit.symbol),
@@ -131,6 +139,8 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     if result.linework is not None:
         edges = int(sum(result.surface.report.edges.values()))
         told.insert(1, message(LINES_LINE, lines=len(result.linework.constraints), edges=edges))
+    if result.drawn:
+        told.insert(-2, _told_of_drawn(result.drawn))
     if result.ground_lines is not None and result.ground_lines.lines:
         told.insert(-2, _told_of_lines(result.ground_lines))
     out = int(np.count_nonzero(points.left_out))
@@ -140,13 +150,24 @@ def summary(result: JobResult, folder: Path) -> List[str]:
     told += _told_of_more(result)
     told += [line for answer in result.answers for line in answer.lines]
     told += [message(PLACED_LINE, statement=one) for one in result.statements]
-    remarks = result.remarks
+    remarks = (*result.of_run, *result.remarks)
     if remarks:
         told.append(message(NOTICED_LINE, count=len(remarks)))
-    lines = [*map(str, where), *first_things(result, Words(str)), "", *map(str, told)]
-    lines += [f"  {remark}" for remark in remarks]
+    units = result.units
+    lines = [*(one.say(units=units) for one in where), *first_things(result, Words(str, units)), ""]
+    lines += [one.say(units=units) for one in told]
+    lines += [f"  {remark.say(units=units)}" for remark in remarks]
     lines.append(str(message(WRITTEN_LINE, folder=folder)))
     return lines + [f"  {path.name:<24}{_size(path.stat().st_size):>9}" for path in result.files]
+
+
+def _told_of_drawn(drawn: Sequence[DrawnFile]) -> Message:
+    """How many lines of each kind were drawn by hand."""
+    kinds = [line.kind for one in drawn for line in one.lines.constraints.lines]
+    return message(
+        DRAWN_LINE, breaklines=kinds.count(LineKind.BREAKLINE), boundaries=kinds.count(LineKind.BOUNDARY),
+        voids=kinds.count(LineKind.VOID), files=", ".join(Path(one.file).name for one in drawn),
+    )  # fmt: skip
 
 
 def _told_of_lines(found: GroundLines) -> Message:

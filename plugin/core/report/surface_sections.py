@@ -12,9 +12,11 @@ from ..messages import QT_TRANSLATE_NOOP
 from ..surface.build import SurfaceOptions
 from ..surface.crossings import CrossingRule
 from ..surface.edits import kind_of
+from ..surface.findings import Finding
 from ..surface.slopes import slope_map
+from ..surface.tin import GRID
 from . import figures, markup
-from .labels import Words, millimetres, number, plain
+from .labels import Words, number, plain
 from .markup import Section
 from .measures import claimed_sigma, plan_areas, slopes, weighted_median
 from .remarks import messages_list, say_message
@@ -68,7 +70,7 @@ def findings_section(result: JobResult, words: Words) -> Section:
             say(FINDING_NAMES[f.kind]),
             number(f.easting / unit.metres, 2),
             number(f.northing / unit.metres, 2),
-            f"{number(f.value, 2)} {f.unit}",
+            _value(f, say),
             say_message(f.message, say),
         )
         for k, f in enumerate(shown, 1)
@@ -84,6 +86,11 @@ def findings_section(result: JobResult, words: Words) -> Section:
     caption = QT_TRANSLATE_NOOP("core", "Findings by kind, the greatest value first: {shown} of {count}")
     name = say(caption, shown=number(len(shown)), count=number(len(findings)))
     return "findings", title, body + markup.table(name, head, rows, "hwnnnw")
+
+
+def _value(finding: Finding, say: Words) -> str:
+    value, unit = say.units.told(finding.value, finding.unit)
+    return f"{number(value, 2)} {unit}"
 
 
 def surface_section(result: JobResult, words: Words) -> Section:
@@ -138,7 +145,7 @@ def _duplicates(result: JobResult, say: Words) -> str:
     ]
     text = QT_TRANSLATE_NOOP(
         "core",
-        "Places recorded more than once (equal to 0.1 mm in plan): {count}. Rule: the surface takes the mean height.",
+        "Places recorded more than once (equal to {grid} in plan): {count}. Rule: the surface takes the mean height.",
     )
     head = [
         say(QT_TRANSLATE_NOOP("core", "Easting ({unit})"), unit=unit.symbol),
@@ -150,7 +157,9 @@ def _duplicates(result: JobResult, say: Words) -> str:
     ]
     caption = QT_TRANSLATE_NOOP("core", "Places recorded more than once, largest differences first: {shown} of {count}")
     shown = {"shown": number(len(rows)), "count": number(len(duplicates))}
-    return markup.paragraph(say(text, count=shown["count"])) + markup.table(say(caption, **shown), head, rows, "nnnnnw")
+    grid = f"{say.small_plan.plain(GRID)} {say.small_plan.symbol}"
+    lead = markup.paragraph(say(text, count=shown["count"], grid=grid))
+    return lead + markup.table(say(caption, **shown), head, rows, "nnnnnw")
 
 
 def _conflicts(result: JobResult, say: Words) -> str:
@@ -193,22 +202,22 @@ def _surface_doubt(result: JobResult, say: Words) -> str:
         "triangle has a standard deviation of {middle} from noise alone. "
         "What the ground does between points comes on top.",
     )
-    return markup.paragraph(say(text, sigma=millimetres(sigma), middle=millimetres(sigma / math.sqrt(3.0))))
+    return markup.paragraph(say(text, sigma=say.small.said(sigma), middle=say.small.said(sigma / math.sqrt(3.0))))
 
 
 def _rim_limits(options: SurfaceOptions, say: Words) -> List[Tuple[str, str]]:
     """The limits of the rim that were given."""
     limits = (
-        (QT_TRANSLATE_NOOP("core", "rim: longest edge allowed"), options.max_rim_edge, "m"),
-        (QT_TRANSLATE_NOOP("core", "rim: widest circumcircle allowed (radius)"), options.max_rim_radius, "m"),
+        (QT_TRANSLATE_NOOP("core", "rim: longest edge allowed"), options.max_rim_edge, say.given),
+        (QT_TRANSLATE_NOOP("core", "rim: widest circumcircle allowed (radius)"), options.max_rim_radius, say.given),
+        (QT_TRANSLATE_NOOP("core", "rim: the same in distances of the passes"), options.max_rim_passes, plain),
         (
-            QT_TRANSLATE_NOOP("core", "rim: the same in distances of the passes"),
-            options.max_rim_passes,
-            "",
+            QT_TRANSLATE_NOOP("core", "rim: widest angle allowed opposite an outer edge"),
+            options.max_rim_angle,
+            lambda value: f"{plain(value)} °",
         ),
-        (QT_TRANSLATE_NOOP("core", "rim: widest angle allowed opposite an outer edge"), options.max_rim_angle, "°"),
     )
-    return [(say(name), f"{plain(value)} {unit}".rstrip()) for name, value, unit in limits if value is not None]
+    return [(say(name), told(value)) for name, value, told in limits if value is not None]
 
 
 def _slopes(result: JobResult, say: Words) -> str:
@@ -273,16 +282,16 @@ def _thinning(result: JobResult, say: Words) -> str:
     place = QT_TRANSLATE_NOOP("core", "{off}, at E {easting} N {northing}")
     worst = say(
         place,
-        off=millimetres(thinned.largest_difference),
+        off=say.small.said(thinned.largest_difference),
         easting=number(thinned.easting / unit.metres, 3),
         northing=number(thinned.northing / unit.metres, 3),
     )
     rows = [
         (say(QT_TRANSLATE_NOOP("core", "vertices kept")), number(len(thinned.tin.vertices))),
         (say(QT_TRANSLATE_NOOP("core", "triangles")), number(len(thinned.tin.triangles))),
-        (say(QT_TRANSLATE_NOOP("core", "tolerance in height")), millimetres(thinned.tolerance)),
+        (say(QT_TRANSLATE_NOOP("core", "tolerance in height")), say.small.said(thinned.tolerance)),
         (say(QT_TRANSLATE_NOOP("core", "largest difference found")), worst),
-        (say(QT_TRANSLATE_NOOP("core", "root mean square of all differences")), millimetres(thinned.rms_difference)),
+        (say(QT_TRANSLATE_NOOP("core", "root mean square of all differences")), say.small.said(thinned.rms_difference)),
     ]
     text = QT_TRANSLATE_NOOP(
         "core",

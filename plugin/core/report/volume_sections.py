@@ -40,7 +40,8 @@ OUTSIDE = QT_TRANSLATE_NOOP("core", "outside the regions")
 
 def volume_body(study: Study, words: Words) -> str:
     """A comparison as HTML: numbers with their doubt, map, histogram, classes, regions, earth, checks."""
-    units = earth_units(study.comparison.existing.crs)
+    crs = study.comparison.existing.crs
+    units, words = earth_units(crs), words.on(crs)
     body = markup.paragraph(lead(study, units, words)) + markup.paragraph(words(SIGNS))
     if study.messages:
         body += markup.bullets(say_message(said, words) for said in study.messages)
@@ -184,30 +185,34 @@ def _offset_row(study: Study, words: Words) -> Tuple[str, str]:
     settling = study.settling
     if settling is None or settling.unchanged.given:
         text = QT_TRANSLATE_NOOP("core", "height offset between the surfaces, standard deviation")
-        return words(text), f"{plain(round(1000 * study.options.offset_sigma, 3))} mm"
+        return words(text), f"{words.small.plain(study.options.offset_sigma)} {words.small.symbol}"
     text = QT_TRANSLATE_NOOP("core", "height offset between the surfaces, found from unchanged ground")
     said = QT_TRANSLATE_NOOP(
         "core",
-        "{offset} mm, standard deviation {sigma} mm (of it random and drift above); noise there {scale} times as "
-        "stated",
+        "{offset} {unit}, standard deviation {sigma} {unit} (of it random and drift above); noise there {scale} times "
+        "as stated",
     )
-    offset, sigma = (plain(round(1000 * value, 2)) for value in (settling.unchanged.offset, settling.offset_sigma))
-    return words(text), words(said, offset=offset, sigma=sigma, scale=plain(round(settling.size, 2)))
+    small, scale = words.small, plain(round(settling.size, 2))
+    offset, sigma = (small.plain(value, 2) for value in (settling.unchanged.offset, settling.offset_sigma))
+    return words(text), words(said, offset=offset, sigma=sigma, unit=small.symbol, scale=scale)
 
 
 def _certainty(said: Certainty, words: Words) -> str:
-    text = QT_TRANSLATE_NOOP("core", "noise of a point's height {sigma} mm, drift {drift} mm ({within}), {ground}")
+    text = QT_TRANSLATE_NOOP(
+        "core", "noise of a point's height {sigma} {unit}, drift {drift} {unit} ({within}), {ground}"
+    )
     ground = QT_TRANSLATE_NOOP("core", "ground between the points judged from the surface's own roughness")
-    within = QT_TRANSLATE_NOOP("core", "in order of the walk, else within {length} m")
+    within = QT_TRANSLATE_NOOP("core", "in order of the walk, else within {length}")
     if said.time is not None:
         within = QT_TRANSLATE_NOOP("core", "by the times of the points")
     if not said.ground:
         ground = QT_TRANSLATE_NOOP("core", "ground between the points as designed")
     return words(
         text,
-        sigma=plain(round(1000 * said.sigma, 3)),
-        drift=plain(round(1000 * said.drift, 3)),
-        within=words(within, length=plain(said.drift_length)),
+        sigma=words.small.plain(said.sigma),
+        drift=words.small.plain(said.drift),
+        unit=words.small.symbol,
+        within=words(within, length=words.given(said.drift_length)),
         ground=words(ground),
     )
 
@@ -222,12 +227,12 @@ def _map(study: Study, units: EarthUnits, words: Words) -> str:
     )
     caption = QT_TRANSLATE_NOOP(
         "core",
-        "Depth of cut (orange) and fill (purple), drawn from a grid of {cell} m. Numbers come from the triangles.",
+        "Depth of cut (orange) and fill (purple), drawn from a grid of {cell}. Numbers come from the triangles.",
     )
     return markup.figure(
         picture.uri,
         words(alt, count=number(len(study.zero_lines))),
-        words(caption, cell=plain(study.grid.frame.cell)),
+        words(caption, cell=words.given(study.grid.frame.cell)),
     )
 
 

@@ -42,7 +42,7 @@ def change_body(
     words: Words,
 ) -> str:
     """What a change of the surface does to its water, as HTML. ``shores``: of the ponds before and after."""
-    unit = plan_unit(before.flow.tin.crs)
+    unit, words = plan_unit(before.flow.tin.crs), words.on(before.flow.tin.crs)
     square = unit.metres**2
     text = QT_TRANSLATE_NOOP(
         "core",

@@ -47,7 +47,7 @@ from .room import Room
 PALE_BLUE, BLUE, DARK_BLUE = "#9ecae1", "#3182bd", "#08519c"  # Blues
 BLUES = ("#deebf7", "#9ecae1", "#6baed6", "#3182bd", "#08519c")
 SET2 = ("#66c2a5", "#fc8d62", "#8da0cb", "#ffd92f", "#e5c494", "#b3b3b3")
-DEPTHS = (0.0, 0.05, 0.1, 0.2, 0.5)  # m, where the classes of depth begin
+_DEPTHS, _DEPTHS_IN_FEET = (0.0, 0.05, 0.1, 0.2, 0.5), (0.0, 0.2, 0.5, 1.0, 2.0)  # where the classes of depth begin
 ARROW_WINDOW = 3.0  # m over which the arrows' gradient is averaged
 
 FLOW = QT_TRANSLATE_NOOP("core", "way down, longer where steeper")
@@ -102,7 +102,7 @@ def ponds_map(
         draw_edges(axes, tin, unit, words)
         order = np.argsort(-ponds.level, kind="stable").tolist()  # parents first
         for i in order:
-            colour = BLUES[int(np.searchsorted(DEPTHS, ponds.depth[i], "right")) - 1]
+            colour = BLUES[int(np.searchsorted(_depths(unit), ponds.depth[i], "right")) - 1]
             _fill(axes, polygons_of(shores[i]), unit, colour, DARK_BLUE, 1.0, zorder=2.6)
         spill = (ponds.spill_xyz[:, :2] + ponds.origin) / unit.metres
         pit = (ponds.pit_xyz[:, :2] + ponds.origin) / unit.metres
@@ -295,9 +295,15 @@ def _name_fill(axes: Any, there: bool, face: str, edge: str, label: str, hatch: 
         axes.add_collection(named, autolim=False)
 
 
+def _depths(unit: LengthUnit) -> Tuple[float, ...]:
+    """Metres at which the classes of depth begin, round in ``unit``."""
+    return _DEPTHS if unit is LengthUnit.METRE else tuple(depth * unit.metres for depth in _DEPTHS_IN_FEET)
+
+
 def _name_depths(axes: Any, ponds: Ponds, unit: LengthUnit) -> None:
     """The classes of depth that occur."""
-    limits = [number(depth / unit.metres, 2) for depth in DEPTHS]
-    for k in np.unique(np.searchsorted(DEPTHS, ponds.depth, "right") - 1).tolist():
+    depths = _depths(unit)
+    limits = [number(depth / unit.metres, 2) for depth in depths]
+    for k in np.unique(np.searchsorted(depths, ponds.depth, "right") - 1).tolist():
         text = f"> {limits[k]}" if k + 1 == len(limits) else f"{limits[k]} – {limits[k + 1]}"
         _name_fill(axes, True, BLUES[k], DARK_BLUE, f"{text} {unit.symbol}")

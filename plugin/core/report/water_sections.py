@@ -49,7 +49,7 @@ METHOD = (
     ),
     QT_TRANSLATE_NOOP(
         "core",
-        "A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma} mm, makes one "
+        "A hollow counts as a pond when the noise of the heights, with a standard deviation of {sigma}, makes one "
         "like it anywhere in the survey with a probability below {chance} %, and it is at least {depth} deep. This "
         "takes errors as independent; what neighbours share, as one bad fix over a minute, can make a wider hollow.",
     ),
@@ -83,6 +83,7 @@ ROWS_SHOWN = 60
 
 def water_body(study: WaterStudy, words: Words) -> str:
     """All about the water of a site: ways, ponds, catchments, flat ground, peak flows, method and cautions."""
+    words = words.on(study.tin.crs)
     html = markup.caution([words(text) for text in CAUTIONS])
     html += _ways(study, words)
     html += ponds_body(study.flow, study.ponds, study.shores, study.inlets, words)
@@ -134,6 +135,7 @@ def ponds_body(
             "core", "There is no pond: noise explains every one of the {pits} pits, or they are shallower than asked."
         )
         return markup.paragraph(words(text, pits=pits))
+    words = words.on(flow.tin.crs)
     unit, rise = plan_unit(flow.tin.crs), height_unit(flow.tin.crs)
     text = QT_TRANSLATE_NOOP(
         "core",
@@ -292,11 +294,11 @@ def _flat(study: WaterStudy, words: Words) -> str:
 
 def method_body(options: PondOptions, tin: Tin, words: Words, peaks: object = None) -> str:
     """How it was found, and after whom."""
-    rise = height_unit(tin.crs)
+    rise, words = height_unit(tin.crs), words.on(tin.crs)
     sigma = np.asarray(options.sigma, float)
     known = sigma[np.isfinite(sigma)]
     said = {
-        "sigma": number(1000 * float(np.median(known)), 1) if known.size else NOT_KNOWN,
+        "sigma": words.small.said(float(np.median(known))) if known.size else NOT_KNOWN,
         "chance": number(100 * options.max_chance, 1),
         "depth": f"{number(options.min_depth / rise.metres, 3)} {rise.symbol}",
     }
